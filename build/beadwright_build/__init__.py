@@ -1,0 +1,1 @@
+"""Turns the core and the pages into one static folder that works with no signal."""

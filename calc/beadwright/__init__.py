@@ -1,0 +1,6 @@
+"""Welding sums for gas metal arc with solid and cored wire, in SI, with sources.
+
+The core of Beadwright: pure Python, no I/O, no HTML. ``beadwright.api`` is the door.
+"""
+
+__version__ = "0.1.0"
