@@ -72,7 +72,8 @@ function asFault(error, url) {
 
 /** Bytes of each file under way, weighed as they travel. @type {Map<string, number>} */
 const arriving = new Map();
-/** @type {Map<string, Promise<Uint8Array<ArrayBuffer>>>} */
+/** @typedef {Promise<Uint8Array<ArrayBuffer>>} Bytes */
+/** @type {Map<string, {bytes: Bytes, stored: Bytes}>} */
 const underWay = new Map();
 
 /** @param {string} sha256 */
@@ -136,7 +137,7 @@ async function download(file, url, cache) {
 
 /** Every address worth trying, cheapest first. @param {ReleaseFile} file */
 async function fetchChecked(file) {
-  const raw = new URL(file.url, BASE);
+  const raw = new URL(plain(file.url), BASE); // as a page asks for it
   /** @type {[URL, RequestCache][]} */
   const tries = [[raw, "no-cache"], [raw, "reload"]];
   const gain = file.gz_bytes === null ? 0 : file.bytes - file.gz_bytes;
@@ -171,22 +172,24 @@ function ourResponse(file, body) {
   return new Response(body, { headers });
 }
 
-/** Fetch, check and store one file; whoever asks meanwhile waits for the same download.
+/** Fetch, check and store one file; whoever asks meanwhile shares the same download.
  * @param {ReleaseFile} file */
 function obtain(file) {
   const already = underWay.get(file.sha256);
   if (already) return already;
-  const work = fetchChecked(file).finally(() => {
+  const bytes = fetchChecked(file);
+  const stored = bytes.then(async (sound) => {
+    const blobs = await caches.open(BLOBS);
+    await blobs.put(blobKey(file.sha256), ourResponse(file, sound));
+    return sound;
+  }).finally(() => {
     underWay.delete(file.sha256);
     arriving.delete(file.sha256);
   });
-  const stored = work.then(async (bytes) => {
-    const blobs = await caches.open(BLOBS);
-    await blobs.put(blobKey(file.sha256), ourResponse(file, bytes));
-    return bytes;
-  });
-  underWay.set(file.sha256, stored);
-  return stored;
+  stored.catch(() => {}); // told by whoever waits for it; a page served without storing does not
+  const work = { bytes, stored };
+  underWay.set(file.sha256, work);
+  return work;
 }
 
 // ---------------------------------------------------------------- the set as a whole
@@ -214,7 +217,8 @@ async function about() {
  * @param {ReleaseFile[]} files @param {number} lanes @param {(news: News) => void} tell */
 async function ensure(files, lanes, tell) {
   const here = await storedHashes();
-  const missing = files.filter((file) => !here.has(file.sha256));
+  const missing = [...new Map(files.map((file) => [file.sha256, file])).values()]
+    .filter((file) => !here.has(file.sha256));
   if (missing.length === 0) return;
   const total = files.reduce((sum, file) => sum + weight(file), 0);
   const report = () => {
@@ -230,7 +234,7 @@ async function ensure(files, lanes, tell) {
   const lane = async () => {
     for (let file = queue.shift(); file && !fault; file = queue.shift()) {
       try {
-        await obtain(file);
+        await obtain(file).stored;
         here.add(file.sha256);
         report();
       } catch (error) {
@@ -361,7 +365,7 @@ async function serve(file) {
   const kept = await blobs.match(blobKey(file.sha256));
   if (kept) return kept;
   try {
-    return ourResponse(file, await obtain(file));
+    return ourResponse(file, await obtain(file).bytes); // even when the phone is too full to keep it
   } catch (error) {
     const { kind } = asFault(error, file.url);
     const headers = { "content-type": "text/plain; charset=utf-8", "x-beadwright-fault": kind };
@@ -388,7 +392,7 @@ worker.addEventListener("fetch", (event) => {
   if (request.method !== "GET" || request.headers.has("range")) return;
   if (url.origin !== BASE.origin || !url.pathname.startsWith(BASE.pathname)) return;
   const path = plain(url.pathname.slice(BASE.pathname.length));
-  const file = FILES.get(path) ?? FILES.get(`${path}index.html`);
+  const file = FILES.get(path);
   // Not `mode === "navigate"`: links followed inside the app are plain fetches that want HTML.
   const page = (request.headers.get("accept") ?? "").includes("text/html");
   if (file) event.respondWith(serve(file));

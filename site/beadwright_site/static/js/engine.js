@@ -1,0 +1,145 @@
+// @ts-check
+import { Fault, asFault } from "./fault.js";
+import { Host } from "./engine_host.js";
+import { Queue } from "./engine_queue.js";
+import { offline } from "./offline.js";
+
+/** @typedef {"idle" | "fetching" | "starting" | "ready" | "failed"} State */
+
+const RESTARTS = 3;
+const RESTART_WINDOW_MS = 60_000;
+
+/**
+ * Runs the core's answers in a worker, and stands it up again when it falls.
+ *
+ * Event "state", a CustomEvent with detail {state, detail}: `detail` is the percent while fetching,
+ * a Fault when failed, and when ready after a fall the Fault that felled it, else null.
+ */
+class Engine extends EventTarget {
+  /** @type {State} */
+  state = "idle";
+  /** @type {number | Fault | null} */
+  detail = null;
+  #queue = new Queue();
+  /** @type {Host | null} */
+  #host = null;
+  /** @type {number[]} */
+  #falls = [];
+
+  /** @param {State} state @param {number | Fault | null} [detail] */
+  #set(state, detail = null) {
+    this.state = state;
+    this.detail = detail;
+    this.dispatchEvent(new CustomEvent("state", { detail: { state, detail } }));
+  }
+
+  /** Start once; later calls do nothing. */
+  start() {
+    if (this.state === "idle") void this.#start(null);
+  }
+
+  /** Start again after a failure, by a tap or because the files are here now. */
+  retry() {
+    if (this.state !== "failed") return;
+    this.#falls = [];
+    void this.#start(null);
+  }
+
+  /**
+   * Ask for an answer. Waits until the engine is ready, also through a failure and a retry.
+   * @param {string} action one of the core's named actions: "page", "json", "check"
+   * @param {object} payload
+   * @param {{latest?: string, live?: boolean}} [how] `latest`: only the newest request of this key
+   *   counts, an older one rejects with an AbortError. `live` as well: an older one that already
+   *   runs may still answer, for a finger that is dragging.
+   * @returns {Promise<any>} the answer; rejects with a Fault if the core raised an error
+   */
+  call(action, payload, { latest, live = false } = {}) {
+    return new Promise((resolve, reject) => {
+      this.#queue.add({ action, payload: JSON.stringify(payload), latest, live, tries: 0,
+        dropped: false, resolve, reject });
+      this.start();
+      if (this.state === "ready") void this.#run();
+    });
+  }
+
+  /** @param {Fault | null} fall what felled the one before */
+  async #start(fall) {
+    this.#set("fetching", 0);
+    try {
+      if (typeof WebAssembly !== "object") throw new Fault("nowasm");
+      if (typeof Worker !== "function") throw new Fault("noworker");
+      await this.#files();
+      this.#set("starting");
+      const host = new Host(() => {});
+      this.#host = host;
+      host.onDeath = (fault) => this.#fell(fault);
+      await host.boot();
+      this.#set("ready", fall);
+    } catch (error) {
+      const fault = asFault(error);
+      const silent = fault.kind === "crash" || fault.kind === "broken";
+      return this.#fail(silent ? new Fault("nostart", fault.message) : fault);
+    }
+    void this.#run();
+  }
+
+  /** Wait for the files to be stored, so that they come over the air once. Where nothing can be
+   * stored, the worker fetches them itself. */
+  async #files() {
+    const mirror = () => {
+      if (offline.state.kind === "fetching") this.#set("fetching", offline.state.percent);
+    };
+    offline.addEventListener("change", mirror);
+    const fault = await offline.settled();
+    offline.removeEventListener("change", mirror);
+    const served = "serviceWorker" in navigator && navigator.serviceWorker?.controller;
+    if (fault && served && fault.kind !== "full") throw fault;
+  }
+
+  async #run() {
+    if (this.#queue.running || !this.#host) return;
+    for (let next = this.#queue.take(); next; next = this.#queue.take()) {
+      next.tries += 1;
+      try {
+        const answer = JSON.parse(await this.#host.call(next.action, next.payload));
+        if (answer.error) next.reject(new Fault(answer.error.type, answer.error.message));
+        else next.resolve(answer);
+        this.#queue.done();
+      } catch (error) {
+        const fault = /** @type {Fault & {fatal?: boolean}} */ (asFault(error));
+        if (fault.fatal) return this.#fell(fault);
+        next.reject(fault);
+        this.#queue.done();
+      }
+    }
+  }
+
+  /** @param {Fault} fault */
+  #fell(fault) {
+    if (this.#queue.running && this.#queue.running.tries > 1) {
+      this.#queue.running.reject(new Fault("refused", fault.message)); // felled it twice
+      this.#queue.done();
+    }
+    this.#queue.putBack();
+    const now = Date.now();
+    this.#falls = [...this.#falls.filter((at) => now - at < RESTART_WINDOW_MS), now];
+    if (this.#falls.length > RESTARTS) this.#fail(new Fault("stopping", fault.message));
+    else void this.#start(fault);
+  }
+
+  /** @param {Fault} fault */
+  #fail(fault) {
+    this.#host?.end();
+    this.#host = null;
+    this.#set("failed", fault);
+  }
+}
+
+export const engine = new Engine();
+
+// What kept it from starting may be over: the files are whole now, or the signal is back.
+offline.addEventListener("stored", () => engine.retry());
+addEventListener("online", () => {
+  if (engine.detail instanceof Fault && engine.detail.kind === "unreachable") engine.retry();
+});

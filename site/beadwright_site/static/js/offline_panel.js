@@ -1,0 +1,104 @@
+// @ts-check
+import { engine } from "./engine.js";
+import { installHint, onInstallChange } from "./offline_install.js";
+import { offline } from "./offline.js";
+import { storyOf, updateStory, wordOf } from "./offline_story.js";
+import { megabytes } from "./offline_words.js";
+
+/** Draws templates/_offline.html. As an element it finds itself again on every page shown. */
+class BeadOffline extends HTMLElement {
+  #gone = new AbortController();
+
+  connectedCallback() {
+    this.#gone = new AbortController();
+    const { signal } = this.#gone;
+    const draw = () => this.#draw();
+    offline.addEventListener("change", draw, { signal });
+    engine.addEventListener("state", draw, { signal });
+    onInstallChange(draw, signal);
+    this.#part("word").addEventListener("click", () => this.#panel.showModal(), { signal });
+    this.#panel.addEventListener("click", (event) => this.#tapped(event), { signal });
+    // A page kept for going back must not come back with the panel open.
+    document.addEventListener("turbo:before-cache", () => this.#panel.close(), { signal });
+    draw();
+    offline.begin();
+  }
+
+  disconnectedCallback() {
+    this.#gone.abort();
+  }
+
+  /** @param {string} name @returns {HTMLElement} */
+  #part(name) {
+    const found = this.querySelector(`[data-part="${name}"]`);
+    if (!(found instanceof HTMLElement)) throw new Error(`_offline.html has no part ${name}`);
+    return found;
+  }
+
+  get #panel() {
+    return /** @type {HTMLDialogElement} */ (this.#part("panel"));
+  }
+
+  /** @param {string} name @param {string} text hidden when empty */
+  #write(name, text) {
+    const part = this.#part(name);
+    if (part.textContent !== text) part.textContent = text; // no needless reading aloud
+    part.hidden = text === "";
+  }
+
+  #draw() {
+    const { state: keep } = offline;
+    const { state: update } = offline.updates;
+    const word = wordOf(keep, update, engine);
+    this.#write("word", word.text);
+    this.#part("word").dataset["tone"] = word.tone;
+    const story = storyOf(keep, engine);
+    this.#write("notice", story.notice);
+    this.#write("story", story.text);
+    this.#write("numbers", story.numbers);
+    this.#write("small", story.small);
+    this.#write("update", updateStory(update));
+    const about = keep.about ?? { storedBytes: 0, bytes: 0, version: "–", id: "–" };
+    this.#write("stored", about.bytes === 0 ? "–"
+      : `${megabytes(about.storedBytes)} of ${megabytes(about.bytes)}`);
+    this.#write("version", about.version);
+    this.#write("release", about.id);
+    const bar = /** @type {HTMLProgressElement} */ (this.#part("progress"));
+    bar.hidden = keep.kind !== "fetching" && update.kind !== "coming";
+    bar.value = keep.kind === "fetching" ? keep.percent : update.percent;
+    const hint = installHint();
+    this.#write("hint", hint && !hint.install ? hint.text : "");
+    const served = offline.registered;
+    this.#show("take", update.kind === "ready");
+    this.#show("retry", keep.kind === "none" || engine.state === "failed");
+    this.#show("look", served && update.kind !== "ready", update.kind === "checking");
+    this.#show("repair", served, offline.busy);
+    this.#show("install", Boolean(hint?.install));
+  }
+
+  /** @param {string} name @param {boolean} shown @param {boolean} [busy] */
+  #show(name, shown, busy = false) {
+    const tap = this.querySelector(`[data-tap="${name}"]`);
+    if (!(tap instanceof HTMLButtonElement)) throw new Error(`_offline.html has no tap ${name}`);
+    tap.hidden = !shown;
+    tap.disabled = busy;
+  }
+
+  /** @param {Event} event */
+  #tapped(event) {
+    if (event.target === this.#panel) return this.#panel.close(); // beside it
+    const tap = event.target instanceof Element ? event.target.closest("[data-tap]") : null;
+    const what = tap instanceof HTMLElement ? tap.dataset["tap"] : undefined;
+    if (what === "close") this.#panel.close();
+    else if (what === "take") void offline.updates.take();
+    else if (what === "look") void offline.updates.look(true);
+    else if (what === "repair") void offline.repair();
+    else if (what === "install") void installHint()?.install?.();
+    else if (what === "retry") {
+      void offline.retry();
+      engine.retry();
+    }
+  }
+}
+
+customElements.define("bead-offline", BeadOffline);

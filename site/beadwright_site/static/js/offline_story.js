@@ -1,0 +1,67 @@
+// @ts-check
+import { Fault } from "./fault.js";
+import { longWord, shortWord } from "./offline_words.js";
+
+/** @import { KeepState } from "./offline.js" */
+/** @import { UpdateState } from "./offline_update.js" */
+/** @typedef {{state: string, detail: number | Fault | null}} EngineState */
+/** @typedef {"plain" | "ok" | "hot" | "stop"} Tone */
+
+/**
+ * The word in the header: what matters most right now.
+ * @param {KeepState} keep @param {UpdateState} update @param {EngineState} engine
+ * @returns {{text: string, tone: Tone}}
+ */
+export function wordOf(keep, update, engine) {
+  const fault = engine.state === "failed" && engine.detail instanceof Fault ? engine.detail : null;
+  if (update.kind === "taking") return { text: "updating…", tone: "hot" };
+  if (fault && keep.kind !== "fetching") return { text: `stopped: ${shortWord(fault)}`, tone: "stop" };
+  if (update.kind === "ready") return { text: "update ready", tone: "hot" };
+  if (keep.kind === "ready") return { text: "works offline", tone: "ok" };
+  if (keep.kind === "fetching") return { text: `getting ready ${keep.percent} %`, tone: "plain" };
+  if (keep.kind === "none" && keep.fault) {
+    return { text: `no offline: ${shortWord(keep.fault)}`, tone: "stop" };
+  }
+  return { text: "checking…", tone: "plain" };
+}
+
+/**
+ * What the panel says, and the notice over the page when the numbers do not follow.
+ * @param {KeepState} keep @param {EngineState} engine
+ * @returns {{text: string, numbers: string, notice: string, small: string}}
+ */
+export function storyOf(keep, engine) {
+  const fault = engine.detail instanceof Fault ? engine.detail : null;
+  const texts = {
+    checking: "Looking at what is stored.",
+    fetching: `Storing the app: ${keep.percent} %. Stay where there is signal.`,
+    ready: `Works offline. All ${keep.about?.files ?? ""} files are stored and checked.`,
+    none: keep.fault ? longWord(keep.fault) : "",
+  };
+  const numbers = {
+    idle: "not started", fetching: "waiting for files", starting: "starting", ready: "running",
+    failed: fault ? shortWord(fault) : "stopped",
+  }[engine.state] ?? engine.state;
+  const faults = [keep.fault, fault].filter((one) => one !== null);
+  return {
+    text: texts[keep.kind],
+    numbers,
+    notice: fault ? longWord(fault) : "",
+    small: [...new Set(faults.map((one) => one.message))].join(" · "),
+  };
+}
+
+/** @param {UpdateState} update */
+export function updateStory(update) {
+  const fault = update.fault ? longWord(update.fault) : "";
+  return {
+    none: "",
+    checking: "Looking for an update…",
+    current: "This is the newest release.",
+    coming: `Storing an update: ${update.percent} %. Go on working.`,
+    ready: `Version ${update.about?.version ?? ""}, release ${update.about?.id ?? ""}, is stored `
+      + "and checked. It takes over when you tap Update; your job stays.",
+    taking: "Handing over…",
+    failed: `The update did not come through. ${fault}`,
+  }[update.kind];
+}

@@ -1,0 +1,128 @@
+// @ts-check
+import { Fault, asFault } from "./fault.js";
+import { ask } from "./offline_ask.js";
+
+/** @import { About } from "./offline_ask.js" */
+/**
+ * @typedef {{kind: "none" | "checking" | "current" | "coming" | "ready" | "taking" | "failed",
+ *   percent: number, about: About | null, fault: Fault | null}} UpdateState
+ */
+
+const QUIET_MS = 300_000; // looks that nobody asked for: at most one in five minutes
+const LOOK_MS = 20_000;
+
+/** Finds a newer release, has it stored whole, and hands over only when told to. */
+export class Updates {
+  /** @type {ServiceWorkerRegistration | null} */
+  #registration = null;
+  #lastLook = -Infinity;
+  #handOver = false;
+  /** @type {UpdateState} */
+  state = { kind: "none", percent: 0, about: null, fault: null };
+
+  /** @param {() => void} changed */
+  constructor(changed) {
+    this.changed = changed;
+  }
+
+  /** @param {Partial<UpdateState>} more */
+  #set(more) {
+    this.state = { ...this.state, fault: null, ...more };
+    this.changed();
+  }
+
+  /** @param {ServiceWorkerRegistration} registration */
+  watch(registration) {
+    if (this.#registration === registration) return;
+    this.#registration = registration;
+    registration.addEventListener("updatefound", () => this.#follow(registration.installing));
+    if (registration.active) this.#follow(registration.installing);
+    if (registration.waiting) void this.#offer(registration.waiting);
+  }
+
+  /** @param {ServiceWorker | null} coming */
+  #follow(coming) {
+    if (!coming || !this.#registration?.active) return; // the first install is no update
+    this.#set({ kind: "coming", percent: 0 });
+    coming.addEventListener("statechange", () => {
+      if (coming.state === "installed") void this.#offer(coming);
+      if (coming.state === "redundant" && this.state.kind === "coming") this.#set({ kind: "none" });
+    });
+  }
+
+  /** News from a release that is being stored. @param {{[key: string]: any}} news */
+  hear(news) {
+    if (!news["replaces"]) return;
+    if (news["type"] === "installing") {
+      this.#set({ kind: "coming", percent: Math.floor((100 * news["done"]) / news["total"]) });
+    } else if (news["type"] === "install-failed") {
+      this.#set({ kind: "failed", fault: new Fault(news["kind"], news["url"]) });
+    }
+  }
+
+  /** @param {ServiceWorker} waiting */
+  async #offer(waiting) {
+    try {
+      // Stored at install; asked again, since the browser may have cleared files since.
+      const about = await ask(waiting, "ENSURE");
+      this.#set({ kind: "ready", percent: 100, about });
+    } catch (error) {
+      this.#set({ kind: "failed", fault: asFault(error) });
+    }
+  }
+
+  /** Look for a newer release. @param {boolean} [asked] by a tap: look now, and say what came of it */
+  async look(asked = false) {
+    const registration = this.#registration;
+    if (!registration || (!asked && Date.now() - this.#lastLook < QUIET_MS)) return;
+    if (registration.installing || this.state.kind === "taking") return;
+    if (registration.waiting) return void (await this.#offer(registration.waiting));
+    this.#lastLook = Date.now();
+    if (asked) this.#set({ kind: "checking" });
+    try {
+      await within(LOOK_MS, registration.update());
+      if (asked && this.state.kind === "checking") this.#set({ kind: "current" });
+    } catch (error) {
+      this.#lastLook = -Infinity; // it did not get through, so it does not count
+      const portal = error instanceof DOMException && error.name === "SecurityError";
+      const fault = error instanceof Fault ? error : new Fault(portal ? "portal" : "unreachable");
+      if (asked) this.#set({ kind: "failed", fault });
+    }
+  }
+
+  /** Hand over to the release that waits; the page reloads when it is in charge. */
+  async take() {
+    const waiting = this.#registration?.waiting;
+    if (!waiting) return;
+    this.#handOver = true;
+    this.#set({ kind: "taking" });
+    try {
+      await ask(waiting, "TAKE");
+    } catch (error) {
+      this.#handOver = false;
+      this.#set({ kind: "failed", fault: asFault(error) });
+    }
+  }
+
+  /** One reload when another release takes over; none when the first one starts to serve. */
+  reloadOnHandOver() {
+    const container = navigator.serviceWorker;
+    let served = container.controller !== null;
+    let reloading = false;
+    container.addEventListener("controllerchange", () => {
+      if ((served || this.#handOver) && !reloading) {
+        reloading = true;
+        location.reload(); // the job is in the address, so nothing is lost
+      }
+      served = true;
+    });
+  }
+}
+
+/** @template T @param {number} ms @param {Promise<T>} work @returns {Promise<T>} */
+export function within(ms, work) {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Fault("slow")), ms);
+    work.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
+}
