@@ -1,1 +1,1 @@
-"""Turns the core and the pages into one static folder that works with no signal."""
+"""Make the static folder: freeze the pages, pack the Python they run on, list and hash it all."""

@@ -1,0 +1,112 @@
+"""Runs inside Pyodide: use everything the phone uses, then say which modules that took.
+
+Whatever this imports is shipped and nothing else is, so it must go everywhere the app can: every
+module of the core, every page with good and bad input, JSON, hostile payloads, an error's trace.
+"""
+
+import importlib
+import json
+import sys
+import traceback
+from collections.abc import Iterator
+from types import ModuleType
+
+KEEP = (
+    "encodings.ascii",
+    "encodings.cp437",  # zipimport reads entry names with it
+    "encodings.idna",
+    "encodings.latin_1",
+    "encodings.utf_8",
+    "inspect",
+    "linecache",
+    "re",
+    "tokenize",
+    "traceback",
+    "warnings",
+)
+"""Imported by the interpreter itself on some paths, whether or not the app took them today."""
+
+HOSTILE = (
+    "",
+    "=",
+    "plate",
+    "plate=",
+    "plate=&plate=&leg=%00",
+    "plate=" + "9" * 400,
+    "plate=1e999in&leg=nanin&dia=-1mm",
+    "plate=\u00bd in&gas=\ud7ff&wire=<script>alert(1)</script>",
+    "units=parsec&joint=knot&position=9Z&steel=&gas=0/0",
+    "plate=1/0in&leg=5/0in",
+    "%",
+    "plate=%zz&%%%=%%",
+)
+"""Queries no page can answer, to reach the paths that only errors take."""
+
+
+def main(modules: str) -> str:
+    """Import the named modules, use the app, return the files of all modules then loaded."""
+    for name in (*KEEP, *json.loads(modules)):
+        importlib.import_module(name)
+    problems = [*_answers(), *_refusals()]
+    if problems:
+        raise RuntimeError("\n".join(problems))
+    _fail()
+    return json.dumps(sorted(_files()))
+
+
+def _call(action: str, payload: object) -> dict[str, object]:
+    phone = importlib.import_module("beadwright_site.phone")
+    text = payload if isinstance(payload, str) else json.dumps(payload)
+    answer: dict[str, object] = json.loads(phone.call(action, text))
+    return answer
+
+
+def _pages() -> list[str]:
+    return list(importlib.import_module("beadwright.api").PAGES)
+
+
+def _answers() -> Iterator[str]:
+    """Ask every page with its defaults; yield what came back wrong."""
+    checked = _call("check", {})
+    if checked.get("ok") is not True:
+        yield f"check: {checked}"
+    for page in _pages():
+        for query in ("", "units=si", "units=us"):
+            for action in ("page", "json"):
+                answer = _call(action, {"page": page, "query": query, "kept": {}})
+                if "error" in answer:
+                    yield f"{action} {page}?{query}: {answer['error']}"
+
+
+def _refusals() -> Iterator[str]:
+    """Ask what cannot be answered; yield what was not refused in the agreed form."""
+    for page in _pages():
+        for query in HOSTILE:
+            for action in ("page", "json"):
+                answer = _call(action, {"page": page, "query": query, "kept": None})
+                if "error" in answer:
+                    yield f"{action} {page}?{query[:60]}: {answer['error']}"
+    for action, payload in (
+        ("page", {"page": "no such page", "query": "", "kept": None}),
+        ("no such action", {}),
+        ("json", {}),
+        ("page", "not json"),
+    ):
+        if "error" not in _call(action, payload):
+            yield f"{action} {payload}: not refused"
+
+
+def _fail() -> None:
+    try:
+        importlib.import_module("beadwright.no_such_module")
+    except ImportError as error:
+        traceback.print_exception(error)
+        "".join(traceback.format_exception(error))
+
+
+def _files() -> Iterator[str]:
+    for module in list(sys.modules.values()):
+        # A template loader leaves a weak reference here, not a module.
+        origin = getattr(getattr(module, "__spec__", None), "origin", None)
+        if isinstance(module, ModuleType) and isinstance(origin, str) and origin[0] == "/":
+            yield origin

@@ -1,0 +1,107 @@
+"""Pack the Python the phone runs: Pyodide, and three archives of compiled modules.
+
+``stdlib.zip`` holds what the app was seen to import of the standard library, ``libs.zip`` the same
+of the libraries, ``app.zip`` our own. They change at different times, so that an update of the app
+fetches only the last.
+"""
+
+import json
+from collections.abc import Iterator
+from pathlib import Path, PurePosixPath
+
+from beadwright_build import pyodide_node, vendor
+from beadwright_build.compiled_templates import PACKAGE as TEMPLATES
+from beadwright_build.places import INSIDE, PYODIDE, ROOT, Places
+
+STDLIB = "/lib/python313.zip"
+"""Where Pyodide puts its standard library."""
+
+APP = {"beadwright": "calc", "beadwright_site": "site", TEMPLATES: "templates"}
+"""Our packages, and the folder each is in."""
+
+OPTIMIZE = {"stdlib.zip": 2, "libs.zip": 2, "app.zip": 2}
+ARCHIVES = tuple(OPTIMIZE)
+
+
+def pack_runtime(places: Places) -> None:
+    """Trace the app's imports under Pyodide, then write ``runtime/``."""
+    places.runtime.mkdir(parents=True)
+    vendor.copy_pyodide(places.runtime)
+    lock = json.loads((PYODIDE / "pyodide-lock.json").read_text())
+    manifest = {"info": lock["info"], "python": lock["info"]["python"]}
+    (places.runtime / "manifest.json").write_text(json.dumps(manifest, sort_keys=True) + "\n")
+    mounts = {
+        "calc": ROOT / "calc",
+        "site": ROOT / "site",
+        "templates": places.templates,
+        "libraries": places.libraries,
+        "runtime": places.runtime,
+    }
+    loaded = pyodide_node.run(
+        "beadwright_build.inside.exercise",
+        core_modules(),
+        mounts=mounts,
+        path=["calc", "site", "templates", "libraries"],
+    )
+    pyodide_node.run(
+        "beadwright_build.inside.pack", _plan(loaded, places.templates), mounts=mounts, path=[]
+    )
+
+
+def prove_runtime(runtime: Path) -> None:
+    """Use everything once more, now with nothing but what was packed.
+
+    Raises:
+        BuildError: If a module is missing or an answer differs from its known value.
+    """
+    pyodide_node.run(
+        "beadwright_build.inside.exercise",
+        core_modules(),
+        mounts={"runtime": runtime},
+        path=["runtime/app.zip", "runtime/libs.zip"],
+        runtime=runtime,
+    )
+
+
+def core_modules() -> list[str]:
+    """Return the name of every module of the core but its command line."""
+    files = (ROOT / "calc" / "beadwright").rglob("*.py")
+    names = (file.relative_to(ROOT / "calc").with_suffix("") for file in files)
+    dotted = (".".join(name.parts).removesuffix(".__init__") for name in names)
+    return sorted(name for name in dotted if not name.endswith("__main__"))
+
+
+def _plan(loaded: list[str], templates: Path) -> dict[str, object]:
+    """Say what goes in each archive, in an order that keeps the earlier ones from changing."""
+    files: dict[str, dict[str, str]] = {name: {} for name in ARCHIVES}
+    library_root = f"{INSIDE}/libraries"
+    app_roots = {f"{INSIDE}/{folder}" for folder in APP.values()}
+    for path in [*loaded, *_beside(templates)]:
+        for root in (STDLIB, library_root, *app_roots):
+            if path.startswith(f"{root}/"):
+                archive = {STDLIB: "stdlib.zip", library_root: "libs.zip"}.get(root, "app.zip")
+                files[archive][path.removeprefix(f"{root}/")] = path
+    archives = [
+        {"to": f"{INSIDE}/runtime/{name}", "files": files[name], "optimize": OPTIMIZE[name]}
+        for name in ARCHIVES
+    ]
+    return {"stdlib": STDLIB, "archives": archives}
+
+
+def _beside(templates: Path) -> Iterator[str]:
+    """Yield what no import shows: data files of our packages, and every compiled template."""
+    for package, folder in APP.items():
+        root = templates if folder == "templates" else ROOT / folder
+        for file in sorted((root / package).rglob("*")):
+            name = PurePosixPath(file.relative_to(root).as_posix())
+            if file.is_file() and _is_shipped(name):
+                yield f"{INSIDE}/{folder}/{name}"
+
+
+def _is_shipped(name: PurePosixPath) -> bool:
+    package, *rest = name.parts
+    if package == TEMPLATES:
+        return name.suffix == ".py"
+    if package == "beadwright_site" and (rest[0] in {"static", "templates"} or len(rest) == 1):
+        return False  # the web server's side: what it serves, and what it renders from
+    return name.suffix not in {".py", ".pyc", ".typed"} and not name.name.startswith(".")
