@@ -1,0 +1,47 @@
+"""The terminal: ``python -m beadwright PAGE 'QUERY'`` prints the page's answer as JSON."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+from collections.abc import Sequence
+
+from beadwright import __version__
+from beadwright.api import PAGES, answer_json
+from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS
+
+
+def _parser() -> argparse.ArgumentParser:
+    keys = "\n".join(
+        f"  {key:<14} {KEY_WORDS[key]}" + (f" [{DEFAULTS[key]}]" if DEFAULTS[key] else "")
+        for key in DEFAULTS
+    )
+    parser = argparse.ArgumentParser(
+        prog="beadwright",
+        description="Welding settings for a joint, as the pages give them, in JSON.",
+        epilog=f"keys of a query (default in brackets):\n{keys}\n\n"
+        f"example:\n  beadwright dial-in '{EXAMPLE_QUERY}'\n",
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    parser.add_argument("page", choices=tuple(PAGES), help="the page to answer")
+    parser.add_argument("query", nargs="?", default="", help="the query string, as in the address")
+    parser.add_argument("--version", action="version", version=__version__)
+    return parser
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Print an answer; return 0, or 2 if the query has errors.
+
+    Args:
+        arguments: Command line, or None for the process's own [-].
+    """
+    asked = _parser().parse_args(arguments)
+    found = answer_json(asked.page, asked.query)
+    json.dump(found, sys.stdout, indent=2, ensure_ascii=False)
+    sys.stdout.write("\n")
+    return 2 if "errors" in found else 0
+
+
+if __name__ == "__main__":
+    raise SystemExit(main())

@@ -1,0 +1,165 @@
+"""Fillet sizes the codes ask for, by thickness, edge and gap."""
+
+from __future__ import annotations
+
+from math import sqrt
+
+from beadwright.errors import OutOfRangeError, require_positive
+
+_IN = 0.0254
+
+MINIMUM_LEG_M = (
+    (1 / 4 * _IN, 1 / 8 * _IN),
+    (1 / 2 * _IN, 3 / 16 * _IN),
+    (3 / 4 * _IN, 1 / 4 * _IN),
+    (float("inf"), 5 / 16 * _IN),
+)
+"""Thinner part up to [m], least leg [m]. Source: AISC 360 Table J2.4."""
+
+REINFORCED_OVER_FLAT = 1.2
+"""Section of a fillet as welded over the flat-faced triangle [-].
+
+Source: weld-metal weight tables, reinforced fillets against flat ones of the same leg.
+"""
+
+_HAIR = 1e-9
+
+
+def minimum_leg(thinner_m: float) -> float:
+    """Return the least fillet leg for the thinner part joined [m].
+
+    Source: AISC 360 Table J2.4; AWS D1.1:2020 Table 7.7 with a low-hydrogen process, as gas metal
+    arc is. Need not exceed the thinner part (D1.1, note to the table).
+
+    Args:
+        thinner_m: Thickness of the thinner part, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(thinner_m=thinner_m)
+    leg = next(leg for limit, leg in MINIMUM_LEG_M if thinner_m <= limit + _HAIR)
+    return min(leg, thinner_m)
+
+
+def largest_edge_leg(edge_m: float) -> float:
+    """Return the largest fillet along the edge of a plate [m].
+
+    Source: AISC 360 J2.2b: the thickness below 1/4 in; from 1/4 in, 1/16 in less.
+
+    Args:
+        edge_m: Thickness of the plate whose edge is welded, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(edge_m=edge_m)
+    return edge_m if edge_m < 1 / 4 * _IN - _HAIR else edge_m - 1 / 16 * _IN
+
+
+def gapped_leg(leg_m: float, gap_m: float) -> float:
+    """Return the leg to weld so that a gap does not cost throat [m].
+
+    Source: AWS D1.1 7.21.1: up to 1/16 in nothing; over 1/16 to 3/16 in the leg grows by the
+    gap; wider is not allowed (but for plate 3 in and over).
+
+    Args:
+        leg_m: Leg wanted, above zero [m].
+        gap_m: Root gap, zero or more [m].
+
+    Raises:
+        OutOfRangeError: If the leg is not above zero, or the gap negative or over 3/16 in.
+    """
+    require_positive(leg_m=leg_m)
+    if not 0 <= gap_m <= 3 / 16 * _IN + _HAIR:
+        raise OutOfRangeError(f"gap_m = {gap_m} must be 0 to {3 / 16 * _IN:.5f} (3/16 in)")
+    return leg_m if gap_m <= 1 / 16 * _IN + _HAIR else leg_m + gap_m
+
+
+def throat(leg_m: float) -> float:
+    """Return the throat of an equal-leg fillet at 90° [m].
+
+    Source: geometry; ISO 2553: a = z/√2.
+
+    Args:
+        leg_m: Leg, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the leg is not above zero.
+    """
+    require_positive(leg_m=leg_m)
+    return leg_m / sqrt(2)
+
+
+def flat_section(leg_m: float) -> float:
+    """Return the section of a flat-faced equal-leg fillet [m²].
+
+    Source: geometry: ½·z².
+
+    Args:
+        leg_m: Leg, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the leg is not above zero.
+    """
+    require_positive(leg_m=leg_m)
+    return leg_m**2 / 2
+
+
+def face_section(face_m: float, height_m: float) -> float:
+    """Return the section under a rounded face, taken as a parabola [m²].
+
+    Source: geometry: two thirds of width × height.
+
+    Args:
+        face_m: Width of the face, zero or more [m].
+        height_m: Height of the crown, zero or more [m].
+    """
+    return 2 / 3 * face_m * height_m
+
+
+def usual_convexity(leg_m: float) -> float:
+    """Return the convexity of a fillet as welded [m].
+
+    Source: the crown that makes the section ``REINFORCED_OVER_FLAT`` times the flat one.
+
+    Args:
+        leg_m: Leg, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the leg is not above zero.
+    """
+    extra = (REINFORCED_OVER_FLAT - 1) * flat_section(leg_m)
+    return extra / face_section(leg_m * sqrt(2), 1.0)
+
+
+def largest_convexity(face_m: float) -> float:
+    """Return the most convexity the code accepts [m].
+
+    Source: AWS D1.1 Table 7.9 (second-hand; the last step from memory): face to 5/16 in 1/16 in;
+    over 5/16 in to under 1 in 1/8 in; from 1 in 3/16 in.
+
+    Args:
+        face_m: Width of the weld face, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the face is not above zero.
+    """
+    require_positive(face_m=face_m)
+    if face_m <= 5 / 16 * _IN + _HAIR:
+        return 1 / 16 * _IN
+    return 1 / 8 * _IN if face_m < 1.0 * _IN - _HAIR else 3 / 16 * _IN
+
+
+def leg_of_section(section_m2: float, over_flat: float = REINFORCED_OVER_FLAT) -> float:
+    """Return the leg that a laid section fills [m].
+
+    Args:
+        section_m2: Section laid, above zero [m²].
+        over_flat: Section as welded over the flat triangle, 1 or more [-].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero.
+    """
+    require_positive(section_m2=section_m2, over_flat=over_flat)
+    return sqrt(2 * section_m2 / over_flat)

@@ -1,0 +1,89 @@
+"""The job as understood: every input of a query with its default, in SI."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+from beadwright.gases import Gas
+from beadwright.joints import JointKind
+from beadwright.positions import Mover, Position
+from beadwright.units import System
+from beadwright.wires import Wire
+
+AskedTransfer = Literal["auto", "short", "spray", "pulse"]
+
+
+@dataclass(frozen=True, slots=True)
+class ByHand:
+    """Settings fixed by hand; None where they are ours to choose.
+
+    Attributes:
+        wire_feed_m_s: Wire feed [m/s].
+        volts: Volts at the arc [V].
+        tip_to_work_m: Contact tip to work [m].
+        travel_m_s: Travel [m/s].
+    """
+
+    wire_feed_m_s: float | None = None
+    volts: float | None = None
+    tip_to_work_m: float | None = None
+    travel_m_s: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One joint to weld and what it is welded with.
+
+    Attributes:
+        units: How to show.
+        joint: Kind of joint.
+        plate_m: Thickness of the plate lying down [m].
+        plate2_m: Thickness of the other [m].
+        leg_m: Fillet leg asked for, or None for the code's minimum [m].
+        gap_m: Fit-up gap, or None for the joint's usual [m].
+        reinforcement_m: Crown of the face, or None for the usual [m].
+        position: Welding position.
+        wire: Wire.
+        gas: Gas.
+        transfer: Transfer asked for.
+        travel_by: Who moves the torch.
+        by_hand: Settings fixed by hand.
+        weld_length_m: Length of one weld [m].
+        welds: Welds in the job [-].
+        machine_amps_a: Most the power source gives, or None [A].
+        machine_volts_v: Most volts at the arc, or None [V].
+    """
+
+    units: System
+    joint: JointKind
+    plate_m: float
+    plate2_m: float
+    leg_m: float | None
+    gap_m: float | None
+    reinforcement_m: float | None
+    position: Position
+    wire: Wire
+    gas: Gas
+    transfer: AskedTransfer
+    travel_by: Mover
+    by_hand: ByHand
+    weld_length_m: float
+    welds: int
+    machine_amps_a: float | None
+    machine_volts_v: float | None
+
+    @property
+    def thinner_m(self) -> float:
+        """Thickness of the thinner part [m]."""
+        return min(self.plate_m, self.plate2_m)
+
+    @property
+    def is_fillet(self) -> bool:
+        """True for tee, lap and corner."""
+        return self.joint != "square"
+
+    @property
+    def position_name(self) -> str:
+        """AWS name of the position for this joint, such as 2F."""
+        return self.position.name(self.is_fillet)

@@ -1,0 +1,124 @@
+"""Welding positions: AWS A3.0 and ISO 6947 names, and what each allows."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+from beadwright.errors import UnknownEntryError
+
+Lie = Literal["flat", "horizontal", "vertical-up", "vertical-down", "overhead"]
+Mover = Literal["hand", "track", "robot"]
+
+
+@dataclass(frozen=True, slots=True)
+class Position:
+    """A position.
+
+    Attributes:
+        number: 1, 2, 3-up, 3-down or 4.
+        lie: In words.
+        iso_fillet: ISO 6947 name for fillets.
+        iso_groove: ISO 6947 name for grooves.
+        single_pass_leg_m: Largest fillet in one pass [m].
+        single_pass_source: Source id of that.
+        practical_leg_m: What one pass is planned to [m].
+        sprays: True if axial spray can be held.
+    """
+
+    number: str
+    lie: Lie
+    iso_fillet: str
+    iso_groove: str
+    single_pass_leg_m: float
+    single_pass_source: str
+    practical_leg_m: float
+    sprays: bool
+
+    def name(self, fillet: bool) -> str:
+        """Return the AWS name, such as 2F or 3G-up."""
+        digit, _, way = self.number.partition("-")
+        return digit + ("F" if fillet else "G") + (f"-{way}" if way else "")
+
+
+_IN = 0.0254
+
+POSITIONS: Mapping[str, Position] = MappingProxyType(
+    {
+        position.number: position
+        for position in (
+            Position("1", "flat", "PA", "PA", 1 / 2 * _IN, "aws-d1.1-5.1", 3 / 8 * _IN, True),
+            Position("2", "horizontal", "PB", "PC", 3 / 8 * _IN, "aws-d1.1-5.1",
+                     5 / 16 * _IN, True),
+            Position("3-up", "vertical-up", "PF", "PF", 1 / 2 * _IN, "aws-d1.1-5.1",
+                     3 / 8 * _IN, False),
+            Position("3-down", "vertical-down", "PG", "PG", 3 / 16 * _IN, "practice",
+                     3 / 16 * _IN, False),
+            Position("4", "overhead", "PD", "PE", 5 / 16 * _IN, "aws-d1.1-5.1",
+                     1 / 4 * _IN, False),
+        )
+    }
+)  # fmt: skip
+"""Positions by number.
+
+Largest single-pass fillet: AWS D1.1:2020 Table 5.1, GMAW/FCAW column (second-hand copy): flat
+1/2, horizontal 3/8, vertical 1/2, overhead 5/16 in. Vertical-down is not in that table; 3/16 in
+is common practice. What one pass is *planned* to: horizontal 5/16 in is AISC Steel Interchange's
+practical one-pass size; the others are common practice.
+"""
+
+_TRAVEL_IN_MIN: tuple[tuple[Mover, Lie, float, float], ...] = (
+    ("hand", "flat", 6.0, 30.0),
+    ("hand", "horizontal", 6.0, 30.0),
+    ("hand", "vertical-up", 3.0, 10.0),
+    ("hand", "vertical-down", 8.0, 30.0),
+    ("hand", "overhead", 5.0, 20.0),
+    ("track", "flat", 4.0, 60.0),
+    ("track", "horizontal", 4.0, 60.0),
+    ("track", "vertical-up", 3.0, 15.0),
+    ("track", "vertical-down", 8.0, 60.0),
+    ("track", "overhead", 4.0, 40.0),
+    ("robot", "flat", 6.0, 80.0),
+    ("robot", "horizontal", 6.0, 80.0),
+    ("robot", "vertical-up", 3.0, 20.0),
+    ("robot", "vertical-down", 8.0, 80.0),
+    ("robot", "overhead", 5.0, 60.0),
+)
+
+TRAVEL_RANGE_M_S: Mapping[tuple[Mover, Lie], tuple[float, float]] = MappingProxyType(
+    {(mover, lie): (low * _IN / 60, high * _IN / 60) for mover, lie, low, high in _TRAVEL_IN_MIN}
+)
+"""Travel a torch mover holds steadily, by position: low, high [m/s]. Common practice."""
+
+COMFORTABLE_TRAVEL_M_S: Mapping[Mover, float] = MappingProxyType(
+    {"hand": 12 * _IN / 60, "track": 16 * _IN / 60, "robot": 24 * _IN / 60}
+)
+"""Travel a plan aims for where the window leaves the choice [m/s]. Common practice."""
+
+_ISO: Mapping[str, str] = MappingProxyType(
+    {"PA": "1", "PB": "2", "PC": "2", "PD": "4", "PE": "4", "PF": "3-up", "PG": "3-down"}
+)
+
+
+def position_of(name: str) -> Position:
+    """Return a position by its AWS name (fillet or groove letter) or ISO 6947 name.
+
+    Source: AWS A3.0M/A3.0 and ISO 6947:2019 designations, from memory.
+
+    Args:
+        name: Such as ``2F``, ``3G-up``, ``PB`` [-].
+
+    Raises:
+        UnknownEntryError: If it is none of them.
+    """
+    wanted = name.strip().upper()
+    number = _ISO.get(wanted)
+    if number is None and len(wanted) >= 2 and wanted[1] in "FG":
+        number = wanted[0] + wanted[2:].lower()
+    if number is None or number not in POSITIONS:
+        raise UnknownEntryError(
+            f"{name} is no position; use 1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G or PA to PG"
+        )
+    return POSITIONS[number]

@@ -1,0 +1,267 @@
+"""What the welder is told beside the numbers: what is out, what the code says, what can hurt."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from beadwright import units
+from beadwright.fillets import (
+    largest_convexity,
+    largest_edge_leg,
+    minimum_leg,
+    usual_convexity,
+)
+from beadwright.job import Job
+from beadwright.outcome import Outcome, Settings
+from beadwright.plan import COLD_LAP_M, Plan
+from beadwright.results import Note
+from beadwright.technique import least_shade
+from beadwright.transfer import NAMES
+
+_IN = 0.0254
+_HAIR = 1e-9
+_ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
+
+_FIELD = {"Wire feed": "wfs", "Volts at the arc": "volts", "Tip to work": "ctwd",
+          "Travel": "travel"}  # fmt: skip
+
+
+def _length(value: float, job: Job) -> str:
+    return f"{units.show(value, 'leg', job.units)} {units.symbol('leg', job.units)}"
+
+
+def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -> tuple[Note, ...]:
+    """Return the notes on an answer, loudest first.
+
+    Args:
+        job: The job [-].
+        plan: Its plan [-].
+        settings: Its settings [-].
+        outcome: What they make, or None without a set point [-].
+    """
+    notes = [
+        *_shut(plan),
+        *_outside(job, settings),
+        *_size(job, plan),
+        *_laid(job, plan, outcome),
+        *_mode(job, plan, outcome),
+        *_cautions(job, outcome),
+    ]
+    return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
+
+
+def _shut(plan: Plan) -> Iterator[Note]:
+    if plan.refused:
+        yield Note("stop", f"No spray here: {plan.refused}.", "mig-handbook-1-2", "transfer")
+    elif not plan.feeds.open:
+        low, high = plan.feeds.low_limit, plan.feeds.high_limit
+        yield Note("stop", f"Two limits fight: {low.text}; but {high.text}.", low.source, "wfs")
+
+
+def _outside(job: Job, settings: Settings) -> Iterator[Note]:
+    for quantity in settings.all():
+        if quantity.value is None or quantity.inside:
+            continue
+        below = quantity.low is not None and quantity.value < quantity.low
+        edge = quantity.low if below else quantity.high
+        assert edge is not None  # outside means one end is there and passed
+        unit = units.symbol(quantity.measure, job.units)
+        side = "below" if below else "above"
+        why = quantity.low_by if below else quantity.high_by
+        yield Note(
+            "out",
+            f"{quantity.name} {units.show(quantity.value, quantity.measure, job.units)} is {side} "
+            f"{units.show(edge, quantity.measure, job.units)} {unit}: {why}.",
+            field=_FIELD[quantity.name],
+        )
+
+
+def _size(job: Job, plan: Plan) -> Iterator[Note]:
+    if not job.is_fillet:
+        yield from _butt(job)
+        return
+    wanted, least = plan.wanted_leg_m, minimum_leg(job.thinner_m)
+    if job.leg_m is None:
+        yield Note(
+            "note",
+            f"Leg {_length(wanted, job)} is the code's minimum for this plate. Your drawing rules.",
+            "aisc-j2.4",
+            "leg",
+        )
+    elif wanted < least - _HAIR:
+        yield Note(
+            "stop",
+            f"Leg {_length(wanted, job)} is under the code's minimum of "
+            f"{_length(least, job)} for this plate: the bead chills and may crack.",
+            "aisc-j2.4",
+            "leg",
+        )
+    if job.joint == "lap":
+        most = largest_edge_leg(job.plate2_m)
+        if wanted > most + _HAIR:
+            yield Note(
+                "stop",
+                f"Leg {_length(wanted, job)} is over {_length(most, job)}, the most "
+                "along this edge: the edge melts away and hides the size.",
+                "aisc-j2.2b",
+                "leg",
+            )
+    one_pass = job.position.single_pass_leg_m
+    if wanted > one_pass + _HAIR:
+        yield Note(
+            "note",
+            f"Over {_length(one_pass, job)} in one pass is not prequalified "
+            f"{job.position.lie}: run {plan.passes}.",
+            job.position.single_pass_source,
+            "leg",
+        )
+    elif plan.passes > 1:
+        yield Note(
+            "note",
+            f"{plan.passes} passes: one pass {job.position.lie} is planned to "
+            f"{_length(job.position.practical_leg_m, job)}.",
+            "aisc-one-pass",
+            "leg",
+        )
+    if plan.shape.leg_m > wanted + _HAIR:
+        yield Note(
+            "note",
+            f"Gap over 1/16 in: weld {_length(plan.shape.leg_m, job)} so the throat "
+            "is still there.",
+            "aws-d1.1-gap",
+            "gap",
+        )
+    crown = job.reinforcement_m
+    if crown is None:
+        crown = usual_convexity(plan.shape.leg_m)
+    most_crown = largest_convexity(plan.shape.face_m)
+    if crown > most_crown + _HAIR:
+        yield Note(
+            "out",
+            f"Crown {_length(crown, job)} is over the {_length(most_crown, job)} "
+            "the code accepts on this face.",
+            "aws-d1.1-convexity",
+            "reinforcement",
+        )
+
+
+def _butt(job: Job) -> Iterator[Note]:
+    if job.thinner_m > 4e-3:
+        yield Note(
+            "caution",
+            "Over about 5/32 in, a square butt from one side does not melt "
+            "through for sure: back it, weld both sides, or bevel it.",
+            "iso-9692-1",
+            "plate",
+        )
+    if job.reinforcement_m is not None and job.reinforcement_m > 1 / 8 * _IN + _HAIR:
+        yield Note(
+            "out",
+            "Reinforcement over 1/8 in is more than the code accepts.",
+            "aws-d1.1-convexity",
+            "reinforcement",
+        )
+
+
+def _laid(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
+    if outcome is None or outcome.leg.value is None:
+        return
+    laid, wanted = outcome.leg.value, plan.shape.leg_m
+    if abs(laid - wanted) > 1 / 32 * _IN:
+        word = "over" if laid > wanted else "under"
+        yield Note(
+            "out",
+            f"This feed and travel lay {_length(laid, job)} leg, {word} the "
+            f"{_length(wanted, job)} asked.",
+            "mass-balance",
+            "travel",
+        )
+
+
+def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
+    if outcome is not None and outcome.transfer != plan.transfer:
+        yield Note(
+            "out",
+            f"At this set point the arc runs {NAMES[outcome.transfer].lower()}; "
+            f"the windows are for {NAMES[plan.transfer].lower()}.",
+            "machinery-31-t5",
+            "volts",
+        )
+    if plan.transfer == "short":
+        yield Note(
+            "caution",
+            "Short circuit has no prequalified procedure in AWS D1.1: "
+            "structural work needs a qualified one.",
+            "aws-d1.1-short",
+            "transfer",
+        )
+        if job.thinner_m > COLD_LAP_M + _HAIR:
+            yield Note(
+                "caution",
+                "Over 3/16 in, short circuit can lie on the plate without "
+                "fusing. Prove it: cut and etch a coupon.",
+                "practice",
+                "transfer",
+            )
+    if plan.transfer == "globular":
+        yield Note(
+            "caution",
+            "Globular: expect spatter and deep, rough beads. Flat and horizontal only.",
+            "practice",
+            "transfer",
+        )
+    if plan.transfer == "pulse":
+        yield Note(
+            "note",
+            "Pulse: the current is a mean, and the machine sets its own volts. "
+            "Heat is worked with the open-arc volts: trust a power reading first.",
+            "practice",
+            "volts",
+        )
+    if job.wire.kind == "metal-cored":
+        if not job.position.sprays and plan.transfer != "pulse":
+            yield Note(
+                "caution", "Metal-cored wire out of position wants pulse.", "practice", "position"
+            )
+        yield Note(
+            "note",
+            "Sheets for this wire print 28-30 V at 250 in/min, shops run it clean "
+            "near 23.6 V at 290 in 90/10. Gas, arc length and cable drop account for it; "
+            "the window holds both.",
+            "e70c-sheet",
+            "volts",
+        )
+    if not job.wire.published:
+        yield Note(
+            "note",
+            "No printed points for this wire in this size: mass and burn-off are "
+            "carried over from its neighbour, and the band is wider.",
+            "e70c-sheet",
+            "dia",
+        )
+    if abs(job.plate_m - job.plate2_m) > 0.25 * job.plate_m:
+        yield Note("note", "Unequal plates: lean the arc to the thicker one.", "practice", "plate2")
+
+
+def _cautions(job: Job, outcome: Outcome | None) -> Iterator[Note]:
+    yield Note(
+        "caution",
+        "Starting points. Prove them on a coupon; your written procedure, local "
+        "code and licensed people rule.",
+        "practice",
+    )
+    amps = outcome.current.value if outcome is not None else None
+    shade = least_shade(amps if amps is not None else 200.0)
+    yield Note(
+        "caution",
+        f"Filter shade {shade} at the least, darker is usual. Cover skin. Keep "
+        "your head out of the plume and pull the fume away; strip zinc and paint first.",
+        "osha-1910.133",
+    )
+    gas = "Argon and CO2 push out" if job.gas.argon > 0 else "CO2 pushes out"
+    yield Note(
+        "caution",
+        f"{gas} the air in tanks, pits and closed rooms: test, ventilate, post a watch.",
+        "practice",
+    )
+    yield Note("note", "Wind over 5 mph (8 km/h) takes the gas away: screen it.", "aws-d1.1-wind")

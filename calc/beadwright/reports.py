@@ -1,0 +1,123 @@
+"""Answers as plain data for JSON: shop units, rounded to what a float is worth."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from beadwright import units
+from beadwright.dial_in import DialIn
+from beadwright.results import Note, Quantity
+from beadwright.units import System
+from beadwright.window_map import WindowMap
+
+
+def _number(value: float | None, measure: str, system: System) -> float | None:
+    if value is None:
+        return None
+    return float(f"{units.convert(value, measure, system):.7g}")
+
+
+def quantity_report(quantity: Quantity, system: System) -> dict[str, Any]:
+    """Return a quantity as value, low, high, unit and where it comes from.
+
+    Args:
+        quantity: The quantity [-].
+        system: Whose unit [-].
+    """
+    report: dict[str, Any] = {
+        "value": _number(quantity.value, quantity.measure, system),
+        "low": _number(quantity.low, quantity.measure, system),
+        "high": _number(quantity.high, quantity.measure, system),
+        "unit": units.symbol(quantity.measure, system),
+        "meaning": quantity.meaning,
+        "sources": list(quantity.sources),
+    }
+    if quantity.meaning == "window":
+        report |= {
+            "inside": quantity.inside,
+            "by_hand": quantity.by_hand,
+            "low_by": quantity.low_by,
+            "high_by": quantity.high_by,
+        }
+    return report
+
+
+def note_report(note: Note) -> dict[str, str]:
+    """Return a note as level, text, source and field."""
+    return {"level": note.level, "text": note.text, "source": note.source, "field": note.field}
+
+
+def dial_in_report(answer: DialIn) -> dict[str, Any]:
+    """Return a dial-in as plain data in the job's units.
+
+    Args:
+        answer: The dial-in [-].
+    """
+    system = answer.job.units
+    settings, outcome, torch = answer.settings, answer.outcome, answer.torch
+    report: dict[str, Any] = {
+        "open": answer.open,
+        "transfer": outcome.transfer if outcome else None,
+        "planned_transfer": answer.plan.transfer,
+        "planned_because": answer.plan.reason,
+        "passes": answer.plan.passes,
+        "position": answer.job.position_name,
+        "polarity": "DC+",
+        "drive_roll": answer.job.wire.type.drive_roll,
+        "iso_gas_group": answer.job.gas.iso_group,
+        "wire_feed": quantity_report(settings.wire_feed, system),
+        "volts": quantity_report(settings.volts, system),
+        "tip_to_work": quantity_report(settings.tip_to_work, system),
+        "travel": quantity_report(settings.travel, system),
+        "torch": {
+            "way": torch.way,
+            "travel_angle": _angles(torch.travel_angle),
+            "work_angle": _angles(torch.work_angle),
+            "aim": torch.aim,
+        },
+    }
+    if outcome is not None:
+        for name in (
+            "current",
+            "heat",
+            "heat_en",
+            "laid",
+            "bead",
+            "leg",
+            "throat",
+            "gas_flow",
+            "metal",
+            "wire_mass",
+            "arc_time",
+        ):
+            report[name] = quantity_report(getattr(outcome, name), system)
+    return report
+
+
+def _angles(three: tuple[float, float, float]) -> dict[str, Any]:
+    low, value, high = three
+    return {"value": value, "low": low, "high": high, "unit": "°"}
+
+
+def map_report(drawn: WindowMap, system: System) -> dict[str, Any]:
+    """Return the feed and volts plane as plain data in shown units.
+
+    Args:
+        drawn: The plane [-].
+        system: Whose units [-].
+    """
+
+    def point(feed: float, volts: float) -> list[float | None]:
+        return [_number(feed, "wire_feed", system), round(volts, 3)]
+
+    return {
+        "feeds": [_number(feed, "wire_feed", system) for feed in drawn.feeds],
+        "volts": list(drawn.volts),
+        "unit": [units.symbol("wire_feed", system), "V"],
+        "regions": [
+            {"transfer": r.transfer, "outline": [point(*p) for p in r.outline]}
+            for r in drawn.regions
+        ],
+        "window": [point(*p) for p in drawn.window],
+        "point": point(*drawn.point) if drawn.point is not None else None,
+    }

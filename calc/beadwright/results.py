@@ -1,0 +1,82 @@
+"""What every page's answer is made of: quantities with their room, and notes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Literal
+
+Meaning = Literal["window", "band", "exact"]
+"""What low..high says: room to set in, how far an estimate may be off, or nothing to say."""
+
+Level = Literal["note", "caution", "out", "stop"]
+"""note: worth knowing; caution: can hurt somebody or a weld; out: off the window; stop: do not."""
+
+
+@dataclass(frozen=True, slots=True)
+class Note:
+    """One sentence for the welder, with where it comes from.
+
+    Attributes:
+        level: How loud it is.
+        text: The sentence, in the imperative where something is to be done.
+        source: Source id of ``beadwright.sources``, or empty.
+        field: The field or setting it belongs beside, or empty.
+    """
+
+    level: Level
+    text: str
+    source: str = ""
+    field: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Quantity:
+    """A number, its room, its kind and where it comes from.
+
+    Attributes:
+        name: The trade's name for it.
+        measure: Kind of quantity, key of ``units.MEASURES``.
+        value: The number [SI], or None where no number can honestly be given.
+        low: Low end [SI] or None.
+        high: High end [SI] or None.
+        meaning: What low..high says.
+        sources: Source ids.
+        low_by: What binds the low end, as a short phrase.
+        high_by: What binds the high end.
+        by_hand: True if the welder set it.
+    """
+
+    name: str
+    measure: str
+    value: float | None
+    low: float | None = None
+    high: float | None = None
+    meaning: Meaning = "exact"
+    sources: tuple[str, ...] = ()
+    low_by: str = ""
+    high_by: str = ""
+    by_hand: bool = False
+
+    @property
+    def inside(self) -> bool:
+        """True unless the value stands outside low..high (a hair's breadth is forgiven)."""
+        if self.value is None:
+            return False
+        slack = 1e-9 * abs(self.value)
+        return not (
+            (self.low is not None and self.value < self.low - slack)
+            or (self.high is not None and self.value > self.high + slack)
+        )
+
+
+def within(name: str, measure: str, value: float, share: float, *sources: str) -> Quantity:
+    """Return an estimate with a band of a share either way.
+
+    Args:
+        name: The trade's name for it [-].
+        measure: Kind of quantity [-].
+        value: The estimate [SI].
+        share: Half the band, as a share of the value; 0 to 1 [-].
+        *sources: Source ids [-].
+    """
+    return Quantity(name, measure, value, value * (1 - share), value * (1 + share), "band", sources)

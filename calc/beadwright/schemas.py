@@ -1,0 +1,240 @@
+"""The query string of a job: what may be asked, its ranges and its defaults.
+
+One schema serves the form, the address bar, the terminal and the tests. Unknown keys are
+reported, not fatal. A blank value means the default.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, cast
+from urllib.parse import parse_qsl
+
+from marshmallow import EXCLUDE, Schema, ValidationError
+
+from beadwright import units
+from beadwright.errors import FieldErrors, UnknownEntryError
+from beadwright.fields import Choice, Entry, Measured, WholeNumber
+from beadwright.gases import GASES, gas_of
+from beadwright.job import ByHand, Job
+from beadwright.joints import JOINTS
+from beadwright.positions import position_of
+from beadwright.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES, wire_of
+
+MOST_KEYS = 100
+"""Keys a query may carry; a job has about twenty."""
+
+DEFAULTS: Mapping[str, str] = {
+    "units": "us",
+    "joint": "tee",
+    "plate": "3/8in",
+    "plate2": "",
+    "leg": "",
+    "gap": "",
+    "reinforcement": "",
+    "position": "2F",
+    "wire": "ER70S-6",
+    "dia": "0.045in",
+    "gas": "90/10",
+    "transfer": "auto",
+    "travel_by": "hand",
+    "wfs": "",
+    "volts": "",
+    "ctwd": "",
+    "travel": "",
+    "weld_length": "6in",
+    "welds": "8",
+    "machine_amps": "",
+    "machine_volts": "",
+}
+"""What a blank or missing key means. Blank: ours to choose (or no limit)."""
+
+KEY_WORDS: Mapping[str, str] = {
+    "units": "us or si",
+    "joint": "tee, lap, corner, square",
+    "plate": "thickness of the plate lying down, or sheet gauge (10ga)",
+    "plate2": "thickness of the other; blank: the same",
+    "leg": "fillet leg; blank: the code's minimum",
+    "gap": "fit-up gap",
+    "reinforcement": "crown of the face; blank: the usual",
+    "position": "1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G, or PA to PG",
+    "wire": "AWS classification",
+    "dia": "wire diameter",
+    "gas": "argon/CO2 as said in the shop, or CO2",
+    "transfer": "auto, short, spray, pulse",
+    "travel_by": "hand, track, robot",
+    "wfs": "wire feed set by hand",
+    "volts": "volts at the arc set by hand",
+    "ctwd": "contact tip to work set by hand",
+    "travel": "travel set by hand",
+    "weld_length": "length of one weld",
+    "welds": "welds in the job",
+    "machine_amps": "most current of the power source",
+    "machine_volts": "most volts at the arc of the power source",
+}
+"""What each key means, for the terminal and the form."""
+
+EXAMPLE_QUERY = "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
+"""The demo job: bracket MB-3 of an invented two-bay shop."""
+
+_POSITION_NAMES = (
+    "1F", "2F", "3F-up", "3F-down", "4F", "1G", "2G", "3G-up", "3G-down", "4G",
+    "PA", "PB", "PC", "PD", "PE", "PF", "PG",
+)  # fmt: skip
+
+
+def size_of(text: str) -> str:
+    """Return the inch name of a wire diameter typed in inches or millimetres.
+
+    Args:
+        text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1/16`` [-].
+
+    Raises:
+        UnknownEntryError: If no wire of that size is in the table.
+    """
+    plain = text.strip().lower()
+    for name, metric in METRIC_NAMES.items():
+        if plain in (metric, metric.removesuffix("mm")):
+            return name
+    try:
+        typed = units.read(plain, "wire_diameter", "us")
+    except ValueError as error:
+        raise UnknownEntryError(str(error)) from error
+    for name, size in INCH_SIZES_M.items():
+        if abs(size - typed) < 1e-5:
+            return name
+    known = ", ".join(f"{name} ({METRIC_NAMES[name]})" for name in INCH_SIZES_M)
+    raise UnknownEntryError(f"{units.quoted(text)} is no size in the table; it has {known}")
+
+
+class JobSchema(Schema):
+    """A job as typed, field by field, in the order of the form."""
+
+    class Meta:
+        """Unknown keys are reported by ``read_query``, not here."""
+
+        unknown = EXCLUDE
+
+    units = Choice(("us", "si"))
+    joint = Choice(JOINTS)
+    plate = Measured("length", "30ga", "4in", "sheet of 30 gauge to plate of 4 in")
+    plate2 = Measured("length", "30ga", "4in", "sheet of 30 gauge to plate of 4 in")
+    leg = Measured("leg", "1/16in", "2in", "smaller cannot be measured, larger wants a groove")
+    gap = Measured("leg", "0in", "3/16in", "AWS D1.1 7.21.1 lets no fillet be welded over more")
+    reinforcement = Measured("leg", "0in", "3/16in", "no code accepts a higher crown")
+    position = Entry(position_of, _POSITION_NAMES)
+    wire = Choice(tuple(WIRE_TYPES))
+    dia = Entry(size_of, tuple(INCH_SIZES_M))
+    gas = Entry(gas_of, tuple(GASES))
+    transfer = Choice(("auto", "short", "spray", "pulse"))
+    travel_by = Choice(("hand", "track", "robot"))
+    wfs = Measured("wire_feed", "30in/min", "1000in/min", "no feeder holds less or gives more")
+    volts = Measured("volts", "10V", "50V", "outside that no wire arc burns")
+    ctwd = Measured("tip_to_work", "1/8in", "2in", "closer the tip melts, farther the arc wanders")
+    travel = Measured("travel", "1in/min", "200in/min", "nobody and nothing moves a torch so")
+    weld_length = Measured("length", "1/4in", "1000ft", "one weld, not the whole job")
+    welds = WholeNumber(1, 1_000_000)
+    machine_amps = Measured("current", "30A", "1000A", "smallest to largest wire power source")
+    machine_volts = Measured("volts", "12V", "60V", "smallest to largest wire power source")
+
+
+@dataclass(frozen=True, slots=True)
+class Query:
+    """A query as read.
+
+    Attributes:
+        job: The job.
+        typed: Keys given with a value, as typed, in the order typed.
+        unknown: Keys this page does not know.
+    """
+
+    job: Job
+    typed: Mapping[str, str]
+    unknown: tuple[str, ...]
+
+
+def split_query(query: str) -> dict[str, str]:
+    """Return the keys and values of a query string; the last of a repeated key holds.
+
+    Args:
+        query: With or without the leading ``?`` [-].
+
+    Raises:
+        FieldErrors: If there are more than ``MOST_KEYS`` keys.
+    """
+    try:
+        pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=MOST_KEYS)
+    except ValueError as error:
+        message = f"This address has more than {MOST_KEYS} entries; a job has about twenty."
+        raise FieldErrors({"query": [message]}) from error
+    return {key.strip(): value.strip() for key, value in pairs}
+
+
+def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
+    """Return the job a query string describes.
+
+    Args:
+        query: The query string [-].
+        kept: The shop's own defaults by key; unknown keys are left aside [-].
+
+    Raises:
+        FieldErrors: With every field's messages, if anything cannot be taken.
+    """
+    given = split_query(query)
+    typed = {key: value for key, value in given.items() if key in DEFAULTS and value}
+    unknown = tuple(key for key in given if key not in DEFAULTS)
+    own = {key: str(value) for key, value in (kept or {}).items() if key in DEFAULTS and value}
+    filled = {key: value for key, value in {**DEFAULTS, **own, **typed}.items() if value}
+    try:
+        loaded: dict[str, Any] = JobSchema().load(filled)
+    except ValidationError as error:
+        raise FieldErrors(_messages(error)) from error
+    return Query(_job(loaded), typed, unknown)
+
+
+def _messages(error: ValidationError) -> dict[str, list[str]]:
+    # Schema.load raises field names to lists of texts; marshmallow types it more widely.
+    found = cast("dict[str, list[str]]", error.normalized_messages())
+    return {key: [str(text) for text in texts] for key, texts in found.items()}
+
+
+def _job(loaded: Mapping[str, Any]) -> Job:
+    try:
+        wire = wire_of(loaded["wire"], loaded["dia"])
+    except UnknownEntryError as error:
+        raise FieldErrors({"dia": [str(error)]}) from error
+    job = Job(
+        units=loaded["units"],
+        joint=loaded["joint"],
+        plate_m=loaded["plate"],
+        plate2_m=loaded.get("plate2", loaded["plate"]),
+        leg_m=loaded.get("leg"),
+        gap_m=loaded.get("gap"),
+        reinforcement_m=loaded.get("reinforcement"),
+        position=loaded["position"],
+        wire=wire,
+        gas=loaded["gas"],
+        transfer=loaded["transfer"],
+        travel_by=loaded["travel_by"],
+        by_hand=ByHand(
+            loaded.get("wfs"), loaded.get("volts"), loaded.get("ctwd"), loaded.get("travel")
+        ),
+        weld_length_m=loaded["weld_length"],
+        welds=loaded["welds"],
+        machine_amps_a=loaded.get("machine_amps"),
+        machine_volts_v=loaded.get("machine_volts"),
+    )
+    _check_pairs(job)
+    return job
+
+
+def _check_pairs(job: Job) -> None:
+    """Refuse what no single field shows: pairs that contradict each other."""
+    if job.joint == "square" and job.gap_m == 0 and job.reinforcement_m == 0:
+        text = "A square butt with no gap and no reinforcement has nothing to fill; give one."
+        raise FieldErrors({"gap": [text], "reinforcement": [text]})
+    if job.joint == "corner" and job.leg_m is not None and job.leg_m > job.thinner_m + 1e-9:
+        edge = units.write(job.thinner_m, "leg", job.units)
+        text = f"An outside corner holds no leg over its thinner plate, {edge}."
+        raise FieldErrors({"leg": [text]})

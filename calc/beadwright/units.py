@@ -1,0 +1,378 @@
+"""Reading and writing quantities as the shop does; exact factors; SI inside.
+
+A *measure* is a kind of quantity the trade has its own units for: wire feed and travel are
+both speeds, but one is read in in/min or m/min and the other in in/min or mm/min.
+
+Factors are exact by definition: 1 in = 25.4 mm and 1 lb = 0.453 592 37 kg (international
+yard and pound agreement of 1959); 1 ft³ = 0.028 316 846 592 m³ follows.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+from types import MappingProxyType
+from typing import Literal
+
+System = Literal["us", "si"]
+
+INCH_M = Fraction(254, 10_000)
+FOOT_M = 12 * INCH_M
+POUND_KG = Fraction(45_359_237, 100_000_000)
+CUBIC_FOOT_M3 = FOOT_M**3
+LITRE_M3 = Fraction(1, 1000)
+MM_M = Fraction(1, 1000)
+MINUTE_S = 60
+HOUR_S = 3600
+
+LONGEST_TEXT = 40
+"""Characters a typed quantity may have; nothing the shop writes is longer."""
+
+SHEET_GAUGE_IN: Mapping[int, str] = MappingProxyType(
+    {
+        3: "0.2391", 7: "0.1793", 8: "0.1644", 9: "0.1495", 10: "0.1345", 11: "0.1196",
+        12: "0.1046", 13: "0.0897", 14: "0.0747", 15: "0.0673", 16: "0.0598", 18: "0.0478",
+        20: "0.0359", 22: "0.0299", 24: "0.0239", 26: "0.0179", 28: "0.0149", 30: "0.0120",
+    }
+)  # fmt: skip
+"""Steel sheet thickness by gauge number [in].
+
+Source: Manufacturers' Standard Gauge for uncoated steel sheet (41.82 lb/ft² per inch),
+printed tables; gauges 3 and 7 from memory. Galvanized sheet is thicker and not meant.
+"""
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """A unit as shown and as typed.
+
+    Attributes:
+        symbol: How it is shown.
+        factor: SI units in one of it, exact.
+        places: Decimals to show.
+        spellings: How else it may be typed, lower case, no spaces.
+    """
+
+    symbol: str
+    factor: Fraction
+    places: int
+    spellings: tuple[str, ...] = ()
+
+    @property
+    def text(self) -> str:
+        """The spelling used in a query."""
+        return self.symbol.replace("³", "3").replace("²", "2").replace("°", "deg").lower()
+
+
+@dataclass(frozen=True, slots=True)
+class Measure:
+    """A kind of quantity: its SI unit, the unit shown in each system, all that may be typed."""
+
+    name: str
+    si_symbol: str
+    us: Unit
+    si: Unit
+    others: tuple[Unit, ...] = ()
+    fraction_of: int = 0
+    """Show US values as fractions to this denominator where they are such fractions."""
+
+    def unit(self, system: System) -> Unit:
+        """The unit shown in a system."""
+        return self.us if system == "us" else self.si
+
+    def spelled(self) -> dict[str, Unit]:
+        """Every spelling to its unit."""
+        found: dict[str, Unit] = {}
+        for unit in (self.us, self.si, *self.others):
+            for spelling in (unit.text, *unit.spellings):
+                found.setdefault(spelling, unit)
+        return found
+
+
+def _unit(symbol: str, factor: Fraction | int, places: int, *spellings: str) -> Unit:
+    return Unit(symbol, Fraction(factor), places, spellings)
+
+
+_INCH_SPELLINGS = ("inch", "inches", '"', "″", "”", "''")
+_IN_MIN = ("ipm", "in/min.", "inch/min")
+
+MEASURES: Mapping[str, Measure] = MappingProxyType(
+    {
+        measure.name: measure
+        for measure in (
+            Measure("length", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+                    _unit("mm", MM_M, 1), (_unit("ft", FOOT_M, 2, "'", "foot", "feet"),
+                    _unit("cm", MM_M * 10, 2), _unit("m", 1, 3))),
+            Measure("leg", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+                    _unit("mm", MM_M, 1), (_unit("cm", MM_M * 10, 2),), fraction_of=16),
+            Measure("wire_diameter", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+                    _unit("mm", MM_M, 1)),
+            Measure("tip_to_work", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+                    _unit("mm", MM_M, 0), (_unit("cm", MM_M * 10, 1),), fraction_of=16),
+            Measure("wire_feed", "m/s", _unit("in/min", INCH_M / MINUTE_S, 0, *_IN_MIN),
+                    _unit("m/min", Fraction(1, MINUTE_S), 1, "mpm"),
+                    (_unit("mm/s", MM_M, 0), _unit("cm/min", Fraction(1, 6000), 0))),
+            Measure("travel", "m/s", _unit("in/min", INCH_M / MINUTE_S, 1, *_IN_MIN),
+                    _unit("mm/min", MM_M / MINUTE_S, 0),
+                    (_unit("cm/min", Fraction(1, 6000), 1), _unit("mm/s", MM_M, 1),
+                     _unit("m/min", Fraction(1, MINUTE_S), 2))),
+            Measure("volts", "V", _unit("V", 1, 1, "volt", "volts"),
+                    _unit("V", 1, 1, "volt", "volts")),
+            Measure("current", "A", _unit("A", 1, 0, "amp", "amps"),
+                    _unit("A", 1, 0, "amp", "amps")),
+            Measure("gas_flow", "m³/s", _unit("ft³/h", CUBIC_FOOT_M3 / HOUR_S, 0, "cfh", "ft3/hr"),
+                    _unit("L/min", LITRE_M3 / MINUTE_S, 0, "lpm", "l/min")),
+            Measure("heat_input", "J/m", _unit("kJ/in", Fraction(1000) / INCH_M, 1),
+                    _unit("kJ/mm", Fraction(1_000_000), 2), (_unit("J/in", 1 / INCH_M, 0),)),
+            Measure("deposition", "kg/s", _unit("lb/h", POUND_KG / HOUR_S, 1, "lb/hr"),
+                    _unit("kg/h", Fraction(1, HOUR_S), 2)),
+            Measure("mass", "kg", _unit("lb", POUND_KG, 2, "lbs"), _unit("kg", 1, 2),
+                    (_unit("g", Fraction(1, 1000), 0),)),
+            Measure("mass_per_length", "kg/m", _unit("lb/ft", POUND_KG / FOOT_M, 3),
+                    _unit("kg/m", 1, 3), (_unit("g/m", Fraction(1, 1000), 1),)),
+            Measure("area", "m²", _unit("in²", INCH_M**2, 4), _unit("mm²", MM_M**2, 1)),
+            Measure("time", "s", _unit("min", MINUTE_S, 1), _unit("min", MINUTE_S, 1),
+                    (_unit("h", HOUR_S, 2), _unit("s", 1, 0))),
+            Measure("angle", "°", _unit("°", 1, 0), _unit("°", 1, 0)),
+            Measure("count", "", _unit("", 1, 0), _unit("", 1, 0)),
+        )
+    }
+)  # fmt: skip
+"""The measures by name."""
+
+_VULGAR = {
+    "¼": "1/4", "½": "1/2", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+    "⅓": "1/3", "⅔": "2/3",
+}  # fmt: skip
+
+_NUMBER = re.compile(
+    r"""^(?P<sign>[+-]?)(?:
+        (?P<whole>\d{1,9})[ -](?P<n>\d{1,6})/(?P<d>\d{1,6})   # 1 1/4 or 1-1/4
+      | (?P<fn>\d{1,9})/(?P<fd>\d{1,6})                       # 3/8
+      | (?P<decimal>\d{0,9}\.?\d{0,20})                       # 0.375, .375, 9
+    )$""",
+    re.VERBOSE | re.ASCII,
+)
+_SPLIT = re.compile(r"^(?P<number>[+-]?[0-9][0-9 ./-]*|[+-]?\.[0-9]+)(?P<unit>.*)$", re.ASCII)
+_GAUGE = re.compile(r"^#?(?P<number>\d{1,2})\s*(?:ga|gauge|ga\.)$", re.ASCII)
+
+
+def _plain(text: str) -> str:
+    """Fold what phones and people type into plain characters."""
+    for sign, fraction in _VULGAR.items():
+        text = text.replace(sign, f" {fraction}")
+    for dash in "‐‑‒–—−":
+        text = text.replace(dash, "-")
+    text = text.replace("⁄", "/").replace("\u00a0", " ").replace("³", "3").replace("²", "2")
+    return " ".join(text.split())
+
+
+def read_number(text: str) -> Fraction:
+    """Return the exact number written in a text.
+
+    Reads ``3/8``, ``1-1/4``, ``1 1/4``, ``1¼``, ``0.375``, ``.375`` and ``0,375``.
+
+    Args:
+        text: What was typed, no unit [-].
+
+    Raises:
+        ValueError: If it is not a plain number, or a fraction has a zero below the line.
+    """
+    plain = _plain(text)
+    if plain.count(",") == 1 and "." not in plain:
+        plain = plain.replace(",", ".")
+    match = _NUMBER.match(plain)
+    if match is None or not any(c.isdigit() for c in plain):
+        raise ValueError(f"{quoted(text)} is not a number; write 3/8, 1-1/4 or 0.375")
+    sign = -1 if match["sign"] == "-" else 1
+    if match["decimal"] is not None:
+        return sign * Fraction(match["decimal"].rstrip(".") or "0")
+    top, below = match["n"] or match["fn"], match["d"] or match["fd"]
+    if int(below) == 0:
+        raise ValueError(f"{quoted(text)} has a zero below the line")
+    return sign * (int(match["whole"] or 0) + Fraction(int(top), int(below)))
+
+
+def short(text: str) -> str:
+    """Return what was typed, cut so that a message stays readable."""
+    printable = "".join(c if c.isprintable() else " " for c in text)
+    return printable if len(printable) <= LONGEST_TEXT else printable[:LONGEST_TEXT] + "…"
+
+
+def quoted(text: str) -> str:
+    """Return what was typed between quotes, cut to a readable length."""
+    return f"“{short(text)}”"
+
+
+def read(text: str, measure: str, system: System = "us") -> float:
+    """Return a typed quantity in SI.
+
+    A bare number takes the system's unit; ``10ga`` is read where a length is meant.
+
+    Args:
+        text: What was typed, such as ``3/8in``, ``7.4m/min``, ``10ga`` [-].
+        measure: The kind of quantity, a key of ``MEASURES`` [-].
+        system: Whose units a bare number takes [-].
+
+    Raises:
+        ValueError: If the number or the unit cannot be read; the text says what can.
+    """
+    kind = MEASURES[measure]
+    if len(text) > LONGEST_TEXT:
+        raise ValueError(f"{quoted(text)} is too long; write it like {_example(kind, system)}")
+    plain = _plain(text)
+    gauge = _GAUGE.match(plain.lower())
+    if gauge and measure == "length":
+        return _read_gauge(int(gauge["number"]))
+    split = _SPLIT.match(plain.replace(",", ".") if plain.count(",") == 1 else plain)
+    if split is None:
+        raise ValueError(
+            f"{quoted(text)} is not a quantity; write it like {_example(kind, system)}"
+        )
+    number = read_number(split["number"].strip())
+    return float(number * _unit_typed(split["unit"], kind, system, text).factor)
+
+
+def _unit_typed(spelling: str, kind: Measure, system: System, text: str) -> Unit:
+    wanted = spelling.strip().replace(" ", "").lower()
+    if not wanted:
+        return kind.unit(system)
+    unit = kind.spelled().get(wanted)
+    if unit is None:
+        known = ", ".join(sorted({u.symbol for u in (kind.us, kind.si, *kind.others) if u.symbol}))
+        raise ValueError(f"{quoted(text)}: unit not known here; use {known or 'a bare number'}")
+    return unit
+
+
+def _read_gauge(number: int) -> float:
+    if number not in SHEET_GAUGE_IN:
+        known = ", ".join(str(n) for n in SHEET_GAUGE_IN)
+        raise ValueError(f"{number} ga is not in the steel sheet table; it has {known}")
+    return float(Fraction(SHEET_GAUGE_IN[number]) * INCH_M)
+
+
+def _example(kind: Measure, system: System) -> str:
+    sample = "3/8" if kind.unit(system).symbol == "in" else "9.5"
+    return f"{sample}{kind.unit(system).symbol}"
+
+
+def fraction_text(inches: float, denominator: int = 16) -> str | None:
+    """Return a length in inches as a shop fraction, or None if it is not one.
+
+    Args:
+        inches: Length [in].
+        denominator: The finest fraction, a power of two [-].
+    """
+    steps = round(inches * denominator)
+    if steps == 0 or abs(steps / denominator - inches) > 1e-9 * max(1.0, abs(inches)):
+        return "0" if inches == 0 else None
+    whole, rest = divmod(abs(Fraction(steps, denominator)), 1)
+    sign = "-" if steps < 0 else ""
+    if rest == 0:
+        return f"{sign}{whole}"
+    return f"{sign}{whole}-{rest}" if whole else f"{sign}{rest}"
+
+
+def write(value: float, measure: str, system: System = "us", denominator: int = 16) -> str:
+    """Return a quantity as a query writes it: reading it back gives the same float.
+
+    Lengths that are shop fractions come back as fractions.
+
+    Args:
+        value: The quantity in SI [SI].
+        measure: Its kind, a key of ``MEASURES`` [-].
+        system: Whose unit to write [-].
+        denominator: The finest fraction of an inch [-].
+    """
+    kind = MEASURES[measure]
+    unit = kind.unit(system)
+    exact = Fraction(value) / unit.factor
+    if unit.symbol == "in":
+        fraction = fraction_text(float(exact), denominator)
+        if fraction is not None and read(f"{fraction}in", measure) == value:
+            return f"{fraction}in"
+    for digits in range(1, 18):
+        text = _decimal(float(exact), digits)
+        if read(f"{text}{unit.text}", measure) == value:
+            return f"{text}{unit.text}"
+    # 17 digits can miss by one step after the factor; the exact fraction cannot.
+    return f"{exact.numerator / exact.denominator!r}{unit.text}"
+
+
+def _decimal(number: float, digits: int) -> str:
+    text = f"{number:.{digits}g}"
+    if "e" in text:
+        text = f"{Fraction(text).numerator / Fraction(text).denominator:.20f}"
+        text = text.rstrip("0").rstrip(".")
+    return text
+
+
+def convert(value: float, measure: str, system: System) -> float:
+    """Return an SI value in the unit shown by a system.
+
+    Args:
+        value: The quantity [SI].
+        measure: Its kind [-].
+        system: Whose unit [-].
+    """
+    return value / float(MEASURES[measure].unit(system).factor)
+
+
+def show(value: float, measure: str, system: System = "us") -> str:
+    """Return the number alone, rounded as the shop reads it; the unit stands beside it.
+
+    Args:
+        value: The quantity [SI].
+        measure: Its kind [-].
+        system: Whose unit [-].
+    """
+    kind = MEASURES[measure]
+    unit = kind.unit(system)
+    number = convert(value, measure, system)
+    if kind.fraction_of and unit.symbol == "in":
+        nearest = round(number * kind.fraction_of) / kind.fraction_of
+        return fraction_text(nearest, kind.fraction_of) or "0"
+    if measure == "length" and unit.symbol == "in":
+        return fraction_text(number, 32) or f"{number:.3f}"
+    return f"{number:.{unit.places}f}"
+
+
+_STEPS: Mapping[tuple[str, System], Fraction] = MappingProxyType(
+    {
+        ("wire_feed", "us"): Fraction(5),
+        ("wire_feed", "si"): Fraction(1, 10),
+        ("volts", "us"): Fraction(1, 10),
+        ("volts", "si"): Fraction(1, 10),
+        ("tip_to_work", "us"): Fraction(1, 16),
+        ("tip_to_work", "si"): Fraction(1),
+        ("travel", "us"): Fraction(1, 10),
+        ("travel", "si"): Fraction(5),
+        ("gas_flow", "us"): Fraction(1),
+        ("gas_flow", "si"): Fraction(1),
+        ("leg", "us"): Fraction(1, 16),
+        ("leg", "si"): Fraction(1, 2),
+    }
+)
+"""What a hand can set, in the unit shown: 5 in/min on the feeder, 0.1 V, 1/16 in of tip-to-work."""
+
+
+def settable(value: float, measure: str, system: System = "us") -> float:
+    """Return the nearest value a hand can set and the page can show [SI].
+
+    Args:
+        value: The quantity [SI].
+        measure: Its kind; one without a step comes back as it is [-].
+        system: Whose steps [-].
+    """
+    step = _STEPS.get((measure, system))
+    if step is None:
+        return value
+    factor = MEASURES[measure].unit(system).factor
+    return float(round(Fraction(value) / factor / step) * step * factor)
+
+
+def symbol(measure: str, system: System = "us") -> str:
+    """Return the unit shown beside a measure in a system."""
+    return MEASURES[measure].unit(system).symbol
