@@ -42,11 +42,13 @@ install() {
   make_venv
   wanted=$(cat pyproject.toml build/constraints.txt .venv/pyvenv.cfg | cksum)
   stamp=.venv/.installed-$1
-  [ "$(cat "$stamp" 2>/dev/null)" = "$wanted" ] && return 0
+  for done in "$stamp" .venv/.installed-dev; do # dev holds every other group
+    [ "$(cat "$done" 2>/dev/null)" = "$wanted" ] && return 0
+  done
   say "installing into .venv (the first time takes a minute or two)"
   # Dependency groups came with pip 25.1.
-  .venv/bin/python -m pip install --quiet --disable-pip-version-check 'pip>=25.1' </dev/null &&
-    .venv/bin/python -m pip install --quiet --disable-pip-version-check \
+  .venv/bin/python -m pip install -qq --disable-pip-version-check 'pip>=25.1' </dev/null &&
+    .venv/bin/python -m pip install -qq --disable-pip-version-check \
       --constraint build/constraints.txt --editable . --group "$1" </dev/null ||
     die "pip could not install the packages; the first run needs the network. Its own words are above."
   printf '%s\n' "$wanted" >"$stamp"

@@ -7,8 +7,9 @@ machine that builds the site has a browser to draw with.
 import os
 from pathlib import Path
 
-import beadwright_site
 from playwright.sync_api import sync_playwright
+
+import beadwright_site
 
 ICONS = Path(beadwright_site.__file__).parent / "static" / "icons"
 

@@ -41,7 +41,9 @@ class SiteServer:
         handler = partial(_Handler, site.resolve(), prefix, self.requests)
         self._http = ThreadingHTTPServer((host, port), handler)
         self._http.daemon_threads = True
-        self._thread = threading.Thread(target=self._http.serve_forever, daemon=True)
+        self._thread = threading.Thread(
+            target=self._http.serve_forever, kwargs={"poll_interval": 0.05}, daemon=True
+        )
         shown = "localhost" if host in {"127.0.0.1", "::1", "localhost"} else host
         self.url = f"http://{shown}:{self._http.server_address[1]}{prefix}"
         """Address of the root page. By name: browsers grant ``localhost`` what needs https."""
