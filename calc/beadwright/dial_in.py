@@ -128,10 +128,11 @@ def _tip_to_work(job: Job, plan: Plan, point: Operating) -> Quantity:
     ]
     arc = arc_length_m(point.volts)
     currents = plan.currents
-    if currents.low > 0:
+    in_room = currents.low <= point.current_a <= currents.high
+    if in_room and currents.low > 0:
         longest = extension_from_feed(job.wire, point.feed_m_s, currents.low) + arc
         limits.append(Limit("current-low", f"farther out, {currents.low_limit.text}", high=longest))
-    if currents.high < inf:
+    if in_room and currents.high < inf:
         closest = extension_from_feed(job.wire, point.feed_m_s, currents.high) + arc
         limits.append(Limit("current-high", f"closer in, {currents.high_limit.text}", low=closest))
     return _window(

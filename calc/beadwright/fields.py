@@ -19,15 +19,14 @@ class Measured(fields.Field[float]):
         low: Least allowed, as the shop writes it.
         high: Most allowed, as the shop writes it.
         why: Why the range is what it is, a half sentence.
-        **kwargs: As of ``marshmallow.fields.Field``.
     """
 
-    def __init__(self, measure: str, low: str, high: str, why: str, **kwargs: Any) -> None:
+    def __init__(self, measure: str, low: str, high: str, why: str) -> None:
         self.measure = measure
         self.low_text, self.high_text, self.why = low, high, why
         self.low = units.read(low, measure)
         self.high = units.read(high, measure)
-        super().__init__(**kwargs)
+        super().__init__()
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -54,12 +53,11 @@ class Choice(fields.Field[str]):
 
     Args:
         choices: What may be chosen.
-        **kwargs: As of ``marshmallow.fields.Field``.
     """
 
-    def __init__(self, choices: tuple[str, ...], **kwargs: Any) -> None:
+    def __init__(self, choices: tuple[str, ...]) -> None:
         self.choices = choices
-        super().__init__(**kwargs)
+        super().__init__()
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -77,7 +75,6 @@ class Entry(fields.Field[Any]):
     Args:
         look_up: Returns the entry or raises ``BeadwrightError``.
         choices: Names to offer.
-        **kwargs: As of ``marshmallow.fields.Field``.
     """
 
     def __init__(
@@ -85,7 +82,7 @@ class Entry(fields.Field[Any]):
     ) -> None:
         self.look_up = look_up
         self.choices = choices
-        super().__init__(**kwargs)
+        super().__init__()
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -106,12 +103,11 @@ class WholeNumber(fields.Field[int]):
     Args:
         low: Least allowed.
         high: Most allowed.
-        **kwargs: As of ``marshmallow.fields.Field``.
     """
 
-    def __init__(self, low: int, high: int, **kwargs: Any) -> None:
+    def __init__(self, low: int, high: int) -> None:
         self.low, self.high = low, high
-        super().__init__(**kwargs)
+        super().__init__()
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any

@@ -121,7 +121,8 @@ def face_section(face_m: float, height_m: float) -> float:
 def usual_convexity(leg_m: float) -> float:
     """Return the convexity of a fillet as welded [m].
 
-    Source: the crown that makes the section ``REINFORCED_OVER_FLAT`` times the flat one.
+    Source: the crown that makes the section ``REINFORCED_OVER_FLAT`` times the flat one, held to
+    ``largest_convexity``.
 
     Args:
         leg_m: Leg, above zero [m].
@@ -130,7 +131,8 @@ def usual_convexity(leg_m: float) -> float:
         OutOfRangeError: If the leg is not above zero.
     """
     extra = (REINFORCED_OVER_FLAT - 1) * flat_section(leg_m)
-    return extra / face_section(leg_m * sqrt(2), 1.0)
+    face = leg_m * sqrt(2)
+    return min(extra / face_section(face, 1.0), largest_convexity(face))
 
 
 def largest_convexity(face_m: float) -> float:

@@ -46,6 +46,8 @@ COLD_LAP_M = 3 / 16 * _IN
 """Over this, short circuit may lie on the plate without fusing [m]. Common practice."""
 
 MOST_PASSES = 60
+_SIZE_SLACK = 1.03
+"""So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
 FEEDER_M_S = (50 * _IN / 60, 800 * _IN / 60)
 """What a usual feeder holds steadily [m/s]. Common practice."""
 
@@ -251,12 +253,23 @@ def heat_ceiling_j_m(job: Job) -> float:
 
 
 def make_plan(job: Job) -> Plan:
-    """Return the plan with the fewest passes that leaves room, or the one-bead plan that is shut.
+    """Return the plan with the fewest passes that leaves room, or one that is shut.
+
+    Where the choice of transfer is ours and spray leaves no room, short circuit is tried.
 
     Args:
         job: The job [-].
     """
     transfer, reason, refused = planned_transfer(job)
+    plan = _plan_for(job, transfer, reason, refused)
+    if job.transfer == "auto" and transfer == "spray" and not _holds(job, plan):
+        cooler = _plan_for(job, "short", "spray leaves no room on this joint", "")
+        if _holds(job, cooler):
+            return cooler
+    return plan
+
+
+def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
     shape, wanted = joint_shape(job)
     tip = job.by_hand.tip_to_work_m or tip_to_work(job.wire, transfer)[1]
     efficiency = deposition_efficiency(job.wire, job.gas, transfer)
@@ -268,7 +281,7 @@ def make_plan(job: Job) -> Plan:
         plan = Plan(
             transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents, feeds
         )
-        if bead > largest_bead_m2(job) * (1 + 1e-9):
+        if bead > largest_bead_m2(job) * _SIZE_SLACK:
             continue
         first = first or plan
         if _holds(job, plan):

@@ -187,7 +187,7 @@ def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
     own = {key: str(value) for key, value in (kept or {}).items() if key in DEFAULTS and value}
     filled = {key: value for key, value in {**DEFAULTS, **own, **typed}.items() if value}
     try:
-        loaded: dict[str, Any] = JobSchema().load(filled)
+        loaded = cast("dict[str, Any]", JobSchema().load(filled))
     except ValidationError as error:
         raise FieldErrors(_messages(error)) from error
     return Query(_job(loaded), typed, unknown)
@@ -195,7 +195,7 @@ def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
 
 def _messages(error: ValidationError) -> dict[str, list[str]]:
     # Schema.load raises field names to lists of texts; marshmallow types it more widely.
-    found = cast("dict[str, list[str]]", error.normalized_messages())
+    found = cast("dict[str, list[str]]", cast(Any, error).normalized_messages())
     return {key: [str(text) for text in texts] for key, texts in found.items()}
 
 
