@@ -218,6 +218,13 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
             "practice",
             "volts",
         )
+    yield Note(
+        "note",
+        "Volts are at the arc. A meter on the machine reads cable and clamp drop on top, often "
+        "1 to 3 V.",
+        "practice",
+        "volts",
+    )
     if job.wire.kind == "metal-cored":
         if not job.position.sprays and plan.transfer != "pulse":
             yield Note(

@@ -62,7 +62,7 @@ def dial_in_report(answer: DialIn) -> dict[str, Any]:
         "planned_because": answer.plan.reason,
         "passes": answer.plan.passes,
         "position": answer.job.position_name,
-        "polarity": "DC+",
+        "polarity": answer.job.wire.type.polarity,
         "drive_roll": answer.job.wire.type.drive_roll,
         "iso_gas_group": answer.job.gas.iso_group,
         "wire_feed": quantity_report(settings.wire_feed, system),

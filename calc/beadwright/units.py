@@ -331,10 +331,10 @@ def show(value: float, measure: str, system: System = "us") -> str:
     kind = MEASURES[measure]
     unit = kind.unit(system)
     number = convert(value, measure, system)
-    if kind.fraction_of and unit.symbol == "in":
+    if unit.symbol == "in" and measure == "tip_to_work":
         nearest = round(number * kind.fraction_of) / kind.fraction_of
         return fraction_text(nearest, kind.fraction_of) or "0"
-    if measure == "length" and unit.symbol == "in":
+    if unit.symbol == "in" and measure in ("length", "leg"):
         return fraction_text(number, 32) or f"{number:.3f}"
     return f"{number:.{unit.places}f}"
 

@@ -57,6 +57,8 @@ class WireType:
         sizes: Inch names of the diameters made.
         drive_roll: Groove that feeds it.
         fill_share: Share of the wire's mass that is core powder [-].
+        polarity: Polarity of the wire; electrode positive for all three (AWS A5.18 classifies
+            them so).
     """
 
     name: str
@@ -66,6 +68,7 @@ class WireType:
     sizes: tuple[str, ...]
     drive_roll: str
     fill_share: float
+    polarity: str = "DC+"
 
 
 WIRE_TYPES: Mapping[str, WireType] = MappingProxyType(
