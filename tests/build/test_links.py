@@ -100,7 +100,9 @@ def test_files_named_in_styles_exist(built_site: Path) -> None:
 def test_modules_import_files_that_exist(built_site: Path) -> None:
     imports = 0
     for script in (built_site / "static" / "js").rglob("*.js"):
-        for name in re.findall(r"""(?:from|import)\s*\(?\s*["']([^"']+)["']""", script.read_text()):
+        for name in re.findall(
+            r"""\b(?:from|import)\s*\(?\s*["']([^"']+)["']""", script.read_text()
+        ):
             assert name.startswith("."), f"{script.name}: {name}"
             assert (script.parent / name).resolve().is_file(), f"{script.name}: {name}"
             imports += 1
