@@ -3,7 +3,7 @@
 import fcntl
 import shutil
 import time
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Generator
 from contextlib import contextmanager
 from pathlib import Path
 
@@ -76,7 +76,7 @@ def size_report(name: str = "site") -> str:
 
 
 @contextmanager
-def _one_at_a_time() -> Iterator[None]:
+def _one_at_a_time() -> Generator[None]:
     """Hold the build's lock: two at once would write the same folders."""
     OUT.mkdir(exist_ok=True)
     with (OUT / "build.lock").open("w") as lock:

@@ -12,14 +12,17 @@ from beadwright_build.places import ROOT
 from beadwright_build.release import read_release
 
 
-def run(*command: str | Path, **more: object) -> subprocess.CompletedProcess[str]:
+def run(
+    *command: str | Path, cwd: Path | None = None, env: dict[str, str] | None = None
+) -> subprocess.CompletedProcess[str]:
     return subprocess.run(
         command,
+        cwd=cwd,
+        env=env,
         stdin=subprocess.DEVNULL,
         capture_output=True,
         text=True,
         check=False,
-        **more,  # type: ignore[call-overload]
     )
 
 

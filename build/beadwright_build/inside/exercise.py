@@ -9,7 +9,6 @@ import json
 import sys
 import traceback
 from collections.abc import Iterator
-from types import ModuleType
 
 KEEP = (
     "encodings.ascii",
@@ -117,7 +116,6 @@ def _fail() -> None:
 
 def _files() -> Iterator[str]:
     for module in list(sys.modules.values()):
-        # A template loader leaves a weak reference here, not a module.
         origin = getattr(getattr(module, "__spec__", None), "origin", None)
-        if isinstance(module, ModuleType) and isinstance(origin, str) and origin[0] == "/":
+        if isinstance(origin, str) and origin.startswith("/"):
             yield origin
