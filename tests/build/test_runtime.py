@@ -120,3 +120,21 @@ def test_the_edit_defers_the_work(tmp_path: Path) -> None:
     edited = edited_validators(tmp_path)
     assert not hasattr(edited.Email.DOMAIN_REGEX, "pattern")
     assert hasattr(validate.Email.DOMAIN_REGEX, "pattern")
+
+
+def test_the_phone_cannot_read_template_source_and_says_so(
+    tmp_path: Path, built_site: Path
+) -> None:
+    (tmp_path / "read_template.py").write_text(
+        "import jinja2\n"
+        "def main(_):\n"
+        "    return jinja2.Environment().from_string('{{ 1 }}').render()\n"
+    )
+    with pytest.raises(BuildError, match="templates are compiled by the build"):
+        run(
+            "read_template",
+            None,
+            mounts={"runtime": built_site / "runtime", "here": tmp_path},
+            path=["runtime/libs.zip", "here"],
+            runtime=built_site / "runtime",
+        )

@@ -17,6 +17,7 @@ KEEP = (
     "encodings.latin_1",
     "encodings.utf_8",
     "inspect",
+    "jinja2.debug",  # when a template fails
     "linecache",
     "re",
     "tokenize",
