@@ -72,31 +72,32 @@ def _call(action: str, payload: object) -> dict[str, object]:
     return answer
 
 
-def _pages() -> list[str]:
-    return list(importlib.import_module("beadwright.api").PAGES)
+def _doors() -> Iterator[tuple[str, str]]:
+    """Yield every action with every page it knows."""
+    for action, module in {"page": "beadwright_site.pages", "json": "beadwright.api"}.items():
+        for page in importlib.import_module(module).PAGES:
+            yield action, page
 
 
 def _answers() -> Iterator[str]:
-    """Ask every page with its defaults; yield what came back wrong."""
+    """Ask every page for jobs that are typed right; yield what came back wrong."""
     checked = _call("check", {})
     if checked.get("ok") is not True:
         yield f"check: {checked}"
-    for page in _pages():
+    for action, page in _doors():
         for query in GOOD:
-            for action in ("page", "json"):
-                answer = _call(action, {"page": page, "query": query, "kept": {}})
-                if "error" in answer:
-                    yield f"{action} {page}?{query}: {answer['error']}"
+            answer = _call(action, {"page": page, "query": query, "kept": {}})
+            if "error" in answer:
+                yield f"{action} {page}?{query}: {answer['error']}"
 
 
 def _refusals() -> Iterator[str]:
     """Ask what cannot be answered; yield what was not refused in the agreed form."""
-    for page in _pages():
+    for action, page in _doors():
         for query in HOSTILE:
-            for action in ("page", "json"):
-                answer = _call(action, {"page": page, "query": query, "kept": None})
-                if "error" in answer:
-                    yield f"{action} {page}?{query[:60]}: {answer['error']}"
+            answer = _call(action, {"page": page, "query": query, "kept": None})
+            if "error" in answer:
+                yield f"{action} {page}?{query[:60]}: {answer['error']}"
     for action, payload in (
         ("page", {"page": "no such page", "query": "", "kept": None}),
         ("no such action", {}),
