@@ -1,0 +1,382 @@
+"""Adapters between printed tables and the core: the source's units in, the source's units out.
+
+Factors are typed here, not taken from ``beadwright.units``, so that a wrong factor there shows.
+Standard library and beadwright only; see ``reference_rows``.
+"""
+
+from __future__ import annotations
+
+from math import inf, pi, tan
+from math import radians as to_radians
+
+from beadwright import (
+    arc,
+    burnoff,
+    deposition,
+    fillets,
+    gases,
+    heat,
+    joints,
+    positions,
+    technique,
+    transfer,
+    units,
+    wires,
+)
+from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.joints import JointKind
+from beadwright.positions import Lie, Mover
+from beadwright.transfer import Transfer
+from beadwright.units import System
+from beadwright.wires import Kind
+
+INCH = 0.0254
+FOOT = 0.3048
+POUND = 0.45359237
+TABLE_LB_IN3 = 0.283
+"""Density the weld-metal weight tables state [lb/in³]."""
+
+Window = tuple[float, float]
+
+
+def inches(text: str) -> float:
+    """Return a size printed in inches [m]."""
+    top, _, below = text.partition("/")
+    return float(top) / float(below or 1) * INCH
+
+
+def _lb_ft(section_m2: float) -> float:
+    return section_m2 / INCH**2 * 12 * TABLE_LB_IN3
+
+
+# Weld metal
+
+
+def flat_fillet_lb_ft(leg_in: str) -> float:
+    return _lb_ft(fillets.flat_section(inches(leg_in)))
+
+
+def flat_fillet_kg_m(leg_in: str) -> float:
+    return fillets.flat_section(inches(leg_in)) * wires.STEEL_DENSITY_KG_M3
+
+
+def wire_needed_lb_ft(leg_in: str, efficiency: float) -> float:
+    return _lb_ft(fillets.flat_section(inches(leg_in))) / efficiency
+
+
+def reinforced_fillet_g_mm(leg_in: str) -> float:
+    leg = inches(leg_in)
+    shape = joints.fillet_joint("tee", 0.01, 0.01, leg, leg, fillets.usual_convexity(leg))
+    return shape.section_m2 * wires.STEEL_DENSITY_KG_M3
+
+
+def bevel_triangle_lb_ft(thickness_in: str, bevel_deg: float) -> float:
+    deep = inches(thickness_in)
+    wide = deep * tan(to_radians(bevel_deg))
+    return _lb_ft(joints.polygon_area(((0.0, 0.0), (wide, deep), (0.0, deep))))
+
+
+def square_groove_lb_ft(thickness_in: str, gap_in: str) -> float:
+    deep = inches(thickness_in)
+    return _lb_ft(joints.square_joint(deep, deep, inches(gap_in), 0.0).section_m2)
+
+
+def v_groove_lb_ft(thickness_in: str, gap_in: str, bevel_deg: float) -> float:
+    triangle = bevel_triangle_lb_ft(thickness_in, bevel_deg)
+    return square_groove_lb_ft(thickness_in, gap_in) + 2 * triangle
+
+
+# Wire and deposition
+
+
+def inches_per_pound(diameter_in: float) -> float:
+    return POUND / wires.solid_linear_mass(diameter_in * INCH) / INCH
+
+
+def solid_wire_g_m(diameter_mm: float) -> float:
+    return wires.solid_linear_mass(diameter_mm / 1000) * 1000
+
+
+def metres_per_kilogram(diameter_mm: float) -> float:
+    return 1 / wires.solid_linear_mass(diameter_mm / 1000)
+
+
+def wire_lb_per_1000_in(wire: str, size: str) -> float:
+    return wires.wire_of(wire, size).linear_mass_kg_m / POUND * 1000 * INCH
+
+
+def wire_g_m(wire: str, size: str) -> float:
+    return wires.wire_of(wire, size).linear_mass_kg_m * 1000
+
+
+def mass_over_solid(wire: str, size: str) -> float:
+    found = wires.wire_of(wire, size)
+    rod = 7850 * pi / 4 * found.diameter_m**2
+    return 100 * found.linear_mass_kg_m / rod
+
+
+def metric_size(size: str) -> str:
+    return wires.wire_of("ER70S-6", size).metric_size
+
+
+def diameter_in(size: str) -> float:
+    return wires.INCH_SIZES_M[size] / INCH
+
+
+def laid_lb_h(wire: str, size: str, feed_in_min: float, efficiency: float) -> float:
+    feed = feed_in_min * INCH / 60
+    return deposition.laid_rate(wires.wire_of(wire, size), feed, efficiency) / POUND * 3600
+
+
+def bench_deposition_kg_h(grams: float, seconds: float) -> float:
+    return units.read(f"{grams}g", "mass") / units.read(f"{seconds}s", "time") * 3600
+
+
+def efficiency_percent(wire: str, gas: str, transfer: Transfer) -> Window:
+    found = wires.wire_of(wire, "0.045in")
+    low, _, high = deposition.deposition_efficiency(found, gases.gas_of(gas), transfer)
+    return low * 100, high * 100
+
+
+# Burn-off, volts, transfer
+
+
+def feed_at_point(
+    wire: str, size: str, current_a: float, tip_to_work_in: float | None, transfer: Transfer
+) -> float:
+    """Return the feed of a printed point; 3/8 or 3/4 in of tip-to-work where none is printed."""
+    short = transfer == "short"
+    stick = tip_to_work_in or (0.375 if short else 0.75)
+    extension = stick * INCH - (0.002 if short else 0.004)
+    feed = burnoff.feed_from_current(wires.wire_of(wire, size), current_a, extension)
+    return feed / INCH * 60
+
+
+def volts_window(kind: Kind, size: str, gas: str, transfer: str, current_a: float) -> Window:
+    """Return the window of a mode; the size is printed in the row, the window has none yet."""
+    assert size in wires.INCH_SIZES_M
+    of_mode = arc.short_window if transfer == "short" else arc.open_window
+    low, _, high = of_mode(current_a, gases.gas_of(gas), kind)
+    return low, high
+
+
+def load_volts(current_a: float) -> float:
+    return arc.conventional_load_volts(current_a)
+
+
+def transition_a(wire: str, size: str, co2: float, oxygen: float) -> float:
+    group = gases.iso_14175_group(co2, oxygen)
+    gas = gases.Gas("as printed", 1 - co2 - oxygen, co2, oxygen, group)
+    return transfer.transition_current(wires.wire_of(wire, size), gas)
+
+
+def short_range_a(size: str) -> Window:
+    return transfer.SHORT_RANGE_A[size]
+
+
+def open_top_a(wire: str, size: str) -> float:
+    return transfer.OPEN_TOP_A[wires.WIRE_TYPES[wire].kind, size]
+
+
+def gas_sprays(wire: str, gas: str) -> str:
+    refused = transfer.spray_refused(wires.wire_of(wire, "0.045in"), gases.gas_of(gas))
+    return "no" if refused else "yes"
+
+
+# Fillets and positions
+
+
+def minimum_leg_in(thinner_in: str) -> float:
+    return fillets.minimum_leg(inches(thinner_in)) / INCH
+
+
+def minimum_leg_mm(thinner_mm: float) -> float:
+    return fillets.minimum_leg(thinner_mm / 1000) * 1000
+
+
+def largest_edge_leg_in(edge_in: str) -> float:
+    return fillets.largest_edge_leg(inches(edge_in)) / INCH
+
+
+def gapped_leg_in(leg_in: str, gap_in: str) -> float | str:
+    try:
+        return fillets.gapped_leg(inches(leg_in), inches(gap_in)) / INCH
+    except OutOfRangeError:
+        return "refused"
+
+
+def largest_convexity_in(face_in: str) -> float:
+    return fillets.largest_convexity(inches(face_in)) / INCH
+
+
+def throat_mm(leg_mm: float) -> float:
+    return fillets.throat(leg_mm / 1000) * 1000
+
+
+def face_mm(leg_mm: float) -> float:
+    leg = leg_mm / 1000
+    return joints.fillet_joint("tee", 0.01, 0.01, leg, leg, 0.0).face_m * 1000
+
+
+def overweld_percent(asked: str, laid: str) -> float:
+    return 100 * (fillets.flat_section(inches(laid)) / fillets.flat_section(inches(asked)) - 1)
+
+
+def single_pass_leg_in(position: str) -> float:
+    return positions.position_of(position).single_pass_leg_m / INCH
+
+
+def practical_leg_in(position: str) -> float:
+    found = positions.position_of(position)
+    assert found.practical_leg_m <= found.single_pass_leg_m
+    return found.practical_leg_m / INCH
+
+
+def iso_position(position: str) -> str:
+    found = positions.position_of(position)
+    return found.iso_fillet if position[1] == "F" else found.iso_groove
+
+
+def aws_position(position: str, fillet: bool) -> str:
+    return positions.position_of(position).name(fillet)
+
+
+def sprays(position: str) -> str:
+    return "yes" if positions.position_of(position).sprays else "no"
+
+
+def travel_in_min(mover: Mover, position: str) -> Window:
+    low, high = positions.TRAVEL_RANGE_M_S[mover, positions.position_of(position).lie]
+    return low / INCH * 60, high / INCH * 60
+
+
+def comfortable_in_min(mover: Mover) -> float:
+    return positions.COMFORTABLE_TRAVEL_M_S[mover] / INCH * 60
+
+
+# Plate and heat
+
+
+def thumb_current_a(thickness_in: str) -> float:
+    return heat.thickness_current(inches(thickness_in))
+
+
+def plate_currents_a(thickness_mm: float) -> Window:
+    thick = thickness_mm / 1000
+    top = heat.burn_through_current(thick) if thick < heat.THIN_M else inf
+    return heat.fusion_current(thick), top
+
+
+def fusion_share(thickness_mm: float) -> float:
+    thick = thickness_mm / 1000
+    return heat.fusion_current(thick) / heat.thickness_current(thick)
+
+
+def heat_en_kj_mm(volts: float, current_a: float, travel_mm_min: float) -> float:
+    return heat.heat_input_en(volts, current_a, travel_mm_min / 60_000) / 1e6
+
+
+def heat_kj_in(volts: float, current_a: float, travel_in_min: float) -> float:
+    return heat.heat_input(volts, current_a, travel_in_min * INCH / 60) * INCH / 1000
+
+
+def heat_kj_mm(volts: float, current_a: float, travel_in_min: float) -> float:
+    return heat.heat_input(volts, current_a, travel_in_min * INCH / 60) / 1e6
+
+
+def en_efficiency() -> float:
+    return heat.EN_EFFICIENCY
+
+
+def thin_plate_heat(
+    thickness_mm: float, current_a: float, volts: float, travel_cm_min: float
+) -> str:
+    given = heat.heat_input(volts, current_a, travel_cm_min / 6000)
+    ceiling = heat.BURN_THROUGH_J_M2 * thickness_mm / 1000
+    return "holds" if given <= ceiling else "falls through"
+
+
+def gauge_in(gauge: int) -> float:
+    return units.read(f"{gauge}ga", "length") / INCH
+
+
+def gauge_lb_ft2(gauge: int) -> float:
+    return gauge_in(gauge) * 41.82
+
+
+# Gas
+
+
+def gas_flow_ft3_h() -> Window:
+    low, _, high = gases.flow_range_m3_s()
+    return low * 3600 / FOOT**3, high * 3600 / FOOT**3
+
+
+def gas_flow_set_ft3_h() -> float:
+    return gases.flow_range_m3_s()[1] * 3600 / FOOT**3
+
+
+def gas_group(gas: str) -> str:
+    return gases.gas_of(gas).iso_group
+
+
+def gas_percent(gas: str, of: str) -> float:
+    found = gases.gas_of(gas)
+    return 100 * {"argon": found.argon, "co2": found.co2, "oxygen": found.oxygen}[of]
+
+
+def group_of_percent(co2: float, oxygen: float) -> str:
+    try:
+        return gases.iso_14175_group(co2 / 100, oxygen / 100)
+    except UnknownEntryError:
+        return "none"
+
+
+# Units
+
+
+def converted(text: str, measure: str, system: System) -> float:
+    return units.convert(units.read(text, measure), measure, system)
+
+
+_US = {
+    "length": INCH,
+    "wire_feed": INCH / 60,
+    "gas_flow": FOOT**3 / 3600,
+    "volts": 1.0,
+}
+
+
+def typed(text: str, measure: str) -> float:
+    return units.read(text, measure) / _US[measure]
+
+
+# Technique
+
+
+def tip_to_work_in(wire: str, size: str, transfer: Transfer) -> Window:
+    low, set_, high = technique.tip_to_work(wires.wire_of(wire, size), transfer)
+    assert low <= set_ <= high
+    return low / INCH, high / INCH
+
+
+def least_shade(current_a: float) -> int:
+    return technique.least_shade(current_a)
+
+
+def work_angle_deg(joint: JointKind) -> Window:
+    low, _, high = technique.torch(joint, "horizontal", "short").work_angle
+    return low, high
+
+
+def travel_angle_deg(lie: Lie, transfer: Transfer) -> Window:
+    low, _, high = technique.torch("tee", lie, transfer).travel_angle
+    return low, high
+
+
+def way(lie: Lie, transfer: Transfer) -> str:
+    return technique.torch("tee", lie, transfer).way
+
+
+def tip_position(transfer: Transfer) -> str:
+    return technique.tip_position(transfer)
