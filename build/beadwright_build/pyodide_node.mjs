@@ -1,4 +1,4 @@
-// Runs one Python function inside Pyodide under Node. Its only argument is JSON:
+// Runs one Python function inside Pyodide under Node. Its argument names a file of JSON:
 //   index, stdlib, info: Pyodide's folder, its standard library's archive, a file with its info
 //   mounts: {folder inside: folder of this machine}; path: what goes on sys.path
 //   module, argument, result: <module>.main(argument) -> text, which is written to the file result
@@ -31,7 +31,7 @@ async function run(task) {
 }
 
 try {
-  await run(JSON.parse(process.argv[2]));
+  await run(JSON.parse(readFileSync(process.argv[2], "utf8")));
   process.exit(0); // Pyodide keeps timers open
 } catch (error) {
   // Python's trace and no more: left to itself, Node would print a megabyte of packed source.

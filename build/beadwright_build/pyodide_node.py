@@ -56,10 +56,13 @@ def run(
             "argument": json.dumps(argument),
             "result": str(result),
         }
+        # In a file: a command line has a limit that a list of jobs soon passes.
+        told = Path(scratch) / "task.json"
+        told.write_text(json.dumps(task))
         script = Path(__file__).with_suffix(".mjs")
         try:
             done = subprocess.run(
-                [npm.program("node"), script, json.dumps(task)],
+                [npm.program("node"), script, told],
                 env=npm.environment(),
                 stdin=subprocess.DEVNULL,
                 capture_output=True,

@@ -109,11 +109,13 @@ def main() -> None:
             page.goto(server.url)
             times = measure(page, server.url, rounds)
         browser.close()
-    ours = statistics.median(times["ours"])
+    ours = times["ours"]
     for way, took in times.items():
         print(f"{way:<26}{statistics.median(took):8.0f} ms   ({min(took):.0f} to {max(took):.0f})")
     for way, aim in AIMS.items():
-        print(f"ours / {way:<26}{ours / statistics.median(times[way]):6.2f}   (aim {aim} or less)")
+        medians = statistics.median(ours) / statistics.median(times[way])
+        best = min(ours) / min(times[way])
+        print(f"ours / {way:<26}{medians:6.2f}   (best rounds {best:.2f}; aim {aim} or less)")
 
 
 if __name__ == "__main__":
