@@ -76,7 +76,7 @@ class Offline extends EventTarget {
 
   /** Store what is missing. Safe to call at any time. @param {boolean} [asked] by a tap */
   async retry(asked = true) {
-    if (this.#working) return;
+    if (this.#working || container() instanceof Fault) return;
     if (asked && this.state.kind === "none") this.#set({ kind: "checking" });
     await this.#work(async (worker) => {
       for (let left = SILENT_TRIES; ; left -= 1) {
@@ -92,7 +92,7 @@ class Offline extends EventTarget {
 
   /** Check every stored file against its hash, drop the bad ones, fetch them again. */
   async repair() {
-    if (this.#working) return;
+    if (this.#working || container() instanceof Fault) return;
     await this.#work((worker) => ask(worker, "REPAIR", (news) => this.#progress(news)));
   }
 

@@ -95,7 +95,9 @@ class BeadOffline extends HTMLElement {
     else if (what === "repair") void offline.repair();
     else if (what === "install") void installHint()?.install?.();
     else if (what === "retry") {
-      void offline.retry();
+      // Everything is stored and still it fails: a stored file may have gone bad.
+      if (engine.state === "failed" && offline.state.kind === "ready") void offline.repair();
+      else void offline.retry();
       engine.retry();
     }
   }

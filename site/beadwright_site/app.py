@@ -1,0 +1,69 @@
+"""The Flask app: live while the pages are worked on, and frozen by the build."""
+
+from __future__ import annotations
+
+import json
+import os
+from pathlib import Path
+
+from flask import Blueprint, Flask, Response, request
+
+from beadwright_site.manifest import MANIFEST
+from beadwright_site.pages.dial_in import dial_in_page
+from beadwright_site.pages.method import method_page
+from beadwright_site.pages.missing import missing_page
+
+VENDOR = "BEADWRIGHT_VENDOR"
+"""Environment variable: folder of front-end files, where ``flask run`` makes the app."""
+
+
+def _html(text: str, status: int = 200) -> Response:
+    # A surrogate typed by hand has no UTF-8; it becomes a question mark, as browsers do.
+    return Response(
+        text.encode("utf-8", "replace"), status, content_type="text/html; charset=utf-8"
+    )
+
+
+def create_app(*, vendor_dir: Path | None = None) -> Flask:
+    """Return the app.
+
+    Args:
+        vendor_dir: Folder served under ``static/vendor/``; without it, the one named by the
+            environment variable ``BEADWRIGHT_VENDOR``, or none: the pages then work unscripted.
+    """
+    app = Flask(__name__)
+    vendor = vendor_dir or (Path(os.environ[VENDOR]) if os.environ.get(VENDOR) else None)
+    if vendor is not None:
+        app.register_blueprint(
+            Blueprint(
+                "vendor",
+                __name__,
+                static_folder=str(vendor.resolve()),
+                static_url_path="/static/vendor",
+            )
+        )
+
+    @app.get("/")
+    def dial_in() -> Response:
+        return _html(dial_in_page(request.query_string.decode("latin-1")))
+
+    @app.get("/method/")
+    def method() -> Response:
+        return _html(method_page())
+
+    @app.get("/404.html")
+    def missing() -> Response:
+        return _html(missing_page())
+
+    @app.get("/manifest.webmanifest")
+    def manifest() -> Response:
+        text = json.dumps(MANIFEST, indent=2, ensure_ascii=False)
+        return Response(f"{text}\n", content_type="application/manifest+json")
+
+    @app.errorhandler(404)
+    def not_found(_: Exception) -> Response:
+        return _html(missing_page(), 404)
+
+    # Named for Flask above; the type checkers would call them unused.
+    del dial_in, method, missing, manifest, not_found
+    return app

@@ -1,0 +1,198 @@
+"""A joint as a shop print: fitted to the paper, to one scale, dimensioned.
+
+Pure arithmetic. The template only writes down what this places, so the frozen picture and the
+phone's are the same.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+
+from beadwright.joints import XY, Dimension, JointShape, Polygon
+
+WIDTH, HEIGHT = 184.0, 136.0
+"""The paper [px]."""
+
+SIDE_WITH_TEXT, SIDE_BARE = 40.0, 8.0
+TOP_WITH_TEXT, TOP_BARE = 24.0, 8.0
+"""Margins with and without a dimension on that side [px]."""
+
+LEAST_WELD = 18.0
+"""The weld is drawn no smaller [px]: on thick plate the drawing becomes a detail, the plate runs
+off the paper, and what runs off is not dimensioned."""
+
+OFFSET, OVERSHOOT, TICK, TEXT_GAP = 10.0, 3.0, 3.0, 5.0
+"""Dimension line off the part, extension line past it, half a tick, text off the line [px]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A dimension as drawn.
+
+    Attributes:
+        name: What it dimensions.
+        path: Extension lines, dimension line and ticks, as SVG path data.
+        x: Where its text stands [px].
+        y: Its baseline [px].
+        anchor: SVG text-anchor.
+        text: What is written.
+    """
+
+    name: str
+    path: str
+    x: float
+    y: float
+    anchor: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class JointDrawing:
+    """A joint on paper.
+
+    Attributes:
+        width: Of the paper [px].
+        height: Of the paper [px].
+        scale: Pixels a metre [px/m].
+        plates: Outlines as SVG points.
+        weld: Outline as SVG points.
+        marks: Dimensions.
+        whole: False if it is a detail: plate runs off the paper.
+    """
+
+    width: float
+    height: float
+    scale: float
+    plates: tuple[str, ...]
+    weld: str
+    marks: tuple[Mark, ...]
+    whole: bool
+
+
+@dataclass(frozen=True, slots=True)
+class _Box:
+    left: float
+    bottom: float
+    right: float
+    top: float
+
+
+@dataclass(frozen=True, slots=True)
+class _Paper:
+    """Where a point of the joint lies on the paper."""
+
+    scale: float
+    x0: float
+    y0: float
+
+    def at(self, point: XY) -> XY:
+        return self.x0 + point[0] * self.scale, self.y0 - point[1] * self.scale
+
+    def points(self, polygon: Polygon) -> str:
+        return " ".join(f"{x:.2f},{y:.2f}" for x, y in map(self.at, polygon))
+
+
+def _box(polygons: tuple[Polygon, ...]) -> _Box:
+    xs = [x for polygon in polygons for x, _ in polygon]
+    ys = [y for polygon in polygons for _, y in polygon]
+    return _Box(min(xs), min(ys), max(xs), max(ys))
+
+
+def _side(dimension: Dimension, box: _Box) -> str:
+    """On which side of the part a dimension stands: its own outside."""
+    (x0, y0), (x1, y1) = dimension.start, dimension.end
+    if x0 == x1 or dimension.name == "reinforcement":
+        return "left" if (x0 + x1) / 2 < (box.left + box.right) / 2 - 1e-12 else "right"
+    return "below" if (y0 + y1) / 2 < (box.bottom + box.top) / 2 - 1e-12 else "above"
+
+
+def _fit(shape: JointShape, box: _Box, sides: set[str]) -> tuple[_Paper, bool]:
+    left = SIDE_WITH_TEXT if "left" in sides else SIDE_BARE
+    right = SIDE_WITH_TEXT if "right" in sides else SIDE_BARE
+    top = TOP_WITH_TEXT if "above" in sides else TOP_BARE
+    bottom = TOP_WITH_TEXT if "below" in sides else TOP_BARE
+    room = WIDTH - left - right, HEIGHT - top - bottom
+    scale = min(room[0] / (box.right - box.left), room[1] / (box.top - box.bottom))
+    least = LEAST_WELD / (shape.leg_m or shape.face_m)
+    centre = (box.left + box.right) / 2, (box.bottom + box.top) / 2
+    if scale < least:  # a detail, with the root of the weld near the middle
+        scale, centre = least, (0.0, 0.0)
+    x0 = left + room[0] / 2 - centre[0] * scale
+    y0 = top + room[1] / 2 + centre[1] * scale
+    return _Paper(scale, x0, y0), scale != least
+
+
+def _upright(dimension: Dimension, paper: _Paper, side: str, text: str) -> Mark:
+    """A dimension whose line stands upright, left or right of the part."""
+    (x, y0), (_, y1) = paper.at(dimension.start), paper.at(dimension.end)
+    out = -1 if side == "left" else 1
+    line = x + out * OFFSET
+    # A leg is measured to the toe on the other plate, so its upper extension starts there.
+    toe = paper.at((0.0, 0.0))[0] if dimension.name == "leg" else x
+    past = line + out * OVERSHOOT
+    path = (
+        f"M{x + out * 2:.1f} {y0:.1f}H{past:.1f}M{toe + out * 2:.1f} {y1:.1f}H{past:.1f}"
+        f"M{line:.1f} {y0:.1f}V{y1:.1f}{_ticks((line, y0), (line, y1))}"
+    )
+    anchor = "end" if side == "left" else "start"
+    return Mark(dimension.name, path, line + out * TEXT_GAP, (y0 + y1) / 2 + 4.5, anchor, text)
+
+
+def _lying(dimension: Dimension, paper: _Paper, side: str, text: str) -> Mark:
+    """A dimension whose line lies above or below the part."""
+    (x0, y), (x1, _) = paper.at(dimension.start), paper.at(dimension.end)
+    out = 1 if side == "below" else -1
+    line = y + out * OFFSET
+    toe = paper.at((0.0, 0.0))[1] if dimension.name == "leg2" else y
+    past = line + out * OVERSHOOT
+    path = (
+        f"M{x0:.1f} {y + out * 2:.1f}V{past:.1f}M{x1:.1f} {toe + out * 2:.1f}V{past:.1f}"
+        f"M{x0:.1f} {line:.1f}H{x1:.1f}{_ticks((x0, line), (x1, line))}"
+    )
+    baseline = line + 15.0 if side == "below" else line - TEXT_GAP
+    return Mark(dimension.name, path, (x0 + x1) / 2, baseline, "middle", text)
+
+
+def _ticks(*ends: XY) -> str:
+    return "".join(
+        f"M{x - TICK:.1f} {y + TICK:.1f}l{2 * TICK:.1f} {-2 * TICK:.1f}" for x, y in ends
+    )
+
+
+def _on_paper(point: XY) -> bool:
+    return 0 <= point[0] <= WIDTH and 0 <= point[1] <= HEIGHT
+
+
+def _marks(
+    dimensions: tuple[Dimension, ...],
+    paper: _Paper,
+    box: _Box,
+    write: Callable[[Dimension], str],
+) -> Iterator[Mark]:
+    for dimension in dimensions:
+        if _on_paper(paper.at(dimension.start)) and _on_paper(paper.at(dimension.end)):
+            side = _side(dimension, box)
+            draw = _upright if side in ("left", "right") else _lying
+            yield draw(dimension, paper, side, write(dimension))
+
+
+def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDrawing:
+    """Return a joint fitted to the paper, one scale both ways.
+
+    Args:
+        shape: The joint [m].
+        write: Gives a dimension its text.
+    """
+    box = _box((*shape.plates, shape.weld))
+    dimensions = tuple(d for d in shape.dimensions if d.value_m > 0)
+    paper, whole = _fit(shape, box, {_side(dimension, box) for dimension in dimensions})
+    return JointDrawing(
+        WIDTH,
+        HEIGHT,
+        paper.scale,
+        tuple(paper.points(plate) for plate in shape.plates),
+        paper.points(shape.weld),
+        tuple(_marks(dimensions, paper, box, write)),
+        whole,
+    )

@@ -1,0 +1,89 @@
+"""The joint card: the picture to scale and the job in a few words."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from beadwright import units
+from beadwright.dial_in import DialIn
+from beadwright.joints import Dimension
+from beadwright.units import System
+from beadwright_site.drawing import JointDrawing, draw_joint
+
+JOINT_NAMES = {
+    "tee": "Tee",
+    "lap": "Lap",
+    "corner": "Outside corner",
+    "square": "Square butt",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class JobCard:
+    """The card.
+
+    Attributes:
+        drawing: The joint to scale.
+        spoken: The picture in words.
+        rows: Name and value of what the job is.
+        line: The job in one line.
+    """
+
+    drawing: JointDrawing
+    spoken: str
+    rows: tuple[tuple[str, str], ...]
+    line: str
+
+
+def length(value_m: float, system: System, measure: str = "leg") -> str:
+    """Return a length with its unit."""
+    return f"{units.show(value_m, measure, system)} {units.symbol(measure, system)}"
+
+
+def _plates(found: DialIn) -> str:
+    job = found.job
+    if abs(job.plate_m - job.plate2_m) < 1e-9:
+        return length(job.plate_m, job.units)
+    joiner = " to " if job.joint == "square" else " under "
+    return f"{units.show(job.plate_m, 'leg', job.units)}{joiner}{length(job.plate2_m, job.units)}"
+
+
+def _weld(found: DialIn) -> tuple[str, str]:
+    job, shape = found.job, found.plan.shape
+    if job.is_fillet:
+        return "Leg", length(found.plan.wanted_leg_m, job.units)
+    gap = next((d.value_m for d in shape.dimensions if d.name == "gap"), 0.0)
+    return "Gap", length(gap, job.units) if gap else "none"
+
+
+def wire_name(found: DialIn) -> str:
+    """Return the wire as called in the shop: classification and size."""
+    wire = found.job.wire
+    size = wire.size.removesuffix("in") if found.job.units == "us" else wire.metric_size
+    return f"{wire.type.name}, {size.replace('mm', ' mm')}"
+
+
+def job_card(found: DialIn) -> JobCard:
+    """Return the card of an answer.
+
+    Args:
+        found: The answer.
+    """
+    job = found.job
+
+    def write(dimension: Dimension) -> str:
+        return units.show(dimension.value_m, "leg", job.units)
+
+    drawing = draw_joint(found.plan.shape, write)
+    joint = f"{JOINT_NAMES[job.joint]}, {job.position_name}"
+    weld, size = _weld(found)
+    rows = (
+        ("Joint", joint),
+        ("Plate", _plates(found)),
+        (weld, size),
+        ("Wire", wire_name(found)),
+        ("Gas", f"{job.gas.name} · {job.gas.iso_group}"),
+    )
+    spoken = f"{joint}, to scale. Plate {_plates(found)}, {weld.lower()} {size}."
+    line = f"{joint}, plate {_plates(found)}, {weld.lower()} {size}, {wire_name(found)}, {job.gas.name}"
+    return JobCard(drawing, spoken, rows, line)

@@ -1,0 +1,52 @@
+"""The page templates: from files where they are at hand, compiled ahead on the phone."""
+
+from __future__ import annotations
+
+import importlib
+from functools import cache
+from pathlib import Path
+from typing import Any
+
+from jinja2 import BaseLoader, Environment, FileSystemLoader, ModuleLoader, StrictUndefined
+
+from beadwright_site.links import NAVIGATION, links_of
+
+COMPILED = "beadwright_site_templates"
+"""Package of templates compiled by the build; only the phone has it."""
+
+
+def _loader() -> BaseLoader:
+    try:
+        compiled = importlib.import_module(COMPILED)
+    except ModuleNotFoundError:
+        return FileSystemLoader(Path(__file__).parent / "templates")
+    return ModuleLoader(list(compiled.__path__))
+
+
+@cache
+def environment() -> Environment:
+    """Return the one environment every page is rendered with; everything is escaped."""
+    return Environment(
+        loader=_loader(),
+        autoescape=True,
+        undefined=StrictUndefined,
+        trim_blocks=True,
+        lstrip_blocks=True,
+        keep_trailing_newline=False,
+    )
+
+
+def render(template: str, endpoint: str, **values: Any) -> str:
+    """Return a template rendered for the page of an endpoint.
+
+    Args:
+        template: Path below ``templates/``.
+        endpoint: The page it is for; its links are relative to that page.
+        **values: What the template shows.
+    """
+    links = links_of(endpoint)
+    return (
+        environment()
+        .get_template(template)
+        .render(url_for=links.url_for, endpoint=endpoint, navigation=NAVIGATION, **values)
+    )

@@ -1,0 +1,3 @@
+// @ts-check
+import "../vendor/turbo.es2017-esm.js";
+import "./offline_panel.js";
