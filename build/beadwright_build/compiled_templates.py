@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from beadwright_site import rendering
+from beadwright_site.rendering import environment
 
 PACKAGE = "beadwright_site_templates"
 
@@ -16,4 +16,4 @@ def compile_templates(to: Path) -> None:
     package = to / PACKAGE
     package.mkdir(parents=True)
     (package / "__init__.py").write_text('"""Page templates, compiled by the build."""\n')
-    rendering.environment().compile_templates(package, zip=None, ignore_errors=False)
+    environment().compile_templates(package, zip=None, ignore_errors=False)

@@ -4,7 +4,6 @@ import itertools
 import json
 from collections.abc import Iterator
 from pathlib import Path
-from typing import Any
 
 from tests.build import job_answers
 
@@ -26,7 +25,10 @@ JOBS = [
 ]
 
 
-def differences(one: Any, other: Any, where: str = "") -> Iterator[str]:
+type Json = dict[str, Json] | list[Json] | str | float | bool | None
+
+
+def differences(one: Json, other: Json, where: str = "") -> Iterator[str]:
     """Yield each place where two JSON values are not exactly equal."""
     if isinstance(one, dict) and isinstance(other, dict) and one.keys() == other.keys():
         for key in one:
