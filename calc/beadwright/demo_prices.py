@@ -1,0 +1,53 @@
+"""Every price, rate and minute of the demonstration shop. All of it is invented.
+
+No figure here is a market price or a survey. They stand in until the shop writes its own, and a
+page says so beside each that is still in use.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+DEMO_PRICES: Mapping[str, str] = MappingProxyType(
+    {
+        "wire_price": "2.10/lb",
+        "b_wire_price": "2.80/lb",
+        "gas_price": "0.11/ft3",
+        "labour": "26/h",
+        "overhead": "34/h",
+        "energy_price": "0.14/kWh",
+        "tip_price": "1.60",
+        "nozzle_price": "9",
+        "b_rolls": "70",
+        "b_liner": "45",
+        "b_procedure": "400",
+        "b_training": "120",
+        "cylinder_price": "38",
+    }
+)
+"""Invented prices by key."""
+
+DEMO_MINUTES: Mapping[str, str] = MappingProxyType(
+    {
+        "fit_up": "6min",
+        "reposition": "0.5min",
+        "clean": "0.2min",
+        "spatter": "4min",
+        "b_spatter": "1min",
+        "spool_change": "5min",
+        "grind": "10min",
+    }
+)
+"""Invented minutes by key."""
+
+DEMO_VOLUME: Mapping[str, str] = MappingProxyType({"parts": "480", "batch": "40"})
+"""Forty brackets a month, as the demonstration scenario has it."""
+
+INVENTED: Mapping[str, str] = MappingProxyType({**DEMO_PRICES, **DEMO_MINUTES})
+"""What a page must say is invented as long as nobody has written over it."""
+
+INVENTED_TEXT = (
+    "Invented figures still in use: {names}. Put in your own once; this phone keeps them."
+)
+"""What a page says about them."""

@@ -1,0 +1,107 @@
+"""A page's query: its keys with their defaults, read through its schema."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any, cast
+from urllib.parse import parse_qsl, urlencode
+
+from marshmallow import EXCLUDE, Schema, ValidationError
+
+from beadwright.errors import FieldErrors
+from beadwright.results import Note
+from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
+from beadwright.schemas import Query, read_query
+
+MOST_KEYS = 300
+"""Keys a query of a page with several ways may carry."""
+
+
+@dataclass(frozen=True, slots=True)
+class PageQuery:
+    """A page's query as read.
+
+    Attributes:
+        values: What each key means, by key; a blank one is missing.
+        filled: The same as text: typed, else the shop's own, else the default.
+        typed: Keys given with a value, as typed, in the form's order.
+        own: Keys the shop gave or the query typed; the rest are defaults.
+        unknown: Keys this page does not know.
+    """
+
+    values: Mapping[str, Any]
+    filled: Mapping[str, str]
+    typed: Mapping[str, str]
+    own: frozenset[str]
+    unknown: tuple[str, ...]
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return urlencode(self.typed, safe="/\"' ")
+
+    def notes(self) -> tuple[Note, ...]:
+        """A note for each key not known."""
+        return tuple(
+            Note("note", f"“{key[:40]}” in the address is no entry of this page; left aside.")
+            for key in self.unknown[:3]
+        )
+
+
+def read_page(
+    query: str,
+    kept: Mapping[str, Any] | None,
+    schema: type[Schema],
+    defaults: Mapping[str, str],
+) -> PageQuery:
+    """Return a page's query, read through its schema.
+
+    Args:
+        query: The query string [-].
+        kept: The shop's own defaults by key; unknown keys are left aside [-].
+        schema: The page's schema; keys of ``defaults`` it does not hold belong to the job [-].
+        defaults: Every key of the page, with what a blank one means [-].
+
+    Raises:
+        FieldErrors: With every field's messages, if anything cannot be taken.
+    """
+    given = _split(query)
+    typed = {key: given[key] for key in defaults if given.get(key)}
+    kept_own = {key: str(value) for key, value in (kept or {}).items() if key in defaults and value}
+    filled = {k: v for k, v in {**defaults, **kept_own, **typed}.items() if v}
+    fields = schema(unknown=EXCLUDE)
+    try:
+        values = cast("dict[str, Any]", fields.load(filled))
+    except ValidationError as error:
+        raise FieldErrors(messages_of(error)) from error
+    unknown = tuple(key for key in given if key not in defaults)
+    return PageQuery(values, filled, typed, frozenset({*kept_own, *typed}), unknown)
+
+
+def _split(query: str) -> dict[str, str]:
+    try:
+        pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=MOST_KEYS)
+    except ValueError as error:
+        message = f"This address has more than {MOST_KEYS} entries."
+        raise FieldErrors({"query": [message]}) from error
+    return {key.strip(): value.strip() for key, value in pairs}
+
+
+def messages_of(error: ValidationError) -> dict[str, list[str]]:
+    """Return a schema's messages by field."""
+    found = cast("dict[str, list[str]]", cast(Any, error).normalized_messages())
+    return {key: [str(text) for text in texts] for key, texts in found.items()}
+
+
+def read_job(filled: Mapping[str, str]) -> Query:
+    """Return the job among a page's keys.
+
+    Args:
+        filled: Keys to text, blanks left out [-].
+
+    Raises:
+        FieldErrors: With every field's messages.
+    """
+    keys = {key: filled[key] for key in JOB_DEFAULTS if filled.get(key)}
+    return read_query(urlencode(keys))

@@ -1,0 +1,66 @@
+"""Fields for what the shop pays and for words it gives: prices with or without a currency sign."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from typing import Any
+
+from marshmallow import ValidationError, fields
+
+from beadwright import units
+from beadwright.fields import Measured
+
+_SIGN = re.compile(r"^\s*(?:[$€£¥₹]|[A-Z]{3}\b)\s*|\s*[$€£¥₹]\s*$")
+_THOUSANDS = re.compile(r"^\d{1,3}(?:,\d{3})+(?:\.\d+)?$", re.ASCII)
+
+
+_FORMULA = ("=", "+", "-", "@")
+"""A spreadsheet would run a text that begins so, and these texts end up in one."""
+
+
+class Price(Measured):
+    """Money or money per unit, zero or more; ``$1.85/lb``, ``4.10/kg``, ``1,250``.
+
+    Args:
+        measure: Kind of quantity: ``money``, ``rate`` or one of the prices.
+        high: Most allowed, as the shop writes it.
+        why: Why there is a most, a half sentence.
+    """
+
+    def __init__(self, measure: str, high: str, why: str) -> None:
+        zero = f"0{units.MEASURES[measure].us.text}"
+        super().__init__(measure, zero, high, why)
+
+    def _deserialize(
+        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
+    ) -> float:
+        text = _SIGN.sub("", str(value)).strip()
+        if text.startswith("-"):
+            raise ValidationError(f"{units.quoted(str(value))} is below zero; write 0 or more")
+        if self.measure == "money" and _THOUSANDS.match(text):
+            text = text.replace(",", "")
+        return super()._deserialize(text, attr, data, **kwargs)
+
+
+class Words(fields.Field[str]):
+    """A short text, one line.
+
+    Args:
+        longest: Characters it may have.
+    """
+
+    def __init__(self, longest: int) -> None:
+        self.longest = longest
+        super().__init__()
+
+    def _deserialize(
+        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
+    ) -> str:
+        text = " ".join(str(value).split())
+        if len(text) > self.longest or not text.isprintable() or text[:1] in _FORMULA:
+            raise ValidationError(
+                f"{units.quoted(text)} is too long or not plain; write up to "
+                f"{self.longest} characters and begin with a letter, a figure or a currency sign"
+            )
+        return text

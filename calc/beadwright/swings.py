@@ -1,0 +1,162 @@
+"""What the answer hangs on: each input's swing, longest first."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass, replace
+from math import sqrt
+from typing import Any, Literal
+
+from beadwright.break_even import Case
+from beadwright.cost import part_cost
+from beadwright.way import Rates, Way
+
+Part = Literal["rates", "now", "other", "case"]
+
+Factors = Mapping[tuple[Part, str], float]
+"""What to multiply each field by."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lever:
+    """An input that is not known for sure, as a factor on what was taken for it.
+
+    Attributes:
+        key: Its id.
+        name: What it is.
+        targets: The fields it moves.
+        low: Least factor [-].
+        high: Largest factor [-].
+        measure: Kind of quantity.
+        value: What was taken [SI].
+        bench: True if a coupon settles it.
+        settle: What to do to know it, in the imperative.
+    """
+
+    key: str
+    name: str
+    targets: tuple[tuple[Part, str], ...]
+    low: float
+    high: float
+    measure: str
+    value: float
+    bench: bool
+    settle: str
+
+
+@dataclass(frozen=True, slots=True)
+class Swing:
+    """What one lever does to the net saving.
+
+    Attributes:
+        lever: The lever.
+        at_low: Net saving a year with the lever low [money/year].
+        at_high: With the lever high [money/year].
+    """
+
+    lever: Lever
+    at_low: float
+    at_high: float
+
+    @property
+    def width(self) -> float:
+        """How far apart the ends are [money/year]."""
+        return abs(self.at_high - self.at_low)
+
+    @property
+    def turns(self) -> bool:
+        """True if one end saves and the other loses."""
+        return min(self.at_low, self.at_high) < 0 <= max(self.at_low, self.at_high)
+
+
+def moved(case: Case, factors: Factors) -> Case:
+    """Return a case with fields multiplied.
+
+    Args:
+        case: The case [-].
+        factors: Factor by part and field [-].
+    """
+    changes: dict[Part, dict[str, Any]] = {"rates": {}, "now": {}, "other": {}, "case": {}}
+    parts: dict[Part, Rates | Way | Case] = {
+        "rates": case.rates, "now": case.now, "other": case.other, "case": case,
+    }  # fmt: skip
+    for (part, field), factor in factors.items():
+        changes[part][field] = getattr(parts[part], field) * factor
+    return Case(
+        replace(case.rates, **changes["rates"]) if changes["rates"] else case.rates,
+        _held(replace(case.now, **changes["now"])) if changes["now"] else case.now,
+        _held(replace(case.other, **changes["other"])) if changes["other"] else case.other,
+        changes["case"].get("parts", case.parts),
+        case.months,
+    )
+
+
+def _held(way: Way) -> Way:
+    """No factor may lay more than is melted, or rework more than every part."""
+    if way.efficiency <= 1 and way.rework <= 1:
+        return way
+    return replace(way, efficiency=min(way.efficiency, 1.0), rework=min(way.rework, 1.0))
+
+
+def factors_of(lever: Lever, factor: float) -> dict[tuple[Part, str], float]:
+    """Return the factors that set one lever."""
+    return dict.fromkeys(lever.targets, factor)
+
+
+def swings(case: Case, levers: Iterable[Lever]) -> tuple[Swing, ...]:
+    """Return each lever's swing of the net saving, longest first.
+
+    Args:
+        case: The case [-].
+        levers: What is not known for sure [-].
+    """
+    found = [
+        Swing(
+            lever,
+            moved(case, factors_of(lever, lever.low)).net_saving,
+            moved(case, factors_of(lever, lever.high)).net_saving,
+        )
+        for lever in levers
+    ]
+    return tuple(sorted(found, key=lambda swing: -swing.width))
+
+
+def net_band(case: Case, found: Iterable[Swing]) -> tuple[float, float]:
+    """Return low and high of the net saving, all levers loose [money/year].
+
+    Source: root of the sum of squares of the swings each way; holds for levers that know nothing of
+    each other.
+
+    Args:
+        case: The case [-].
+        found: Its swings [-].
+    """
+    here = case.net_saving
+    ends = [(swing.at_low - here, swing.at_high - here) for swing in found]
+    return here - _together(ends, -1), here + _together(ends, 1)
+
+
+def cost_bands(case: Case, levers: Iterable[Lever]) -> tuple[tuple[float, float], ...]:
+    """Return low and high cost of a part, for the way now and the other [money].
+
+    Args:
+        case: The case [-].
+        levers: What is not known for sure [-].
+    """
+    here = (part_cost(case.now, case.rates), part_cost(case.other, case.rates))
+    ends: tuple[list[tuple[float, float]], ...] = ([], [])
+    for lever in levers:
+        low, high = (moved(case, factors_of(lever, f)) for f in (lever.low, lever.high))
+        for which, side in enumerate(ends):
+            at_low = part_cost((low.now, low.other)[which], low.rates)
+            at_high = part_cost((high.now, high.other)[which], high.rates)
+            side.append((at_low - here[which], at_high - here[which]))
+    return tuple(
+        (cost - _together(side, -1), cost + _together(side, 1))
+        for cost, side in zip(here, ends, strict=True)
+    )
+
+
+def _together(ends: Iterable[tuple[float, float]], sign: int) -> float:
+    """Root of the sum of squares of the ends on one side."""
+    return sqrt(sum(max(0.0, sign * low, sign * high) ** 2 for low, high in ends))

@@ -1,0 +1,150 @@
+"""One way to weld a part, in numbers: what it melts, burns and waits, and what it pays for it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Rates:
+    """What the shop pays whichever way it welds.
+
+    Attributes:
+        labour_s: Labour, wages and what comes on top, zero or more [money/s].
+        overhead_s: Overhead, zero or more [money/s].
+        energy_j: Electricity, zero or more [money/J].
+        machine_efficiency: Arc power over power drawn, above 0 to 1 [-].
+        idle_w: Drawn while no arc burns, zero or more [W].
+    """
+
+    labour_s: float
+    overhead_s: float
+    energy_j: float
+    machine_efficiency: float
+    idle_w: float
+
+
+@dataclass(frozen=True, slots=True)
+class Way:
+    """One way to weld one part. Minutes off the arc are for a part, but the spool change.
+
+    Attributes:
+        name: What it is called.
+        metal_kg: Weld metal in a part [kg].
+        length_m: Welded length of a part [m].
+        melted_kg_s: Wire melted while the arc burns [kg/s].
+        efficiency: Laid metal over wire melted, above 0 to 1 [-].
+        waste: Share of the wire bought that is never melted: ends, jams, purge [-].
+        wire_kg: Price of wire [money/kg].
+        gas_m3: Price of gas [money/m³].
+        gas_flow_m3_s: Gas flow [m³/s].
+        gas_extra_s: Gas before and after each arc [s].
+        starts: Arcs struck on a part [-].
+        arc_w: Volts times amps at the arc [W].
+        tips_s: Tips and nozzles by arc time [money/s].
+        spool_kg: Wire on a spool [kg].
+        spool_change_s: Minutes for one change of spool [s].
+        fit_up_s: Fit-up and tacking [s].
+        reposition_s: Moving to the next weld, turning the part [s].
+        clean_s: Cleaning passes [s].
+        spatter_s: Taking spatter off [s].
+        other_s: Any other time off the arc [s].
+        rework: Share of parts welded a second time [-].
+        grind_s: Grinding out a part before it is welded again [s].
+        yearly: Paid by the year for welding this way [money].
+        once: Paid once for changing to this way [money].
+    """
+
+    name: str
+    metal_kg: float
+    length_m: float
+    melted_kg_s: float
+    efficiency: float
+    waste: float
+    wire_kg: float
+    gas_m3: float
+    gas_flow_m3_s: float
+    gas_extra_s: float
+    starts: float
+    arc_w: float
+    tips_s: float
+    spool_kg: float
+    spool_change_s: float
+    fit_up_s: float
+    reposition_s: float
+    clean_s: float
+    spatter_s: float
+    other_s: float
+    rework: float
+    grind_s: float
+    yearly: float
+    once: float
+
+    @property
+    def laid_kg_s(self) -> float:
+        """Deposition rate while the arc burns [kg/s]."""
+        return self.melted_kg_s * self.efficiency
+
+    @property
+    def arc_s(self) -> float:
+        """Arc time of a part welded once [s]."""
+        return self.metal_kg / self.laid_kg_s
+
+    @property
+    def wire_once_kg(self) -> float:
+        """Wire bought for a part welded once [kg]."""
+        return self.metal_kg / self.efficiency / (1 - self.waste)
+
+    @property
+    def spool_s(self) -> float:
+        """Share of a spool change that falls to a part welded once [s]."""
+        return self.spool_change_s * self.wire_once_kg / self.spool_kg
+
+    @property
+    def off_s(self) -> float:
+        """Time of a part welded once while no arc burns [s]."""
+        return (
+            self.fit_up_s
+            + self.reposition_s
+            + self.clean_s
+            + self.spatter_s
+            + self.other_s
+            + self.spool_s
+        )
+
+    @property
+    def time_s(self) -> float:
+        """Time of a part, rework shared out [s]."""
+        return self.arc_s + self.off_s + self.rework * (self.arc_s + self.off_s + self.grind_s)
+
+    @property
+    def factor(self) -> float:
+        """Operating factor: arc time over all time, welded once [-]."""
+        return self.arc_s / (self.arc_s + self.off_s)
+
+    @property
+    def bought_kg(self) -> float:
+        """Wire bought for a part, rework shared out [kg]."""
+        return (1 + self.rework) * self.wire_once_kg
+
+    @property
+    def gas_part_m3(self) -> float:
+        """Gas for a part, rework shared out [m³]."""
+        return (1 + self.rework) * self.gas_once_m3
+
+    @property
+    def gas_once_m3(self) -> float:
+        """Gas for a part welded once [m³]."""
+        return self.gas_flow_m3_s * (self.arc_s + self.starts * self.gas_extra_s)
+
+
+def off_arc(arc_s: float, factor: float) -> float:
+    """Return the time off the arc that an operating factor leaves [s].
+
+    Source: the factor's definition: arc time over arc time and the rest.
+
+    Args:
+        arc_s: Arc time [s].
+        factor: Operating factor, above 0 to 1 [-].
+    """
+    return arc_s * (1 / factor - 1)
