@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot, sqrt
+from math import hypot, inf, sqrt
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, require_positive
@@ -141,6 +141,10 @@ def fillet_joint(
     require_positive(plate_m=plate_m, plate2_m=plate2_m, leg_m=leg_m, wanted_leg_m=wanted_leg_m)
     if kind not in FILLETS:
         raise OutOfRangeError(f"kind = {kind} must be one of {', '.join(FILLETS)}")
+    if not (0 <= convexity_m < inf and 0 <= gap_m < inf):
+        raise OutOfRangeError(
+            f"convexity_m = {convexity_m} and gap_m = {gap_m} must be 0 or more and finite"
+        )
     foot, top = (leg_m, 0.0), (0.0, leg_m)
     weld = ((0.0, 0.0), foot, *rounded_face(foot, top, convexity_m), top)
     face = leg_m * sqrt(2)
@@ -230,7 +234,7 @@ def square_joint(
         OutOfRangeError: If a length is out of range or there is nothing to fill.
     """
     require_positive(plate_m=plate_m, plate2_m=plate2_m)
-    if gap_m < 0 or reinforcement_m < 0 or gap_m + reinforcement_m == 0:
+    if not (gap_m >= 0 and reinforcement_m >= 0 and 0 < gap_m + reinforcement_m < inf):
         raise OutOfRangeError(
             f"gap_m = {gap_m} and reinforcement_m = {reinforcement_m} must be 0 or more, not both 0"
         )
