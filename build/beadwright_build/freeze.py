@@ -5,11 +5,11 @@ from pathlib import Path
 from typing import Any, cast
 
 import flask_frozen
-from beadwright_site.app import create_app
 
 from beadwright_build.content_types import teach_mimetypes
 from beadwright_build.errors import BuildError
 from beadwright_build.places import OUT
+from beadwright_site.app import create_app
 
 
 def freezer_settings(destination: Path) -> dict[str, Any]:

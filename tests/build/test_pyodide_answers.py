@@ -5,11 +5,10 @@ import json
 from collections.abc import Iterator
 from pathlib import Path
 
-from tests.build import job_answers
-
 from beadwright.api import PAGES
 from beadwright_build.inside.exercise import GOOD, HOSTILE
 from beadwright_build.pyodide_node import run
+from tests.build import job_answers
 
 SHIPPED = ["runtime/app.zip", "runtime/libs.zip"]
 

@@ -8,9 +8,9 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from tests.calc import reference_rows
 
 from beadwright_build.pyodide_node import run
+from tests.calc import reference_rows
 
 ROWS = reference_rows.read_rows()
 
