@@ -6,7 +6,7 @@ phone's are the same.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from beadwright.joints import XY, Dimension, JointShape, Polygon
@@ -14,12 +14,14 @@ from beadwright.joints import XY, Dimension, JointShape, Polygon
 WIDTH, HEIGHT = 184.0, 136.0
 """The paper [px]."""
 
-SIDE_WITH_TEXT, SIDE_BARE = 40.0, 8.0
-TOP_WITH_TEXT, TOP_BARE = 24.0, 8.0
-"""Margins with and without a dimension on that side [px]."""
+SIDE_BARE, TOP_BARE, TOP_WITH_TEXT = 8.0, 8.0, 27.0
+SIDE_LINE, CHARACTER = 16.0, 7.0
+"""Margins without and with a dimension on that side; beside the part its text takes its length
+[px]."""
 
-LEAST_WELD = 18.0
-"""The weld is drawn no smaller [px]: on thick plate the drawing becomes a detail, the plate runs
+LEAST_LEG, LEAST_FACE = 13.0, 36.0
+"""A fillet's leg and a groove's face are drawn no smaller [px]: on thick plate the drawing becomes a
+detail, the plate runs
 off the paper, and what runs off is not dimensioned."""
 
 OFFSET, OVERSHOOT, TICK, TEXT_GAP = 10.0, 3.0, 3.0, 5.0
@@ -107,14 +109,15 @@ def _side(dimension: Dimension, box: _Box) -> str:
     return "below" if (y0 + y1) / 2 < (box.bottom + box.top) / 2 - 1e-12 else "above"
 
 
-def _fit(shape: JointShape, box: _Box, sides: set[str]) -> tuple[_Paper, bool]:
-    left = SIDE_WITH_TEXT if "left" in sides else SIDE_BARE
-    right = SIDE_WITH_TEXT if "right" in sides else SIDE_BARE
-    top = TOP_WITH_TEXT if "above" in sides else TOP_BARE
-    bottom = TOP_WITH_TEXT if "below" in sides else TOP_BARE
+def _fit(shape: JointShape, box: _Box, texts: Mapping[str, int]) -> tuple[_Paper, bool]:
+    left, right = (
+        SIDE_LINE + CHARACTER * texts[side] if side in texts else SIDE_BARE
+        for side in ("left", "right")
+    )
+    top, bottom = (TOP_WITH_TEXT if side in texts else TOP_BARE for side in ("above", "below"))
     room = WIDTH - left - right, HEIGHT - top - bottom
     scale = min(room[0] / (box.right - box.left), room[1] / (box.top - box.bottom))
-    least = LEAST_WELD / (shape.leg_m or shape.face_m)
+    least = LEAST_LEG / shape.leg_m if shape.leg_m > 0 else LEAST_FACE / shape.face_m
     centre = (box.left + box.right) / 2, (box.bottom + box.top) / 2
     if scale < least:  # a detail, with the root of the weld near the middle
         scale, centre = least, (0.0, 0.0)
@@ -144,10 +147,9 @@ def _lying(dimension: Dimension, paper: _Paper, side: str, text: str) -> Mark:
     (x0, y), (x1, _) = paper.at(dimension.start), paper.at(dimension.end)
     out = 1 if side == "below" else -1
     line = y + out * OFFSET
-    toe = paper.at((0.0, 0.0))[1] if dimension.name == "leg2" else y
     past = line + out * OVERSHOOT
     path = (
-        f"M{x0:.1f} {y + out * 2:.1f}V{past:.1f}M{x1:.1f} {toe + out * 2:.1f}V{past:.1f}"
+        f"M{x0:.1f} {y + out * 2:.1f}V{past:.1f}M{x1:.1f} {y + out * 2:.1f}V{past:.1f}"
         f"M{x0:.1f} {line:.1f}H{x1:.1f}{_ticks((x0, line), (x1, line))}"
     )
     baseline = line + 15.0 if side == "below" else line - TEXT_GAP
@@ -185,8 +187,13 @@ def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDra
         write: Gives a dimension its text.
     """
     box = _box((*shape.plates, shape.weld))
-    dimensions = tuple(d for d in shape.dimensions if d.value_m > 0)
-    paper, whole = _fit(shape, box, {_side(dimension, box) for dimension in dimensions})
+    # The legs are equal: one of them is dimensioned.
+    dimensions = tuple(d for d in shape.dimensions if d.value_m > 0 and d.name != "leg2")
+    texts: dict[str, int] = {}
+    for dimension in dimensions:
+        side = _side(dimension, box)
+        texts[side] = max(texts.get(side, 0), len(write(dimension)))
+    paper, whole = _fit(shape, box, texts)
     return JointDrawing(
         WIDTH,
         HEIGHT,

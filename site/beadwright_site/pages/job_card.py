@@ -13,7 +13,7 @@ from beadwright_site.drawing import JointDrawing, draw_joint
 JOINT_NAMES = {
     "tee": "Tee",
     "lap": "Lap",
-    "corner": "Outside corner",
+    "corner": "Corner",
     "square": "Square butt",
 }
 
@@ -60,7 +60,7 @@ def wire_name(found: DialIn) -> str:
     """Return the wire as called in the shop: classification and size."""
     wire = found.job.wire
     size = wire.size.removesuffix("in") if found.job.units == "us" else wire.metric_size
-    return f"{wire.type.name}, {size.replace('mm', ' mm')}"
+    return f"{wire.type.name} {size.replace('mm', ' mm')}"
 
 
 def job_card(found: DialIn) -> JobCard:
@@ -85,5 +85,6 @@ def job_card(found: DialIn) -> JobCard:
         ("Gas", f"{job.gas.name} · {job.gas.iso_group}"),
     )
     spoken = f"{joint}, to scale. Plate {_plates(found)}, {weld.lower()} {size}."
-    line = f"{joint}, plate {_plates(found)}, {weld.lower()} {size}, {wire_name(found)}, {job.gas.name}"
+    made_with = f"{wire_name(found)}, {job.gas.name}"
+    line = f"{joint}, plate {_plates(found)}, {weld.lower()} {size}, {made_with}"
     return JobCard(drawing, spoken, rows, line)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from typing import Any, cast
 
 from beadwright import units
 from beadwright.errors import FieldErrors
@@ -14,7 +15,10 @@ LONGEST_ECHO = 200
 """Characters of an entry given back in its field."""
 
 MEASURED: Mapping[str, str] = {
-    key: field.measure for key, field in JobSchema().fields.items() if isinstance(field, Measured)
+    key: field.measure
+    # marshmallow leaves open what its fields hold.
+    for key, field in cast("dict[str, Any]", JobSchema().fields).items()
+    if isinstance(field, Measured)
 }
 """Entries that carry a unit, and their kind of quantity."""
 

@@ -1,3 +1,8 @@
 // @ts-check
+/* The entry: every page imports this, and a module is evaluated once a visit. */
 import "../vendor/turbo.es2017-esm.js";
 import "./offline_panel.js";
+import "./theme.js";
+import "./share.js";
+import "./carry.js";
+import "./dial_in.js";

@@ -1,0 +1,53 @@
+// @ts-check
+import { engine } from "./engine.js";
+
+/**
+ * @typedef {{ok: boolean, query: string, title: string, html: {[id: string]: string},
+ *   errors: {[field: string]: string[]}}} Shown
+ */
+
+/**
+ * Ask whoever serves the page. A plain web host answers every query with the same page; only the
+ * live app answers the query itself.
+ * @param {string} query @returns {Promise<Shown | null>}
+ */
+async function askServer(query) {
+  const response = await fetch(`?${query}`, { headers: { accept: "text/html" } });
+  const page = new DOMParser().parseFromString(await response.text(), "text/html");
+  const answer = page.querySelector("bead-dial-in");
+  if (!(answer instanceof HTMLElement) || !answer.dataset["query"]) return null;
+  const refused = answer.dataset["refused"] !== undefined;
+  const ids = refused ? ["state", "job-form"]
+    : ["units-switch", "state", "joint", "job-form", "settings", "notes", "facts", "map", "how"];
+  const html = Object.fromEntries(ids.map((id) => [id, page.getElementById(id)?.outerHTML ?? ""]));
+  return { ok: !refused, query: answer.dataset["query"], title: page.title, html, errors: {} };
+}
+
+/** Resolves when the engine has failed. @returns {Promise<void>} */
+function failure() {
+  return new Promise((resolve) => {
+    const look = () => {
+      if (engine.state !== "failed") return;
+      engine.removeEventListener("state", look);
+      resolve();
+    };
+    engine.addEventListener("state", look);
+    look();
+  });
+}
+
+/**
+ * Ask for a page's parts: of the engine, or, where it cannot run, of a live server.
+ * @param {string} page @param {string} query
+ * @param {{live?: boolean}} how `live`: a finger is dragging
+ * @returns {Promise<Shown>} rejects with an AbortError if something newer was asked
+ */
+export function askPage(page, query, { live = false }) {
+  return new Promise((resolve, reject) => {
+    engine.call("page", { page, query, kept: {} }, { latest: "page", live }).then(resolve, reject);
+    void failure()
+      .then(() => askServer(query))
+      .then((answer) => answer && resolve(answer))
+      .catch(() => {}); // no signal: the engine's own word stands
+  });
+}

@@ -1,0 +1,119 @@
+// @ts-check
+import { BandScale } from "./band_value.js";
+
+/** @typedef {(key: string, text: string, how: {live: boolean}) => void} SetByHand */
+
+const GRASP_PX = 36; // nearer the thumb than this, the finger takes it where it is
+const SLACK_PX = 4; // less is a tap, or the start of a scroll
+const PAGE_STEPS = 5;
+
+/** @type {Record<string, (scale: BandScale, now: number) => number>} */
+const KEYS = {
+  ArrowRight: (scale, now) => now + scale.step,
+  ArrowUp: (scale, now) => now + scale.step,
+  ArrowLeft: (scale, now) => now - scale.step,
+  ArrowDown: (scale, now) => now - scale.step,
+  PageUp: (scale, now) => now + PAGE_STEPS * scale.step,
+  PageDown: (scale, now) => now - PAGE_STEPS * scale.step,
+  Home: (scale) => scale.least,
+  End: (scale) => scale.most,
+};
+
+/** Fingers and keys on the bands. */
+export class Bands {
+  /** @type {{row: HTMLElement, band: HTMLElement, scale: BandScale, from: number, off: number,
+   *   moved: boolean, text: string} | null} */
+  #drag = null;
+  #frame = 0;
+
+  /** @param {HTMLElement} root @param {SetByHand} set @param {AbortSignal} signal */
+  constructor(root, set, signal) {
+    this.set = set;
+    root.addEventListener("pointerdown", (event) => this.#down(event), { signal });
+    root.addEventListener("pointermove", (event) => this.#move(event), { signal });
+    root.addEventListener("pointerup", (event) => this.#up(event), { signal });
+    root.addEventListener("pointercancel", () => this.#end(), { signal });
+    root.addEventListener("keydown", (event) => this.#key(event), { signal });
+  }
+
+  /** @param {Event} event */
+  #bandOf(event) {
+    const band = event.target instanceof Element ? event.target.closest("[role=slider]") : null;
+    const row = band?.closest(".set");
+    if (!(band instanceof HTMLElement) || !(row instanceof HTMLElement)) return null;
+    return { band, row, now: Number(band.getAttribute("aria-valuenow")) };
+  }
+
+  /** @param {PointerEvent} event */
+  #down(event) {
+    const found = this.#bandOf(event);
+    if (!found || event.button !== 0) return;
+    const { band, row, now } = found;
+    const scale = new BandScale(band);
+    const { left, width } = band.getBoundingClientRect();
+    const off = event.clientX - (left + scale.shareOf(now) * width);
+    this.#drag = { row, band, scale, from: event.clientX, moved: false, text: "",
+      off: Math.abs(off) < GRASP_PX ? off : 0 };
+    band.setPointerCapture(event.pointerId);
+  }
+
+  /** @param {PointerEvent} event */
+  #move(event) {
+    const drag = this.#drag;
+    if (!drag || (!drag.moved && Math.abs(event.clientX - drag.from) < SLACK_PX)) return;
+    drag.moved = true;
+    drag.row.dataset["dragging"] = "";
+    this.#follow(drag, event.clientX);
+  }
+
+  /** @param {PointerEvent} event */
+  #up(event) {
+    const drag = this.#drag;
+    if (!drag) return;
+    if (!drag.moved) this.#follow(drag, event.clientX);
+    cancelAnimationFrame(this.#frame);
+    this.#end();
+    if (drag.text) this.set(drag.row.dataset["key"] ?? "", drag.text, { live: false });
+  }
+
+  #end() {
+    if (this.#drag) delete this.#drag.row.dataset["dragging"];
+    this.#drag = null;
+  }
+
+  /** @param {NonNullable<Bands["#drag"]>} drag @param {number} x */
+  #follow(drag, x) {
+    const { left, width } = drag.band.getBoundingClientRect();
+    const value = drag.scale.valueAt((x - drag.off - left) / width);
+    const text = drag.scale.typed(value);
+    if (text === drag.text) return;
+    drag.text = text;
+    draw(drag.row, drag.band, drag.scale, value);
+    cancelAnimationFrame(this.#frame);
+    this.#frame = requestAnimationFrame(() =>
+      this.set(drag.row.dataset["key"] ?? "", text, { live: true }));
+  }
+
+  /** @param {KeyboardEvent} event */
+  #key(event) {
+    const found = this.#bandOf(event);
+    const move = KEYS[event.key];
+    if (!found || !move || event.altKey || event.ctrlKey || event.metaKey) return;
+    event.preventDefault();
+    const scale = new BandScale(found.band);
+    const value = scale.held(move(scale, found.now));
+    draw(found.row, found.band, scale, value);
+    this.set(found.row.dataset["key"] ?? "", scale.typed(value), { live: true });
+  }
+}
+
+/** The finger's own band moves at once; the rest follows with the answer.
+ * @param {HTMLElement} row @param {HTMLElement} band @param {BandScale} scale
+ * @param {number} value */
+function draw(row, band, scale, value) {
+  band.setAttribute("aria-valuenow", String(value));
+  band.setAttribute("aria-valuetext", scale.typed(value));
+  band.querySelector(".thumb")?.setAttribute("cx", `${100 * scale.shareOf(value)}%`);
+  const number = row.querySelector("[data-type]");
+  if (number) number.textContent = scale.shown(value);
+}

@@ -1,0 +1,42 @@
+// @ts-check
+import { morphElements } from "../vendor/turbo.es2017-esm.js";
+
+/** HTML each part was last given. @type {WeakMap<Element, string>} */
+const given = new WeakMap();
+
+/** What the welder has in hand is left alone: the band being dragged, the number being typed, the
+ * row of keys standing in the form. @param {Node} node */
+function inHand(node) {
+  if (!(node instanceof Element)) return false;
+  if (node.classList.contains("keys")) return true;
+  return (node.classList.contains("band") && node.closest("[data-dragging]") !== null)
+    || (node.classList.contains("number") && node.closest("[data-typing]") !== null);
+}
+
+const OURS = new Set(["open", "data-dragging", "data-typing"]);
+addEventListener("turbo:before-morph-attribute", (event) => {
+  const { attributeName } = /** @type {CustomEvent} */ (event).detail;
+  if (OURS.has(attributeName)) event.preventDefault();
+});
+
+/**
+ * Put new HTML in the place of the elements of the same ids; focus and what is typed stay.
+ * @param {{[id: string]: string}} html outer HTML by element id
+ * @param {{live?: boolean}} [how] `live`: skip parts whose HTML is the same as last time
+ */
+export function put(html, { live = false } = {}) {
+  for (const [id, outer] of Object.entries(html)) {
+    const current = document.getElementById(id);
+    if (!current || (live && given.get(current) === outer)) continue;
+    const template = document.createElement("template");
+    template.innerHTML = outer;
+    const wanted = template.content.firstElementChild;
+    if (!wanted) continue;
+    morphElements(current, wanted, {
+      ignoreActiveValue: true,
+      callbacks: { beforeNodeMorphed: (/** @type {Node} */ node) => !inHand(node) },
+    });
+    const now = document.getElementById(id);
+    if (now) given.set(now, outer);
+  }
+}
