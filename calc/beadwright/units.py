@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from decimal import Decimal, localcontext
 from fractions import Fraction
 from types import MappingProxyType
 
@@ -55,11 +56,12 @@ _NUMBER = re.compile(
     r"""^(?P<sign>[+-]?)(?:
         (?P<whole>\d{1,9})[ -](?P<n>\d{1,6})/(?P<d>\d{1,6})   # 1 1/4 or 1-1/4
       | (?P<fn>\d{1,9})/(?P<fd>\d{1,6})                       # 3/8
-      | (?P<decimal>\d{0,9}\.?\d{0,20})                       # 0.375, .375, 9
+      | (?P<decimal>\d{0,9}\.?\d{0,30})                       # 0.375, .375, 9
     )$""",
     re.VERBOSE | re.ASCII,
 )
 _SPLIT = re.compile(r"^(?P<number>[+-]?[0-9][0-9 ./-]*|[+-]?\.[0-9]+)(?P<unit>.*)$", re.ASCII)
+_AROUND = re.compile(r" ?([-/]) ?")
 _GAUGE = re.compile(r"^#?(?P<number>\d{1,2})\s*(?:ga|gauge|ga\.)$", re.ASCII)
 
 
@@ -70,7 +72,8 @@ def _plain(text: str) -> str:
     for dash in "‐‑‒–—−":
         text = text.replace(dash, "-")
     text = text.replace("⁄", "/").replace("\u00a0", " ").replace("³", "3").replace("²", "2")
-    return " ".join(text.split())
+    text = text.replace("°", "deg")
+    return _AROUND.sub(r"\1", " ".join(text.split()))
 
 
 def read_number(text: str) -> Fraction:
@@ -185,6 +188,8 @@ def fraction_text(inches: float, denominator: int = 16) -> str | None:
 def write(value: float, measure: str, system: System = "us", denominator: int = 16) -> str:
     """Return a quantity as a query writes it: reading it back gives the same float.
 
+    Valid for: zero, and a billionth to a hundred million of the unit written.
+
     Lengths that are shop fractions come back as fractions.
 
     Args:
@@ -192,6 +197,9 @@ def write(value: float, measure: str, system: System = "us", denominator: int = 
         measure: Its kind, a key of ``MEASURES`` [-].
         system: Whose unit to write [-].
         denominator: The finest fraction of an inch [-].
+
+    Raises:
+        ValueError: If the value is out of that range or not a number.
     """
     kind = MEASURES[measure]
     unit = kind.unit(system)
@@ -200,20 +208,18 @@ def write(value: float, measure: str, system: System = "us", denominator: int = 
         fraction = fraction_text(float(exact), denominator)
         if fraction is not None and read(f"{fraction}in", measure) == value:
             return f"{fraction}in"
-    for digits in range(1, 18):
-        text = _decimal(float(exact), digits)
-        if read(f"{text}{unit.text}", measure) == value:
-            return f"{text}{unit.text}"
-    # 17 digits can miss by one step after the factor; the exact fraction cannot.
-    return f"{exact.numerator / exact.denominator!r}{unit.text}"
+    for digits in range(1, 20):
+        text = f"{_decimal(exact, digits)}{unit.text}"
+        if read(text, measure) == value:
+            return text
+    raise ValueError(f"{value} {kind.si_symbol} is too small or too large to write in {unit.text}")
 
 
-def _decimal(number: float, digits: int) -> str:
-    text = f"{number:.{digits}g}"
-    if "e" in text:
-        text = f"{Fraction(text).numerator / Fraction(text).denominator:.20f}"
-        text = text.rstrip("0").rstrip(".")
-    return text
+def _decimal(number: Fraction, digits: int) -> str:
+    """An exact number rounded once to significant digits, never with an exponent."""
+    with localcontext(prec=digits):
+        rounded = Decimal(number.numerator) / Decimal(number.denominator)
+    return f"{rounded.normalize():f}"
 
 
 def convert(value: float, measure: str, system: System) -> float:
