@@ -3,10 +3,10 @@
 import json
 
 import pytest
-from tests.calc.reference_rows import Row, function_of, holds, main, read_rows, run_rows, values_of
 
 from beadwright.burnoff import constants_of
 from beadwright.wires import wire_of
+from tests.calc.reference_rows import Row, function_of, holds, main, read_rows, run_rows, values_of
 
 ROWS = read_rows()
 HOWS = {"found", "found second-hand", "from memory", "derived", "common practice"}

@@ -1,0 +1,211 @@
+"""Burn-off: the fit to print, the balance both ways, what extension and core do to it."""
+
+import csv
+import json
+from collections import Counter
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from beadwright.burnoff import (
+    CONSTANTS,
+    BurnOff,
+    constants_of,
+    current_from_feed,
+    extension_from_feed,
+    feed_from_current,
+)
+from beadwright.burnoff_fit import extension_m, fit, fitted_points, relative_errors
+from beadwright.burnoff_points import POINTS, Point
+from beadwright.deposition import deposition_efficiency, laid_rate
+from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.gases import gas_of
+from beadwright.wires import WIRE_TYPES, Kind, Wire, wire_of
+from tests.calc.reference_rows import FOLDER
+
+INCH = 0.0254
+FITTED: list[tuple[Kind, str]] = [key for key, made in CONSTANTS.items() if made.points]
+WIRES = [wire_of(t.name, size) for t in WIRE_TYPES.values() for size in t.sizes]
+
+wires = st.sampled_from(WIRES)
+currents = st.floats(20, 600)
+extensions = st.floats(0.002, 0.05)
+
+
+def wire_for(kind: Kind, size: str) -> Wire:
+    return wire_of("ER70S-6" if kind == "solid" else "E70C-6M", size)
+
+
+def places(number: float, significant: int) -> str:
+    return f"{number:.{significant - 1}e}"
+
+
+@pytest.mark.parametrize(("kind", "size"), FITTED)
+def test_a_refit_gives_the_constants_printed(kind: Kind, size: str) -> None:
+    found, printed = fit(kind, size), CONSTANTS[kind, size]
+    assert places(found.phi_v, 4) == places(printed.phi_v, 4)
+    assert places(found.r_ohm_m, 4) == places(printed.r_ohm_m, 4)
+    assert len(found.errors) == printed.points
+
+
+TOO_TIGHT = {("solid", "0.035in"), ("solid", "0.045in")}
+TIGHT = pytest.mark.xfail(
+    strict=True, reason="the band printed holds 26 of 29 and 16 of 18 points, not nine in ten"
+)
+
+
+@pytest.mark.parametrize(
+    ("kind", "size"),
+    [pytest.param(*key, marks=TIGHT if key in TOO_TIGHT else ()) for key in FITTED],
+)
+def test_points_stand_within_the_band(kind: Kind, size: str) -> None:
+    printed = CONSTANTS[kind, size]
+    errors = relative_errors(
+        fitted_points(kind, size), wire_for(kind, size), printed.phi_v, printed.r_ohm_m
+    )
+    inside = sum(abs(error) <= printed.band for error in errors)
+    # Three points cannot hold nine in ten but all of them can.
+    assert inside / len(errors) >= 0.9
+
+
+@pytest.mark.parametrize(("kind", "size"), FITTED)
+def test_no_other_constants_fit_better(kind: Kind, size: str) -> None:
+    wire, points, best = wire_for(kind, size), fitted_points(kind, size), fit(kind, size)
+
+    def squares(phi: float, r: float) -> float:
+        return sum(error**2 for error in relative_errors(points, wire, phi, r))
+
+    least = squares(best.phi_v, best.r_ohm_m)
+    for d_phi, d_r in ((1.01, 1), (0.99, 1), (1, 1.01), (1, 0.99)):
+        assert squares(best.phi_v * d_phi, best.r_ohm_m * d_r) > least
+
+
+def test_carried_over_constants_come_from_their_neighbours() -> None:
+    near, far = CONSTANTS["metal-cored", "0.045in"], CONSTANTS["metal-cored", "1/16in"]
+    small, between = CONSTANTS["metal-cored", "0.035in"], CONSTANTS["metal-cored", "0.052in"]
+    assert (small.phi_v, small.r_ohm_m) == (near.phi_v, near.r_ohm_m)
+    share = (0.052 - 0.045) / (0.0625 - 0.045)
+    assert between.phi_v == pytest.approx(near.phi_v + share * (far.phi_v - near.phi_v), abs=6e-4)
+    assert between.r_ohm_m == pytest.approx(
+        near.r_ohm_m + share * (far.r_ohm_m - near.r_ohm_m), rel=2e-4
+    )
+    assert min(small.band, between.band) > max(near.band, far.band)
+
+
+@pytest.mark.parametrize("made", CONSTANTS.values())
+def test_constants_are_physically_plausible(made: BurnOff) -> None:
+    # Anode heat of steel wire is put at 2-7 V; steel's resistivity is 0.15-1.36 µΩ·m, cold to
+    # liquid. The enthalpy scales both.
+    assert 1.5 <= made.phi_v <= 7
+    assert 0.15e-6 <= made.r_ohm_m <= 1.36e-6
+
+
+def test_every_point_is_a_printed_row() -> None:
+    """A second transcription, from the sources and not from the core, agrees point by point."""
+    typed: Counter[tuple[object, ...]] = Counter()
+    for name, fitted in (("procedure_points", True), ("procedure_points_left_out", False)):
+        with (FOLDER / f"{name}.csv").open(encoding="utf-8", newline="") as file:
+            for row in csv.DictReader(file):
+                asked = json.loads(row["inputs"])
+                kind = "metal-cored" if asked["wire"] == "E70C-6M" else "solid"
+                point = (kind, asked["size"], float(row["expected"]), float(asked["current_a"]))
+                typed[(*point, asked["tip_to_work_in"], asked["transfer"], fitted)] += 1
+    kept = Counter(
+        (p.kind, p.size, float(p.feed_in_min), float(p.current_a), p.tip_to_work_in, p.transfer,
+         p.fitted)
+        for p in POINTS
+    )  # fmt: skip
+    fitted_kept = Counter({key: n for key, n in kept.items() if key[-1]})
+    assert fitted_kept == Counter({key: n for key, n in typed.items() if key[-1]})
+    assert kept - fitted_kept <= typed
+    assert sum(len(fitted_points(kind, size)) for kind, size in FITTED) == fitted_kept.total()
+
+
+def test_extension_assumed_where_none_is_printed() -> None:
+    def point(tip: float | None, transfer: str) -> Point:
+        return Point("solid", "0.045in", 200, 200, None, tip, transfer, "practice")
+
+    assert extension_m(point(None, "short")) == pytest.approx(0.375 * INCH - 0.002)
+    assert extension_m(point(None, "spray")) == pytest.approx(0.75 * INCH - 0.004)
+    assert extension_m(point(0.5, "short")) == pytest.approx(0.5 * INCH - 0.002)
+    assert extension_m(point(1.0, "globular")) == pytest.approx(1.0 * INCH - 0.004)
+
+
+@given(wires, currents, extensions)
+def test_feed_and_current_undo_each_other(wire: Wire, current: float, extension: float) -> None:
+    feed = feed_from_current(wire, current, extension)
+    assert current_from_feed(wire, feed, extension) == pytest.approx(current, rel=1e-9)
+
+
+@given(wires, st.floats(0.005, 0.5), extensions)
+def test_current_and_feed_undo_each_other(wire: Wire, feed: float, extension: float) -> None:
+    current = current_from_feed(wire, feed, extension)
+    assert feed_from_current(wire, current, extension) == pytest.approx(feed, rel=1e-9)
+
+
+@given(wires, st.floats(60, 500), st.floats(0.005, 0.04))
+def test_extension_undoes_feed(wire: Wire, current: float, extension: float) -> None:
+    feed = feed_from_current(wire, current, extension)
+    assert extension_from_feed(wire, feed, current) == pytest.approx(extension, rel=1e-8)
+
+
+@given(wires, st.floats(0.02, 0.4), st.floats(0.003, 0.03), st.floats(1.05, 2))
+def test_farther_out_draws_less_current(
+    wire: Wire, feed: float, extension: float, more: float
+) -> None:
+    assert current_from_feed(wire, feed, extension * more) < current_from_feed(
+        wire, feed, extension
+    )
+
+
+@given(wires, currents, extensions, st.floats(1.01, 3))
+def test_more_current_melts_more_wire(
+    wire: Wire, current: float, extension: float, more: float
+) -> None:
+    once = feed_from_current(wire, current, extension)
+    again = feed_from_current(wire, current * more, extension)
+    # Anode heat goes with the current, resistance heat with its square.
+    assert once * more * (1 - 1e-9) <= again <= once * more**2 * (1 + 1e-9)
+
+
+@pytest.mark.parametrize("current", [250, 275, 300, 340])
+@pytest.mark.parametrize("gas", ["90/10", "85/15"])
+def test_metal_cored_lays_more_than_solid_at_the_same_current(current: float, gas: str) -> None:
+    """What the wire is bought for; at 0.045 in, each at its printed tip-to-work."""
+    laid: dict[str, float] = {}
+    for name, tip in (("ER70S-6", 0.75), ("E70C-6M", 0.875)):
+        wire = wire_of(name, "0.045in")
+        feed = feed_from_current(wire, current, tip * INCH - 0.004)
+        laid[name] = laid_rate(wire, feed, deposition_efficiency(wire, gas_of(gas), "spray")[1])
+    assert laid["E70C-6M"] > laid["ER70S-6"]
+
+
+@given(st.floats(200, 400), st.floats(0.012, 0.022))
+def test_metal_cored_feeds_faster_at_the_same_current_and_extension(
+    current: float, extension: float
+) -> None:
+    solid, cored = wire_of("ER70S-6", "0.045in"), wire_of("E70C-6M", "0.045in")
+    assert feed_from_current(cored, current, extension) > feed_from_current(
+        solid, current, extension
+    )
+
+
+@pytest.mark.parametrize("bad", [0.0, -1.0, float("nan"), float("inf")])
+def test_what_is_not_above_zero_is_refused(bad: float) -> None:
+    wire = wire_of("ER70S-6", "0.045in")
+    with pytest.raises(OutOfRangeError, match=r"current_a = .* must be above zero"):
+        feed_from_current(wire, bad, 0.01)
+    with pytest.raises(OutOfRangeError, match=r"extension_m = .* must be above zero"):
+        feed_from_current(wire, 200, bad)
+    with pytest.raises(OutOfRangeError, match=r"feed_m_s = .* must be above zero"):
+        current_from_feed(wire, bad, 0.01)
+    with pytest.raises(OutOfRangeError, match=r"current_a = .* must be above zero"):
+        extension_from_feed(wire, 0.1, bad)
+
+
+def test_a_size_without_constants_is_refused() -> None:
+    known = wire_of("ER70S-6", "0.045in")
+    odd = Wire(known.type, "3/32in", 0.0024, 0.035, 4.5e-6, False)
+    with pytest.raises(UnknownEntryError, match="no burn-off constants for solid 3/32in"):
+        constants_of(odd)

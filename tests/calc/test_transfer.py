@@ -1,0 +1,131 @@
+"""Transfer: where short circuit, globular and spray live, and where spray is refused."""
+
+from itertools import pairwise
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from beadwright.arc import open_window, short_window
+from beadwright.gases import GASES, Gas, gas_of
+from beadwright.positions import POSITIONS, position_of
+from beadwright.transfer import (
+    NAMES,
+    OPEN_TOP_A,
+    SHORT_RANGE_A,
+    edges,
+    spray_refused,
+    transfer_at,
+    transition_current,
+)
+from beadwright.wires import WIRE_TYPES, Wire, wire_of
+
+SOLID = [wire_of("ER70S-6", size) for size in WIRE_TYPES["ER70S-6"].sizes]
+CORED = [wire_of("E70C-6M", size) for size in WIRE_TYPES["E70C-6M"].sizes]
+MIXES = [gas for gas in GASES.values() if gas.co2 < 1]
+
+wires = st.sampled_from([*SOLID, *CORED])
+gases = st.sampled_from(list(GASES.values()))
+
+
+@pytest.mark.parametrize("gas", MIXES, ids=lambda gas: gas.name)
+@pytest.mark.parametrize("row", [SOLID, CORED], ids=["solid", "metal-cored"])
+def test_thicker_wire_sprays_later(gas: Gas, row: list[Wire]) -> None:
+    currents = [transition_current(wire, gas) for wire in row]
+    assert all(one < other for one, other in pairwise(currents))
+
+
+@given(st.sampled_from(SOLID), st.floats(0.005, 0.25), st.floats(0.005, 0.25))
+def test_more_co2_sprays_later(wire: Wire, one: float, other: float) -> None:
+    low, high = (
+        transition_current(wire, Gas("mix", 1 - co2, co2, 0.0, "")) for co2 in sorted((one, other))
+    )
+    assert low <= high
+
+
+@pytest.mark.parametrize("size", WIRE_TYPES["E70C-6M"].sizes)
+@pytest.mark.parametrize("gas", MIXES, ids=lambda gas: gas.name)
+def test_metal_cored_sprays_sooner_than_solid(size: str, gas: Gas) -> None:
+    assert transition_current(wire_of("E70C-6M", size), gas) < transition_current(
+        wire_of("ER70S-6", size), gas
+    )
+
+
+@given(wires, st.sampled_from(MIXES))
+def test_spray_begins_below_the_usual_top(wire: Wire, gas: Gas) -> None:
+    low, high = SHORT_RANGE_A[wire.size]
+    assert low < high
+    assert transition_current(wire, gas) < OPEN_TOP_A[wire.kind, wire.size]
+
+
+def test_why_spray_is_refused() -> None:
+    solid, cored = wire_of("ER70S-6", "0.045in"), wire_of("E70C-6M", "0.045in")
+    for wire in (solid, cored):
+        assert spray_refused(wire, gas_of("CO2")) == "CO2 does not spray at any setting"
+    assert spray_refused(solid, gas_of("75/25")) == (
+        "solid wire does not spray above about 20% CO2; 75/25 has more"
+    )
+    assert spray_refused(cored, gas_of("75/25")) == ""
+    for name in ("80/20", "85/15", "90/10", "95/5", "98/2 O2"):
+        assert spray_refused(solid, gas_of(name)) == ""
+    assert spray_refused(solid, gas_of("90/10"), position_of("4F")) == (
+        "spray runs out of the joint overhead"
+    )
+    assert spray_refused(solid, gas_of("90/10"), position_of("2F")) == ""
+
+
+@pytest.mark.parametrize("position", POSITIONS.values(), ids=lambda p: p.number)
+def test_a_position_out_of_reach_of_spray_says_so(position: object) -> None:
+    wire = wire_of("ER70S-6", "0.045in")
+    for place in POSITIONS.values():
+        refused = spray_refused(wire, gas_of("90/10"), place)
+        assert (refused == "") == place.sprays
+        assert place.lie in refused or place.sprays
+    assert position in POSITIONS.values()
+
+
+@pytest.mark.parametrize(
+    ("wire", "gas", "current", "volts", "mode"),
+    [
+        # Machinery's Handbook, 31st ed., p. 1583, Table 5.
+        (wire_of("ER70S-6", "0.035in"), "85/15", 140, 17, "short"),
+        (wire_of("ER70S-6", "0.045in"), "85/15", 190, 18, "short"),
+        (wire_of("ER70S-6", "0.035in"), "85/15", 280, 29.5, "spray"),
+        (wire_of("ER70S-6", "0.045in"), "85/15", 380, 30.5, "spray"),
+        (wire_of("ER70S-6", "0.052in"), "85/15", 370, 31.5, "spray"),
+        (wire_of("ER70S-6", "1/16in"), "85/15", 410, 31.5, "spray"),
+        # Data sheet for class E70C-6M.
+        (wire_of("E70C-6M", "0.045in"), "90/10", 120, 16, "short"),
+        (wire_of("E70C-6M", "0.045in"), "90/10", 180, 29, "spray"),
+        (wire_of("E70C-6M", "0.045in"), "90/10", 340, 36.5, "spray"),
+        (wire_of("E70C-6M", "1/16in"), "90/10", 145, 15, "short"),
+        (wire_of("E70C-6M", "1/16in"), "90/10", 325, 30.5, "spray"),
+        # Condition tables, CO2: never spray.
+        (wire_of("ER70S-6", "0.045in"), "CO2", 140, 20, "short"),
+        (wire_of("ER70S-6", "0.045in"), "CO2", 340, 33, "globular"),
+        # Between the two: too long to short, too cold to spray.
+        (wire_of("ER70S-6", "0.045in"), "90/10", 180, 27, "globular"),
+    ],
+)
+def test_the_mode_at_published_points(
+    wire: Wire, gas: str, current: float, volts: float, mode: str
+) -> None:
+    assert transfer_at(current, volts, wire, gas_of(gas)) == mode
+
+
+@given(st.floats(50, 450), wires, gases)
+def test_edges_are_those_of_the_windows(current: float, wire: Wire, gas: Gas) -> None:
+    at = edges(current, wire, gas)
+    low, _, top = open_window(current, gas, wire.kind)
+    assert at.short_top == short_window(current, gas, wire.kind)[2]
+    assert (at.open_low, at.open_top) == (low, top)
+
+
+@given(st.floats(30, 500), st.floats(10, 45), wires, gases)
+def test_spray_is_never_reported_where_it_is_refused(
+    current: float, volts: float, wire: Wire, gas: Gas
+) -> None:
+    mode = transfer_at(current, volts, wire, gas)
+    assert mode in NAMES
+    if spray_refused(wire, gas) or current < transition_current(wire, gas):
+        assert mode != "spray"
