@@ -10,13 +10,13 @@ from beadwright.break_even import BreakEven, Case, break_even
 from beadwright.capacity import Capacity, Hours, capacity
 from beadwright.chance import Chance, ChanceState
 from beadwright.cost import Cost, cost_of
-from beadwright.cost_query import DEFAULTS, CostSchema
+from beadwright.cost_query import CostSchema, defaults_for
 from beadwright.cost_ways import PlannedWay, planned_ways, rates_of
 from beadwright.curves import CurvePoint, curve
 from beadwright.demo_prices import INVENTED, INVENTED_TEXT
 from beadwright.errors import UnknownEntryError
 from beadwright.levers import levers_of, swing_shares
-from beadwright.page_query import PageQuery, read_page
+from beadwright.page_query import PageQuery, read_page, split_page
 from beadwright.results import Note
 from beadwright.swings import Lever, Swing, net_band, swings
 from beadwright.units import System
@@ -102,7 +102,8 @@ def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_page(query, kept, CostSchema, DEFAULTS)
+    other_wire = split_page(query).get("b_wire") or str((kept or {}).get("b_wire") or "")
+    read = read_page(query, kept, CostSchema, defaults_for(other_wire))
     ways = planned_ways(read)
     rates, values = rates_of(read.values), read.values
     costs = tuple(cost_of(planned.way, rates) for planned in ways)

@@ -133,6 +133,19 @@ def _defaults() -> dict[str, str]:
 DEFAULTS: Mapping[str, str] = MappingProxyType(_defaults())
 """What a blank or missing key of the page means. Blank: worked out, or as in the first way."""
 
+_DEMO_OTHER = tuple(key for key in _DEMO if key.startswith("b_"))
+
+
+def defaults_for(other_wire: str) -> Mapping[str, str]:
+    """Return the defaults; the demonstration's second wire lends its figures to no other wire.
+
+    Args:
+        other_wire: The second way's wire as typed, or empty [-].
+    """
+    if not other_wire or other_wire.strip().upper() == DEFAULTS["b_wire"]:
+        return DEFAULTS
+    return MappingProxyType({**DEFAULTS, **dict.fromkeys(_DEMO_OTHER, "")})
+
 
 def _words() -> dict[str, str]:
     found = {**JOB_WORDS, **WAY_WORDS, **SHARED_WORDS}

@@ -4,7 +4,7 @@ What a later way does not say, it takes from the first. Two exceptions: settings
 measurements are taken over only by a way that welds the same (same wire, size, gas, transfer,
 mover, position and size of weld), for a measured feed says nothing about another wire. And where
 the first way is given an operating factor, a later one takes over its minutes off the arc, not the
-factor: a faster wire does not fit up faster.
+factor, and any difference in minutes it says itself: a faster wire does not fit up faster.
 """
 
 from __future__ import annotations
@@ -207,15 +207,19 @@ def _off_arc(
     none = dict.fromkeys((*_OFF_ARC.values(), "spool_change_s"), 0.0)
     if asked.own("factor") is not None:
         return none | {"other_s": off_arc(arc_s, asked.own("factor"))}
-    by_first = first is not None and asked.query.values.get("factor") is not None
     times = {"reposition": welds, "clean": passes}
-    found: dict[str, float] = {}
-    for key, field in (*_OFF_ARC.items(), ("spool_change", "spool_change_s")):
-        if by_first and first is not None and not _typed(asked, key):
-            found[field] = getattr(first.way, field)
-        else:
-            found[field] = times.get(key, 1) * float(asked.value(key) or 0.0)
-    return found
+    if first is not None and asked.query.values.get("factor") is not None:
+        typed = (key for key in _OFF_ARC if asked.prefix + key in asked.query.own)
+        apart = sum(times.get(key, 1) * (asked.own(key) - _of_first(asked, key)) for key in typed)
+        return none | {"other_s": max(0.0, first.way.other_s + apart)}
+    found = {
+        field: times.get(key, 1) * float(asked.value(key) or 0.0) for key, field in _OFF_ARC.items()
+    }
+    return found | {"spool_change_s": float(asked.value("spool_change") or 0.0)}
+
+
+def _of_first(asked: _Asked, key: str) -> float:
+    return float(asked.query.values.get(key) or 0.0)
 
 
 def _name(asked: _Asked, dialled: DialIn, first: PlannedWay | None) -> str:
@@ -228,10 +232,6 @@ def _name(asked: _Asked, dialled: DialIn, first: PlannedWay | None) -> str:
     if first is None or first.way.name != name:
         return name
     return f"{name}, way {asked.prefix[0].upper()}"
-
-
-def _typed(asked: _Asked, key: str) -> bool:
-    return asked.prefix + key in asked.query.own
 
 
 def _gas_price(asked: _Asked) -> float:
@@ -248,3 +248,15 @@ def _tips(asked: _Asked) -> float:
     values = asked.query.values
     tips = (asked.value("tip_price") or 0.0) / asked.value("tip_life")
     return float(tips + values.get("nozzle_price", 0.0) / values["nozzle_life"])
+
+
+def first_way(query: PageQuery) -> PlannedWay:
+    """Return the first way of a query alone.
+
+    Args:
+        query: The query of a page that asks for one way [-].
+
+    Raises:
+        FieldErrors: As ``planned_ways``.
+    """
+    return _planned(query, "", None)

@@ -66,7 +66,7 @@ def read_page(
     Raises:
         FieldErrors: With every field's messages, if anything cannot be taken.
     """
-    given = _split(query)
+    given = split_page(query)
     typed = {key: given[key] for key in defaults if given.get(key)}
     kept_own = {key: str(value) for key, value in (kept or {}).items() if key in defaults and value}
     filled = {k: v for k, v in {**defaults, **kept_own, **typed}.items() if v}
@@ -79,7 +79,15 @@ def read_page(
     return PageQuery(values, filled, typed, frozenset({*kept_own, *typed}), unknown)
 
 
-def _split(query: str) -> dict[str, str]:
+def split_page(query: str) -> dict[str, str]:
+    """Return the keys and values of a page's query; the last of a repeated key holds.
+
+    Args:
+        query: With or without the leading ``?`` [-].
+
+    Raises:
+        FieldErrors: If there are more than ``MOST_KEYS`` keys.
+    """
     try:
         pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=MOST_KEYS)
     except ValueError as error:

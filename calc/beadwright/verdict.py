@@ -24,6 +24,9 @@ _BOUGHT = (
 )
 """Pieces named in a reason beside the two kinds of time."""
 
+_HARDLY = 0.05
+"""A piece under this share of the largest is not worth a word."""
+
 Word = Literal["switch", "stay", "too close"]
 
 
@@ -108,10 +111,12 @@ def _reason(case: Case, costs: tuple[Cost, Cost], sign: str) -> str:
     total = f"{money(abs(net), sign)} a year {'saved' if net >= 0 else 'lost'}{spread}"
     if round(saving, 2) == 0 and round(won, 2) == 0 and round(lost, 2) == 0:
         return f"Both cost the same on every part: {total}."
-    if won < 0.005:
-        return f"Nothing gets cheaper and {worst} costs {money(-lost, sign)} a part more: {total}."
-    if lost > -0.005:
-        return f"{best.capitalize()} saves {money(won, sign)} a part, nothing costs more: {total}."
+    if won < max(0.005, -lost * _HARDLY):
+        text = f"{worst} costs {money(-lost, sign)} a part more"
+        return f"Hardly anything gets cheaper and {text}: {total}."
+    if -lost < max(0.005, won * _HARDLY):
+        text = f"{best.capitalize()} saves {money(won, sign)} a part"
+        return f"{text}, hardly anything costs more: {total}."
     return (
         f"{best.capitalize()} saves {money(won, sign)} a part, {worst} costs "
         f"{money(-lost, sign)} more: {total}."
@@ -181,7 +186,7 @@ def _laid_sentence(case: Case, found: BreakEven, system: System) -> str:
         return "No deposition carries this price: arc time alone cannot pay for the wire."
     shown = units.show(found.laid, "deposition", system)
     unit = units.symbol("deposition", system)
-    if found.gain <= 0:
+    if found.gain <= 0 and case.other.laid_kg_s >= found.laid:
         return f"Pays even if it lays no faster: {shown} {unit} is enough."
     if found.gain > 10:
         return "It would have to lay over ten times as fast: no wire does."
