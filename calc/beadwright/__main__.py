@@ -8,7 +8,8 @@ import sys
 from collections.abc import Sequence
 
 from beadwright import __version__
-from beadwright.api import PAGES, answer_json
+from beadwright.api import PAGES, answer_csv, answer_json
+from beadwright.errors import FieldErrors
 from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS
 
 
@@ -26,6 +27,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     parser.add_argument("page", choices=tuple(PAGES), help="the page to answer")
     parser.add_argument("query", nargs="?", default="", help="the query string, as in the address")
+    parser.add_argument("--csv", action="store_true", help="the page's table instead of JSON")
     parser.add_argument("--version", action="version", version=__version__)
     return parser
 
@@ -37,10 +39,22 @@ def main(arguments: Sequence[str] | None = None) -> int:
         arguments: Command line, or None for the process's own [-].
     """
     asked = _parser().parse_args(arguments)
+    if asked.csv:
+        return _print_csv(asked.page, asked.query)
     found = answer_json(asked.page, asked.query)
     json.dump(found, sys.stdout, indent=2, ensure_ascii=False)
     sys.stdout.write("\n")
     return 2 if "errors" in found else 0
+
+
+def _print_csv(page: str, query: str) -> int:
+    try:
+        sys.stdout.write(answer_csv(page, query).replace("\r\n", "\n"))
+    except FieldErrors as error:
+        json.dump({"errors": error.messages}, sys.stdout, indent=2, ensure_ascii=False)
+        sys.stdout.write("\n")
+        return 2
+    return 0
 
 
 if __name__ == "__main__":

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any
+from typing import TYPE_CHECKING, Any, Literal, Protocol, overload
 from urllib.parse import urlencode
 
 from beadwright import reports
@@ -16,13 +16,40 @@ from beadwright.schemas import DEFAULTS, Query, read_query
 from beadwright.ways_out import WayOut, ways_out
 from beadwright.window_map import WindowMap, window_map
 
+if TYPE_CHECKING:
+    from beadwright.cost_page import CostAnswer
+    from beadwright.shop_page import ShopAnswer
+    from beadwright.supplies_page import SuppliesAnswer
+
+Kept = Mapping[str, Any] | None
+"""The shop's own defaults, a page's keys to text."""
+
+
+class PageAnswer(Protocol):
+    """What every page's answer has."""
+
+    @property
+    def page(self) -> str:
+        """The page."""
+        ...
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        ...
+
+    @property
+    def notes(self) -> tuple[Note, ...]:
+        """What to mind, loudest first."""
+        ...
+
 
 @dataclass(frozen=True, slots=True)
 class Answer:
-    """A page's answer.
+    """The Dial-in page's answer.
 
     Attributes:
-        page: The page.
+        page: ``dial-in``.
         query: The query as read.
         dial_in: The settings and what follows.
         window_map: Feed and volts plane.
@@ -44,7 +71,8 @@ class Answer:
         return urlencode({key: typed[key] for key in DEFAULTS if key in typed}, safe="/\"' ")
 
 
-def _dial_in(query: Query) -> Answer:
+def _dial_in(text: str, kept: Kept) -> Answer:
+    query = read_query(text, kept)
     answer = dial_in(query.job)
     out = () if answer.open else ways_out(query.job)
     ignored = tuple(
@@ -54,27 +82,118 @@ def _dial_in(query: Query) -> Answer:
     return Answer("dial-in", query, answer, window_map(answer), out, (*answer.notes, *ignored))
 
 
-PAGES: Mapping[str, Callable[[Query], Answer]] = MappingProxyType({"dial-in": _dial_in})
+def _dial_in_report(found: Answer) -> dict[str, Any]:
+    return {
+        "answer": reports.dial_in_report(found.dial_in),
+        "window_map": reports.map_report(found.window_map, found.query.job.units),
+        "ways_out": [{"text": w.text, "changes": dict(w.changes)} for w in found.ways_out],
+    }
+
+
+# The other pages are imported when first asked: a phone dials in before anybody asks a price.
+
+
+def _cost(text: str, kept: Kept) -> CostAnswer:
+    from beadwright.cost_page import cost_answer
+
+    return cost_answer(text, kept)
+
+
+def _cost_report(found: CostAnswer) -> dict[str, Any]:
+    from beadwright.cost_report import cost_report
+
+    return {"answer": cost_report(found)}
+
+
+def _cost_csv(found: CostAnswer) -> str:
+    from beadwright.cost_report import cost_csv
+
+    return cost_csv(found)
+
+
+def _supplies(text: str, kept: Kept) -> SuppliesAnswer:
+    from beadwright.supplies_page import supplies_answer
+
+    return supplies_answer(text, kept)
+
+
+def _supplies_report(found: SuppliesAnswer) -> dict[str, Any]:
+    from beadwright.supplies_report import supplies_report
+
+    return {"answer": supplies_report(found)}
+
+
+def _supplies_csv(found: SuppliesAnswer) -> str:
+    from beadwright.supplies_report import supplies_csv
+
+    return supplies_csv(found)
+
+
+def _shop(text: str, kept: Kept) -> ShopAnswer:
+    from beadwright.shop_page import shop_answer
+
+    return shop_answer(text, kept)
+
+
+def _shop_report(found: ShopAnswer) -> dict[str, Any]:
+    from beadwright.shop_report import shop_report
+
+    return {"answer": shop_report(found)}
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """How a page is answered.
+
+    Attributes:
+        answer: From a query and the shop's defaults to the answer.
+        report: The answer as plain data, by part.
+        csv: The answer as CSV, or None where the page has no table.
+    """
+
+    answer: Callable[[str, Kept], PageAnswer]
+    report: Callable[[Any], dict[str, Any]]
+    csv: Callable[[Any], str] | None = None
+
+
+PAGES: Mapping[str, Page] = MappingProxyType(
+    {
+        "dial-in": Page(_dial_in, _dial_in_report),
+        "cost": Page(_cost, _cost_report, _cost_csv),
+        "supplies": Page(_supplies, _supplies_report, _supplies_csv),
+        "shop": Page(_shop, _shop_report),
+    }
+)
 """Pages that compute, by name."""
 
 
-def answer(page: str, query: str, kept: Mapping[str, Any] | None = None) -> Answer:
+@overload
+def answer(page: Literal["dial-in"], query: str, kept: Kept = None) -> Answer: ...
+@overload
+def answer(page: Literal["cost"], query: str, kept: Kept = None) -> CostAnswer: ...
+@overload
+def answer(page: Literal["supplies"], query: str, kept: Kept = None) -> SuppliesAnswer: ...
+@overload
+def answer(page: Literal["shop"], query: str, kept: Kept = None) -> ShopAnswer: ...
+@overload
+def answer(page: str, query: str, kept: Kept = None) -> PageAnswer: ...
+def answer(page: str, query: str, kept: Kept = None) -> PageAnswer:
     """Return a page's answer to a query string.
 
     Args:
         page: A key of ``PAGES`` [-].
         query: The query string [-].
-        kept: The shop's own defaults, keys of ``schemas.DEFAULTS`` to text; the query wins [-].
+        kept: The shop's own defaults, the page's keys to text; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
     if page not in PAGES:
         raise FieldErrors({"page": [f"There is no page {page[:40]}; there is {', '.join(PAGES)}."]})
-    return PAGES[page](read_query(query, kept))
+    return PAGES[page].answer(query, kept)
 
 
-def answer_json(page: str, query: str, kept: Mapping[str, Any] | None = None) -> dict[str, Any]:
+def answer_json(page: str, query: str, kept: Kept = None) -> dict[str, Any]:
     """Return a page's answer as plain data, or ``{"errors": {field: [messages]}}``.
 
     Args:
@@ -89,8 +208,24 @@ def answer_json(page: str, query: str, kept: Mapping[str, Any] | None = None) ->
     return {
         "page": page,
         "query": found.canonical,
-        "answer": reports.dial_in_report(found.dial_in),
-        "window_map": reports.map_report(found.window_map, found.query.job.units),
-        "ways_out": [{"text": w.text, "changes": dict(w.changes)} for w in found.ways_out],
+        **PAGES[page].report(found),
         "notes": [reports.note_report(note) for note in found.notes],
     }
+
+
+def answer_csv(page: str, query: str, kept: Kept = None) -> str:
+    """Return a page's answer as CSV.
+
+    Args:
+        page: A key of ``PAGES`` whose page has a table [-].
+        query: The query string [-].
+        kept: As of ``answer`` [-].
+
+    Raises:
+        FieldErrors: With each field's messages, or if the page has no table.
+    """
+    found = answer(page, query, kept)
+    write = PAGES[page].csv
+    if write is None:
+        raise FieldErrors({"page": [f"The page {page} has no table to write."]})
+    return write(found)

@@ -166,7 +166,8 @@ def _minutes(high: str, why: str) -> Measured:
     return Measured("time", "0min", high, why)
 
 
-def _way_fields() -> dict[str, fields.Field[Any]]:
+def way_fields() -> dict[str, fields.Field[Any]]:
+    """Return fresh fields for the keys of one way."""
     money = "no shop pays that for one way"
     return {
         "name": Words(40),
@@ -194,7 +195,8 @@ def _way_fields() -> dict[str, fields.Field[Any]]:
     }
 
 
-def _shared_fields() -> dict[str, fields.Field[Any]]:
+def shared_fields() -> dict[str, fields.Field[Any]]:
+    """Return fresh fields for the keys of the shop."""
     swing = "0 is sure, 90 % is a guess"
     return {
         "labour": Price("rate", "1000000/h", "nobody earns that; 0 if your time is free"),
@@ -224,9 +226,9 @@ def _shared_fields() -> dict[str, fields.Field[Any]]:
 
 
 def _fields() -> dict[str, fields.Field[Any]]:
-    found = {**_way_fields(), **_shared_fields()}
+    found = {**way_fields(), **shared_fields()}
     for prefix in PREFIXES[1:]:
-        found |= {prefix + key: field for key, field in _way_fields().items()}
+        found |= {prefix + key: field for key, field in way_fields().items()}
         found |= {
             prefix + key: Price("money", "1000000000", "no change of wire costs that")
             for key in ONCE_WORDS

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from beadwright import units
 from beadwright.cost_ways import PlannedWay
 from beadwright.cylinders import RESIDUAL_PA, CylinderSize, co2_gas, lasts, usable
 from beadwright.errors import FieldErrors, OutOfRangeError
@@ -150,8 +151,10 @@ def _left(by: str, gas_m3: float, planned: PlannedWay) -> CylinderLeft:
     hours = lasts(gas_m3, way.gas_flow_m3_s)
     parts = gas_m3 / way.gas_part_m3
     if gas_m3 <= 0:
-        psi = RESIDUAL_PA / 6894.757293168361
-        text = f"Empty: under {psi:.0f} psi the regulator no longer holds the flow."
+        system = planned.dialled.job.units
+        least = units.show(RESIDUAL_PA, "pressure", system)
+        unit = units.symbol("pressure", system)
+        text = f"Empty: under {least} {unit} the regulator no longer holds the flow."
     else:
         text = f"Lasts {hours / 60:.0f} min with the gas on: {parts:,.0f} parts."
     return CylinderLeft(by, gas_m3, hours, parts, text)

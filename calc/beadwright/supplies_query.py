@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from types import MappingProxyType
-from typing import Any, cast
+from typing import Any
 
 from marshmallow import Schema, ValidationError, fields
 
 from beadwright import units
 from beadwright.cost_query import DEFAULTS as COST_DEFAULTS
 from beadwright.cost_query import KEY_WORDS as COST_WORDS
-from beadwright.cost_query import CostSchema
+from beadwright.cost_query import shared_fields, way_fields
 from beadwright.cylinders import CYLINDERS, cylinder_of
 from beadwright.demo_prices import DEMO_PRICES
 from beadwright.fields import Entry, Measured, WholeNumber
@@ -118,7 +118,7 @@ def _own() -> dict[str, fields.Field[Any]]:
 
 
 def _fields() -> dict[str, fields.Field[Any]]:
-    cost = cast("dict[str, fields.Field[Any]]", CostSchema().fields)
+    cost = {**way_fields(), **shared_fields()}
     return {**{key: cost[key] for key in (*_OF_WAY, *_OF_SHOP)}, **_own()}
 
 
