@@ -20,9 +20,8 @@ SIDE_LINE, CHARACTER = 16.0, 7.0
 [px]."""
 
 LEAST_LEG, LEAST_FACE = 13.0, 36.0
-"""A fillet's leg and a groove's face are drawn no smaller [px]: on thick plate the drawing becomes a
-detail, the plate runs
-off the paper, and what runs off is not dimensioned."""
+"""A fillet's leg and a groove's face are drawn no smaller [px]: on thick plate the drawing becomes
+a detail, the plate runs off the paper, and what runs off is not dimensioned."""
 
 OFFSET, OVERSHOOT, TICK, TEXT_GAP = 10.0, 3.0, 3.0, 5.0
 """Dimension line off the part, extension line past it, half a tick, text off the line [px]."""

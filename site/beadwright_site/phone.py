@@ -23,7 +23,7 @@ _QUARTER_INCH_QUERY = "plate=1/4in&leg=1/4in&reinforcement=0in"
 def _check(_: Asked) -> dict[str, Any]:
     """Compute one printed answer end to end, and draw one page."""
     found = answer_json("dial-in", _QUARTER_INCH_QUERY)["answer"]["metal"]["value"]
-    shown = PAGES["dial-in"](EXAMPLE_QUERY, None)
+    shown = PAGES["dial-in"](EXAMPLE_QUERY, None, None)
     right = round(found, 3) == QUARTER_INCH_FILLET_LB_FT and shown.ok
     return {"ok": right, "answer": found, "printed": QUARTER_INCH_FILLET_LB_FT}
 
@@ -44,7 +44,9 @@ def _page(asked: Asked) -> dict[str, Any]:
     page = _text(asked, "page")
     if page not in PAGES:
         raise UnknownEntryError(f"no page {page[:40]}")
-    shown = PAGES[page](_text(asked, "query"), _kept(asked))
+    parts = asked.get("parts")
+    wanted = tuple(map(str, cast("list[Any]", parts))) if isinstance(parts, list) else None
+    shown = PAGES[page](_text(asked, "query"), _kept(asked), wanted)
     return {
         "ok": shown.ok,
         "query": shown.query,

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Final
 
 from markupsafe import Markup
 
@@ -27,7 +27,7 @@ from beadwright_site.rendering import render
 PARTS = ("units-switch", "state", "joint", "job-form", "settings", "notes", "facts", "map", "how")
 """Element ids of the page's parts, in the page's order; each has a template of its own."""
 
-NAME = "dial-in"
+NAME: Final = "dial-in"
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,22 +51,21 @@ def _render(part: str, **values: Any) -> str:
     return render(f"dial_in/{part}.html", "dial_in", part=part, **values)
 
 
-def _other_units(typed: Mapping[str, str], system: System) -> dict[str, str]:
-    return {**typed, "units": "us" if system == "si" else "si"}
-
-
-def show_dial_in(query: str, kept: Mapping[str, Any] | None = None) -> Shown:
+def show_dial_in(
+    query: str, kept: Mapping[str, Any] | None = None, parts: Sequence[str] | None = None
+) -> Shown:
     """Return the page's parts for a query.
 
     Args:
         query: The query string.
         kept: The shop's own defaults.
+        parts: Which of ``PARTS`` to draw; None for all. A refusal always comes whole.
     """
     try:
         found = answer(NAME, query, kept)
     except FieldErrors as error:
         return _refused(query, error)
-    return _answered(found)
+    return _answered(found, PARTS if parts is None else parts)
 
 
 def _refused(query: str, error: FieldErrors) -> Shown:
@@ -82,52 +81,46 @@ def _refused(query: str, error: FieldErrors) -> Shown:
             "job-form",
             groups=job_form(typed, system, errors=error.messages),
             general=general,
-            refused=True,
         ),
     }
     return Shown(False, query_of(typed), "Not taken", html, error.messages)
 
 
-def _answered(found: Answer) -> Shown:
-    dialled, job = found.dial_in, found.query.job
-    typed = with_units(found.query.typed, job.units)
-    query = query_of(typed)
-    settings = dialled.settings.all()
-    bands = tuple(band_of(setting, job.units) for setting in settings)
+def _answered(found: Answer, parts: Sequence[str]) -> Shown:
+    dialled, system = found.dial_in, found.query.job.units
+    typed = with_units(found.query.typed, system)
+    bands = tuple(band_of(setting, system) for setting in dialled.settings.all())
     said = tuple(_said(note) for note in found.notes)
-    ways_out = tuple((way.text, query_of({**typed, **way.changes})) for way in found.ways_out)
-    let_go = {band.key: query_of({**typed, band.key: ""}) for band in bands}
     card = job_card(dialled)
-    html = {
-        "units-switch": _render(
-            "units-switch", system=job.units, query=query_of(_other_units(typed, job.units))
-        ),
-        "state": _render("state", kind="example" if not typed else "yours", count=0),
-        "joint": _render("joint", card=card, query=query),
-        "job-form": _render(
-            "job-form", groups=job_form(typed, job.units, dialled), general=(), refused=False
-        ),
-        "settings": _render(
-            "settings",
-            bands=bands,
-            let_go=let_go,
-            open=dialled.open,
-            shut_notes=[note for note in said if note.level == "stop"],
-            ways_out=ways_out,
-        ),
-        "notes": _render("notes", notes=[note for note in said if note.level != "stop"]),
-        "facts": _render(
-            "facts",
-            main=main_facts(dialled),
-            torch=torch_facts(dialled),
-            laid=laid_facts(dialled),
-        ),
-        "map": _render("map", map=draw_map(found.window_map, job.units)),
-        "how": _render("how", origins=tuple(origins(dialled)), bands=bands),
+    other = "us" if system == "si" else "si"
+    views: dict[str, Callable[[], dict[str, Any]]] = {
+        "units-switch": lambda: {
+            "system": system,
+            "query": query_of({**typed, "units": other}),
+        },
+        "state": lambda: {"kind": "yours" if typed else "example", "count": 0},
+        "joint": lambda: {"card": card},
+        "job-form": lambda: {"groups": job_form(typed, system, dialled), "general": ()},
+        "settings": lambda: {
+            "bands": bands,
+            "let_go": {band.key: query_of({**typed, band.key: ""}) for band in bands},
+            "open": dialled.open,
+            "shut_notes": [note for note in said if note.level == "stop"],
+            "ways_out": [(w.text, query_of({**typed, **w.changes})) for w in found.ways_out],
+        },
+        "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
+        "facts": lambda: {
+            "main": main_facts(dialled),
+            "torch": torch_facts(dialled),
+            "laid": laid_facts(dialled),
+        },
+        "map": lambda: {"map": draw_map(found.window_map, system)},
+        "how": lambda: {"origins": tuple(origins(dialled)), "bands": bands},
     }
+    html = {part: _render(part, **views[part]()) for part in parts if part in views}
     feed, volts = bands[0], bands[1]
-    title = f"{feed.number} {feed.unit}, {volts.number} {volts.unit}" if dialled.open else "Shut"
-    return Shown(True, query, f"{title} · {card.line}", html)
+    set_to = f"{feed.number} {feed.unit}, {volts.number} {volts.unit}" if dialled.open else "Shut"
+    return Shown(True, query_of(typed), f"{set_to} · {card.line}", html)
 
 
 def dial_in_page(query: str) -> str:

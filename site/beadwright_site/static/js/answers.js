@@ -1,6 +1,9 @@
 // @ts-check
 import { engine } from "./engine.js";
 
+/** What follows a dragging finger; the rest comes when it lets go. */
+const FOLLOWING = ["state", "settings", "facts", "notes", "map"];
+
 /**
  * @typedef {{ok: boolean, query: string, title: string, html: {[id: string]: string},
  *   errors: {[field: string]: string[]}}} Shown
@@ -44,7 +47,8 @@ function failure() {
  */
 export function askPage(page, query, { live = false }) {
   return new Promise((resolve, reject) => {
-    engine.call("page", { page, query, kept: {} }, { latest: "page", live }).then(resolve, reject);
+    const payload = { page, query, kept: {}, ...(live ? { parts: FOLLOWING } : {}) };
+    engine.call("page", payload, { latest: "page", live }).then(resolve, reject);
     void failure()
       .then(() => askServer(query))
       .then((answer) => answer && resolve(answer))

@@ -110,7 +110,7 @@ class BeadDialIn extends HTMLElement {
     this.classList.remove("working");
     const { state, ...parts } = shown.html;
     put(parts, how);
-    put({ state: state ?? "" });
+    if (state) put({ state }); // always: its word may have been changed from here
     this.classList.toggle("stale", !shown.ok);
     this.#form.element.classList.toggle("refused", !shown.ok);
     history.replaceState(history.state, "", `${location.pathname}?${shown.query}`);

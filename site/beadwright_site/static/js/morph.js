@@ -33,7 +33,8 @@ export function put(html, { live = false } = {}) {
     const wanted = template.content.firstElementChild;
     if (!wanted) continue;
     morphElements(current, wanted, {
-      ignoreActiveValue: true,
+      // For a field being typed in. On anything else it would leave out all that is inside.
+      ignoreActiveValue: document.activeElement instanceof HTMLInputElement,
       callbacks: { beforeNodeMorphed: (/** @type {Node} */ node) => !inHand(node) },
     });
     const now = document.getElementById(id);
