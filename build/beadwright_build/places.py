@@ -7,6 +7,9 @@ ROOT = Path(__file__).resolve().parents[2]
 OUT = ROOT / ".out"
 """Everything generated lives below here, and nothing else does."""
 
+CACHE = OUT / "cache"
+"""Compressed copies by the hash of what they are copies of."""
+
 NODE_MODULES = ROOT / "build" / "node_modules"
 PYODIDE = NODE_MODULES / "pyodide"
 INSIDE = "/beadwright"
@@ -43,6 +46,11 @@ class Places:
         return self.work / "libraries"
 
     @property
+    def stdlib(self) -> Path:
+        """The few modules of the standard library we change."""
+        return self.work / "stdlib"
+
+    @property
     def runtime(self) -> Path:
         """Pyodide and the three archives of compiled Python."""
         return self.work / "runtime"
@@ -55,4 +63,4 @@ class Places:
 
 def places_for(name: str) -> Places:
     """Return the folders for building ``.out/<name>``."""
-    return Places(work=OUT / "work" / name, site=OUT / name, cache=OUT / "cache")
+    return Places(work=OUT / "work" / name, site=OUT / name, cache=CACHE)

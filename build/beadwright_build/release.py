@@ -16,7 +16,7 @@ import beadwright_site
 from beadwright_build.compress import ENCODINGS, compress_file, compress_files
 from beadwright_build.content_types import content_type
 from beadwright_build.errors import BuildError
-from beadwright_build.places import OUT
+from beadwright_build.places import CACHE
 
 WORKER_SOURCE = Path(beadwright_site.__file__).parent / "service_worker.js"
 WORKER = "sw.js"
@@ -56,7 +56,7 @@ class Release:
     files: tuple[ReleaseFile, ...]
 
 
-def write_release(site: Path, cache: Path = OUT / "cache" / "compressed") -> Release:
+def write_release(site: Path, cache: Path = CACHE) -> Release:
     """Compress, list and hash what is in a site folder, and write its service worker.
 
     Works on a folder already released too, after files in it have changed.

@@ -11,6 +11,8 @@ from pathlib import Path, PurePosixPath
 
 from beadwright_build import pyodide_node, vendor
 from beadwright_build.compiled_templates import PACKAGE as TEMPLATES
+from beadwright_build.edits import DATACLASS_CODE, STDLIB_EDITS
+from beadwright_build.errors import BuildError
 from beadwright_build.places import INSIDE, PYODIDE, ROOT, Places
 
 STDLIB = "/lib/python313.zip"
@@ -37,16 +39,17 @@ def pack_runtime(places: Places) -> None:
         "site": ROOT / "site",
         "templates": places.templates,
         "libraries": places.libraries,
+        "stdlib": places.stdlib,
         "runtime": places.runtime,
     }
-    loaded = pyodide_node.run(
+    seen = pyodide_node.run(
         "beadwright_build.inside.exercise",
         core_modules(),
         mounts=mounts,
         path=["calc", "site", "templates", "libraries"],
     )
     pyodide_node.run(
-        "beadwright_build.inside.pack", _plan(loaded, places.templates), mounts=mounts, path=[]
+        "beadwright_build.inside.pack", _plan(seen, places.templates), mounts=mounts, path=[]
     )
 
 
@@ -56,13 +59,15 @@ def prove_runtime(runtime: Path) -> None:
     Raises:
         BuildError: If a module is missing or an answer differs from its known value.
     """
-    pyodide_node.run(
+    seen = pyodide_node.run(
         "beadwright_build.inside.exercise",
         core_modules(),
         mounts={"runtime": runtime},
         path=["runtime/app.zip", "runtime/libs.zip"],
         runtime=runtime,
     )
+    if seen["dataclass_sources"]:
+        raise BuildError(f"not compiled ahead:\n{seen['dataclass_sources'][0]}")
 
 
 def core_modules() -> list[str]:
@@ -73,21 +78,30 @@ def core_modules() -> list[str]:
     return sorted(name for name in dotted if not name.endswith("__main__"))
 
 
-def _plan(loaded: list[str], templates: Path) -> dict[str, object]:
+def _plan(seen: dict[str, list[str]], templates: Path) -> dict[str, object]:
     """Say what goes in each archive, in an order that keeps the earlier ones from changing."""
     files: dict[str, dict[str, str]] = {name: {} for name in ARCHIVES}
     library_root = f"{INSIDE}/libraries"
     app_roots = {f"{INSIDE}/{folder}" for folder in APP.values()}
-    for path in [*loaded, *_beside(templates)]:
+    for path in [*seen["files"], *_beside(templates)]:
         for root in (STDLIB, library_root, *app_roots):
             if path.startswith(f"{root}/"):
                 archive = {STDLIB: "stdlib.zip", library_root: "libs.zip"}.get(root, "app.zip")
                 files[archive][path.removeprefix(f"{root}/")] = path
-    archives = [
-        {"to": f"{INSIDE}/runtime/{name}", "files": files[name], "optimize": OPTIMIZE[name]}
-        for name in ARCHIVES
-    ]
-    return {"stdlib": STDLIB, "archives": archives}
+    for name in STDLIB_EDITS:
+        files["stdlib.zip"][name] = f"{INSIDE}/stdlib/{name}"
+    return {
+        "stdlib": STDLIB,
+        "archives": [
+            {
+                "to": f"{INSIDE}/runtime/{name}",
+                "files": files[name],
+                "optimize": OPTIMIZE[name],
+                "codes": {DATACLASS_CODE: seen["dataclass_sources"]} if name == "app.zip" else {},
+            }
+            for name in ARCHIVES
+        ],
+    }
 
 
 def _beside(templates: Path) -> Iterator[str]:

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from beadwright_build import npm, stamp
 from beadwright_build.compiled_templates import compile_templates
+from beadwright_build.edits import edit_stdlib
 from beadwright_build.freeze import freeze
 from beadwright_build.libraries import copy_sources
 from beadwright_build.licences import write_licences
@@ -24,6 +25,7 @@ STEPS: dict[str, Step] = {
     "npm packages": lambda _: npm.install(),
     "front-end files": lambda places: copy_front_end(places.vendor),
     "libraries": lambda places: copy_sources(places.libraries),
+    "standard library": lambda places: edit_stdlib(places.stdlib),
     "templates": lambda places: compile_templates(places.templates),
     "runtime": pack_runtime,
     "runtime works": lambda places: prove_runtime(places.runtime),
@@ -51,7 +53,7 @@ def build_site(name: str = "site", say: Callable[[str], None] = print) -> Path:
         for title, step in STEPS.items():
             started = time.monotonic()
             step(places)
-            say(f"{title:<16}{time.monotonic() - started:6.1f} s")
+            say(f"{title:<18}{time.monotonic() - started:6.1f} s")
         stamp.mark(places.site, inputs)
     return places.site
 

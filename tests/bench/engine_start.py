@@ -14,12 +14,16 @@ import shutil
 import statistics
 import tempfile
 import zipfile
+from collections.abc import Iterator
+from importlib import metadata
 from pathlib import Path
 from typing import Any
 
 from playwright.sync_api import Page, sync_playwright
 
-from beadwright_build.places import PYODIDE, places_for
+from beadwright_build.compiled_templates import PACKAGE as TEMPLATES
+from beadwright_build.libraries import LIBRARIES
+from beadwright_build.places import PYODIDE, ROOT, places_for
 from beadwright_build.serve import SiteServer
 from beadwright_build.steps import build_site
 
@@ -36,22 +40,28 @@ START = """
 
 
 def lay_out(folder: Path) -> None:
-    """Put both runtimes, the same modules as sources, and the worker in one folder to serve."""
-    places = places_for("site")
+    """Put both runtimes, the same packages as sources, and the worker in one folder to serve."""
     shutil.copytree(build_site() / "runtime", folder / "ours")
     shutil.copytree(PYODIDE, folder / "shipped")
-    with zipfile.ZipFile(folder / "sources.zip", "w", zipfile.ZIP_DEFLATED) as sources:
-        for archive, roots in {
-            "libs.zip": [places.libraries],
-            "app.zip": [Path("calc"), Path("site"), places.templates],
-        }.items():
-            with zipfile.ZipFile(folder / "ours" / archive) as packed:
-                names = [name.removesuffix("c") for name in packed.namelist()]
-            for name in names:
-                root = next(root for root in roots if (root / name).is_file())
-                sources.write(root / name, name)
+    with zipfile.ZipFile(folder / "sources.zip", "w", zipfile.ZIP_DEFLATED) as archive:
+        for file, name in sources():
+            archive.write(file, name)
     shutil.copy(Path(__file__).with_name("engine_worker.js"), folder)
     (folder / "index.html").write_text("<!doctype html><title>bench</title>")
+
+
+def sources() -> Iterator[tuple[Path, str]]:
+    """Yield each source file and its name: the libraries as published, ours, the templates."""
+    for library in LIBRARIES:
+        for path in metadata.files(library) or ():
+            if path.parts[0] == library and path.suffix == ".py":
+                yield Path(str(path.locate())), str(path)
+    roots = {"beadwright": "calc", "beadwright_site": "site"}
+    folders = [(ROOT / root, package) for package, root in roots.items()]
+    for root, package in [*folders, (places_for("site").templates, TEMPLATES)]:
+        for file in (root / package).rglob("*"):
+            if file.is_file() and file.suffix != ".pyc":
+                yield file, file.relative_to(root).as_posix()
 
 
 def ways(url: str) -> dict[str, dict[str, Any]]:

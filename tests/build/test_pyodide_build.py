@@ -72,6 +72,7 @@ def test_our_packer_compiles_what_pyodide_py_compile_does(tmp_path: Path) -> Non
                     for file in sources
                 },
                 "optimize": 0,
+                "codes": {},
             }
         ],
     }

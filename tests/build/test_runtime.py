@@ -10,8 +10,10 @@ from types import ModuleType
 import pytest
 from marshmallow import ValidationError, validate
 
+from beadwright_build import edits
+from beadwright_build.edits import LIBRARY_EDITS
 from beadwright_build.errors import BuildError
-from beadwright_build.libraries import EDITS, copy_sources
+from beadwright_build.libraries import copy_sources
 from beadwright_build.places import PYODIDE
 from beadwright_build.pyodide_node import run
 
@@ -80,7 +82,7 @@ def test_a_missing_module_is_told_not_hidden(tmp_path: Path) -> None:
 def edited_validators(tmp_path: Path) -> ModuleType:
     """Load the shipped copy of the library's validators beside the original."""
     copy_sources(tmp_path)
-    [file] = (tmp_path / name for name in EDITS)
+    [file] = (tmp_path / name for name in LIBRARY_EDITS)
     spec = importlib.util.spec_from_file_location("edited_validate", file)
     assert spec is not None
     assert spec.loader is not None
@@ -138,3 +140,45 @@ def test_the_phone_cannot_read_template_source_and_says_so(
             path=["runtime/libs.zip", "here"],
             runtime=built_site / "runtime",
         )
+
+
+DATACLASSES = """
+import dataclasses, json
+
+@dataclasses.dataclass(frozen=True, slots=True, order=True)
+class Bead:
+    leg_mm: float
+    name: str = "root"
+
+def main(_):
+    from beadwright.results import Note
+    bead, note = Bead(8.0), Note("note", "Clean the plate.")
+    try:
+        note.text = "changed"
+    except dataclasses.FrozenInstanceError:
+        frozen = True
+    return json.dumps([repr(bead), bead == Bead(8.0), bead < Bead(9.0), repr(note), frozen])
+"""
+
+
+def test_dataclasses_work_whether_compiled_ahead_or_not(tmp_path: Path, built_site: Path) -> None:
+    assert "beadwright_dataclass_code.pyc" in names_in(built_site, "app.zip")
+    (tmp_path / "beads.py").write_text(DATACLASSES)
+    answer = run(
+        "beads",
+        None,
+        mounts={"runtime": built_site / "runtime", "here": tmp_path},
+        path=["runtime/app.zip", "runtime/libs.zip", "here"],
+        runtime=built_site / "runtime",
+    )
+    assert answer[:3] == ["Bead(leg_mm=8.0, name='root')", True, True]
+    assert answer[3].startswith("Note(level='note', text='Clean the plate.'")
+    assert answer[4] is True
+
+
+def test_an_edit_that_no_longer_fits_stops_the_build(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(edits, "STDLIB_EDITS", {"dataclasses.py": {"no such text": ""}})
+    with pytest.raises(BuildError, match=r"dataclasses\.py of a new version has 0 times"):
+        edits.edit_stdlib(tmp_path)

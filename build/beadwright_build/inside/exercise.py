@@ -4,11 +4,13 @@ Whatever this imports is shipped and nothing else is, so it must go everywhere t
 module of the core, every page with good and bad input, JSON, hostile payloads, an error's trace.
 """
 
+import dataclasses
 import importlib
 import json
 import sys
 import traceback
 from collections.abc import Iterator
+from types import CodeType
 
 KEEP = (
     "encodings.ascii",
@@ -55,14 +57,33 @@ HOSTILE = (
 
 
 def main(modules: str) -> str:
-    """Import the named modules, use the app, return the files of all modules then loaded."""
+    """Import the named modules, use the app, and return what that took.
+
+    Returns:
+        JSON: ``files`` of all modules then loaded, and ``dataclass_sources`` that dataclasses
+        wrote and had to compile.
+    """
+    sources = _record_dataclass_sources()
     for name in (*KEEP, *json.loads(modules)):
         importlib.import_module(name)
     problems = [*_answers(), *_refusals()]
     if problems:
         raise RuntimeError("\n".join(problems))
     _fail()
-    return json.dumps(sorted(_files()))
+    return json.dumps({"files": sorted(_files()), "dataclass_sources": sorted(sources)})
+
+
+def _record_dataclass_sources() -> set[str]:
+    """Have the dataclasses module report each source text it executes from here on."""
+    sources: set[str] = set()
+
+    def record(code: str | CodeType, *scopes: dict[str, object]) -> None:
+        if isinstance(code, str):
+            sources.add(code)
+        exec(code, *scopes)
+
+    dataclasses.__dict__["exec"] = record
+    return sources
 
 
 def _call(action: str, payload: object) -> dict[str, object]:

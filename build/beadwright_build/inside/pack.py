@@ -5,11 +5,13 @@ source instead of a time. Entries are stored, not deflated: the whole archive th
 better on its way to the phone, and the phone need not inflate a module to import it.
 """
 
+import hashlib
 import importlib.util
 import json
 import marshal
 import zipfile
 from pathlib import Path
+from types import CodeType
 from typing import TypedDict
 
 EPOCH = (1980, 1, 1, 0, 0, 0)
@@ -17,11 +19,15 @@ UNCHECKED_HASH = 0b01
 
 
 class Archive(TypedDict):
-    """One archive to write: the files in it, by name, and how to compile them."""
+    """One archive to write: the files in it, by name, and how to compile them.
+
+    ``codes`` names further modules and, for each, texts whose compiled code it shall hold.
+    """
 
     to: str
     files: dict[str, str]
     optimize: int
+    codes: dict[str, list[str]]
 
 
 class Plan(TypedDict):
@@ -43,18 +49,41 @@ def main(text: str) -> str:
         written: dict[str, int] = {}
         for archive in plan["archives"]:
             contents = {name: read(path) for name, path in sorted(archive["files"].items())}
-            _write(archive["to"], contents, archive["optimize"])
+            _write(archive, contents)
             written[archive["to"]] = len(contents)
     return json.dumps(written)
 
 
-def _write(to: str, contents: dict[str, bytes], optimize: int) -> None:
-    with zipfile.ZipFile(to, "w", zipfile.ZIP_STORED) as out:
-        for name, data in contents.items():
-            if name.endswith(".py"):
-                out.writestr(_entry(f"{name}c"), _pyc(data, name, optimize))
-            else:
-                out.writestr(_entry(name), data)
+def _write(archive: Archive, contents: dict[str, bytes]) -> None:
+    optimize = archive["optimize"]
+    entries: dict[str, bytes] = {}
+    for name, data in contents.items():
+        if name.endswith(".py"):
+            code = compile(data, name, "exec", dont_inherit=True, optimize=optimize)
+            entries[f"{name}c"] = _pyc(code, data)
+        else:
+            entries[name] = data
+    for module, texts in archive["codes"].items():
+        entries[f"{module}.pyc"] = _pyc(_code_table(texts, optimize), "".join(texts).encode())
+    with zipfile.ZipFile(archive["to"], "w", zipfile.ZIP_STORED) as out:
+        for name, data in sorted(entries.items()):
+            out.writestr(_entry(name), data)
+
+
+def _code_table(texts: list[str], optimize: int) -> CodeType:
+    """Return a module that has ``CODE``: each text's compiled code by the text's SHA-1."""
+    codes = [
+        compile(text, "<generated>", "exec", dont_inherit=True, optimize=optimize) for text in texts
+    ]
+    # Source cannot write down a code object; the constants of a compiled module can hold one.
+    module = compile("CODE = dict(zip('keys', 'codes'))", "<table>", "exec", dont_inherit=True)
+    constants: dict[object, tuple[object, ...]] = {
+        "keys": tuple(hashlib.sha1(text.encode()).digest() for text in texts),
+        "codes": tuple(codes),
+    }
+    return module.replace(
+        co_consts=tuple(constants.get(constant, constant) for constant in module.co_consts)
+    )
 
 
 def _entry(name: str) -> zipfile.ZipInfo:
@@ -64,8 +93,7 @@ def _entry(name: str) -> zipfile.ZipInfo:
     return entry
 
 
-def _pyc(source: bytes, name: str, optimize: int) -> bytes:
-    code = compile(source, name, "exec", dont_inherit=True, optimize=optimize)
+def _pyc(code: CodeType, source: bytes) -> bytes:
     return b"".join(
         (
             importlib.util.MAGIC_NUMBER,
