@@ -14,8 +14,10 @@ WIDTH, HEIGHT = 360.0, 200.0
 LEFT, RIGHT, TOP, BOTTOM = 34.0, 10.0, 10.0, 24.0
 """The paper and its margins [px]."""
 
-LEAST_LABEL = 16.0
-"""A region lower than this gets no name in it [px]."""
+LEAST_LABEL, CHARACTER, COLUMNS = 16.0, 6.5, 40
+"""A region lower than this, or narrower than its name, gets none; columns tried [px, px, -]."""
+
+XY = tuple[float, float]
 
 NAMES = {"short": "short circuit", "globular": "globular", "spray": "spray", "pulse": "pulse"}
 
@@ -68,15 +70,27 @@ def ticks(low: float, high: float, about: int) -> Iterator[float]:
         yield count * step
 
 
-def _middle(points: Sequence[tuple[float, float]]) -> tuple[float, float, float]:
-    """Where the region is tallest, away from the sides: x, middle y, height."""
-    found = (0.0, 0.0, 0.0)
-    xs = sorted({round(x, 3) for x, _ in points})
-    for x in xs[len(xs) // 4 : len(xs) - len(xs) // 4]:
-        ys = [y for px, y in points if abs(px - x) < 0.01]
-        if max(ys) - min(ys) > found[2] + 0.5:
-            found = (x, (max(ys) + min(ys)) / 2, max(ys) - min(ys))
-    return found
+def _span(outline: Sequence[XY], x: float) -> tuple[float, float] | None:
+    """Top and bottom of an outline on an upright line, or None if the line misses it."""
+    crossed: list[float] = []
+    for (x0, y0), (x1, y1) in zip(outline, (*outline[1:], outline[0]), strict=True):
+        if min(x0, x1) <= x <= max(x0, x1) and x0 != x1:
+            crossed.append(y0 + (y1 - y0) * (x - x0) / (x1 - x0))
+    return (min(crossed), max(crossed)) if len(crossed) > 1 else None
+
+
+def _place(name: str, outline: Sequence[XY], above: Sequence[Sequence[XY]]) -> XY | None:
+    """Where a region's name has room that no region lying on top takes; None if nowhere."""
+    columns = [LEFT + (WIDTH - LEFT - RIGHT) * step / COLUMNS for step in range(1, COLUMNS)]
+    free: list[tuple[float, float]] = []
+    for x in columns:
+        span = _span(outline, x)
+        covered = any(_span(other, x) for other in above)
+        if span is not None and not covered and span[1] - span[0] >= LEAST_LABEL:
+            free.append((x, (span[0] + span[1]) / 2))
+    if not free or free[-1][0] - free[0][0] < CHARACTER * len(name):
+        return None
+    return free[len(free) // 2]
 
 
 def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
@@ -96,11 +110,17 @@ def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
     def points(outline: Sequence[FeedVolts]) -> str:
         return " ".join(f"{x:.1f},{y:.1f}" for x, y in map(at, outline))
 
+    outlines = [tuple(map(at, region.outline)) for region in drawn.regions]
     regions: list[RegionDrawing] = []
-    for region in drawn.regions:
-        x, y, height = _middle([at(point) for point in region.outline])
-        name = NAMES[region.transfer] if height >= LEAST_LABEL else ""
-        regions.append(RegionDrawing(region.transfer, points(region.outline), name, x, y + 5))
+    for layer, region in enumerate(drawn.regions):
+        name = NAMES[region.transfer]
+        # Short circuit lies under nothing; spray lies on globular.
+        above = outlines[layer + 1 :] if region.transfer == "globular" else ()
+        place = _place(name, outlines[layer], above)
+        x, y = place or (0.0, 0.0)
+        regions.append(
+            RegionDrawing(region.transfer, points(region.outline), name if place else "", x, y + 5)
+        )
     factor = units.convert(1.0, "wire_feed", system)
     places = 0 if feed1 * factor > 30 else 1
     return MapDrawing(

@@ -71,10 +71,10 @@ def volts_lines() -> Equation:
             equation(sub("U", "CO2"), "=", _number(foot), "+", _number(slope), line("· I")),
         ),
         (
-            Symbol(E_SHORT, f"middle of short circuit; the window is ±{arc.SHORT_HALF_BAND_V:g} V",
+            Symbol(E_SHORT, f"middle of short circuit; the window is ±{arc.SHORT_HALF_BAND_V:g}",
                    "V"),
             Symbol(E_OPEN, "middle of the open arc in argon mixtures; the window is "
-                   f"−{arc.OPEN_BELOW_V:g} to +{arc.OPEN_ABOVE_V:g} V", "V"),
+                   f"−{arc.OPEN_BELOW_V:g} to +{arc.OPEN_ABOVE_V:g}", "V"),
             Symbol(sub("U", "CO2"), "middle of the open arc in CO2", "V"),
             Symbol("c", "carbon dioxide, counted in full to 25 % and less beyond", "%"),
             Symbol("I", "mean current", "A"),

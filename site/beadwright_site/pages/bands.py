@@ -94,7 +94,7 @@ def _ends(
     """Ends of the band, on whole steps: the window, room past it, and the set point."""
     known = [value for value in (low, high, now) if value is not None]
     if not known:
-        return 0.0, step
+        return step, 2 * step
     window = [value for value in (low, high) if value is not None] or known
     room = max(BEYOND * (max(window) - min(window)), 4 * step)
     least, most = min(window) - room, max(window) + room

@@ -12,7 +12,7 @@ from beadwright.api import Answer, answer
 from beadwright.errors import FieldErrors
 from beadwright.results import Note
 from beadwright.schemas import DEFAULTS
-from beadwright.sources import SOURCES, Source
+from beadwright.sources import SOURCES
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.map_drawing import draw_map
@@ -24,7 +24,8 @@ from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import read_typed, with_units
 from beadwright_site.rendering import render
 
-PARTS = ("units-switch", "state", "joint", "job-form", "settings", "notes", "facts", "map", "how")
+PARTS = ("units-switch", "state", "joint", "job-form", "settings", "facts", "notes", "setup", "map",
+         "how")  # fmt: skip
 """Element ids of the page's parts, in the page's order; each has a template of its own."""
 
 NAME: Final = "dial-in"
@@ -37,14 +38,20 @@ class Said:
     level: str
     word: str
     text: str
-    source: Source | None
+    source: str
+    cited: str
 
 
 _LEVEL_WORDS = {"stop": "Stop", "out": "Out of the window", "caution": "Mind", "note": "Note"}
 
 
 def _said(note: Note) -> Said:
-    return Said(note.level, _LEVEL_WORDS[note.level], note.text, SOURCES.get(note.source))
+    source = SOURCES.get(note.source)
+    cited = ""
+    if source is not None:
+        practice = source.how == "common practice"
+        cited = source.how if practice else f"{source.document}, {source.how}"
+    return Said(note.level, _LEVEL_WORDS[note.level], note.text, note.source, cited)
 
 
 def _render(part: str, **values: Any) -> str:
@@ -109,11 +116,8 @@ def _answered(found: Answer, parts: Sequence[str]) -> Shown:
             "ways_out": [(w.text, query_of({**typed, **w.changes})) for w in found.ways_out],
         },
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
-        "facts": lambda: {
-            "main": main_facts(dialled),
-            "torch": torch_facts(dialled),
-            "laid": laid_facts(dialled),
-        },
+        "facts": lambda: {"main": main_facts(dialled)},
+        "setup": lambda: {"torch": torch_facts(dialled), "laid": laid_facts(dialled)},
         "map": lambda: {"map": draw_map(found.window_map, system)},
         "how": lambda: {"origins": tuple(origins(dialled)), "bands": bands},
     }

@@ -88,18 +88,22 @@ def _angle(three: tuple[float, float, float]) -> str:
     return f"{value:.0f}° ({low:.0f}–{high:.0f})"
 
 
+def _capital(text: str) -> str:
+    return f"{text[0].upper()}{text[1:]}"
+
+
 def torch_facts(found: DialIn) -> tuple[Fact, ...]:
     """Return how to set up wire and torch."""
     torch, wire = found.torch, found.job.wire
-    ahead = f"{torch.way} {_angle(torch.travel_angle)}"
+    along = _capital(f"{torch.way} {_angle(torch.travel_angle)}")
     return (
-        Fact("torch", f"{ahead[0].upper()}{ahead[1:]}", "torch along the joint"),
+        Fact("torch", along, "torch along the weld"),
         Fact("torch", _angle(torch.work_angle), "torch from the lower plate"
              if found.job.is_fillet else "torch to the plate"),
-        Fact("torch", f"{torch.aim[0].upper()}{torch.aim[1:]}", "aim"),
+        Fact("torch", _capital(torch.aim), "aim"),
         Fact("torch", wire.type.polarity, "polarity, wire positive"),
-        Fact("torch", f"{tip_position(found.plan.transfer).capitalize()}", "contact tip"),
-        Fact("torch", wire.type.drive_roll.capitalize(), "drive roll"),
+        Fact("torch", _capital(tip_position(found.plan.transfer)), "contact tip"),
+        Fact("torch", _capital(wire.type.drive_roll), "drive roll"),
     )  # fmt: skip
 
 

@@ -3,6 +3,7 @@ import { engine } from "./engine.js";
 
 /** What follows a dragging finger; the rest comes when it lets go. */
 const FOLLOWING = ["state", "settings", "facts", "notes", "map"];
+const REST = ["units-switch", "joint", "job-form", "setup", "how"];
 
 /**
  * @typedef {{ok: boolean, query: string, title: string, html: {[id: string]: string},
@@ -20,8 +21,7 @@ async function askServer(query) {
   const answer = page.querySelector("bead-dial-in");
   if (!(answer instanceof HTMLElement) || !answer.dataset["query"]) return null;
   const refused = answer.dataset["refused"] !== undefined;
-  const ids = refused ? ["state", "job-form"]
-    : ["units-switch", "state", "joint", "job-form", "settings", "notes", "facts", "map", "how"];
+  const ids = refused ? ["state", "job-form"] : [...FOLLOWING, ...REST];
   const html = Object.fromEntries(ids.map((id) => [id, page.getElementById(id)?.outerHTML ?? ""]));
   return { ok: !refused, query: answer.dataset["query"], title: page.title, html, errors: {} };
 }

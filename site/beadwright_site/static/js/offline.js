@@ -51,7 +51,7 @@ class Offline extends EventTarget {
     const workers = container();
     if (workers instanceof Fault) return this.#set({ kind: "none", fault: workers });
     this.updates.reloadOnHandOver();
-    workers.addEventListener("message", ({ data }) => this.#hear(data));
+    workers.addEventListener("message", ({ data }) => this.updates.hear(data));
     workers.startMessages();
     for (const [target, type] of /** @type {[EventTarget, string][]} */ ([
       [document, "visibilitychange"], [window, "pageshow"], [window, "focus"], [window, "online"],
@@ -66,12 +66,6 @@ class Offline extends EventTarget {
     if (document.visibilityState !== "visible") return;
     void this.updates.look();
     if (this.state.kind === "none" && PASSING.has(this.state.fault?.kind ?? "")) void this.retry(false);
-  }
-
-  /** @param {{[key: string]: any}} news */
-  #hear(news) {
-    this.updates.hear(news);
-    if (news["type"] === "installing" && !news["replaces"]) this.#set({ kind: "checking" });
   }
 
   /** Store what is missing. Safe to call at any time. @param {boolean} [asked] by a tap */

@@ -22,6 +22,7 @@ class BeadOffline extends HTMLElement {
     document.addEventListener("turbo:before-cache", () => this.#panel.close(), { signal });
     draw();
     offline.begin();
+    engine.start();
   }
 
   disconnectedCallback() {
