@@ -1,0 +1,191 @@
+"""What the welder is told: which note, how loud, beside which field."""
+
+from typing import cast
+
+import pytest
+from hypothesis import given, settings
+
+from beadwright.dial_in import DialIn
+from beadwright.fields import Measured
+from beadwright.results import Note
+from beadwright.schemas import DEFAULTS, JobSchema
+from beadwright.units import read
+from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
+
+EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "2F", "dia": "0.045in"}
+LOUDNESS = ["stop", "out", "caution", "note"]
+
+
+def notes_with(answer: DialIn, text: str) -> list[Note]:
+    return [note for note in answer.notes if text in note.text]
+
+
+def only(answer: DialIn, text: str) -> Note:
+    [note] = notes_with(answer, text)
+    return note
+
+
+@settings(max_examples=80)
+@given(jobs_by_hand())
+def test_the_loudest_come_first_and_none_twice(typed: Typed) -> None:
+    answer = dialled(typed)
+    levels = [LOUDNESS.index(note.level) for note in answer.notes]
+    assert levels == sorted(levels)
+    texts = [note.text for note in answer.notes]
+    assert len(texts) == len(set(texts))
+
+
+@settings(max_examples=80)
+@given(jobs_by_hand())
+def test_a_note_stands_beside_a_field_of_the_page(typed: Typed) -> None:
+    assert {note.field for note in dialled(typed).notes} <= {*DEFAULTS, ""}
+
+
+@settings(max_examples=100)
+@given(jobs())
+def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) -> None:
+    answer = dialled(typed)
+    stops = [n for n in answer.notes if n.text.startswith(("Two limits fight", "No spray here"))]
+    if answer.open:
+        assert stops == []
+        return
+    [stop] = stops
+    assert stop.level == "stop"
+    if answer.plan.refused:
+        assert stop.text == f"No spray here: {answer.plan.refused}."
+        assert stop.field == "transfer"
+        return
+    low, high = answer.plan.feeds.low_limit, answer.plan.feeds.high_limit
+    assert low.text in stop.text
+    assert high.text in stop.text
+    assert low.key != high.key
+    assert stop.field == "wfs"
+
+
+@settings(max_examples=100)
+@given(jobs_by_hand())
+def test_a_setting_outside_its_window_is_said_and_no_other(typed: Typed) -> None:
+    answer = dialled(typed)
+    said = {n.text.split(" is ")[0].rsplit(" ", 1)[0] for n in answer.notes
+            if n.level == "out" and (" is below " in n.text or " is above " in n.text)}  # fmt: skip
+    outside = {q.name for q in answer.settings.all() if q.value is not None and not q.inside}
+    assert said == outside
+
+
+@pytest.mark.parametrize(
+    ("position", "gas", "wire", "why"),
+    [
+        ("2F", "CO2", "ER70S-6", "CO2 does not spray at any setting"),
+        ("2F", "CO2", "E70C-6M", "CO2 does not spray at any setting"),
+        ("2F", "75/25", "ER70S-6",
+         "solid wire does not spray above about 20% CO2; 75/25 has more"),
+        ("3F-up", "90/10", "ER70S-6", "spray runs out of the joint vertical-up"),
+        ("3F-down", "90/10", "ER70S-6", "spray runs out of the joint vertical-down"),
+        ("4F", "90/10", "E70C-6M", "spray runs out of the joint overhead"),
+    ],
+)  # fmt: skip
+def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why: str) -> None:
+    answer = dialled(
+        EXAMPLE | {"position": position, "gas": gas, "wire": wire, "transfer": "spray"}
+    )
+    note = only(answer, "No spray here")
+    assert note == Note("stop", f"No spray here: {why}.", "mig-handbook-1-2", "transfer")
+    assert not answer.open
+
+
+@pytest.mark.parametrize(
+    ("changes", "level", "text", "field"),
+    [
+        ({"leg": "1/8in"}, "stop", "under the code's minimum of 3/16 in", "leg"),
+        ({"leg": ""}, "note", "Leg 3/16 in is the code's minimum for this plate", "leg"),
+        ({"joint": "lap", "leg": "3/8in"}, "stop", "over 5/16 in, the most along this edge",
+         "leg"),
+        ({"leg": "7/16in"}, "note", "Over 3/8 in in one pass is not prequalified horizontal",
+         "leg"),
+        ({"leg": "3/8in"}, "note", "one pass horizontal is planned to 5/16 in", "leg"),
+        ({"gap": "1/8in"}, "note", "weld 7/16 in so the throat is still there", "gap"),
+        ({"reinforcement": "3/16in"}, "out", "is over the 1/8 in the code accepts",
+         "reinforcement"),
+        ({"joint": "square", "plate": "1/4in"}, "caution", "back it, weld both sides, or bevel",
+         "plate"),
+        ({"joint": "square", "plate": "1/8in", "reinforcement": "5/32in"}, "out",
+         "Reinforcement over 1/8 in", "reinforcement"),
+        ({"transfer": "short"}, "caution", "no prequalified procedure in AWS D1.1", "transfer"),
+        ({"transfer": "short"}, "caution", "Over 3/16 in, short circuit can lie on the plate",
+         "transfer"),
+        ({"gas": "CO2"}, "caution", "Globular: expect spatter", "transfer"),
+        ({"transfer": "pulse"}, "note", "the machine sets its own volts", "volts"),
+        ({"wire": "E70C-6M"}, "note", "28-30 V at 250 in/min", "volts"),
+        ({"wire": "E70C-6M", "position": "3F-up", "transfer": "short"}, "caution",
+         "out of position wants pulse", "position"),
+        ({"wire": "E70C-6M", "dia": "0.052in"}, "note", "No printed points for this wire", "dia"),
+        ({"plate2": "3/4in"}, "note", "Unequal plates", "plate2"),
+        ({"wfs": "300in/min", "travel": "5in/min"}, "out", "leg, over the 5/16 in asked",
+         "travel"),
+        ({"wfs": "300in/min", "travel": "20in/min"}, "out", "leg, under the 5/16 in asked",
+         "travel"),
+        ({"volts": "18V"}, "out", "the arc runs short circuit; the windows are for spray",
+         "volts"),
+        ({"wfs": "900in/min"}, "out", "Wire feed 900 is above", "wfs"),
+        ({}, "caution", "Starting points. Prove them on a coupon", ""),
+        ({}, "caution", "Filter shade 10 at the least", ""),
+        ({}, "caution", "Argon and CO2 push out the air", ""),
+        ({"gas": "CO2"}, "caution", "CO2 pushes out the air", ""),
+        ({}, "note", "Wind over 5 mph", ""),
+        ({}, "note", "Volts are at the arc", "volts"),
+    ],
+)  # fmt: skip
+def test_each_note_at_its_level_beside_its_field(
+    changes: Typed, level: str, text: str, field: str
+) -> None:
+    note = only(dialled(EXAMPLE | changes), text)
+    assert (note.level, note.field) == (level, field)
+
+
+@pytest.mark.parametrize(
+    ("changes", "text"),
+    [
+        ({}, "under the code's minimum"),
+        ({"leg": "3/16in"}, "under the code's minimum"),
+        ({"joint": "lap"}, "the most along this edge"),
+        ({}, "in one pass"),
+        ({}, "passes: one pass"),
+        ({"gap": "1/16in"}, "so the throat is still there"),
+        ({}, "the code accepts"),
+        ({"joint": "square", "plate": "1/8in"}, "from one side does not melt through"),
+        ({}, "Two limits fight"),
+        ({}, "leg, over"),
+        ({}, "the windows are for"),
+        ({"plate2": "7/16in"}, "Unequal plates"),
+        ({"plate": "3/16in", "leg": "3/16in", "transfer": "short"}, "can lie on the plate"),
+        ({"wire": "E70C-6M"}, "No printed points"),
+    ],
+)
+def test_no_note_where_none_is_due(changes: Typed, text: str) -> None:
+    assert notes_with(dialled(EXAMPLE | changes), text) == []
+
+
+def test_a_leg_by_hand_is_off_only_past_a_thirty_second() -> None:
+    free = dialled(EXAMPLE)
+    travel = free.settings.travel.value or 0
+    near = dialled(EXAMPLE | {"travel": f"{travel * 1.04 * 60 / 0.0254:.3f}in/min",
+                              "wfs": "400in/min"})  # fmt: skip
+    leg, asked = near.outcome, near.plan.shape.leg_m
+    assert leg is not None
+    assert leg.leg.value is not None
+    off = abs(leg.leg.value - asked) > 0.0254 / 32
+    assert bool(notes_with(near, "lay ")) == off
+
+
+MEASURED = [
+    found
+    for name in DEFAULTS
+    if isinstance(found := cast("dict[str, object]", JobSchema().fields)[name], Measured)
+]
+
+
+@pytest.mark.parametrize("field", MEASURED, ids=lambda field: field.low_text)
+def test_ranges_of_the_form_are_what_its_messages_say(field: Measured) -> None:
+    assert field.low == read(field.low_text, field.measure)
+    assert field.high == read(field.high_text, field.measure)
+    assert field.low < field.high

@@ -1,0 +1,52 @@
+"""A shut window: what is offered opens it, for real."""
+
+from hypothesis import HealthCheck, assume, given, settings
+
+from beadwright.api import answer
+from beadwright.ways_out import MOST_OFFERED
+from tests.calc.jobs import Typed, jobs, query
+
+SHUT: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "3F-up", "transfer": "spray"}
+
+
+@settings(max_examples=150, suppress_health_check=[HealthCheck.filter_too_much])
+@given(jobs())
+def test_each_way_offered_opens_the_window(typed: Typed) -> None:
+    shut = answer("dial-in", query(typed))
+    assume(not shut.dial_in.open)
+    assert len(shut.ways_out) <= MOST_OFFERED
+    assert len({way.text for way in shut.ways_out}) == len(shut.ways_out)
+    for way in shut.ways_out:
+        assert len(way.changes) == 1
+        changed = answer("dial-in", query(typed | dict(way.changes)))
+        assert changed.dial_in.open, way
+
+
+@settings(max_examples=60)
+@given(jobs())
+def test_an_open_window_needs_no_way_out(typed: Typed) -> None:
+    found = answer("dial-in", query(typed))
+    if found.dial_in.open:
+        assert found.ways_out == ()
+
+
+def test_spray_vertical_up_is_led_to_another_mode() -> None:
+    found = answer("dial-in", query(SHUT))
+    offered = {way.text: dict(way.changes) for way in found.ways_out}
+    assert offered["Let transfer follow the plate and gas"] == {"transfer": "auto"}
+    assert offered["Run pulsed spray"] == {"transfer": "pulse"}
+
+
+def test_too_small_a_machine_is_led_to_a_thinner_wire() -> None:
+    found = answer("dial-in", query(SHUT | {"position": "2F", "machine_amps": "200A"}))
+    assert not found.dial_in.open
+    assert any("Use 0.035in wire" in way.text for way in found.ways_out)
+
+
+def test_what_is_tied_by_hand_is_let_go() -> None:
+    """Volts or tip-to-work fixed so that no feed is left: letting go is offered first."""
+    tied = SHUT | {"position": "2F", "transfer": "auto", "ctwd": "2in", "machine_amps": "210A"}
+    found = answer("dial-in", query(tied))
+    if not found.dial_in.open:
+        for way in found.ways_out:
+            assert answer("dial-in", query(tied | dict(way.changes))).dial_in.open
