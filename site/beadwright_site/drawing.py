@@ -116,13 +116,16 @@ def _fit(shape: JointShape, box: _Box, texts: Mapping[str, int]) -> tuple[_Paper
     top, bottom = (TOP_WITH_TEXT if side in texts else TOP_BARE for side in ("above", "below"))
     room = WIDTH - left - right, HEIGHT - top - bottom
     scale = min(room[0] / (box.right - box.left), room[1] / (box.top - box.bottom))
+    weld = _box((shape.weld,))
     least = LEAST_LEG / shape.leg_m if shape.leg_m > 0 else LEAST_FACE / shape.face_m
-    centre = (box.left + box.right) / 2, (box.bottom + box.top) / 2
-    if scale < least:  # a detail, with the root of the weld near the middle
-        scale, centre = least, (0.0, 0.0)
+    least = min(least, room[1] / (weld.top - weld.bottom))
+    middle = box
+    if scale < least:  # a detail, with the weld in the middle
+        scale, middle = least, weld
+    centre = (middle.left + middle.right) / 2, (middle.bottom + middle.top) / 2
     x0 = left + room[0] / 2 - centre[0] * scale
     y0 = top + room[1] / 2 + centre[1] * scale
-    return _Paper(scale, x0, y0), scale != least
+    return _Paper(scale, x0, y0), middle is box
 
 
 def _upright(dimension: Dimension, paper: _Paper, side: str, text: str) -> Mark:

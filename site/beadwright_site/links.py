@@ -27,7 +27,8 @@ NAVIGATION: tuple[tuple[str, str], ...] = (("dial_in", "Dial in"), ("method", "M
 
 def query_of(values: Mapping[str, str]) -> str:
     """Return a query string a person can read: slashes stay slashes, blanks are left out."""
-    return urlencode({key: value for key, value in values.items() if value}, safe="/")
+    filled = {key: value for key, value in values.items() if value}
+    return urlencode(filled, safe="/", errors="replace")  # half a character has no UTF-8
 
 
 @dataclass(frozen=True, slots=True)

@@ -82,7 +82,7 @@ BURN_OFF = Equation(
                "m²"),
     ),
     "Direct current, wire positive, within the currents of the points fitted.",
-    "By wire, below: nine points in ten stand inside it.",
+    "By wire, below: about nine points in ten stand inside it.",
     ("power-balance", "machinery-31-t5", "feeder-table-4-3", "power-source-rule",
      "power-source-conditions", "technician-points", "trade-schedule", "procedure-guide",
      "e70c-sheet"),
@@ -100,6 +100,7 @@ EXTENSION = Equation(
                  Markup("<mtext> V</mtext>"), ")"),
     ),
     (
+        Symbol("L", "electrode extension", "m"),
         Symbol("T", "contact tip to work", "m"),
         Symbol("a", "arc length, held between 1 and 8 mm", "m"),
         _VOLTS,

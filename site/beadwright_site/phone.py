@@ -44,8 +44,8 @@ def _page(asked: Asked) -> dict[str, Any]:
     page = _text(asked, "page")
     if page not in PAGES:
         raise UnknownEntryError(f"no page {page[:40]}")
-    parts = asked.get("parts")
-    wanted = tuple(map(str, cast("list[Any]", parts))) if isinstance(parts, list) else None
+    parts: list[Any] | None = asked.get("parts")
+    wanted = tuple(map(str, parts)) if isinstance(parts, list) else None
     shown = PAGES[page](_text(asked, "query"), _kept(asked), wanted)
     return {
         "ok": shown.ok,

@@ -1,0 +1,143 @@
+"""Joints are drawn to scale and dimensioned with what they measure."""
+
+from math import hypot, isclose
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from beadwright import units
+from beadwright.api import answer
+from beadwright.joints import Dimension, JointShape
+from beadwright_site.drawing import HEIGHT, WIDTH, JointDrawing, draw_joint
+from beadwright_site.map_drawing import draw_map, nice_step, ticks
+
+JOBS = (
+    "plate=3/8in&leg=5/16in",
+    "plate=1in&plate2=1/4in&leg=1/4in",
+    "joint=lap&plate=1/4in&leg=3/16in",
+    "joint=corner&plate=3/8in&leg=1/4in",
+    "joint=square&plate=3/16in",
+    "joint=square&plate=1/4in&plate2=3/16in&gap=1/8in",
+    "plate=4in&leg=5/16in",
+    "plate=22ga",
+    "units=si&plate=10mm&leg=8mm",
+)
+
+
+def write(dimension: Dimension) -> str:
+    return units.show(dimension.value_m, "leg", "us")
+
+
+def drawn(query: str) -> tuple[JointShape, JointDrawing]:
+    shape = answer("dial-in", query).dial_in.plan.shape
+    return shape, draw_joint(shape, write)
+
+
+def points(text: str) -> list[tuple[float, float]]:
+    return [(float(x), float(y)) for x, y in (pair.split(",") for pair in text.split())]
+
+
+@pytest.mark.parametrize("query", JOBS)
+def test_every_length_is_drawn_to_the_one_scale(query: str) -> None:
+    shape, drawing = drawn(query)
+    for outline, text in zip(
+        (*shape.plates, shape.weld), (*drawing.plates, drawing.weld), strict=True
+    ):
+        on_paper = points(text)
+        assert len(on_paper) == len(outline)
+        for at in range(len(outline)):
+            (x0, y0), (x1, y1) = outline[at - 1], outline[at]
+            (u0, v0), (u1, v1) = on_paper[at - 1], on_paper[at]
+            assert u1 - u0 == pytest.approx((x1 - x0) * drawing.scale, abs=0.02)
+            assert v1 - v0 == pytest.approx((y0 - y1) * drawing.scale, abs=0.02)
+
+
+@pytest.mark.parametrize("query", JOBS)
+def test_a_dimension_line_is_as_long_as_what_is_written_on_it(query: str) -> None:
+    shape, drawing = drawn(query)
+    by_name = {d.name: d for d in shape.dimensions}
+    for mark in drawing.marks:
+        dimension = by_name[mark.name]
+        assert mark.text == write(dimension)
+        length = hypot(dimension.end[0] - dimension.start[0], dimension.end[1] - dimension.start[1])
+        if mark.name != "reinforcement":  # measured upright, from toe height to crown height
+            assert isclose(length, dimension.value_m, rel_tol=1e-9)
+        # The third stroke of the path is the dimension line itself.
+        stroke = mark.path.split("M")[3]
+        start, _, end = stroke.replace("H", "V").partition("V")
+        along = start.split()[1] if "V" in stroke else start.split()[0]
+        assert abs(float(end) - float(along)) == pytest.approx(
+            dimension.value_m * drawing.scale, abs=0.11
+        )
+
+
+@pytest.mark.parametrize("query", JOBS[:6])
+def test_a_usual_joint_stands_whole_on_the_paper_with_all_its_dimensions(query: str) -> None:
+    shape, drawing = drawn(query)
+    names = [mark.name for mark in drawing.marks]
+    assert "leg" in names or "reinforcement" in names
+    if drawing.whole:
+        assert {"plate", "plate2"} <= set(names)
+        for text in (*drawing.plates, drawing.weld):
+            for x, y in points(text):
+                assert 0 <= x <= WIDTH
+                assert 0 <= y <= HEIGHT
+    gaps = [d for d in shape.dimensions if d.name == "gap" and d.value_m > 0]
+    assert ("gap" in names) == bool(gaps)
+
+
+def test_on_thick_plate_the_weld_is_still_seen() -> None:
+    shape, drawing = drawn("plate=4in&leg=5/16in")
+    assert not drawing.whole
+    assert shape.leg_m * drawing.scale >= 12
+    assert "plate" not in [mark.name for mark in drawing.marks]  # it runs off the paper
+
+
+@settings(deadline=None, max_examples=60)
+@given(
+    st.sampled_from(["tee", "lap", "corner", "square"]),
+    st.floats(0.02, 4),
+    st.floats(0.02, 4),
+)
+def test_any_joint_can_be_drawn(joint: str, plate: float, plate2: float) -> None:
+    query = f"joint={joint}&plate={plate:.4f}in&plate2={plate2:.4f}in"
+    shape, drawing = drawn(query)
+    assert drawing.scale > 0
+    for x, y in points(drawing.weld):
+        assert -60 < x < WIDTH + 60
+        assert -60 < y < HEIGHT + 60
+    assert shape.kind == joint
+
+
+@pytest.mark.parametrize("query", [*JOBS, "plate=16ga", "transfer=pulse", "gas=CO2"])
+def test_the_map_keeps_everything_inside_its_frame(query: str) -> None:
+    found = answer("dial-in", query)
+    drawing = draw_map(found.window_map, found.query.job.units)
+    left, top, right, bottom = drawing.frame
+    outlines = [region.points for region in drawing.regions] + [drawing.window]
+    for text in outlines:
+        for x, y in points(text):
+            assert left - 0.1 <= x <= right + 0.1
+            assert top - 0.1 <= y <= bottom + 0.1
+    assert all(left <= tick.at <= right for tick in drawing.feed_ticks)
+    assert len(drawing.feed_ticks) >= 2
+    assert len(drawing.volts_ticks) >= 2
+
+
+def test_the_map_s_point_stands_where_its_axes_say() -> None:
+    found = answer("dial-in", "plate=3/8in&leg=5/16in&wfs=400in/min&volts=25")
+    drawing = draw_map(found.window_map, "us")
+    assert drawing.point is not None
+    ends = [(float(tick.text), tick.at) for tick in drawing.feed_ticks]
+    (f0, x0), (f1, x1) = ends[0], ends[-1]
+    assert drawing.point[0] == pytest.approx(x0 + (400 - f0) * (x1 - x0) / (f1 - f0), abs=0.01)
+    ends = [(float(tick.text), tick.at) for tick in drawing.volts_ticks]
+    (u0, y0), (u1, y1) = ends[0], ends[-1]
+    assert drawing.point[1] == pytest.approx(y0 + (25 - u0) * (y1 - y0) / (u1 - u0), abs=0.01)
+
+
+@pytest.mark.parametrize(("span", "step"), [(10, 2), (273, 100), (24, 5), (0.9, 0.2), (5, 1)])
+def test_ticks_are_round(span: float, step: float) -> None:
+    assert nice_step(span, 5) == pytest.approx(step)
+    assert all(isclose(t / step, round(t / step), abs_tol=1e-9) for t in ticks(0.3, span, 5))

@@ -1,0 +1,54 @@
+"""The form: units behind bare numbers, blanks, groups."""
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from beadwright import units
+from beadwright.measures import System
+from beadwright.schemas import DEFAULTS
+from beadwright_site.pages.job_form import GROUPS, LABELS
+from beadwright_site.pages.typed import MEASURED, read_typed, with_units
+
+
+def test_every_entry_is_in_one_group_and_has_a_label() -> None:
+    keys = [key for _, group in GROUPS for key in group]
+    assert sorted(keys) == sorted(DEFAULTS)
+    assert set(LABELS) == set(DEFAULTS)
+
+
+@pytest.mark.parametrize(
+    ("typed", "system", "kept"),
+    [
+        ({"plate": "3/8"}, "us", {"plate": "3/8in"}),
+        ({"plate": "9.5"}, "si", {"plate": "9.5mm"}),
+        ({"plate": "3/8in"}, "si", {"plate": "3/8in"}),
+        ({"plate": "10ga"}, "us", {"plate": "10ga"}),
+        ({"plate": "½"}, "us", {"plate": "½"}),
+        ({"plate": "1 1/4"}, "us", {"plate": "1 1/4in"}),
+        ({"volts": "24"}, "si", {"volts": "24V"}),
+        ({"travel": "300"}, "si", {"travel": "300mm/min"}),
+        ({"welds": "8"}, "us", {"welds": "8"}),
+        ({"plate": "abc"}, "us", {"plate": "abc"}),
+    ],
+)
+def test_a_bare_number_gets_the_unit_it_was_meant_in(
+    typed: dict[str, str], system: System, kept: dict[str, str]
+) -> None:
+    assert with_units(typed, system) == kept
+
+
+@given(
+    st.sampled_from(sorted(MEASURED)),
+    st.from_regex(r"[0-9]{1,4}(\.[0-9]{1,3})?|[1-9]/[1-9][0-9]?", fullmatch=True),
+    st.sampled_from(["us", "si"]),
+)
+def test_the_unit_written_changes_no_value(key: str, number: str, system: System) -> None:
+    measure = MEASURED[key]
+    written = with_units({key: number}, system)[key]
+    for other in ("us", "si"):
+        assert units.read(written, measure, other) == units.read(number, measure, system)
+
+
+def test_unknown_and_blank_entries_are_left_out_and_the_rest_kept() -> None:
+    assert read_typed("plate=abc&x=1&leg=&gas=CO2") == {"plate": "abc", "gas": "CO2"}

@@ -1,0 +1,191 @@
+"""Pages as Flask answers them."""
+
+import re
+from urllib.parse import urlencode
+
+import pytest
+from flask.testing import FlaskClient
+
+from beadwright import units
+from beadwright.api import answer
+from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
+from beadwright_site.links import PATHS
+from tests.site.page import by_id, elements, words
+
+QUERIES = (
+    "",
+    EXAMPLE_QUERY,
+    "wire=E70C-6M&leg=5/16in",
+    "joint=square&plate=3/16in&position=1G",
+    "joint=lap&plate=10ga&position=3F-down&transfer=short&gas=75/25&dia=0.035in",
+    "joint=corner&plate=3/8in&plate2=1/4in",
+    "units=si&plate=10mm&leg=8mm",
+    "plate=3/8in&leg=5/16in&wfs=450in/min&volts=22",
+    "transfer=pulse",
+    "plate=16ga",
+    "plate=3in&leg=3/4in&position=3F-up",
+    "gas=CO2&transfer=spray",
+)
+
+
+@pytest.mark.parametrize("path", ["/", *(f"/{path}" for path in PATHS.values())])
+def test_every_page_answers(client: FlaskClient, path: str) -> None:
+    assert client.get(path).status_code == 200
+
+
+def test_an_unknown_address_answers_not_found(client: FlaskClient) -> None:
+    response = client.get("/no/such/page")
+    assert response.status_code == 404
+    assert "No such page" in response.text
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str) -> None:
+    page = client.get(f"/?{query}").text
+    found = answer("dial-in", query).dial_in
+    system = found.job.units
+    for key, setting in zip(("wfs", "volts", "travel", "ctwd"), found.settings.all(), strict=True):
+        if setting.value is None:
+            continue
+        if not found.open and key != "wfs" and not setting.by_hand:
+            continue  # shut: what cannot be set is not offered
+        shown = words(by_id(page, f"set-{key}"))
+        assert units.show(setting.value, setting.measure, system) in shown
+        for end in (setting.low, setting.high):
+            if end is not None:
+                assert units.show(end, setting.measure, system) in shown
+    if found.outcome is not None:
+        facts = words(by_id(page, "facts"))
+        for quantity in (found.outcome.current, found.outcome.laid, found.outcome.gas_flow):
+            assert quantity.value is not None
+            assert units.show(quantity.value, quantity.measure, system) in facts
+
+
+def test_a_default_page_is_marked_as_an_example(client: FlaskClient) -> None:
+    assert words(by_id(client.get("/").text, "state")) == "Example job"
+    assert words(by_id(client.get(f"/?{EXAMPLE_QUERY}").text, "state")) == "Your job"
+
+
+def test_heat_says_by_which_convention(client: FlaskClient) -> None:
+    # EN 1011-1 counts 0.8 of what ASME IX QW-409.1(a) counts; US readers get the one, SI the other.
+    us = words(by_id(client.get("/?plate=3/8in&leg=5/16in").text, "facts"))
+    si = words(by_id(client.get("/?plate=3/8in&leg=5/16in&units=si").text, "facts"))
+    assert "heat, AWS" in us
+    assert "heat, EN × 0.8" in si
+    found = answer("dial-in", "plate=3/8in&leg=5/16in&units=si").dial_in.outcome
+    assert found is not None
+    assert found.heat.value is not None
+    assert f"{0.8 * found.heat.value / 1e6:.2f} kJ/mm" in si
+
+
+def test_every_entry_is_in_the_form_with_a_label(client: FlaskClient) -> None:
+    page = client.get("/").text
+    everything = elements(page)
+    labelled = {e.attrs["for"] for e in everything if e.tag == "label" and "for" in e.attrs}
+    for key in DEFAULTS:
+        fields = [e for e in everything if e.tag == "input" and e.attrs.get("name") == key]
+        assert fields, key
+        if fields[0].attrs["type"] == "radio":
+            group = by_id(page, f"field-{key}")
+            assert group.tag == "fieldset"
+            assert group.children[0].tag == "legend"
+            assert words(group.children[0])
+            assert sum("checked" in e.attrs for e in fields) == 1
+        else:
+            assert [e.attrs["id"] for e in fields] == [key]
+            assert key in labelled
+
+
+def test_errors_stand_beside_their_fields_and_the_rest_is_kept(client: FlaskClient) -> None:
+    page = client.get("/?plate=abc&gas=foo&leg=5/16in").text
+    everything = {e.attrs.get("id"): e for e in elements(page)}
+    plate = everything["plate"]
+    assert plate.attrs["value"] == "abc"
+    assert plate.attrs["aria-invalid"] == "true"
+    assert "abc" in words(by_id(page, plate.attrs["aria-describedby"]))
+    assert "foo" in words(by_id(page, "wrong-gas"))
+    checked = [e for e in elements(page) if e.attrs.get("name") == "gas" and "checked" in e.attrs]
+    assert [e.attrs["value"] for e in checked] == ["foo"]  # what was typed stays until changed
+    assert everything["leg"].attrs["value"] == "5/16in"
+    assert "open" in everything["change"].attrs
+    assert not [key for key in everything if key and key.startswith("set-")]  # no numbers for it
+
+
+def test_a_shut_window_says_why_and_offers_ways_out(client: FlaskClient) -> None:
+    page = client.get("/?plate=16ga").text
+    found = answer("dial-in", "plate=16ga")
+    assert found.ways_out
+    settings = by_id(page, "settings")
+    assert "Two limits fight" in words(settings)
+    ways = {e.attrs["href"]: words(e) for e in elements(page) if e.attrs.get("class") == "way"}
+    assert list(ways.values()) == [way.text for way in found.ways_out]
+    for link, way in zip(ways, found.ways_out, strict=True):
+        assert link.startswith("./?plate=16ga&") or "&plate=16ga" in link
+        assert answer("dial-in", link.partition("?")[2]).dial_in.open, way.text
+
+
+def test_letting_go_leads_back_to_our_own_setting(client: FlaskClient) -> None:
+    page = client.get("/?leg=5/16in&wfs=450in/min&volts=22").text
+    links = {
+        e.attrs["data-let-go"]: e.attrs["href"] for e in elements(page) if "data-let-go" in e.attrs
+    }
+    assert links == {
+        "wfs": "./?leg=5/16in&volts=22V",
+        "volts": "./?leg=5/16in&wfs=450in/min",
+    }
+
+
+def test_out_of_the_window_is_said_in_a_word(client: FlaskClient) -> None:
+    page = client.get("/?plate=3/8in&leg=5/16in&volts=20").text
+    row = by_id(page, "set-volts")
+    assert "out" in row.attrs["class"].split()
+    assert re.search(r"under \d", words(row))
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_no_page_asks_another_host(client: FlaskClient, query: str) -> None:
+    for path in (f"/?{query}", "/method/", "/404.html"):
+        page = client.get(path).text
+        assert not re.search(r"""(?:href|src|action)=["'](?:[a-z]+:|/)""", page)
+        assert "//" not in re.sub(r"[a-z.]+:// ", "", page)
+
+
+def test_no_inline_script_or_style_attribute(client: FlaskClient) -> None:
+    for path in ("/", "/?plate=16ga", "/method/"):
+        for element in elements(client.get(path).text):
+            assert "style" not in element.attrs
+            assert not [name for name in element.attrs if name.startswith("on")]
+            if element.tag == "script":
+                assert element.attrs["type"] == "module"
+                assert element.attrs["src"]
+
+
+def test_ids_are_unique(client: FlaskClient) -> None:
+    for query in QUERIES:
+        for path in (f"/?{query}", "/method/"):
+            ids = [e.attrs["id"] for e in elements(client.get(path).text) if "id" in e.attrs]
+            assert len(ids) == len(set(ids))
+
+
+def test_the_manifest_is_the_apps_own(client: FlaskClient) -> None:
+    response = client.get("/manifest.webmanifest")
+    assert response.mimetype == "application/manifest+json"
+    assert response.get_json()["start_url"] == "./"
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_a_link_survives_the_round_trip(client: FlaskClient, query: str) -> None:
+    """What the page puts in the address bar asks for the same job."""
+    page = client.get(f"/?{query}").text
+    kept = next(e.attrs["data-query"] for e in elements(page) if e.tag == "bead-dial-in")
+    assert answer("dial-in", kept).query.job == answer("dial-in", query).query.job
+
+
+def test_bare_numbers_keep_their_meaning_when_the_units_are_changed(client: FlaskClient) -> None:
+    page = client.get("/?" + urlencode({"units": "si", "plate": "10", "wfs": "8"})).text
+    switch = by_id(page, "units-switch").attrs["data-query"]
+    assert switch == "units=us&plate=10mm&wfs=8m/min"
+    before = answer("dial-in", "units=si&plate=10&wfs=8").query.job
+    after = answer("dial-in", switch).query.job
+    assert (after.plate_m, after.by_hand) == (before.plate_m, before.by_hand)
+    assert after.units == "us"
