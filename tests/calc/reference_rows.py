@@ -3,14 +3,15 @@
 Plain standard library and beadwright, no pytest, so the same rows run here and inside Pyodide:
 
 - Here: ``from tests.calc.reference_rows import read_rows, run_rows, values_of``.
-- Inside Pyodide: mount this folder, put it on ``sys.path`` and call ``reference_rows.main`` with
-  ``json.dumps(read_rows(folder))`` made on the host (the shipped library has no ``csv``). It
-  answers with the JSON of ``values_of``; compare that with the host's own, exactly.
+- Inside Pyodide, whose trimmed library has no ``csv``: write ``json.dumps(read_rows())`` to a file
+  on the host, mount that folder and this one, put this one on ``sys.path`` and call
+  ``reference_rows.main`` with the file's path inside as JSON. It answers with the JSON of
+  ``values_of``; compare that with the host's own, exactly.
 
-Columns of a file: ``function`` (dotted, inside beadwright or ``checks``), ``inputs`` (JSON object,
-in the source's units where ``checks`` converts), ``expected`` (as printed; ``28..30`` is a range),
-``tolerance`` (absolute, or a share such as ``12%``; blank: the text must be the same),
-``document``, ``place``, ``how``.
+Columns of a file: ``function`` (dotted, inside beadwright, or an adapter of ``checks`` or of
+another file here whose name ends so), ``inputs`` (JSON object, in the source's units where the
+adapter converts), ``expected`` (as printed; ``28..30`` is a range), ``tolerance`` (absolute, or a
+share such as ``12%``; blank: the text must be the same), ``document``, ``place``, ``how``.
 """
 
 from __future__ import annotations
@@ -40,16 +41,16 @@ def read_rows(folder: Path = FOLDER) -> list[Row]:
     return rows
 
 
-def _adapters() -> ModuleType:
+def _adapters(stem: str) -> ModuleType:
     """The adapters beside this file, however this file was loaded."""
-    for name in ("tests.calc.checks", "checks"):
+    for name in (f"tests.calc.{stem}", stem):
         if name in sys.modules:
             return sys.modules[name]
-    spec = importlib.util.spec_from_file_location("checks", Path(__file__).with_name("checks.py"))
+    spec = importlib.util.spec_from_file_location(stem, Path(__file__).with_name(f"{stem}.py"))
     assert spec is not None
     assert spec.loader is not None
     module = importlib.util.module_from_spec(spec)
-    sys.modules["checks"] = module
+    sys.modules[stem] = module
     spec.loader.exec_module(module)
     return module
 
@@ -61,7 +62,8 @@ def function_of(name: str) -> Callable[..., Any]:
         AttributeError: If there is none.
     """
     module, _, attribute = name.rpartition(".")
-    home = _adapters() if module == "checks" else importlib.import_module(f"beadwright.{module}")
+    ours = module.endswith("checks")
+    home = _adapters(module) if ours else importlib.import_module(f"beadwright.{module}")
     return cast("Callable[..., Any]", getattr(home, attribute))
 
 
@@ -126,6 +128,13 @@ def values_of(rows: Sequence[Row]) -> list[Any]:
 
 
 def main(text: str) -> str:
-    """Take the JSON of ``read_rows``; return the JSON of ``values_of``."""
-    rows: list[Row] = json.loads(text)
+    """Return the JSON of ``values_of``.
+
+    Args:
+        text: The JSON of ``read_rows``, or of the path of a file that holds it.
+    """
+    given: list[Row] | str = json.loads(text)
+    rows: list[Row] = (
+        json.loads(Path(given).read_text(encoding="utf-8")) if isinstance(given, str) else given
+    )
     return json.dumps(values_of(rows))

@@ -1,6 +1,7 @@
 """The core against print: every row of ``reference/*.csv``."""
 
 import json
+from pathlib import Path
 
 import pytest
 
@@ -87,8 +88,12 @@ def test_the_runner_reports_every_row() -> None:
     assert [r["ok"] for r in reported] == [is_held(row) for row in ROWS]
 
 
-def test_what_goes_to_the_phone_comes_back_as_the_values() -> None:
-    assert json.loads(main(json.dumps(ROWS[:40]))) == values_of(ROWS[:40])
+def test_what_goes_to_the_phone_comes_back_as_the_values(tmp_path: Path) -> None:
+    rows = ROWS[:40]
+    assert json.loads(main(json.dumps(rows))) == values_of(rows)
+    file = tmp_path / "rows.json"
+    file.write_text(json.dumps(rows), encoding="utf-8")
+    assert json.loads(main(json.dumps(str(file)))) == values_of(rows)
 
 
 @pytest.mark.parametrize(
