@@ -113,6 +113,12 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         return "pulse", "you asked for pulse", spray_refused(job.wire, job.gas)
     if job.thinner_m < SHORT_BELOW_M:
         return "short", "the plate is under 1/8 in", ""
+    if (
+        job.joint == "square"
+        and job.thinner_m <= COLD_LAP_M
+        and (job.gap_m is None or job.gap_m > 0)
+    ):
+        return "short", "spray falls through an open gap", ""
     least = transition_current(job.wire, job.gas)
     if not refusal and (job.thinner_m >= THIN_M or least < burn_through_current(job.thinner_m)):
         return "spray", "wire, gas and position carry it", ""
