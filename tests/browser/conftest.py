@@ -1,0 +1,108 @@
+"""Chromium, hosts and phones for the browser tests; `built_site` comes from the folder above."""
+
+import os
+import shutil
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, sync_playwright
+
+from beadwright_build.release import write_release
+from tests.browser.host import Host
+from tests.browser.phone import Phone, new_phone
+
+ARGS = [
+    "--no-sandbox",
+    "--disable-quic",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--disable-sync",
+    "--no-first-run",
+]
+
+MakeHost = Callable[..., Host]
+MakePhone = Callable[..., Phone]
+MakeRelease = Callable[[dict[str, Callable[[bytes], bytes]]], Path]
+
+
+@pytest.fixture(scope="session")
+def chromium() -> Iterator[Browser]:
+    """One browser for all tests; every test gets profiles of its own."""
+    path = os.environ.get("BEADWRIGHT_CHROMIUM", "/usr/bin/chromium")
+    with sync_playwright() as playwright:
+        browser = playwright.chromium.launch(executable_path=path, args=ARGS)
+        yield browser
+        browser.close()
+
+
+@pytest.fixture
+def make_host(built_site: Path) -> Iterator[MakeHost]:
+    """Start hosts, of the built site unless told otherwise."""
+    hosts: list[Host] = []
+
+    def make(site: Path = built_site, **more: object) -> Host:
+        host = Host(site, **more)  # type: ignore[arg-type]
+        host.start()
+        hosts.append(host)
+        return host
+
+    yield make
+    for host in hosts:
+        host.faults.clear()
+        host.kill()
+
+
+@pytest.fixture
+def host(make_host: MakeHost) -> Host:
+    """The built site on a sound host."""
+    return make_host()
+
+
+@pytest.fixture
+def make_context(chromium: Browser) -> Iterator[Callable[..., BrowserContext]]:
+    """Make browser profiles the size of a phone."""
+    contexts: list[BrowserContext] = []
+
+    def make(**more: object) -> BrowserContext:
+        size = {"width": 390, "height": 844}
+        context = chromium.new_context(viewport=size, has_touch=True, **more)  # type: ignore[arg-type]
+        contexts.append(context)
+        return context
+
+    yield make
+    for context in contexts:
+        context.close()
+
+
+@pytest.fixture
+def make_phone(make_context: Callable[..., BrowserContext]) -> MakePhone:
+    """Make phones, each with a fresh profile."""
+
+    def make(url: str, **more: object) -> Phone:
+        return new_phone(make_context(**more), url)
+
+    return make
+
+
+@pytest.fixture
+def phone(host: Host, make_phone: MakePhone) -> Phone:
+    """A phone that has the built site's address and has never seen it."""
+    return make_phone(host.url)
+
+
+@pytest.fixture
+def make_release(built_site: Path, tmp_path: Path) -> MakeRelease:
+    """Make a release of its own from the built site, some files changed."""
+    made: list[Path] = []
+
+    def make(changes: dict[str, Callable[[bytes], bytes]]) -> Path:
+        site = tmp_path / f"release-{len(made)}"
+        shutil.copytree(built_site, site)
+        for name, change in changes.items():
+            (site / name).write_bytes(change((site / name).read_bytes()))
+        write_release(site)
+        made.append(site)
+        return site
+
+    return make

@@ -1,0 +1,89 @@
+"""A phone in a welder's hand: one tab with the app open, and what can be read off it."""
+
+import re
+from dataclasses import dataclass, field
+from typing import Any
+
+from playwright.sync_api import BrowserContext, ConsoleMessage, Locator, Page, Request, expect
+
+READY_MS = 30_000
+"""Longest wait for anything, on a busy machine; nothing here waits longer than it must."""
+
+ENGINE = """
+async ([script, action, payload, how]) => {
+  const { engine } = await import(script);
+  try {
+    return await engine.call(action, payload, how);
+  } catch (error) {
+    return { failed: error.name, kind: error.kind ?? null, message: error.message };
+  }
+}
+"""
+
+
+@dataclass
+class Phone:
+    """One tab, the address of the app, and every complaint the browser made."""
+
+    page: Page
+    url: str
+    complaints: list[str] = field(default_factory=list[str])
+    requested: list[str] = field(default_factory=list[str])
+    loads: int = 0
+
+    def __post_init__(self) -> None:
+        self.page.on("console", self._heard)
+        self.page.on("pageerror", lambda error: self.complaints.append(str(error)))
+        self.page.on("load", lambda _: self._loaded())
+        self.page.context.on("request", self._asked)
+
+    def _heard(self, message: ConsoleMessage) -> None:
+        if message.type in {"error", "warning"}:
+            self.complaints.append(f"{message.type}: {message.text}")
+
+    def _loaded(self) -> None:
+        self.loads += 1
+
+    def _asked(self, request: Request) -> None:
+        self.requested.append(request.url)
+
+    def open(self, path: str = "") -> None:
+        """Go to a page of the app by its address below the root."""
+        self.page.goto(self.url + path, wait_until="load")
+
+    def part(self, name: str) -> Locator:
+        """Return a part of the app's state as written in the header or its panel."""
+        return self.page.locator(f'bead-offline [data-part="{name}"]')
+
+    def expect_word(self, text: str) -> None:
+        """Wait until the header says this."""
+        expect(self.part("word")).to_have_text(re.compile(text), timeout=READY_MS)
+
+    def expect_running(self) -> None:
+        """Wait until the numbers follow."""
+        expect(self.part("numbers")).to_have_text("running", timeout=READY_MS)
+
+    def expect_ready(self) -> None:
+        """Wait until the app is stored whole and the numbers follow."""
+        self.expect_word("^works offline$")
+        self.expect_running()
+
+    def tap(self, name: str) -> None:
+        """Open the panel if it is shut, and tap one of its buttons."""
+        if not self.part("panel").is_visible():
+            self.part("word").click()
+        self.page.locator(f'[data-tap="{name}"]').click()
+
+    def release(self) -> str:
+        """Return the release id the panel shows."""
+        return self.part("release").text_content() or ""
+
+    def ask(self, action: str, payload: dict[str, Any], **how: Any) -> Any:
+        """Ask the engine behind the page, as a page's script does."""
+        script = f"{self.url}static/js/engine.js"
+        return self.page.evaluate(ENGINE, [script, action, payload, how])
+
+
+def new_phone(context: BrowserContext, url: str) -> Phone:
+    """Return a phone with a new tab."""
+    return Phone(context.new_page(), url)

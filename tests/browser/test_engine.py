@@ -1,0 +1,186 @@
+"""The worker behind the numbers: it falls, stands up again, and only the newest input counts."""
+
+from pathlib import Path
+from typing import Any
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.browser.conftest import MakeHost, MakePhone, MakeRelease
+from tests.browser.host import Fault
+from tests.browser.phone import READY_MS, Phone
+
+WORKER = "static/js/engine_worker.js"
+SABOTAGE = b"""
+addEventListener("message", (event) => {
+  const text = event.data.payload ?? "";
+  if (text.includes("never ends")) for (;;);
+  if (!text.includes("falls over")) return;
+  event.stopImmediatePropagation();
+  throw new Error("fell over");
+});
+"""
+ASK_ALL = """
+async ([script, requests]) => {
+  const { engine } = await import(script);
+  const asked = requests.map(([action, payload, how]) => engine.call(action, payload, how)
+    .then((answer) => (answer.ok === true ? "answered" : JSON.stringify(answer)), (e) => e.name));
+  return Promise.all(asked);
+}
+"""
+
+
+@pytest.fixture
+def frail(make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease) -> Phone:
+    """A phone whose worker hangs or falls over on certain inputs."""
+    host = make_host(make_release({WORKER: lambda data: SABOTAGE + data}))
+    phone = make_phone(host.url)
+    phone.page.clock.install()
+    phone.open()
+    phone.expect_ready()
+    return phone
+
+
+def ask_all(phone: Phone, *requests: list[Any]) -> list[str]:
+    script = f"{phone.url}static/js/engine.js"
+    answers: list[str] = phone.page.evaluate(ASK_ALL, [script, list(requests)])
+    return answers
+
+
+def begin(phone: Phone, payload: str, latest: str) -> None:
+    """Ask without waiting for the answer, which lands in ``window.answers``."""
+    phone.page.evaluate(
+        """
+        async ([script, text, latest]) => {
+          const { engine } = await import(script);
+          window.answers ??= {};
+          engine.call("check", { text }, { latest }).then(
+            () => { window.answers[text] = "answered"; },
+            (error) => { window.answers[text] = error.kind ?? error.name; });
+        }
+        """,
+        [f"{phone.url}static/js/engine.js", payload, latest],
+    )
+
+
+def answer_to(phone: Phone, payload: str) -> str | None:
+    answer: str | None = phone.page.evaluate("(text) => window.answers?.[text] ?? null", payload)
+    return answer
+
+
+def wait_for_answer(phone: Phone, payload: str, wanted: str) -> None:
+    for _ in range(READY_MS // 50):
+        if answer_to(phone, payload) is not None:
+            break
+        phone.page.wait_for_timeout(50)
+    assert answer_to(phone, payload) == wanted
+
+
+def test_only_the_newest_input_is_worked(phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    same = {"latest": "job"}
+    answers = ask_all(phone, *[["check", {"step": step}, same] for step in range(20)])
+    assert answers == ["AbortError"] * 19 + ["answered"]
+
+
+def test_a_dragging_finger_still_sees_answers(phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    live = {"latest": "job", "live": True}
+    answers = ask_all(phone, *[["check", {"step": step}, live] for step in range(20)])
+    # The first already runs and lands; of those that wait only the last is left.
+    assert answers == ["answered"] + ["AbortError"] * 18 + ["answered"]
+
+
+def test_inputs_of_different_parts_do_not_push_each_other_out(phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    answers = ask_all(phone, ["check", {}, {"latest": "one"}], ["check", {}, {"latest": "two"}])
+    assert answers == ["answered", "answered"]
+
+
+def test_what_is_asked_before_the_start_is_answered_after_it(phone: Phone) -> None:
+    phone.open()
+    assert phone.ask("check", {})["ok"] is True
+
+
+def test_an_unknown_request_is_an_answer_not_a_fall(phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    refused = phone.ask("no such action", {})
+    assert "failed" in refused
+    assert phone.ask("check", {})["ok"] is True
+    phone.expect_word("^works offline$")
+
+
+def test_a_sum_that_never_ends_is_stopped_and_the_newest_input_answered(frail: Phone) -> None:
+    begin(frail, "never ends", "job")
+    begin(frail, "newer", "job")
+    assert answer_to(frail, "newer") is None
+    frail.page.clock.run_for(9_000)
+    wait_for_answer(frail, "newer", "answered")
+    assert answer_to(frail, "never ends") == "AbortError"
+    expect(frail.part("notice")).to_contain_text("Started again")
+
+
+def test_an_input_that_stops_the_worker_twice_is_refused(frail: Phone) -> None:
+    begin(frail, "falls over", "job")
+    wait_for_answer(frail, "falls over", "refused")
+    frail.expect_running()
+    assert frail.ask("check", {})["ok"] is True
+
+
+def test_a_worker_that_keeps_falling_is_left_down_until_asked(frail: Phone) -> None:
+    for text in ("falls over", "falls over twice"):
+        begin(frail, text, "job")
+        wait_for_answer(frail, text, "refused")
+    frail.expect_word("^stopped: keeps stopping$")
+    begin(frail, "newest", "job")
+    frail.tap("retry")
+    wait_for_answer(frail, "newest", "answered")
+    frail.expect_ready()
+
+
+def test_a_start_that_hangs_is_given_up(
+    make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease
+) -> None:
+    silent = make_release({WORKER: lambda _: b"addEventListener('message', () => { for (;;); });"})
+    phone = make_phone(make_host(silent).url)
+    phone.page.clock.install()
+    phone.open()
+    phone.expect_word("^works offline$")
+    expect(phone.part("numbers")).to_have_text("starting")
+    phone.page.clock.run_for(95_000)
+    phone.expect_word("^stopped: did not start$")
+    expect(phone.part("notice")).to_contain_text("Tap Retry")
+
+
+def test_a_wrong_known_answer_keeps_the_numbers_back(
+    make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease
+) -> None:
+    off = make_release(
+        {WORKER: lambda data: data.replace(b"check.ok !== true", b"check.ok === true")}
+    )
+    phone = make_phone(make_host(off).url)
+    phone.open()
+    phone.expect_word("^stopped: self-check failed$")
+
+
+def test_a_missing_worker_script_is_told(make_host: MakeHost, make_phone: MakePhone) -> None:
+    host = make_host(faults={WORKER: Fault(status=404)})
+    phone = make_phone(host.url)
+    phone.page.add_init_script("delete Navigator.prototype.serviceWorker")
+    phone.open()
+    phone.expect_word("^stopped: did not start$")
+    host.faults.clear()
+    phone.tap("retry")
+    phone.expect_running()
+
+
+def test_no_code_is_ever_sent_to_the_worker(built_site: Path) -> None:
+    scripts = (built_site / "static/js").glob("*.js")
+    for script in scripts:
+        text = script.read_text()
+        for door in ("eval(", "new Function", "runPython", "run_js"):
+            assert door not in text, f"{door} in {script.name}"

@@ -1,0 +1,185 @@
+"""A newer release: stored whole beside the one in use, in charge only when the welder says so."""
+
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import expect
+
+from beadwright_build.release import read_release
+from tests.browser.conftest import MakeHost, MakePhone, MakeRelease
+from tests.browser.host import Fault, Host
+from tests.browser.phone import READY_MS, Phone, new_phone
+
+STYLE = "static/css/offline.css"
+INFO = "runtime/manifest.json"
+QUERY = "?plate=1/2in&leg=5/16in"
+
+
+def append(text: bytes) -> Callable[[bytes], bytes]:
+    return lambda data: data + text
+
+
+@pytest.fixture
+def newer(make_release: MakeRelease) -> Path:
+    """A release with one style and one runtime file changed."""
+    return make_release({STYLE: append(b"\n/* newer */\n"), INFO: append(b"\n")})
+
+
+def release_id(site: Path) -> str:
+    return str(read_release(site)["id"])
+
+
+def expect_release(phone: Phone, site: Path) -> None:
+    expect(phone.part("release")).to_have_text(release_id(site), timeout=READY_MS)
+
+
+def test_an_update_waits_to_be_taken(host: Host, phone: Phone, newer: Path) -> None:
+    older = host.site
+    phone.open(QUERY)
+    phone.expect_ready()
+    address = phone.page.url
+    host.site = newer
+    host.requests.clear()
+    phone.tap("look")
+    phone.expect_word("^update ready$")
+    expect(phone.part("update")).to_contain_text(release_id(newer))
+
+    # What did not change is not fetched again; what did is fetched once.
+    fetched = {name.removesuffix(".gz") for name in host.requests} - {"sw.js"}
+    assert fetched == {STYLE, INFO}
+    assert host.asked(STYLE) == host.asked(INFO) == 1
+
+    # Until it is taken, the release in use goes on, page and numbers.
+    assert phone.release() == release_id(older)
+    assert phone.ask("check", {})["ok"] is True
+    assert "newer" not in phone.page.evaluate(f"fetch('{STYLE}').then((r) => r.text())")
+    assert phone.loads == 1
+
+    phone.tap("take")
+    expect_release(phone, newer)
+    phone.expect_ready()
+    assert phone.loads == 2
+    assert phone.page.url == address
+    assert "newer" in phone.page.evaluate(f"fetch('{STYLE}').then((r) => r.text())")
+
+
+def test_taking_an_update_needs_no_signal(host: Host, phone: Phone, newer: Path) -> None:
+    phone.open(QUERY)
+    phone.expect_ready()
+    host.site = newer
+    phone.tap("look")
+    phone.expect_word("^update ready$")
+    host.kill()
+    phone.tap("take")
+    expect_release(phone, newer)
+    phone.expect_ready()
+    assert phone.loads == 2
+
+
+def test_every_tab_changes_over_once(host: Host, phone: Phone, newer: Path) -> None:
+    phone.open(QUERY)
+    phone.expect_ready()
+    other = new_phone(phone.page.context, host.url)
+    other.open()
+    other.expect_ready()
+    host.site = newer
+    phone.tap("look")
+    other.expect_word("^update ready$")
+    phone.tap("take")
+    for tab in (phone, other):
+        expect_release(tab, newer)
+        tab.expect_ready()
+        assert tab.loads == 2
+
+
+def test_a_first_visit_does_not_reload(phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    assert phone.loads == 1
+
+
+def test_what_an_update_leaves_behind_is_cleared(host: Host, phone: Phone, newer: Path) -> None:
+    count = """
+    async () => {
+      const all = await Promise.all((await caches.keys()).map(async (name) =>
+        [name, (await (await caches.open(name)).keys()).length]));
+      return Object.fromEntries(all);
+    }
+    """
+    phone.open()
+    phone.expect_ready()
+    phone.page.evaluate("caches.open('another app').then((c) => c.put('/x', new Response('x')))")
+    before = phone.page.evaluate(count)
+    host.site = newer
+    phone.tap("look")
+    phone.expect_word("^update ready$")
+    phone.tap("take")
+    expect_release(phone, newer)
+    phone.expect_ready()
+    assert phone.page.evaluate(count) == before
+
+
+def test_a_cut_update_harms_nothing(host: Host, phone: Phone, newer: Path) -> None:
+    older = host.site
+    phone.open()
+    phone.expect_ready()
+    host.site = newer
+    host.faults[INFO] = Fault(keep=20, cut=True)
+    phone.tap("look")
+    expect(phone.part("update")).to_contain_text("did not come through", timeout=READY_MS)
+    phone.expect_word("^works offline$")
+    phone.page.reload()
+    phone.expect_ready()
+    assert phone.release() == release_id(older)
+    host.faults.clear()
+    host.requests.clear()
+    phone.tap("look")
+    phone.expect_word("^update ready$")
+    assert host.asked(STYLE) == 0  # kept from the first try
+
+
+def test_an_update_half_stored_is_not_taken_by_opening_the_app(
+    host: Host, phone: Phone, newer: Path
+) -> None:
+    older = host.site
+    phone.open()
+    phone.expect_ready()
+    host.site = newer
+    host.faults[INFO] = Fault(keep=20, cut=True)
+    phone.tap("look")
+    expect(phone.part("update")).to_contain_text("did not come through", timeout=READY_MS)
+    phone.page.close()
+    host.kill()
+    again = new_phone(phone.page.context, host.url)
+    again.open()
+    again.expect_ready()
+    assert again.release() == release_id(older)
+
+
+def test_a_host_that_lets_files_go_stale_does_not_hold_an_update_back(
+    make_host: MakeHost, make_phone: MakePhone, newer: Path
+) -> None:
+    host = make_host(cache_control="max-age=600")
+    phone = make_phone(host.url)
+    phone.open()
+    phone.expect_ready()
+    host.site = newer
+    phone.tap("look")
+    phone.expect_word("^update ready$")
+    phone.tap("take")
+    expect_release(phone, newer)
+    phone.expect_ready()
+
+
+def test_a_release_can_be_called_back(host: Host, phone: Phone, newer: Path) -> None:
+    older = host.site
+    phone.open()
+    phone.expect_ready()
+    for site in (newer, older):
+        host.site = site
+        phone.tap("look")
+        phone.expect_word("^update ready$")
+        phone.tap("take")
+        expect_release(phone, site)
+        phone.expect_ready()
