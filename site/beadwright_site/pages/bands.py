@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from math import ceil, floor
+from math import ceil
 from types import MappingProxyType
 
 from beadwright import units
 from beadwright.results import Quantity
 from beadwright.units import System
-from beadwright_site.pages.typed import unit_text
+from beadwright_site.pages.typed import ALLOWED, unit_text
 
 KEYS: Mapping[str, str] = MappingProxyType(
     {"wire_feed": "wfs", "volts": "volts", "travel": "travel", "tip_to_work": "ctwd"}
@@ -89,9 +89,13 @@ class Band:
 
 
 def _ends(
-    low: float | None, high: float | None, now: float | None, step: float
+    low: float | None,
+    high: float | None,
+    now: float | None,
+    step: float,
+    allowed: tuple[float, float],
 ) -> tuple[float, float]:
-    """Ends of the band, on whole steps: the window, room past it, and the set point."""
+    """Ends of the band: the window, room past it, the set point; no farther than is allowed."""
     known = [value for value in (low, high, now) if value is not None]
     if not known:
         return step, 2 * step
@@ -100,8 +104,10 @@ def _ends(
     least, most = min(window) - room, max(window) + room
     if now is not None:
         least, most = min(least, now - room / 4), max(most, now + room / 4)
-    least = max(least, step)
-    return floor(least / step + 1e-9) * step, ceil(most / step - 1e-9) * step
+    return (
+        max(floor(least / step + 1e-9) * step, min(allowed[0], *known)),
+        min(ceil(most / step - 1e-9) * step, max(allowed[1], *known)),
+    )
 
 
 def _word(quantity: Quantity, low_text: str, high_text: str) -> str:
@@ -135,7 +141,9 @@ def band_of(quantity: Quantity, system: System) -> Band:
         return "" if value is None else units.show(value, measure, system)
 
     low, high, now = convert(quantity.low), convert(quantity.high), convert(quantity.value)
-    least, most = _ends(low, high, now, step)
+    key = KEYS[measure]
+    allowed = [units.convert(end, measure, system) for end in ALLOWED[key]]
+    least, most = _ends(low, high, now, step, (allowed[0], allowed[1]))
 
     def share(value: float | None) -> float | None:
         return None if value is None else round(100 * (value - least) / (most - least), 2)
@@ -146,7 +154,7 @@ def band_of(quantity: Quantity, system: System) -> Band:
     room = f"room {low_text} to {high_text}" if low_text and high_text else ""
     word = _word(quantity, low_text, high_text)
     return Band(
-        key=KEYS[measure],
+        key=key,
         name=quantity.name,
         number=number,
         unit=unit,

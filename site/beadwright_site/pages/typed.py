@@ -14,13 +14,20 @@ from beadwright.units import System
 LONGEST_ECHO = 200
 """Characters of an entry given back in its field."""
 
-MEASURED: Mapping[str, str] = {
-    key: field.measure
+_FIELDS: Mapping[str, Measured] = {
+    key: field
     # marshmallow leaves open what its fields hold.
     for key, field in cast("dict[str, Any]", JobSchema().fields).items()
     if isinstance(field, Measured)
 }
+
+MEASURED: Mapping[str, str] = {key: field.measure for key, field in _FIELDS.items()}
 """Entries that carry a unit, and their kind of quantity."""
+
+ALLOWED: Mapping[str, tuple[float, float]] = {
+    key: (field.low, field.high) for key, field in _FIELDS.items()
+}
+"""Least and most an entry may be [SI]."""
 
 
 def read_typed(query: str) -> dict[str, str]:

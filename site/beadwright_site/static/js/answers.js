@@ -2,8 +2,8 @@
 import { engine } from "./engine.js";
 
 /** What follows a dragging finger; the rest comes when it lets go. */
-const FOLLOWING = ["state", "settings", "facts", "notes", "map"];
-const REST = ["units-switch", "joint", "job-form", "setup", "how"];
+const FOLLOWING = ["state", "settings", "facts", "notes", "setup", "map"];
+const REST = ["units-switch", "joint", "job-form", "how"];
 
 /**
  * @typedef {{ok: boolean, query: string, title: string, html: {[id: string]: string},

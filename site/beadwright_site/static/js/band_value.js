@@ -14,8 +14,9 @@ export class BandScale {
 
   /** The nearest step inside the band. @param {number} value */
   held(value) {
-    const stepped = Math.round(value / this.step) * this.step;
-    return Math.min(this.most, Math.max(this.least, stepped));
+    const first = Math.ceil(this.least / this.step - 1e-6);
+    const last = Math.floor(this.most / this.step + 1e-6);
+    return Math.min(last, Math.max(first, Math.round(value / this.step))) * this.step;
   }
 
   /** @param {number} share 0 at the left end, 1 at the right */

@@ -2,6 +2,8 @@
 import { BandScale } from "./band_value.js";
 
 /** @typedef {(key: string, text: string, how: {live: boolean}) => void} SetByHand */
+/** @typedef {{row: HTMLElement, band: HTMLElement, scale: BandScale, from: number, off: number,
+ *   moved: boolean, text: string}} Drag */
 
 const GRASP_PX = 36; // nearer the thumb than this, the finger takes it where it is
 const SLACK_PX = 4; // less is a tap, or the start of a scroll
@@ -21,8 +23,7 @@ const KEYS = {
 
 /** Fingers and keys on the bands. */
 export class Bands {
-  /** @type {{row: HTMLElement, band: HTMLElement, scale: BandScale, from: number, off: number,
-   *   moved: boolean, text: string} | null} */
+  /** @type {Drag | null} */
   #drag = null;
   #frame = 0;
 
@@ -33,7 +34,8 @@ export class Bands {
     root.addEventListener("pointermove", (event) => this.#move(event), { signal });
     root.addEventListener("pointerup", (event) => this.#up(event), { signal });
     root.addEventListener("pointercancel", () => this.#end(), { signal });
-    root.addEventListener("keydown", (event) => this.#key(event), { signal });
+    root.addEventListener("keydown", (event) => this.#key(event, true), { signal });
+    root.addEventListener("keyup", (event) => this.#key(event, false), { signal });
   }
 
   /** @param {Event} event */
@@ -52,8 +54,8 @@ export class Bands {
     const scale = new BandScale(band);
     const { left, width } = band.getBoundingClientRect();
     const off = event.clientX - (left + scale.shareOf(now) * width);
-    this.#drag = { row, band, scale, from: event.clientX, moved: false, text: "",
-      off: Math.abs(off) < GRASP_PX ? off : 0 };
+    const taken = Math.abs(off) < GRASP_PX ? off : 0;
+    this.#drag = { row, band, scale, from: event.clientX, off: taken, moved: false, text: "" };
     band.setPointerCapture(event.pointerId);
   }
 
@@ -81,7 +83,7 @@ export class Bands {
     this.#drag = null;
   }
 
-  /** @param {NonNullable<Bands["#drag"]>} drag @param {number} x */
+  /** @param {Drag} drag @param {number} x */
   #follow(drag, x) {
     const { left, width } = drag.band.getBoundingClientRect();
     const value = drag.scale.valueAt((x - drag.off - left) / width);
@@ -94,22 +96,22 @@ export class Bands {
       this.set(drag.row.dataset["key"] ?? "", text, { live: true }));
   }
 
-  /** @param {KeyboardEvent} event */
-  #key(event) {
+  /** A held key goes on stepping; the whole answer comes when it is let go.
+   * @param {KeyboardEvent} event @param {boolean} live */
+  #key(event, live) {
     const found = this.#bandOf(event);
     const move = KEYS[event.key];
     if (!found || !move || event.altKey || event.ctrlKey || event.metaKey) return;
     event.preventDefault();
     const scale = new BandScale(found.band);
-    const value = scale.held(move(scale, found.now));
-    draw(found.row, found.band, scale, value);
-    this.set(found.row.dataset["key"] ?? "", scale.typed(value), { live: true });
+    const value = live ? scale.held(move(scale, found.now)) : found.now;
+    if (live) draw(found.row, found.band, scale, value);
+    this.set(found.row.dataset["key"] ?? "", scale.typed(value), { live });
   }
 }
 
 /** The finger's own band moves at once; the rest follows with the answer.
- * @param {HTMLElement} row @param {HTMLElement} band @param {BandScale} scale
- * @param {number} value */
+ * @param {HTMLElement} row @param {HTMLElement} band @param {BandScale} scale @param {number} value */
 function draw(row, band, scale, value) {
   band.setAttribute("aria-valuenow", String(value));
   band.setAttribute("aria-valuetext", scale.typed(value));

@@ -7,23 +7,23 @@ import { JobForm } from "./job_form.js";
 import { standKeys } from "./keys.js";
 import { put } from "./morph.js";
 import { NumberEntry } from "./number_entry.js";
-import { keepLastJob, lastJob } from "./storage.js";
+import { showRefusals } from "./refusals.js";
+import { StateLine } from "./state_line.js";
+import { keepLastJob, offerLastJob } from "./storage.js";
 
 /** @import { Shown } from "./answers.js" */
-
-const SLOW_MS = 150; // an answer sooner than this needs no word
+/** @typedef {{live: boolean}} How */
 
 /** The page that follows every change of the job. */
 class BeadDialIn extends HTMLElement {
   #gone = new AbortController();
   #form = new JobForm();
-  #word = 0;
+  #state = new StateLine(this);
 
   connectedCallback() {
     this.#gone = new AbortController();
     const { signal } = this.#gone;
-    /** @type {import("./bands.js").SetByHand} */
-    const set = (key, text, how) => {
+    const set = (/** @type {string} */ key, /** @type {string} */ text, /** @type {How} */ how) => {
       this.#form.set(key, text);
       void this.#ask(this.#form.query(), how);
     };
@@ -33,108 +33,51 @@ class BeadDialIn extends HTMLElement {
     this.addEventListener("change", (event) => this.#changed(event), { signal });
     this.addEventListener("submit", (event) => this.#submitted(event), { signal });
     document.addEventListener("click", (event) => this.#tapped(event), { signal });
-    engine.addEventListener("state", () => this.#engineTurned(), { signal });
+    engine.addEventListener("state", () => this.#state.turned(), { signal });
     this.#open();
     engine.start();
   }
 
   disconnectedCallback() {
-    clearTimeout(this.#word);
+    this.#state.stop();
     this.#gone.abort();
-  }
-
-  get #state() {
-    return /** @type {HTMLElement} */ (this.querySelector("#state"));
-  }
-
-  get #line() {
-    return this.querySelector("#joint")?.getAttribute("data-line") ?? "";
   }
 
   /** The address may hold a job this page was not made for: a static host answers all alike. */
   #open() {
     const asked = location.search.slice(1);
     const answered = this.dataset["query"] || this.dataset["refused"] !== undefined;
-    if (!asked) void this.#offerLast();
+    if (!asked) void offerLastJob(this);
     else if (answered) carry(this.dataset["query"] ?? "");
     else void this.#ask(asked, { live: false });
   }
 
-  async #offerLast() {
-    const job = await lastJob();
-    const link = this.querySelector("[data-last]");
-    if (!job?.query || !(link instanceof HTMLAnchorElement) || location.search) return;
-    link.search = job.query;
-    link.dataset["query"] = job.query;
-    link.textContent = `Back to your last job: ${job.line}`;
-    link.hidden = false;
-  }
-
-  /** @param {string} query @param {{live: boolean}} how */
+  /** @param {string} query @param {How} how `live`: a finger is dragging */
   async #ask(query, how) {
-    if (!how.live || engine.state !== "ready") this.#waiting();
+    if (!how.live || engine.state !== "ready") this.#state.waiting();
     try {
       this.#show(await askPage("dial-in", query, how), how);
     } catch (error) {
       if (error instanceof DOMException && error.name === "AbortError") return; // a newer one runs
-      this.#fault(error);
+      this.#state.broke(error);
     }
   }
 
-  #waiting() {
-    clearTimeout(this.#word);
-    const say = () => {
-      this.classList.add("working");
-      this.#state.textContent = this.#failed ? `Not worked out. Shown: ${this.#shownJob}` : "Working…";
-    };
-    // What stands here is not what the address asks for: say so before anybody reads it.
-    if (engine.state === "ready") this.#word = setTimeout(say, SLOW_MS);
-    else say();
-  }
-
-  get #failed() {
-    return engine.state === "failed";
-  }
-
-  get #shownJob() {
-    return `${this.dataset["query"] ? "last good answer" : "example"}, ${this.#line}`;
-  }
-
-  #engineTurned() {
-    if (this.classList.contains("working")) this.#waiting();
-  }
-
-  /** @param {Shown} shown @param {{live: boolean}} how */
+  /** @param {Shown} shown @param {How} how */
   #show(shown, how) {
-    clearTimeout(this.#word);
-    this.classList.remove("working");
+    if (!this.isConnected) return;
     const { state, ...parts } = shown.html;
     put(parts, how);
     if (state) put({ state }); // always: its word may have been changed from here
-    this.classList.toggle("stale", !shown.ok);
-    this.#form.element.classList.toggle("refused", !shown.ok);
+    this.#state.settled(shown.ok);
     history.replaceState(history.state, "", `${location.pathname}?${shown.query}`);
-    if (!shown.ok) {
-      this.#state.textContent += `. Shown: ${this.#shownJob}`;
-      this.querySelector("#change")?.setAttribute("open", "");
-      return;
-    }
+    this.querySelector("[data-last]")?.setAttribute("hidden", "");
+    if (!shown.ok) return showRefusals(this, shown.errors);
     delete this.dataset["refused"];
     this.dataset["query"] = shown.query;
     document.title = `${shown.title} · Beadwright`;
-    const link = this.querySelector("[data-last]");
-    if (link instanceof HTMLElement) link.hidden = true;
     carry(shown.query);
-    if (!how.live) void keepLastJob({ query: shown.query, line: this.#line });
-  }
-
-  /** @param {unknown} error */
-  #fault(error) {
-    clearTimeout(this.#word);
-    this.classList.remove("working");
-    this.classList.add("stale");
-    const why = error instanceof Error ? error.message : String(error);
-    this.#state.textContent = `That broke: ${why}. Shown: ${this.#shownJob}`;
+    if (!how.live) void keepLastJob({ query: shown.query, line: this.#state.job });
   }
 
   /** @param {Event} event */
@@ -147,22 +90,23 @@ class BeadDialIn extends HTMLElement {
   /** @param {Event} event */
   #submitted(event) {
     event.preventDefault();
-    void this.#ask(this.#form.query(), { live: false });
     this.querySelector("#change")?.removeAttribute("open");
-    this.#state.focus({ preventScroll: true });
-    this.scrollIntoView({ block: "start" });
+    this.#state.element.focus({ preventScroll: true });
+    scrollTo(0, 0);
+    void this.#ask(this.#form.query(), { live: false });
   }
 
   /** @param {MouseEvent} event */
   #tapped(event) {
     if (event.defaultPrevented || event.button !== 0 || event.ctrlKey || event.metaKey) return;
     const link = event.target instanceof Element ? event.target.closest("a") : null;
-    if (!link) return;
-    const query = link.dataset["query"];
-    if (query !== undefined) {
+    const query = link?.dataset["query"];
+    if (link && query !== undefined) {
       event.preventDefault();
+      const band = link.closest(".set")?.querySelector(".band");
+      if (band instanceof HTMLElement) band.focus({ preventScroll: true }); // the link will be gone
       void this.#ask(query, { live: false });
-    } else if (link.hash.startsWith("#how-") && link.getAttribute("href")?.startsWith("#")) {
+    } else if (link?.getAttribute("href")?.startsWith("#how-")) {
       event.preventDefault(); // stays on the page, whatever the address says by now
       this.querySelector("#how")?.setAttribute("open", "");
       document.getElementById(link.hash.slice(1))?.scrollIntoView({ block: "center" });

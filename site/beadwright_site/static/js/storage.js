@@ -17,11 +17,22 @@ export async function keepLastJob(job) {
 }
 
 /** @returns {Promise<LastJob | null>} */
-export async function lastJob() {
+async function lastJob() {
   try {
     const job = await get(LAST, kept());
     return typeof job?.query === "string" && typeof job?.line === "string" ? job : null;
   } catch {
     return null;
   }
+}
+
+/** A page opened bare shows the example: offer the way back. @param {HTMLElement} page */
+export async function offerLastJob(page) {
+  const job = await lastJob();
+  const link = page.querySelector("[data-last]");
+  if (!job?.query || !(link instanceof HTMLAnchorElement) || location.search) return;
+  link.href = `?${job.query}`;
+  link.dataset["query"] = job.query;
+  link.textContent = `Back to your last job: ${job.line}`;
+  link.hidden = false;
 }

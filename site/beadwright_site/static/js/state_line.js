@@ -1,0 +1,64 @@
+// @ts-check
+import { engine } from "./engine.js";
+
+const SLOW_MS = 150; // an answer sooner than this needs no word
+
+/** The line over the picture: whose job the numbers are for. */
+export class StateLine {
+  #timer = 0;
+
+  /** @param {HTMLElement} page the element whose numbers it speaks of */
+  constructor(page) {
+    this.page = page;
+  }
+
+  /** @returns {HTMLElement} */
+  get element() {
+    return /** @type {HTMLElement} */ (this.page.querySelector("#state"));
+  }
+
+  /** The job shown, in one line. */
+  get job() {
+    return this.page.querySelector("#joint")?.getAttribute("data-line") ?? "";
+  }
+
+  get #shown() {
+    if (!this.job) return "";
+    return `. Shown: ${this.page.dataset["query"] ? "last good answer" : "example"}, ${this.job}`;
+  }
+
+  /** Something else is asked than what stands here: say so before anybody reads it. */
+  waiting() {
+    clearTimeout(this.#timer);
+    const say = () => {
+      const failed = engine.state === "failed";
+      this.page.classList.add("working");
+      this.element.textContent = failed ? `Not worked out${this.#shown}` : "Working…";
+    };
+    if (engine.state === "ready") this.#timer = setTimeout(say, SLOW_MS);
+    else say();
+  }
+
+  /** The engine came up or went down. */
+  turned() {
+    if (this.page.classList.contains("working")) this.waiting();
+  }
+
+  /** @param {boolean} good what stands here is the answer to what is asked */
+  settled(good) {
+    this.stop();
+    this.page.classList.remove("working");
+    this.page.classList.toggle("stale", !good);
+    if (!good) this.element.textContent = `${this.element.textContent?.trim()}${this.#shown}`;
+  }
+
+  /** @param {unknown} error */
+  broke(error) {
+    this.element.textContent = `That broke: ${error instanceof Error ? error.message : error}`;
+    this.settled(false);
+  }
+
+  stop() {
+    clearTimeout(this.#timer);
+  }
+}
