@@ -142,7 +142,7 @@ def _compare(
         order,
         band,
         verdict(case, (costs[0], costs[index]), band, order, sign),
-        curve(case, levers, found.parts_a_year),
+        curve(case, order, found.parts_a_year),
         chance,
     )
 

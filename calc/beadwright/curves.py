@@ -8,7 +8,7 @@ from math import floor, log10
 
 from beadwright.break_even import MONTHS_A_YEAR, Case
 from beadwright.cost import part_cost
-from beadwright.swings import Lever, cost_bands
+from beadwright.swings import Swing, cost_bands
 from beadwright.way import Way
 
 STEPS = 24
@@ -33,29 +33,28 @@ class CurvePoint:
     other: tuple[float, float, float]
 
 
-def curve(case: Case, levers: Sequence[Lever], crossing: float | None) -> tuple[CurvePoint, ...]:
+def curve(case: Case, found: Sequence[Swing], crossing: float | None) -> tuple[CurvePoint, ...]:
     """Return both curves from zero past the shop's own volume and, if near, the crossing.
 
     Args:
         case: The comparison [-].
-        levers: What is not known for sure; parts a year stand on the axis, not in the band [-].
+        found: What it hangs on; parts a year stand on the axis, not in the band [-].
         crossing: Parts a year where they meet, or None [1/year].
     """
-    inputs = [lever for lever in levers if lever.key != "parts"]
-    now, other = cost_bands(case, inputs)
+    now, other = cost_bands(case, [swing for swing in found if swing.lever.key != "parts"])
     here = (part_cost(case.now, case.rates), part_cost(case.other, case.rates))
     last = _last(case.parts, crossing)
-    found: list[CurvePoint] = []
+    points: list[CurvePoint] = []
     for step in range(STEPS + 1):
         parts = last * step / STEPS
-        found.append(
+        points.append(
             CurvePoint(
                 parts,
                 _ends(parts, (now[0], here[0], now[1]), _fixed(case.now, case.months)),
                 _ends(parts, (other[0], here[1], other[1]), _fixed(case.other, case.months)),
             )
         )
-    return tuple(found)
+    return tuple(points)
 
 
 def _fixed(way: Way, months: float) -> float:

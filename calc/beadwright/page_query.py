@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import cache
 from typing import Any, cast
 from urllib.parse import parse_qsl, urlencode
 
@@ -70,13 +71,18 @@ def read_page(
     typed = {key: given[key] for key in defaults if given.get(key)}
     kept_own = {key: str(value) for key, value in (kept or {}).items() if key in defaults and value}
     filled = {k: v for k, v in {**defaults, **kept_own, **typed}.items() if v}
-    fields = schema(unknown=EXCLUDE)
     try:
-        values = cast("dict[str, Any]", fields.load(filled))
+        values = cast("dict[str, Any]", _reader(schema).load(filled))
     except ValidationError as error:
         raise FieldErrors(messages_of(error)) from error
     unknown = tuple(key for key in given if key not in defaults)
     return PageQuery(values, filled, typed, frozenset({*kept_own, *typed}), unknown)
+
+
+@cache
+def _reader(schema: type[Schema]) -> Schema:
+    """One instance for all queries: making one copies every field of the page."""
+    return schema(unknown=EXCLUDE)
 
 
 def split_page(query: str) -> dict[str, str]:

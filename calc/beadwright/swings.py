@@ -46,17 +46,27 @@ class Lever:
 
 @dataclass(frozen=True, slots=True)
 class Swing:
-    """What one lever does to the net saving.
+    """What one lever does.
 
     Attributes:
         lever: The lever.
-        at_low: Net saving a year with the lever low [money/year].
-        at_high: With the lever high [money/year].
+        low: The case with the lever low.
+        high: The case with it high.
     """
 
     lever: Lever
-    at_low: float
-    at_high: float
+    low: Case
+    high: Case
+
+    @property
+    def at_low(self) -> float:
+        """Net saving a year with the lever low [money/year]."""
+        return self.low.net_saving
+
+    @property
+    def at_high(self) -> float:
+        """Net saving a year with the lever high [money/year]."""
+        return self.high.net_saving
 
     @property
     def width(self) -> float:
@@ -113,8 +123,8 @@ def swings(case: Case, levers: Iterable[Lever]) -> tuple[Swing, ...]:
     found = [
         Swing(
             lever,
-            moved(case, factors_of(lever, lever.low)).net_saving,
-            moved(case, factors_of(lever, lever.high)).net_saving,
+            moved(case, factors_of(lever, lever.low)),
+            moved(case, factors_of(lever, lever.high)),
         )
         for lever in levers
     ]
@@ -136,25 +146,27 @@ def net_band(case: Case, found: Iterable[Swing]) -> tuple[float, float]:
     return here - _together(ends, -1), here + _together(ends, 1)
 
 
-def cost_bands(case: Case, levers: Iterable[Lever]) -> tuple[tuple[float, float], ...]:
+def cost_bands(case: Case, found: Iterable[Swing]) -> tuple[tuple[float, float], ...]:
     """Return low and high cost of a part, for the way now and the other [money].
 
     Args:
         case: The case [-].
-        levers: What is not known for sure [-].
+        found: Its swings [-].
     """
-    here = (part_cost(case.now, case.rates), part_cost(case.other, case.rates))
+    here = _part_costs(case)
     ends: tuple[list[tuple[float, float]], ...] = ([], [])
-    for lever in levers:
-        low, high = (moved(case, factors_of(lever, f)) for f in (lever.low, lever.high))
+    for swing in found:
+        low, high = _part_costs(swing.low), _part_costs(swing.high)
         for which, side in enumerate(ends):
-            at_low = part_cost((low.now, low.other)[which], low.rates)
-            at_high = part_cost((high.now, high.other)[which], high.rates)
-            side.append((at_low - here[which], at_high - here[which]))
+            side.append((low[which] - here[which], high[which] - here[which]))
     return tuple(
         (cost - _together(side, -1), cost + _together(side, 1))
         for cost, side in zip(here, ends, strict=True)
     )
+
+
+def _part_costs(case: Case) -> tuple[float, float]:
+    return part_cost(case.now, case.rates), part_cost(case.other, case.rates)
 
 
 def _together(ends: Iterable[tuple[float, float]], sign: int) -> float:
