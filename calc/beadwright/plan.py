@@ -115,7 +115,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         return "short", "the plate is under 1/8 in", ""
     if (
         job.joint == "square"
-        and job.thinner_m <= COLD_LAP_M
+        and job.thinner_m <= COLD_LAP_M * 1.001
         and (job.gap_m is None or job.gap_m > 0)
     ):
         return "short", "spray falls through an open gap", ""
