@@ -32,8 +32,8 @@ export class Bands {
     this.set = set;
     root.addEventListener("pointerdown", (event) => this.#down(event), { signal });
     root.addEventListener("pointermove", (event) => this.#move(event), { signal });
-    root.addEventListener("pointerup", (event) => this.#up(event), { signal });
-    root.addEventListener("pointercancel", () => this.#end(), { signal });
+    root.addEventListener("pointerup", (event) => this.#up(event.clientX), { signal });
+    root.addEventListener("pointercancel", () => this.#up(null), { signal });
     root.addEventListener("keydown", (event) => this.#key(event, true), { signal });
     root.addEventListener("keyup", (event) => this.#key(event, false), { signal });
   }
@@ -68,19 +68,15 @@ export class Bands {
     this.#follow(drag, event.clientX);
   }
 
-  /** @param {PointerEvent} event */
-  #up(event) {
+  /** @param {number | null} x null: the browser took the finger, to scroll */
+  #up(x) {
     const drag = this.#drag;
     if (!drag) return;
-    if (!drag.moved) this.#follow(drag, event.clientX);
+    if (!drag.moved && x !== null) this.#follow(drag, x);
     cancelAnimationFrame(this.#frame);
-    this.#end();
-    if (drag.text) this.set(drag.row.dataset["key"] ?? "", drag.text, { live: false });
-  }
-
-  #end() {
-    if (this.#drag) delete this.#drag.row.dataset["dragging"];
+    delete drag.row.dataset["dragging"];
     this.#drag = null;
+    if (drag.text) this.set(drag.row.dataset["key"] ?? "", drag.text, { live: false });
   }
 
   /** @param {Drag} drag @param {number} x */
