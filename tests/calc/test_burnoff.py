@@ -122,6 +122,19 @@ def test_every_point_is_a_printed_row() -> None:
     assert sum(len(fitted_points(kind, size)) for kind, size in FITTED) == fitted_kept.total()
 
 
+def test_the_volts_of_every_point_are_printed_too() -> None:
+    """Twice transcribed; a printed range such as 28..30 V is kept as its middle."""
+    printed: set[tuple[str, str, float, float]] = set()
+    with (FOLDER / "volts_procedures.csv").open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(file):
+            asked = json.loads(row["inputs"])
+            ends = [float(end) for end in row["expected"].split("..")]
+            middle = (ends[0] + ends[-1]) / 2
+            printed.add((asked["kind"], asked["size"], float(asked["current_a"]), middle))
+    kept = {(p.kind, p.size, float(p.current_a), float(p.volts)) for p in POINTS if p.volts}
+    assert kept - printed == set()
+
+
 def test_extension_assumed_where_none_is_printed() -> None:
     def point(tip: float | None, transfer: str) -> Point:
         return Point("solid", "0.045in", 200, 200, None, tip, transfer, "practice")

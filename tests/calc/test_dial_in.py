@@ -237,6 +237,40 @@ def test_units_change_nothing_but_the_steps(leg: str) -> None:
     assert one == pytest.approx(other or 0, rel=0.03)
 
 
+def section_at(answer: DialIn, travel: float) -> float:
+    """Weld metal of all passes at a travel [m²], by conservation of mass."""
+    feed = answer.settings.wire_feed.value or 0
+    laid = answer.job.wire.linear_mass_kg_m * feed * answer.plan.efficiency[1]
+    return laid / DENSITY / travel * answer.plan.passes
+
+
+def test_travel_room_of_a_fillet_is_a_sixteenth_over_to_a_flat_face() -> None:
+    travel = dialled(EXAMPLE).settings.travel
+    answer = dialled(EXAMPLE)
+    assert travel.low is not None
+    assert travel.high is not None
+    # 5/16 in leg, as welded 1.2 times ½·z², worked by hand: 3/8 in at most, flat at least.
+    assert section_at(answer, travel.low) == pytest.approx(1.2 * 0.009525**2 / 2, rel=1e-3)
+    assert section_at(answer, travel.high) == pytest.approx(0.0079375**2 / 2, rel=1e-3)
+
+
+def test_travel_room_of_a_butt_is_an_eighth_of_crown_to_half_the_usual() -> None:
+    answer = dialled(
+        {"joint": "square", "plate": "1/8in", "gap": "1/16in", "gas": "75/25", "dia": "0.035in",
+         "travel_by": "robot", "position": "1G"}
+    )  # fmt: skip
+    travel = answer.settings.travel
+    assert travel.low is not None
+    assert travel.high is not None
+    face, gap = 0.0015875 + 2 * 0.003, 0.0015875 * 0.003175
+    most = gap + 2 / 3 * face * 0.003175
+    least = gap + 2 / 3 * face * 0.0015875 / 2
+    assert section_at(answer, travel.high) == pytest.approx(least, rel=1e-6)
+    assert section_at(answer, travel.low) <= most * (1 + 1e-6)
+    if travel.low_by.startswith("slower heaps"):
+        assert section_at(answer, travel.low) == pytest.approx(most, rel=1e-6)
+
+
 # Faults of the core as small as they can be shown. Take the mark off when one is mended.
 
 

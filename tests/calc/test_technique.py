@@ -1,0 +1,74 @@
+"""What the hand holds: reach of the tip and angles that keep an order."""
+
+from itertools import pairwise
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from beadwright.joints import JOINTS, JointKind
+from beadwright.positions import POSITIONS, TRAVEL_RANGE_M_S, Lie, Mover
+from beadwright.technique import least_shade, tip_to_work, torch
+from beadwright.transfer import Transfer
+from beadwright.wires import WIRE_TYPES, wire_of
+
+INCH = 0.0254
+MOVERS: tuple[Mover, ...] = ("hand", "track", "robot")
+
+
+@pytest.mark.parametrize("name", WIRE_TYPES)
+@pytest.mark.parametrize("transfer", ["short", "spray"])
+def test_thicker_wire_is_never_held_closer(name: str, transfer: Transfer) -> None:
+    reaches = [tip_to_work(wire_of(name, size), transfer) for size in WIRE_TYPES[name].sizes]
+    for thin, thick in pairwise(reaches):
+        assert all(one <= other for one, other in zip(thin, thick, strict=True))
+    for low, set_, high in reaches:
+        # A pipefitter's tape: sixteenths, 1/4 to 1-1/4 in.
+        assert low < high
+        assert low <= set_ <= high
+        for reach in (low, set_, high):
+            assert reach * (1 + 1e-9) >= INCH / 4
+            assert reach <= 1.25 * INCH * (1 + 1e-9)
+            assert reach / INCH * 16 == pytest.approx(round(reach / INCH * 16), abs=1e-6)
+
+
+@pytest.mark.parametrize("name", WIRE_TYPES)
+def test_an_open_arc_is_held_no_closer_than_a_shorting_one(name: str) -> None:
+    for size in WIRE_TYPES[name].sizes:
+        wire = wire_of(name, size)
+        for short, spray in zip(
+            tip_to_work(wire, "short"), tip_to_work(wire, "spray"), strict=True
+        ):
+            assert short <= spray
+
+
+@pytest.mark.parametrize("joint", JOINTS)
+@pytest.mark.parametrize("lie", [position.lie for position in POSITIONS.values()])
+@pytest.mark.parametrize("transfer", ["short", "globular", "spray", "pulse"])
+def test_angles_are_in_order_and_within_reach(
+    joint: JointKind, lie: Lie, transfer: Transfer
+) -> None:
+    held = torch(joint, lie, transfer)
+    low, set_, high = held.travel_angle
+    assert 0 < low < set_ < high <= 25  # over 20-25 degrees is poor: machine manuals
+    low, set_, high = held.work_angle
+    assert 0 < low < set_ < high <= 95
+    assert held.way in ("push", "drag")
+    assert held.aim
+
+
+@given(st.floats(1, 499), st.floats(1, 499))
+def test_more_current_never_asks_for_a_lighter_filter(one: float, other: float) -> None:
+    low, high = sorted((one, other))
+    assert least_shade(low) <= least_shade(high)
+
+
+@pytest.mark.parametrize("lie", [position.lie for position in POSITIONS.values()])
+def test_a_machine_moves_at_least_as_fast_as_a_hand(lie: Lie) -> None:
+    tops = [TRAVEL_RANGE_M_S[mover, lie][1] for mover in MOVERS]
+    assert tops == sorted(tops)
+    for mover in MOVERS:
+        low, high = TRAVEL_RANGE_M_S[mover, lie]
+        assert 0 < low < high
+        # Uphill the pool sags first: never faster than downhill or flat.
+        assert TRAVEL_RANGE_M_S[mover, "vertical-up"][1] <= high
