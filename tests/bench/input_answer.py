@@ -12,12 +12,12 @@ import json
 import os
 import statistics
 
-from playwright.sync_api import CDPSession, Page, sync_playwright
+from playwright.sync_api import CDPSession, Page, ViewportSize, sync_playwright
 
 from beadwright_build.serve import SiteServer
 from beadwright_build.steps import build_site
 
-PHONE = {"width": 390, "height": 844}
+PHONE: ViewportSize = {"width": 390, "height": 844}
 AIMS_MS = {1.0: 16.0, 6.0: 100.0}
 MOVE = """
 async (moves) => {
@@ -57,10 +57,11 @@ def slow_down(session: CDPSession, rate: float, workers: list[str]) -> bool:
     """Slow the page down; return whether its workers took the same order."""
     session.send("Emulation.setCPUThrottlingRate", {"rate": rate})
     taken: list[bool] = []
-    session.on(
-        "Target.receivedMessageFromTarget",
-        lambda event: taken.append("error" not in json.loads(event["message"])),
-    )
+
+    def hear(event: dict[str, str]) -> None:
+        taken.append("error" not in json.loads(event["message"]))
+
+    session.on("Target.receivedMessageFromTarget", hear)
     for number, worker in enumerate(workers, 1):
         order = {
             "id": number,
@@ -77,7 +78,11 @@ def watch_workers(page: Page) -> tuple[CDPSession, list[str]]:
     """Open a DevTools session on the page, and collect one for each worker it starts."""
     session = page.context.new_cdp_session(page)
     workers: list[str] = []
-    session.on("Target.attachedToTarget", lambda event: workers.append(event["sessionId"]))
+
+    def meet(event: dict[str, str]) -> None:
+        workers.append(event["sessionId"])
+
+    session.on("Target.attachedToTarget", meet)
     session.send(
         "Target.setAutoAttach",
         {"autoAttach": True, "waitForDebuggerOnStart": False, "flatten": False},
