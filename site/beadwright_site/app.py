@@ -9,9 +9,12 @@ from pathlib import Path
 from flask import Blueprint, Flask, Response, request
 
 from beadwright_site.manifest import MANIFEST
+from beadwright_site.pages.cost import cost_page
 from beadwright_site.pages.dial_in import dial_in_page
 from beadwright_site.pages.method import method_page
 from beadwright_site.pages.missing import missing_page
+from beadwright_site.pages.shop import shop_page
+from beadwright_site.pages.supplies import supplies_page
 
 VENDOR = "BEADWRIGHT_VENDOR"
 """Environment variable: folder of front-end files, where ``flask run`` makes the app."""
@@ -47,6 +50,18 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
     def dial_in() -> Response:
         return _html(dial_in_page(request.query_string.decode("latin-1")))
 
+    @app.get("/cost/")
+    def cost() -> Response:
+        return _html(cost_page(request.query_string.decode("latin-1")))
+
+    @app.get("/supplies/")
+    def supplies() -> Response:
+        return _html(supplies_page(request.query_string.decode("latin-1")))
+
+    @app.get("/shop/")
+    def shop() -> Response:
+        return _html(shop_page(request.query_string.decode("latin-1")))
+
     @app.get("/method/")
     def method() -> Response:
         return _html(method_page())
@@ -65,5 +80,5 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
         return _html(missing_page(), 404)
 
     # Named for Flask above; the type checkers would call them unused.
-    del dial_in, method, missing, manifest, not_found
+    del dial_in, cost, supplies, shop, method, missing, manifest, not_found
     return app

@@ -14,6 +14,9 @@ from urllib.parse import urlencode
 PATHS: Mapping[str, str] = MappingProxyType(
     {
         "dial_in": "",
+        "cost": "cost/",
+        "supplies": "supplies/",
+        "shop": "shop/",
         "method": "method/",
         "missing": "404.html",
         "manifest": "manifest.webmanifest",
@@ -21,7 +24,13 @@ PATHS: Mapping[str, str] = MappingProxyType(
 )
 """Path of each page from the folder the app lives in, by endpoint."""
 
-NAVIGATION: tuple[tuple[str, str], ...] = (("dial_in", "Dial in"), ("method", "Method"))
+NAVIGATION: tuple[tuple[str, str], ...] = (
+    ("dial_in", "Dial in"),
+    ("cost", "Cost"),
+    ("supplies", "Supplies"),
+    ("shop", "Shop"),
+    ("method", "Method"),
+)
 """Endpoint and name of each page in the bar at the foot, in its order."""
 
 

@@ -7,8 +7,8 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 from typing import Any, cast
 
-from beadwright.api import answer_json
-from beadwright.errors import UnknownEntryError
+from beadwright.api import answer_csv, answer_json
+from beadwright.errors import FieldErrors, UnknownEntryError
 from beadwright.schemas import EXAMPLE_QUERY
 from beadwright_site.pages import PAGES
 
@@ -46,7 +46,12 @@ def _page(asked: Asked) -> dict[str, Any]:
         raise UnknownEntryError(f"no page {page[:40]}")
     parts: list[Any] | None = asked.get("parts")
     wanted = tuple(map(str, parts)) if isinstance(parts, list) else None
-    shown = PAGES[page](_text(asked, "query"), _kept(asked), wanted)
+    query, kept = _text(asked, "query"), _kept(asked)
+    if page == "dial-in" and kept:
+        from beadwright_site.pages.kept import kept_for
+
+        kept = kept_for(query, kept)
+    shown = PAGES[page](query, kept, wanted)
     return {
         "ok": shown.ok,
         "query": shown.query,
@@ -56,12 +61,76 @@ def _page(asked: Asked) -> dict[str, Any]:
     }
 
 
+# What only the pages of money need is imported when first asked.
+
+
+def _question(asked: Asked) -> tuple[str, str, Mapping[str, Any]]:
+    """Page, query and shop's defaults, as the core takes them."""
+    from beadwright_site.page_keys import DEFAULTS_OF
+    from beadwright_site.pages.example import asked_of
+    from beadwright_site.pages.kept import kept_for
+
+    page, query = _text(asked, "page"), _text(asked, "query")
+    if page in DEFAULTS_OF:  # the pages of money stand with an example; dial in has its own
+        query, _ = asked_of(query, DEFAULTS_OF[page])
+    return page, query, kept_for(query, _kept(asked))
+
+
 def _json(asked: Asked) -> dict[str, Any]:
-    return answer_json(_text(asked, "page"), _text(asked, "query"), _kept(asked))
+    return answer_json(*_question(asked))
+
+
+def _csv(asked: Asked) -> dict[str, Any]:
+    try:
+        return {"ok": True, "csv": answer_csv(*_question(asked))}
+    except FieldErrors as error:
+        return {"ok": False, "errors": error.messages}
+
+
+def _count(asked: Asked, key: str) -> int:
+    value = asked.get(key, 0)
+    if not isinstance(value, int):
+        raise TypeError(f"{key} is no count")
+    return value
+
+
+def _chance(asked: Asked) -> dict[str, Any]:
+    from beadwright_site.chance_runs import draw_chunk
+
+    try:
+        return draw_chunk(
+            _text(asked, "query"),
+            _kept(asked),
+            _count(asked, "way"),
+            _count(asked, "done"),
+            _count(asked, "chunk"),
+        )
+    except FieldErrors as error:
+        return {"ok": False, "errors": error.messages}
+
+
+def _keep(asked: Asked) -> dict[str, Any]:
+    """Say what of a file or form can be kept, and what each entry is called."""
+    from beadwright_site.pages.kept import check_kept, label_kept
+
+    good, wrong = check_kept(_kept(asked))
+    return {
+        "ok": not wrong,
+        "kept": good,
+        "errors": wrong,
+        "labels": {name: label_kept(name) for name in good},
+    }
 
 
 ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
-    {"check": _check, "page": _page, "json": _json}
+    {
+        "check": _check,
+        "page": _page,
+        "json": _json,
+        "csv": _csv,
+        "chance": _chance,
+        "keep": _keep,
+    }
 )
 """What the page may ask for, by name."""
 

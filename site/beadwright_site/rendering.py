@@ -36,6 +36,13 @@ def environment() -> Environment:
     )
 
 
+def _carried(endpoint: str) -> str:
+    # Only whole pages name the keys of all; the phone draws parts and need not read them.
+    from beadwright_site.page_keys import carried
+
+    return carried(endpoint)
+
+
 def render(template: str, endpoint: str, **values: Any) -> str:
     """Return a template rendered for the page of an endpoint.
 
@@ -48,5 +55,11 @@ def render(template: str, endpoint: str, **values: Any) -> str:
     return (
         environment()
         .get_template(template)
-        .render(url_for=links.url_for, endpoint=endpoint, navigation=NAVIGATION, **values)
+        .render(
+            url_for=links.url_for,
+            endpoint=endpoint,
+            navigation=NAVIGATION,
+            carried=_carried,
+            **values,
+        )
     )

@@ -1,6 +1,7 @@
 // @ts-check
-/* The job goes along: links back to the page that shows it carry its query. */
+/* What was typed goes along: each link to a page carries the entries that page knows. */
 const KEY = "beadwright job";
+const LATER_WAY = /^[bcd]_/;
 
 function read() {
   try {
@@ -12,17 +13,47 @@ function read() {
 
 let current = read();
 
+/** As a person would write it: slashes stay slashes. @param {string[][]} entries */
+function written(entries) {
+  return entries
+    .map(([key, text]) => `${key}=${encodeURIComponent(text ?? "").replaceAll("%2F", "/")
+      .replaceAll("%20", "+")}`)
+    .join("&");
+}
+
+/** Keys of a page, as its link in the bar names them; null where they are not known.
+ * @param {string} path @returns {((key: string) => boolean) | null} */
+function keysOf(path) {
+  for (const link of document.querySelectorAll("nav a[data-keys]")) {
+    if (!(link instanceof HTMLAnchorElement) || plain(link.pathname) !== plain(path)) continue;
+    const keys = new Set(link.dataset["keys"]?.split(" "));
+    return (key) => keys.has(key) || (keys.has("*") && LATER_WAY.test(key));
+  }
+  return null;
+}
+
+/** @param {string} path */
+const plain = (path) => path.replace(/index\.html$/, "");
+
 function write() {
+  const entries = [...new URLSearchParams(current)];
   for (const link of document.querySelectorAll("a[data-carry]")) {
-    if (link instanceof HTMLAnchorElement) link.search = current;
+    if (!(link instanceof HTMLAnchorElement)) continue;
+    const known = keysOf(link.pathname);
+    link.search = written(known ? entries.filter(([key]) => known(key)) : entries);
   }
 }
 
-/** @param {string} query the job now shown; empty for the example */
+/**
+ * What this page knows is as its query says; what only other pages know stays as it was.
+ * @param {string} query the job now shown; empty for the example
+ */
 export function carry(query) {
-  current = query;
+  const known = keysOf(location.pathname);
+  const others = [...new URLSearchParams(current)].filter(([key]) => known && !known(key));
+  current = written([...new URLSearchParams(query), ...others]);
   try {
-    sessionStorage.setItem(KEY, query);
+    sessionStorage.setItem(KEY, current);
   } catch {
     // Storage blocked: it holds until the page is loaded anew.
   }

@@ -1,0 +1,34 @@
+"""Which keys of the query each page knows, so that links carry to each what it can take."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from functools import cache
+from types import MappingProxyType
+
+from beadwright.cost_query import DEFAULTS as COST
+from beadwright.cost_query import PREFIXES
+from beadwright.schemas import DEFAULTS as JOB
+from beadwright.shop_page import DEFAULTS as SHOP
+from beadwright.supplies_query import DEFAULTS as SUPPLIES
+
+DEFAULTS_OF: Mapping[str, Mapping[str, str]] = MappingProxyType(
+    {"dial_in": JOB, "cost": COST, "supplies": SUPPLIES, "shop": SHOP}
+)
+"""Keys and defaults of each page, by endpoint."""
+
+
+@cache
+def carried(endpoint: str) -> str:
+    """Return the keys a link to a page carries, a blank between them.
+
+    ``*`` stands for the keys of later ways on the page that has them. A page that asks nothing has
+    none.
+
+    Args:
+        endpoint: A key of ``links.PATHS``.
+    """
+    keys = DEFAULTS_OF.get(endpoint, {})
+    later = PREFIXES[1:]
+    plain = [key for key in keys if not key.startswith(later)]
+    return " ".join([*plain, *("*" for _ in later[:1] if len(plain) < len(keys))])

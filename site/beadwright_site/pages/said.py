@@ -1,0 +1,47 @@
+"""Notes as a page shows them: the word, the text, where it comes from."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from beadwright.results import Note
+from beadwright.sources import SOURCES
+
+LEVEL_WORDS = {"stop": "Stop", "out": "Out of the window", "caution": "Mind", "note": "Note"}
+ORDER = ("stop", "out", "caution", "note")
+
+
+@dataclass(frozen=True, slots=True)
+class Said:
+    """A note with its source at hand.
+
+    Attributes:
+        level: stop, out, caution or note.
+        word: The word before it.
+        text: What it says.
+        source: Source id, or empty.
+        cited: How the source is named, or empty.
+    """
+
+    level: str
+    word: str
+    text: str
+    source: str
+    cited: str
+
+
+def said(note: Note) -> Said:
+    """Return a note with its source named."""
+    source = SOURCES.get(note.source)
+    cited = ""
+    if source is not None and note.source != "invented":
+        practice = source.how == "common practice"
+        cited = source.how if practice else f"{source.document}, {source.how}"
+    return Said(note.level, LEVEL_WORDS[note.level], note.text, note.source, cited)
+
+
+def said_all(notes: Iterable[Note]) -> tuple[Said, ...]:
+    """Return notes with their sources named, loudest first, each once."""
+    once = dict.fromkeys(notes)
+    return tuple(map(said, sorted(once, key=lambda note: ORDER.index(note.level))))

@@ -1,0 +1,148 @@
+"""The form of the Shop page: machine, circuit, leads, prices and rates; the phone keeps them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from beadwright.conductors import CONDUCTORS
+from beadwright.cost_query import DEFAULTS as COST
+from beadwright.cost_query import CostSchema
+from beadwright.demo_prices import DEMO_PRICES, INVENTED
+from beadwright.schemas import DEFAULTS as JOB
+from beadwright.shop_page import DEFAULTS as SHOP
+from beadwright.shop_page import DEMO_RATED, ShopSchema
+from beadwright.units import System
+from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of
+from beadwright_site.pages.job_form import job_form
+from beadwright_site.pages.kept import (
+    BOUGHT,
+    CIRCUIT,
+    HOURS,
+    LEADS,
+    MACHINE,
+    MINUTES,
+    OF_GAS,
+    OF_WIRE,
+    RATES,
+    USUAL,
+    gas_name,
+    way_buys,
+)
+from beadwright_site.pages.labels import LABELS
+
+AT_THE_JOB = ("amps", "arc_share")
+"""Asked of one job, not of the shop."""
+
+BLANKS = {"rated_amps": DEMO_RATED, "machine_amps": "no limit", "machine_volts": "no limit",
+          "generator": "on the mains", "amps": "as dialled in",
+          "arc_share": "not known"}  # fmt: skip
+
+_CIRCUIT_WORDS = "Wiring and breakers are an electrician's work."
+
+
+def shop_form(
+    texts: Mapping[str, str],
+    kept: Mapping[str, str],
+    system: System,
+    errors: Mapping[str, Sequence[str]],
+) -> tuple[EntryGroup, ...]:
+    """Return the form filled with what is kept, and over it what was typed.
+
+    Args:
+        texts: What is kept and typed, by name.
+        kept: What of it the phone keeps.
+        system: Units of bare numbers.
+        errors: Messages by name.
+    """
+    prices = tuple(price_names(texts))
+    named = {name: name.partition("@")[0] for name in prices}
+    measures = {**measures_of(CostSchema), **measures_of(ShopSchema)}
+    measures |= {name: measures[key] for name, key in named.items()}
+    defaults = {**COST, **SHOP}
+    demo = dict(_demo_prices())
+    defaults |= {name: demo.get(name, "") for name in named}
+    stand_in = (*(key for key in (*MACHINE, *CIRCUIT, *LEADS) if SHOP.get(key) or key in BLANKS),
+                *INVENTED, *demo)  # fmt: skip
+    invented = frozenset(k for k in stand_in if k not in texts and BLANKS.get(k, "1")[0].isdigit())
+    names = {key: key for key in (*MACHINE, *CIRCUIT, *LEADS, *RATES, *BOUGHT, *MINUTES, *HOURS,
+                                  *USUAL, "units", "currency", *prices)}  # fmt: skip
+    form = Form(texts, {}, defaults, measures, errors, invented, system, names)
+
+    def entry(key: str) -> Entry:
+        return form.entry(key, LABELS[key], blank=BLANKS.get(key, ""), words=key == "currency")
+
+    def price(name: str) -> Entry:
+        key, _, what = name.partition("@")
+        return form.entry(name, f"{LABELS[key].removeprefix('Price of ')}: {what}",
+                          blank="not known")  # fmt: skip
+
+    cables = [(name, name.replace("mm2", "mm²"), "") for name in CONDUCTORS]
+    cords = [choice for choice in cables if CONDUCTORS[choice[0]].cord_a is not None]
+    circuit = [
+        form.choice(key, LABELS[key], (("1", "1", ""), ("3", "3", "")))
+        if key == "phase"
+        else form.choice(key, LABELS[key], cords)
+        if key == "cord"
+        else entry(key)
+        for key in CIRCUIT
+    ]
+    leads = [form.choice("cable", LABELS["cable"], cables), entry("cable_length")]
+    return (
+        _group("machine", "Machine", [*map(entry, MACHINE)], is_open=True),
+        _group("circuit", "Circuit", circuit, words=_CIRCUIT_WORDS),
+        _group("leads", "Welding leads", leads),
+        _group("atjob", "At this job", [*map(entry, AT_THE_JOB)]),
+        _group("prices", "Prices of wire and gas", [*map(price, prices)],
+               words="To add a wire or a gas, pick it on Cost or as your usual."),
+        _group("usual", "Usual wire, gas, units", [*_usual(form, system), entry("currency")]),
+        _group("rates", "Rates", [*map(entry, RATES)]),
+        _group("bought", "Spools, tips, gas", [*map(entry, BOUGHT)]),
+        _group("minutes", "Minutes off the arc, rework", [*map(entry, MINUTES)]),
+        _group("hours", "Hours", [*map(entry, HOURS)]),
+    )  # fmt: skip
+
+
+def _group(
+    key: str, title: str, entries: Sequence[Entry], *, words: str = "", is_open: bool = False
+) -> EntryGroup:
+    wrong = any(entry.errors for entry in entries)
+    return EntryGroup(key, title, tuple(entries), is_open or wrong, (), words)
+
+
+def _usual(form: Form, system: System) -> Iterator[Entry]:
+    fields = {f.key: f for group in job_form({}, system) for f in group.fields}
+    for name, key in USUAL.items():
+        choices = [(o.value, o.word, o.under) for o in fields[key].options]
+        made = form.choice(name, LABELS[name], choices, "" if name in form.typed else JOB[key])
+        yield made
+    units = [(o.value, o.word, o.under) for o in fields["units"].options]
+    yield form.choice("units", LABELS["units"], units)
+
+
+def _demo_prices() -> Iterator[tuple[str, str]]:
+    """The demonstration shop's prices, under the names they would be kept."""
+    first = way_buys("", {}, {})
+    second = way_buys("b_", {}, {})
+    yield f"wire_price@{first[0]}", DEMO_PRICES["wire_price"]
+    yield f"wire_price@{second[0]}", DEMO_PRICES["b_wire_price"]
+    yield f"gas_price@{first[1]}", DEMO_PRICES["gas_price"]
+    yield f"cylinder_price@{first[1]}", DEMO_PRICES["cylinder_price"]
+
+
+def price_names(texts: Mapping[str, str]) -> Iterator[str]:
+    """Yield the prices to ask for: of every wire and gas kept, usual, or in the job.
+
+    Args:
+        texts: What is kept and typed, by name.
+    """
+    usual = {key: texts[name] for name, key in USUAL.items() if texts.get(name)}
+    ways = [way_buys("", {}, usual), way_buys("", texts, usual)]
+    ways += [way_buys("b_", texts, usual)]
+    wires = {name.partition("@")[2] for name in texts if name.startswith(f"{OF_WIRE[0]}@")}
+    gases = {gas_name(name.partition("@")[2]) for name in texts
+             if name.startswith(tuple(f"{key}@" for key in OF_GAS))}  # fmt: skip
+    for wire in dict.fromkeys([*(way[0] for way in ways), *sorted(wires)]):
+        yield f"{OF_WIRE[0]}@{wire}"
+    for gas in dict.fromkeys([*(way[1] for way in ways), *sorted(gases)]):
+        for key in OF_GAS:
+            yield f"{key}@{gas}"

@@ -1,0 +1,250 @@
+"""Supplies: wire, gas and small parts for a job; what is left on the spool and in the cylinder."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from typing import Any, Final
+
+from markupsafe import Markup
+
+from beadwright import units
+from beadwright.api import answer
+from beadwright.cost_page import invented_in_use
+from beadwright.errors import FieldErrors
+from beadwright.leftovers import SpoolLeft
+from beadwright.purchase import purchase_total
+from beadwright.results import Note
+from beadwright.supplies_page import SuppliesAnswer
+from beadwright.supplies_query import DEFAULTS, SuppliesSchema
+from beadwright.units import System
+from beadwright_site.links import query_of
+from beadwright_site.pages.cost_view import cents, written
+from beadwright_site.pages.entries import measures_of, read_entries, with_units
+from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
+from beadwright_site.pages.facts import Fact
+from beadwright_site.pages.job_card import job_card
+from beadwright_site.pages.kept import kept_for
+from beadwright_site.pages.labels import names_of
+from beadwright_site.pages.said import said_all
+from beadwright_site.pages.shown import Shown
+from beadwright_site.pages.supplies_form import SuppliesForm, supplies_form
+from beadwright_site.rendering import render
+
+PARTS = ("units-switch", "state", "need", "buy", "job-form", "spool", "spool-entries", "cylinder",
+         "cylinder-entries", "notes", "take")  # fmt: skip
+"""Element ids of the page's parts; each has a template of its own."""
+
+NAME: Final = "supplies"
+
+BY_WORDS = {"weight": "by weight", "size": "by size, wound as spools are",
+            "full": "against a full spool"}  # fmt: skip
+
+
+def _render(part: str, **values: Any) -> str:
+    return render(f"supplies/{part}.html", "supplies", part=part, **values)
+
+
+def show_supplies(
+    query: str, kept: Mapping[str, Any] | None = None, parts: Sequence[str] | None = None
+) -> Shown:
+    """Return the page's parts for a query.
+
+    Args:
+        query: The query string.
+        kept: What the phone keeps, by name.
+        parts: Which of ``PARTS`` to draw; None for all. A refusal always comes whole.
+    """
+    asked, example = asked_of(query, DEFAULTS)
+    shop = kept_for(asked, kept)
+    try:
+        found = answer(NAME, asked, shop)
+    except FieldErrors as error:
+        return _refused(asked, shop, error)
+    return _answered(found, shop, example, PARTS if parts is None else parts)
+
+
+def _entries_html(form: SuppliesForm) -> dict[str, str]:
+    return {
+        "spool-entries": _render("spool-entries", weight=form.weight, size=form.size),
+        "cylinder-entries": _render("cylinder-entries", entries=form.cylinder),
+    }
+
+
+def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
+    typed = read_entries(query, DEFAULTS)
+    wanted = typed.get("units") or kept.get("units", "us")
+    system: System = "si" if wanted.strip().lower() == "si" else "us"
+    form = supplies_form(typed, kept, system, None, error.messages)
+    general = [t for key, texts in error.messages.items() if key not in form.keys for t in texts]
+    html = {
+        "state": _render("state", kind="refused", count=len(error.messages), line=""),
+        "job-form": _render("job-form", groups=form.groups, general=general,
+                            hidden=form.hidden(typed)),
+        **_entries_html(form),
+    }  # fmt: skip
+    return Shown(False, query_of(typed), "Not taken", html, error.messages)
+
+
+def supplies_notes(found: SuppliesAnswer) -> tuple[Note, ...]:
+    """Return the answer's notes; invented figures are named as the form names them."""
+    names = names_of(invented_in_use(found.query))
+    return tuple(
+        Note(note.level, f"Invented figures still in use: {names}. Put in your own once.",
+             note.source, note.field)
+        if note.source == "invented" else note
+        for note in found.notes
+    )  # fmt: skip
+
+
+def _answered(
+    found: SuppliesAnswer, kept: Mapping[str, str], example: bool, parts: Sequence[str]
+) -> Shown:
+    system, sign = found.units, found.currency
+    typed = with_units(found.query.typed, measures_of(SuppliesSchema), system)
+    form = supplies_form(typed, kept, system, found)
+    entries = _entries_html(form)
+    other = "us" if system == "si" else "si"
+    line = job_card(found.planned.dialled).line
+    headline = headline_of(found)
+    views: dict[str, Callable[[], dict[str, Any]]] = {
+        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
+        "state": lambda: {
+            "kind": "example" if example else "yours",
+            "count": 0,
+            "line": EXAMPLE_NAME if example else "Your job",
+        },
+        "need": lambda: {
+            "headline": headline,
+            "job": f"{found.supplies.count:,} parts: {line}.",
+            "facts": tuple(need_facts(found)),
+        },
+        "buy": lambda: {
+            "rows": tuple(buy_rows(found)),
+            "total": _total(found, sign),
+        },
+        "spool": lambda: {"facts": tuple(spool_facts(found.spool, system))},
+        "cylinder": lambda: {
+            "text": found.gas_left.text if found.gas_left else "",
+            "facts": tuple(gas_facts(found)),
+        },
+        "notes": lambda: {"notes": said_all(supplies_notes(found))},
+        "take": lambda: {},
+        "job-form": lambda: {
+            "groups": form.groups,
+            "general": (),
+            "hidden": form.hidden(typed),
+        },
+    }
+    html = {
+        part: entries[part] if part in entries else _render(part, **views[part]())
+        for part in parts
+        if part in PARTS
+    }
+    asked = "" if example else query_of(typed)
+    return Shown(True, asked, f"{headline} · Supplies", html)
+
+
+def headline_of(found: SuppliesAnswer) -> str:
+    """Return what to buy, in a line."""
+    need = found.supplies
+    if need.count == 0:
+        return "Nothing to buy"
+    wire = _plural(need.packages.count, "package") + " of wire"
+    if need.packages.count == 0:
+        wire = "no wire"
+    if need.cylinders is None:
+        return f"Buy {wire}; gas from the bulk tank"
+    return f"Buy {wire}, {_plural(need.cylinders, 'cylinder')}"
+
+
+def _plural(count: int, noun: str) -> str:
+    return f"{count:,} {noun}{'' if count == 1 else 's'}"
+
+
+def need_facts(found: SuppliesAnswer) -> Iterator[Fact]:
+    """Yield what the parts take."""
+    need, system = found.supplies, found.units
+    yield Fact("", written(need.wire_kg, "mass", system), "wire")
+    yield Fact("", written(need.wire_m, "distance", system), "of wire off the spool")
+    yield Fact("", f"{need.packages.changes:,}", "change-overs")
+    yield Fact("", written(need.gas_m3, "gas_volume", system), "gas")
+    if need.cylinders_a_week is None:
+        yield Fact("", "bulk", "gas supply")
+    else:
+        yield Fact("", _few(need.cylinders_a_week), "cylinders a week")
+    if need.cylinder_s is None:
+        yield Fact("", written(need.packages.left_kg, "mass", system), "wire left over")
+    else:
+        yield Fact("", written(need.cylinder_s, "hours", system), "of arc, a full one")
+    yield Fact("", written(need.arc_s, "hours", system), "arc time")
+    years = need.package_years
+    lasts = "–" if years is None else "a lifetime" if years > 50 else _span(years)
+    yield Fact("", lasts, "a package lasts")
+    yield Fact("", f"{need.tips:,} + {need.nozzles:,}", "tips + nozzles")
+
+
+def _few(number: float) -> str:
+    return (
+        f"{number:,.0f}" if number >= 100 else f"{number:.1f}" if number >= 1 else f"{number:.2f}"
+    )
+
+
+def _span(years: float) -> str:
+    if years >= 2:
+        return f"{years:.1f} years"
+    months = years * 12
+    return f"{months:.1f} months" if months >= 1 else f"{years * 52:.1f} weeks"
+
+
+def buy_rows(found: SuppliesAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:
+    """Yield item, package, count, price of one, amount and note of each line."""
+    sign = found.currency
+    for row in found.purchases:
+        price = "–" if row.price is None else cents(row.price, sign)
+        amount = "–" if row.amount is None else cents(row.amount, sign)
+        package = row.package.replace("ft3", " ft³").replace(".00 ", " ")
+        yield row.item, package, f"{row.count:,}", price, amount, row.note
+
+
+def _total(found: SuppliesAnswer, sign: str) -> str:
+    total = purchase_total(found.purchases)
+    return "a price is missing" if total is None else cents(total, sign)
+
+
+def spool_facts(left: SpoolLeft | None, system: System) -> Iterator[Fact]:
+    """Yield what the begun spool still lays; nothing if it was neither weighed nor measured."""
+    if left is None:
+        return
+    yield Fact("", _span_of(left.weld_m, "distance", system), "of this weld")
+    yield Fact("", _span_of(left.wire_kg, "mass", system), f"wire, {BY_WORDS[left.by]}")
+    yield Fact("", f"{left.parts:,.1f}", "parts")
+    yield Fact("", written(left.wire_m, "distance", system), "of wire")
+    yield Fact("", written(left.arc_s, "time", system), "of arc")
+
+
+def _span_of(three: tuple[float, float, float], measure: str, system: System) -> str:
+    low, taken, high = (units.show(value, measure, system) for value in three)
+    unit = units.symbol(measure, system)
+    return f"{taken} {unit}" if low == high else f"{taken} {unit} ({low}–{high})"
+
+
+def gas_facts(found: SuppliesAnswer) -> Iterator[Fact]:
+    """Yield what the cylinder at hand still gives; nothing if nothing was written about it."""
+    left = found.gas_left
+    if left is None or left.gas_m3 <= 0:
+        return
+    yield Fact("", written(left.lasts_s, "time", found.units), "with the gas on")
+    yield Fact("", f"{left.parts:,.1f}", "parts")
+    yield Fact("", written(left.gas_m3, "gas_volume", found.units), "gas that can be drawn")
+
+
+def supplies_page(query: str) -> str:
+    """Return the whole page for a query, as Flask answers it and as it is frozen.
+
+    Args:
+        query: The query string.
+    """
+    shown = show_supplies(query)
+    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
+    return render("supplies/page.html", "supplies", shown=shown, parts=parts,
+                  part_ids=" ".join(PARTS))  # fmt: skip

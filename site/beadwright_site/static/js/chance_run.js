@@ -1,0 +1,75 @@
+// @ts-check
+import { engine } from "./engine.js";
+import { kept } from "./kept.js";
+import { put } from "./morph.js";
+
+/** @import { BeadAnswer } from "./answer_page.js" */
+
+const FIRST_CHUNK = 25;
+const CHUNK_MS = 60; // short, so that nothing asked meanwhile waits
+
+/** The chance that switching pays, drawn chunk by chunk; to stop is to ask no more. */
+export class ChanceRun {
+  #token = {};
+  #done = 0;
+
+  /** @param {BeadAnswer} root @param {AbortSignal} signal */
+  constructor(root, signal) {
+    this.root = root;
+    root.addEventListener("click", (event) => this.#tapped(event), { signal });
+    signal.addEventListener("abort", () => this.drop());
+  }
+
+  /** What is under way answers a question nobody asks any more. */
+  drop() {
+    this.#token = {};
+    this.#done = 0;
+  }
+
+  /** @param {Event} event */
+  #tapped(event) {
+    const button = event.target instanceof Element ? event.target.closest("[data-chance]") : null;
+    if (!(button instanceof HTMLElement)) return;
+    event.preventDefault();
+    const wanted = button.dataset["chance"];
+    if (wanted === "stop") this.#stop(button);
+    else void this.#run(wanted === "on" ? this.#done : 0);
+  }
+
+  /** @param {HTMLElement} button */
+  #stop(button) {
+    this.#token = {};
+    button.dataset["chance"] = "on";
+    button.textContent = "Go on";
+  }
+
+  /** @param {number} from */
+  async #run(from) {
+    const token = {};
+    this.#token = token;
+    this.#done = from;
+    const way = Number(this.root.querySelector("#chance")?.getAttribute("data-way") ?? 1);
+    const query = this.root.query;
+    let chunk = FIRST_CHUNK;
+    for (let finished = false; !finished;) {
+      const began = performance.now();
+      const payload = { query, kept: kept.now, way, done: this.#done, chunk };
+      const answer = await engine.call("chance", payload).catch(() => null);
+      if (token !== this.#token) return;
+      if (!answer?.ok) return this.#broken();
+      put(answer.html);
+      this.#done = answer.done;
+      finished = answer.finished;
+      const took = Math.max(performance.now() - began, 1);
+      chunk = Math.min(1_000, Math.max(5, Math.round(chunk * CHUNK_MS / took)));
+      // The page is drawn and fingers are heard between two chunks.
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+      if (token !== this.#token) return;
+    }
+  }
+
+  #broken() {
+    const line = this.root.querySelector("#chance .small");
+    if (line) line.textContent = "The draws broke off. Draw again.";
+  }
+}

@@ -1,0 +1,115 @@
+// @ts-check
+import { kept } from "./kept.js";
+
+/** @import { BeadAnswer } from "./answer_page.js" */
+/** @import { Names } from "./kept.js" */
+
+const BARE = /^[$€£¥₹]?\s*[\d\s.,/-]*\d$/;
+const SAID_MS = 2_500;
+
+/** With its unit: what is kept must mean the same whatever units a page shows.
+ * @param {HTMLInputElement} field */
+function textOf(field) {
+  const text = field.value.trim();
+  const unit = field.dataset["unit"] ?? "";
+  return field.type === "text" && unit && BARE.test(text) ? text + unit : text;
+}
+
+/**
+ * Keeps what is asked once. On Shop an entry is kept as soon as it holds; on the other pages a
+ * price is tried first, and kept by a tap.
+ */
+export class Keeping {
+  /** Entries changed and not yet found right. @type {Names} */
+  #pending = {};
+
+  /** @param {BeadAnswer} root @param {AbortSignal} signal */
+  constructor(root, signal) {
+    this.root = root;
+    root.addEventListener("click", (event) => this.#tapped(event), { signal });
+    root.addEventListener("shown", () => this.#unhide(), { signal });
+    this.#unhide();
+  }
+
+  #unhide() {
+    for (const button of this.root.querySelectorAll("[data-keep-all]")) {
+      if (button instanceof HTMLElement) button.hidden = false;
+    }
+  }
+
+  /** @param {HTMLInputElement} field @returns {boolean} true if the entry is the shop's, not the job's */
+  takes(field) {
+    const name = field.dataset["keep"];
+    if (this.root.page !== "shop") return false;
+    if (name) this.#pending[name] = textOf(field);
+    void this.#try();
+    return true;
+  }
+
+  async #try() {
+    const pending = this.#pending;
+    const names = { ...kept.now, ...pending };
+    if (!(await this.root.ask(this.#jobQuery(), names)) || pending !== this.#pending) return;
+    this.#pending = {};
+    if (!Object.keys(pending).length) return;
+    await kept.keep(pending);
+    this.#say();
+  }
+
+  /** The job's part of the query: what the form holds past what is kept, and what came typed. */
+  #jobQuery() {
+    const form = this.root.form.element;
+    const query = new URLSearchParams();
+    for (const field of form.elements) {
+      if (!(field instanceof HTMLInputElement) || !field.value.trim()) continue;
+      if (field.type === "radio" && !field.checked) continue;
+      if (!field.dataset["keep"]) query.set(field.name, textOf(field));
+    }
+    for (const [key, text] of new URLSearchParams(this.root.query)) {
+      const name = form.elements.namedItem(key);
+      const shops = name instanceof RadioNodeList
+        || (name instanceof HTMLInputElement && name.dataset["keep"] !== undefined);
+      if (shops && !(key in this.#pending)) query.set(key, text);
+    }
+    return query.toString();
+  }
+
+  #say() {
+    const state = this.root.querySelector("#state");
+    if (!state) return;
+    const before = state.textContent;
+    state.textContent = kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing";
+    setTimeout(() => {
+      if (state.textContent?.includes("ept")) state.textContent = before;
+    }, SAID_MS);
+  }
+
+  /** @param {Event} event */
+  #tapped({ target }) {
+    const button = target instanceof Element ? target.closest("[data-keep-all]") : null;
+    if (button) void this.#keepAll();
+  }
+
+  async #keepAll() {
+    /** @type {Names} */
+    const found = {};
+    const form = this.root.form;
+    for (const field of form.element.elements) {
+      if (!(field instanceof HTMLInputElement) || !field.dataset["keep"]) continue;
+      if (field.type === "text" && field.value.trim()) {
+        found[field.dataset["keep"]] = textOf(field);
+      }
+    }
+    if (!(await this.root.ask(form.query()))) return; // what is wrong is not kept
+    await kept.keep(found);
+    for (const field of form.element.querySelectorAll("[data-keep]")) {
+      const name = field instanceof HTMLInputElement ? field.dataset["keep"] : undefined;
+      // The query would outrank it for ever; from here on it comes from the phone.
+      if (name && name in found && field instanceof HTMLInputElement && field.type === "text") {
+        field.value = "";
+      }
+    }
+    await this.root.ask(form.query());
+    this.#say();
+  }
+}

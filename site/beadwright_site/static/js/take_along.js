@@ -1,0 +1,62 @@
+// @ts-check
+import { engine } from "./engine.js";
+import { giveFile } from "./give_file.js";
+import { kept } from "./kept.js";
+
+/** @import { BeadAnswer } from "./answer_page.js" */
+
+const TYPES = { csv: "text/csv", json: "application/json" };
+const SAID_MS = 2_500;
+
+/** Print, and files made of the worker's own answer. */
+export class TakeAlong {
+  /** @param {BeadAnswer} root @param {AbortSignal} signal */
+  constructor(root, signal) {
+    this.root = root;
+    root.addEventListener("click", (event) => this.#tapped(event), { signal });
+    root.addEventListener("shown", () => this.#unhide(), { signal });
+    this.#unhide();
+  }
+
+  #unhide() {
+    for (const button of this.root.querySelectorAll("[data-print], [data-export]")) {
+      if (button instanceof HTMLElement) button.hidden = false;
+    }
+  }
+
+  /** @param {Event} event */
+  #tapped({ target }) {
+    const button = target instanceof Element ? target.closest("[data-print], [data-export]") : null;
+    if (!(button instanceof HTMLElement)) return;
+    if (button.dataset["print"] !== undefined) print();
+    else void this.#export(button);
+  }
+
+  /** @param {HTMLElement} button */
+  async #export(button) {
+    const kind = button.dataset["export"] === "csv" ? "csv" : "json";
+    const before = button.textContent;
+    let said = "Saved";
+    try {
+      const text = await this.#text(kind);
+      const name = `${button.dataset["name"] ?? "answer"}.${kind}`;
+      said = await giveFile(new File([text], name, { type: TYPES[kind] }));
+    } catch (error) {
+      said = error instanceof Error ? `Not saved: ${error.message}` : "Not saved";
+    }
+    button.textContent = said;
+    setTimeout(() => { button.textContent = before; }, SAID_MS);
+  }
+
+  /** @param {"csv" | "json"} kind */
+  async #text(kind) {
+    const { page, query } = this.root;
+    const chance = this.root.querySelector("#chance[data-drawn]");
+    const draws = kind === "json" && chance instanceof HTMLElement ? chance.dataset["draws"] : "";
+    const asked = draws ? [query, `draws=${draws}`].filter(Boolean).join("&") : query;
+    const answer = await engine.call(kind, { page, query: asked, kept: kept.now });
+    if (answer.errors) throw new Error("an entry cannot be taken");
+    // The mark at the front lets a spreadsheet read the signs right.
+    return kind === "csv" ? `\ufeff${answer.csv}` : `${JSON.stringify(answer, null, 2)}\n`;
+  }
+}
