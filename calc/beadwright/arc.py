@@ -7,6 +7,9 @@ Volts are at the arc: a meter at the machine reads the drop of cable and clamp o
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 from beadwright.gases import Gas
 from beadwright.wires import Kind
 
@@ -42,21 +45,39 @@ def short_circuit_volts(current_a: float, gas: Gas) -> float:
     return foot + SHORT_SLOPE_V_A * current_a
 
 
-def open_arc_volts(current_a: float, gas: Gas) -> float:
+OPEN_LINES: Mapping[str, tuple[float, float]] = MappingProxyType(
+    {
+        "0.030in": (15.4, 0.045),
+        "0.035in": (15.4, 0.045),
+        "0.045in": (19.5, SPRAY_SLOPE_V_A),
+        "0.052in": (19.5, SPRAY_SLOPE_V_A),
+        "1/16in": (17.5, SPRAY_SLOPE_V_A),
+    }
+)
+"""Middle of the open arc in argon by wire size: foot [V] and slope [V/A].
+
+Thin wire asks more volts for each amp; 1/16 in burns 2 V lower than 0.045 in at equal current.
+"""
+
+
+def open_arc_volts(current_a: float, gas: Gas, size: str) -> float:
     """Return the middle of the spray (or globular) window for solid wire [V].
 
     Source: argon mixtures: Machinery's Handbook, 31st ed., p. 1583, Table 5, spray rows; spray
-    ranges of a published equipment sheet; handbook spray procedures in 90/10 (from memory); line
-    and gas shift (0.09 V per 1 % CO2) drawn here. CO2: straight line through the condition tables
-    of power-source manuals, 85-435 A (11.6 + 0.0645 I, one standard deviation 0.9 V).
+    ranges of a published equipment sheet; handbook spray procedures in 90/10 and 98/2 (from
+    memory); lines by size and gas shift (0.09 V per 1 % CO2) drawn here. CO2: straight line
+    through the condition tables of power-source manuals, 85-435 A (11.6 + 0.0645 I, one standard
+    deviation 0.9 V), whatever the size.
 
     Args:
         current_a: Mean current [A].
         gas: Shielding gas [-].
+        size: Inch name of the wire diameter [-].
     """
     if gas.co2 > 0.5:
         return _CO2_FOOT_V + _CO2_SLOPE_V_A * current_a
-    return 19.5 + 9.0 * gas.co2 + SPRAY_SLOPE_V_A * current_a
+    foot, slope = OPEN_LINES[size]
+    return foot + 9.0 * gas.co2 + slope * current_a
 
 
 def short_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, float]:
@@ -75,7 +96,7 @@ def short_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, 
     return middle - below, middle, middle + SHORT_HALF_BAND_V
 
 
-def open_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, float]:
+def open_window(current_a: float, gas: Gas, kind: Kind, size: str) -> tuple[float, float, float]:
     """Return low, set and high volts in spray or globular transfer [V].
 
     Metal-cored wire runs clean over a far wider range than solid: published sheets for class
@@ -86,13 +107,14 @@ def open_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, f
         current_a: Mean current [A].
         gas: Shielding gas [-].
         kind: Solid or metal-cored [-].
+        size: Inch name of the wire diameter [-].
     """
-    middle = open_arc_volts(current_a, gas)
+    middle = open_arc_volts(current_a, gas, size)
     if kind == "solid":
         return middle - OPEN_BELOW_V, middle, middle + OPEN_ABOVE_V
     top = min(_CORED_TOP_V, _CORED_TOP_FOOT_V + _CORED_TOP_SLOPE_V_A * current_a)
     low = middle - _CORED_OPEN_BELOW_V
-    return low, min(middle + 1.0, top), max(top, low)
+    return low, max(low, min(middle + 1.0, top)), max(top, low)
 
 
 def arc_length_m(volts: float) -> float:

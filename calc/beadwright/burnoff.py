@@ -47,8 +47,8 @@ class BurnOff:
 CONSTANTS: Mapping[tuple[Kind, str], BurnOff] = MappingProxyType(
     {
         ("solid", "0.030in"): BurnOff(3.809, 3.126e-7, 0.13, 10),
-        ("solid", "0.035in"): BurnOff(3.466, 4.011e-7, 0.18, 29),
-        ("solid", "0.045in"): BurnOff(4.192, 3.454e-7, 0.18, 18),
+        ("solid", "0.035in"): BurnOff(3.466, 4.011e-7, 0.20, 29),
+        ("solid", "0.045in"): BurnOff(4.192, 3.454e-7, 0.19, 18),
         ("solid", "0.052in"): BurnOff(4.015, 4.629e-7, 0.15, 3),
         ("solid", "1/16in"): BurnOff(3.663, 5.740e-7, 0.13, 9),
         ("metal-cored", "0.035in"): BurnOff(3.284, 5.473e-7, 0.20, 0),

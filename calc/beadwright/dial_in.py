@@ -229,7 +229,11 @@ def _settings(job: Job, plan: Plan) -> tuple[Settings, Operating | None, float |
     point = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m, hand.volts)
     if hand.volts is None and plan.transfer != "pulse":
         volts = units.settable(point.volts, "volts", job.units)
-        point = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m, volts)
+        if job.machine_volts_v is not None:
+            volts = min(volts, job.machine_volts_v)
+        stepped = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m, volts)
+        if transfer_at(stepped.current_a, volts, job.wire, job.gas) == plan.transfer:
+            point = stepped
     laid = laid_rate(job.wire, feed, plan.efficiency[1])
     travel = hand.travel_m_s or travel_for_section(laid, plan.bead_m2)
     travel_quantity = _window(

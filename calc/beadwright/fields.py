@@ -38,9 +38,17 @@ class Measured(fields.Field[float]):
             raise ValidationError(str(error)) from error
         slack = 1e-12
         if not self.low * (1 - slack) <= number <= self.high * (1 + slack):
-            allowed = f"{self.low_text} to {self.high_text}"
+            allowed = f"{self._end(self.low_text, self.low, system)} to " + self._end(
+                self.high_text, self.high, system
+            )
             raise ValidationError(f"{units.short(str(value))} is outside {allowed}: {self.why}")
         return number
+
+    def _end(self, text: str, value: float, system: units.System) -> str:
+        """Return an end of the range as the asker's units have it."""
+        if system == "us":
+            return text
+        return f"{units.show(value, self.measure, 'si')} {units.symbol(self.measure, 'si')}"
 
     @staticmethod
     def context_units(data: Mapping[str, Any] | None) -> str:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError
+from beadwright.units import quoted
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,7 +86,8 @@ def gas_of(name: str) -> Gas:
     """
     gas = GASES.get(name)
     if gas is None:
-        raise UnknownEntryError(f"{name} is not in the table; it has {', '.join(GASES)}")
+        known = ", ".join(GASES)
+        raise UnknownEntryError(f"{quoted(name)} is not in the table; it has {known}")
     return gas
 
 

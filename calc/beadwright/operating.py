@@ -14,7 +14,7 @@ LEAST_EXTENSION_M = 0.0015
 """Shortest extension the balance is asked for; closer the arc burns into the tip [m]."""
 
 _ROUNDS = 12
-"""Fixed-point rounds: each shrinks the error about twentyfold, so this is far past 1e-9."""
+"""Fixed-point rounds: each shrinks the error about twentyfold inside a wire's usual range."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,7 +47,7 @@ def volts_window(
     """
     if transfer == "short":
         return short_window(current_a, gas, wire.kind)
-    return open_window(current_a, gas, wire.kind)
+    return open_window(current_a, gas, wire.kind, wire.size)
 
 
 def extension(tip_to_work_m: float, volts: float) -> float:
@@ -80,7 +80,7 @@ def at_feed(
         tip_to_work_m: Contact tip to work, above zero [m].
         volts: Volts at the arc, or None for the mode's own [V].
     """
-    here = volts if volts is not None else open_arc_volts(200.0, gas)
+    here = volts if volts is not None else open_arc_volts(200.0, gas, wire.size)
     current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
     if volts is None:
         for _ in range(_ROUNDS):

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from math import inf
+from dataclasses import dataclass, replace
+from math import ceil, inf
 
 from beadwright import units
+from beadwright.current_limits import current_limits
 from beadwright.deposition import deposition_efficiency, feed_for_travel, laid_rate
 from beadwright.fillets import (
     REINFORCED_OVER_FLAT,
@@ -19,7 +20,6 @@ from beadwright.heat import (
     BURN_THROUGH_J_M2,
     THIN_M,
     burn_through_current,
-    fusion_current,
     thickness_current,
 )
 from beadwright.job import Job
@@ -29,9 +29,8 @@ from beadwright.operating import at_feed, feed_at_current
 from beadwright.positions import COMFORTABLE_TRAVEL_M_S, TRAVEL_RANGE_M_S
 from beadwright.technique import tip_to_work
 from beadwright.transfer import (
-    OPEN_TOP_A,
-    SHORT_RANGE_A,
     Transfer,
+    gas_refused,
     spray_refused,
     transition_current,
 )
@@ -45,7 +44,9 @@ SHORT_BELOW_M = 0.0031
 COLD_LAP_M = 3 / 16 * _IN
 """Over this, short circuit may lie on the plate without fusing [m]. Common practice."""
 
-MOST_PASSES = 60
+MOST_PASSES = 150
+"""More than the largest leg takes in the position that takes most."""
+
 _SIZE_SLACK = 1.03
 """So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
 FEEDER_M_S = (50 * _IN / 60, 800 * _IN / 60)
@@ -54,6 +55,10 @@ FEEDER_M_S = (50 * _IN / 60, 800 * _IN / 60)
 SQUARE_GAP_FROM_M = 1 / 16 * _IN
 SQUARE_MOST_GAP_M = 1 / 8 * _IN
 SQUARE_REINFORCEMENT_M = 1 / 16 * _IN
+
+
+_STEP_ROOM = 0.98
+"""Room left under the heat limit for the steps a hand sets volts and feed in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +76,7 @@ class Plan:
         passes: Passes [-].
         currents: Room for the current [A].
         feeds: Room for the wire feed [m/s].
+        too_hot: True if no number of passes keeps the heat under what thin plate stands.
     """
 
     transfer: Transfer
@@ -83,6 +89,7 @@ class Plan:
     passes: int
     currents: Window
     feeds: Window
+    too_hot: bool = False
 
     @property
     def bead_m2(self) -> float:
@@ -92,7 +99,7 @@ class Plan:
     @property
     def open(self) -> bool:
         """True if a feed is left that holds every limit."""
-        return self.feeds.open and not self.refused
+        return self.feeds.open and not self.refused and not self.too_hot
 
 
 def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
@@ -105,12 +112,15 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         job: The job [-].
     """
     refusal = spray_refused(job.wire, job.gas, job.position)
+    wrong_gas = gas_refused(job.wire, job.gas)
     if job.transfer == "spray":
-        return "spray", "you asked for spray", refusal
+        return "spray", "you asked for spray", refusal or wrong_gas
     if job.transfer == "short":
-        return "short", "you asked for short circuit", ""
+        return "short", "you asked for short circuit", wrong_gas
     if job.transfer == "pulse":
-        return "pulse", "you asked for pulse", spray_refused(job.wire, job.gas)
+        return "pulse", "you asked for pulse", spray_refused(job.wire, job.gas) or wrong_gas
+    if wrong_gas:
+        return "short", wrong_gas, wrong_gas
     if job.thinner_m < SHORT_BELOW_M:
         return "short", "the plate is under 1/8 in", ""
     if (
@@ -159,62 +169,6 @@ def largest_bead_m2(job: Job) -> float:
         job: The job [-].
     """
     return REINFORCED_OVER_FLAT * flat_section(job.position.practical_leg_m)
-
-
-def current_limits(job: Job, transfer: Transfer) -> Iterator[Limit]:
-    """Yield every limit on the current [A]."""
-    wire, thin = job.wire, job.thinner_m
-    if transfer == "spray":
-        least = transition_current(wire, job.gas)
-        yield Limit(
-            "transition",
-            f"below {least:.0f} A this wire drops out of spray",
-            low=least,
-            source="mig-handbook-1-2",
-        )
-    short_low, short_high = SHORT_RANGE_A[wire.size]
-    if transfer == "short":
-        yield Limit(
-            "short-low",
-            f"below {short_low:.0f} A this wire stubs",
-            low=short_low,
-            source="power-source-rule",
-        )
-        yield Limit(
-            "short-top",
-            f"over {short_high:.0f} A this wire no longer shorts evenly",
-            high=short_high,
-            source="equipment-sheet",
-        )
-    else:
-        top = OPEN_TOP_A[wire.kind, wire.size]
-        low = short_high * 0.8 if transfer == "globular" else short_low
-        yield Limit(
-            "wire-top",
-            f"{top:.0f} A is this wire's usual top",
-            low=low,
-            high=top,
-            source="equipment-sheet" if wire.kind == "solid" else "e70c-sheet",
-        )
-    if thin < THIN_M:
-        top = burn_through_current(thin)
-        yield Limit(
-            "burn-through",
-            f"over {top:.0f} A this plate burns through",
-            high=top,
-            source="power-source-conditions",
-        )
-    least = fusion_current(thin)
-    yield Limit(
-        "fusion", f"below {least:.0f} A the bead lies on the plate without fusing", low=least
-    )
-    if job.machine_amps_a is not None:
-        yield Limit(
-            "machine",
-            f"your machine stops at {job.machine_amps_a:.0f} A",
-            high=job.machine_amps_a,
-            source="yours",
-        )
 
 
 def feed_limits(
@@ -281,21 +235,21 @@ def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
     efficiency = deposition_efficiency(job.wire, job.gas, transfer)
     currents = bind(current_limits(job, transfer))
     first: Plan | None = None
-    for passes in range(1, MOST_PASSES + 1):
+    fewest = max(1, ceil(shape.section_m2 / (largest_bead_m2(job) * _SIZE_SLACK)))
+    for passes in range(fewest, MOST_PASSES + 1):
         bead = shape.section_m2 / passes
         feeds = bind(feed_limits(job, transfer, tip, bead, efficiency[1]))
         plan = Plan(
             transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents, feeds
         )
-        if bead > largest_bead_m2(job) * _SIZE_SLACK:
-            continue
         first = first or plan
         if _holds(job, plan):
             return plan
         if not feeds.open and feeds.high_limit.key == "travel-high":
             break  # more passes only ask for more speed
-    assert first is not None  # largest leg 2 in over 60 passes is always small enough
-    return first
+    assert first is not None  # MOST_PASSES makes the largest leg small enough in any position
+    ours = job.by_hand.wire_feed_m_s is None and job.by_hand.travel_m_s is None
+    return replace(first, too_hot=ours and first.feeds.open)
 
 
 def _holds(job: Job, plan: Plan) -> bool:
@@ -317,7 +271,7 @@ def _cool_enough(job: Job, plan: Plan) -> bool:
     point = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m, job.by_hand.volts)
     laid = laid_rate(job.wire, feed, plan.efficiency[1])
     travel = laid / (STEEL_DENSITY_KG_M3 * plan.bead_m2)
-    return point.volts * point.current_a / travel <= heat_ceiling_j_m(job)
+    return point.volts * point.current_a / travel <= _STEP_ROOM * heat_ceiling_j_m(job)
 
 
 def best_feed(job: Job, plan: Plan) -> float:

@@ -8,6 +8,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.errors import UnknownEntryError
+from beadwright.units import quoted
 
 Lie = Literal["flat", "horizontal", "vertical-up", "vertical-down", "overhead"]
 Mover = Literal["hand", "track", "robot"]
@@ -119,6 +120,7 @@ def position_of(name: str) -> Position:
         number = wanted[0] + wanted[2:].lower()
     if number is None or number not in POSITIONS:
         raise UnknownEntryError(
-            f"{name} is no position; use 1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G or PA to PG"
+            f"{quoted(name)} is no position; use 1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G "
+            "or PA to PG"
         )
     return POSITIONS[number]

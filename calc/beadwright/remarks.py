@@ -16,7 +16,7 @@ from beadwright.outcome import Outcome, Settings
 from beadwright.plan import COLD_LAP_M, Plan
 from beadwright.results import Note
 from beadwright.technique import least_shade
-from beadwright.transfer import NAMES
+from beadwright.transfer import NAMES, gas_refused
 
 _IN = 0.0254
 _HAIR = 1e-9
@@ -40,7 +40,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
         outcome: What they make, or None without a set point [-].
     """
     notes = [
-        *_shut(plan),
+        *_shut(job, plan),
         *_outside(job, settings),
         *_size(job, plan),
         *_laid(job, plan, outcome),
@@ -50,9 +50,19 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
     return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
 
 
-def _shut(plan: Plan) -> Iterator[Note]:
+def _shut(job: Job, plan: Plan) -> Iterator[Note]:
     if plan.refused:
-        yield Note("stop", f"No spray here: {plan.refused}.", "mig-handbook-1-2", "transfer")
+        what = "Wrong gas" if gas_refused(job.wire, job.gas) == plan.refused else "No spray here"
+        yield Note("stop", f"{what}: {plan.refused}.", "mig-handbook-1-2", "transfer")
+    elif plan.too_hot:
+        yield Note(
+            "stop",
+            "Two limits fight: a bead this size burns through this plate; but lighter beads ask "
+            "for more speed than you have. "
+            + ("Ask for a smaller leg." if job.is_fillet else "Close the gap."),
+            "power-source-conditions",
+            "leg" if job.is_fillet else "gap",
+        )
     elif not plan.feeds.open:
         low, high = plan.feeds.low_limit, plan.feeds.high_limit
         yield Note("stop", f"Two limits fight: {low.text}; but {high.text}.", low.source, "wfs")

@@ -31,8 +31,9 @@ TRANSITION_A: Mapping[str, tuple[tuple[float, float], ...]] = MappingProxyType(
 """Least spray current of solid wire by size: (CO2 share, current [A]).
 
 Source: 0 % column: MIG handbook Table 1-2, mild steel, 98 Ar/2 O2. CO2 columns for 0.035, 0.045
-and 1/16 in: supplier handbook table, from memory; for 0.030 and 0.052 in their mean ratio to the
-0 % column. Good to ±20 % with CO2 (one measurement in 80/20 stands 30 % higher).
+and 1/16 in: supplier handbook table, from memory; 0.030 in takes 0.035 in's ratio to the 0 %
+column and 0.052 in the mean of its neighbours'. Good to ±20 % with CO2 (one measurement in 80/20
+stands 30 % higher).
 """
 
 CORED_TRANSITION_A: Mapping[str, float] = MappingProxyType(
@@ -139,6 +140,39 @@ def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> str
     return ""
 
 
+def gas_refused(wire: Wire, gas: Gas) -> str:
+    """Return why a wire may not run in a gas at all, or an empty string.
+
+    Source: AWS A5.18: the M of E70C-6M classifies it in an argon mixture, 75-80 % argon and CO2
+    (from memory); its sheets go to 95 % argon.
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    if wire.kind == "metal-cored" and gas.co2 > CORED_SPRAY_CO2_LIMIT:
+        return f"{wire.type.name} is made for argon mixtures, not {gas.name}"
+    return ""
+
+
+def globular_current(wire: Wire, gas: Gas) -> float:
+    """Return the current below which the open arc's volts still short circuit [A].
+
+    Source: where the middle of the open arc's line (``arc.open_window``) leaves the top of short
+    circuit's; both are straight in current. Zero where the open arc stands clear of it throughout.
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    gaps = [
+        open_window(amps, gas, wire.kind, wire.size)[1] - short_window(amps, gas, wire.kind)[2]
+        for amps in (0.0, 100.0)
+    ]
+    slope = (gaps[1] - gaps[0]) / 100
+    return max(0.0, -gaps[0] / slope) if slope > 0 else 0.0
+
+
 def edges(current_a: float, wire: Wire, gas: Gas) -> Edges:
     """Return the volts at the region edges for one current [V].
 
@@ -147,7 +181,7 @@ def edges(current_a: float, wire: Wire, gas: Gas) -> Edges:
         wire: The wire [-].
         gas: The gas [-].
     """
-    low, _, top = open_window(current_a, gas, wire.kind)
+    low, _, top = open_window(current_a, gas, wire.kind, wire.size)
     return Edges(short_window(current_a, gas, wire.kind)[2], low, top)
 
 

@@ -76,6 +76,22 @@ def _plain(text: str) -> str:
     return _AROUND.sub(r"\1", " ".join(text.split()))
 
 
+_THOUSANDS = re.compile(r"^[+-]?[1-9]\d{0,2},\d{3}(?!\d)", re.ASCII)
+
+
+def _decimal_point(plain: str, text: str) -> str:
+    """Return a text with its decimal comma as a point.
+
+    Raises:
+        ValueError: If the comma may as well part thousands: 1,200 is not read as 1.2.
+    """
+    if plain.count(",") != 1 or "." in plain:
+        return plain
+    if _THOUSANDS.match(plain):
+        raise ValueError(f"{quoted(text)}: a comma may be decimal or thousands; write 1200 or 1.2")
+    return plain.replace(",", ".")
+
+
 def read_number(text: str) -> Fraction:
     """Return the exact number written in a text.
 
@@ -88,8 +104,7 @@ def read_number(text: str) -> Fraction:
         ValueError: If it is not a plain number, or a fraction has a zero below the line.
     """
     plain = _plain(text)
-    if plain.count(",") == 1 and "." not in plain:
-        plain = plain.replace(",", ".")
+    plain = _decimal_point(plain, text)
     match = _NUMBER.match(plain)
     if match is None or not any(c.isdigit() for c in plain):
         raise ValueError(f"{quoted(text)} is not a number; write 3/8, 1-1/4 or 0.375")
@@ -133,7 +148,7 @@ def read(text: str, measure: str, system: System = "us") -> float:
     gauge = _GAUGE.match(plain.lower())
     if gauge and measure == "length":
         return _read_gauge(int(gauge["number"]))
-    split = _SPLIT.match(plain.replace(",", ".") if plain.count(",") == 1 else plain)
+    split = _SPLIT.match(_decimal_point(plain, text))
     if split is None:
         raise ValueError(
             f"{quoted(text)} is not a quantity; write it like {_example(kind, system)}"

@@ -51,9 +51,12 @@ def _changes(job: Job) -> Iterator[tuple[str, dict[str, str], Job]]:
     for mover in ("track", "robot"):
         if mover != job.travel_by and job.travel_by != "robot":
             yield f"Put the torch on a {mover}", {"travel_by": mover}, replace(job, travel_by=mover)
-    if job.machine_amps_a is not None:
-        bigger = replace(job, machine_amps_a=None)
-        yield "Use a bigger power source", {"machine_amps": ""}, bigger
+    if job.machine_amps_a is not None or job.machine_volts_v is not None:
+        bigger = replace(job, machine_amps_a=None, machine_volts_v=None)
+        yield "Use a bigger power source", {"machine_amps": "", "machine_volts": ""}, bigger
+    if job.leg_m is not None:
+        least = replace(job, leg_m=None)
+        yield "Weld the code's minimum leg", {"leg": ""}, least
 
 
 def ways_out(job: Job) -> tuple[WayOut, ...]:

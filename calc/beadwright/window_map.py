@@ -65,7 +65,7 @@ def _axis(answer: DialIn) -> tuple[float, float]:
     job = answer.job
     if not spray_refused(job.wire, job.gas):
         ends.append(_transition_feed(answer))
-    return max(0.01, 0.75 * min(ends)), 1.15 * max(ends)
+    return 0.75 * min(ends), 1.15 * max(ends)
 
 
 def _transition_feed(answer: DialIn) -> float:

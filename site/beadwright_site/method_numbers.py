@@ -56,18 +56,22 @@ def volts_lines() -> Equation:
     argon, quarter, co2 = GASES["98/2 O2"], GASES["75/25"], GASES["CO2"]
     short = arc.short_circuit_volts(0.0, argon)
     per_short = (arc.short_circuit_volts(0.0, quarter) - short) / (100 * quarter.co2)
-    open_ = arc.open_arc_volts(0.0, argon)
-    per_open = (arc.open_arc_volts(0.0, quarter) - open_) / (100 * quarter.co2)
-    foot = arc.open_arc_volts(0.0, co2)
-    slope = arc.open_arc_volts(1.0, co2) - foot
+    some = "0.045in"
+    per_open = (arc.open_arc_volts(0.0, quarter, some) - arc.open_arc_volts(0.0, argon, some)) / (
+        100 * quarter.co2
+    )
+    foot = arc.open_arc_volts(0.0, co2, some)
+    slope = arc.open_arc_volts(1.0, co2, some) - foot
+    feet = ", ".join(f"{size} {line_[0]:g}" for size, line_ in arc.OPEN_LINES.items())
+    slopes = ", ".join(f"{size} {line_[1]:g}" for size, line_ in arc.OPEN_LINES.items())
     return Equation(
         "volts",
         "Volts: short circuit, globular, spray",
         (
             equation(E_SHORT, "=", _number(short), "+", _number(per_short), line("· c +"),
                      _number(arc.SHORT_SLOPE_V_A), line("· I")),
-            equation(E_OPEN, "=", _number(open_), "+", _number(per_open), line("· c +"),
-                     _number(arc.SPRAY_SLOPE_V_A), line("· I")),
+            equation(E_OPEN, "=", sub("U", "0"), "+", _number(per_open), line("· c +"),
+                     line("k · I")),
             equation(sub("U", "CO2"), "=", _number(foot), "+", _number(slope), line("· I")),
         ),
         (
@@ -75,6 +79,8 @@ def volts_lines() -> Equation:
                    "V"),
             Symbol(E_OPEN, "middle of the open arc in argon mixtures; the window is "
                    f"−{arc.OPEN_BELOW_V:g} to +{arc.OPEN_ABOVE_V:g}", "V"),
+            Symbol(sub("U", "0"), f"foot of the line by wire size: {feet}", "V"),
+            Symbol("k", f"slope of the line by wire size: {slopes}", "V/A"),
             Symbol(sub("U", "CO2"), "middle of the open arc in CO2", "V"),
             Symbol("c", "carbon dioxide, counted in full to 25 % and less beyond", "%"),
             Symbol("I", "mean current", "A"),

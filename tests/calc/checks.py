@@ -153,10 +153,13 @@ def feed_at_point(
 
 
 def volts_window(kind: Kind, size: str, gas: str, transfer: str, current_a: float) -> Window:
-    """Return the window of a mode; the size is printed in the row, the window has none yet."""
+    """Return the window of a mode."""
     assert size in wires.INCH_SIZES_M
-    of_mode = arc.short_window if transfer == "short" else arc.open_window
-    low, _, high = of_mode(current_a, gases.gas_of(gas), kind)
+    of_gas = gases.gas_of(gas)
+    if transfer == "short":
+        low, _, high = arc.short_window(current_a, of_gas, kind)
+    else:
+        low, _, high = arc.open_window(current_a, of_gas, kind, size)
     return low, high
 
 

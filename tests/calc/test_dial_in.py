@@ -6,9 +6,9 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from beadwright.current_limits import current_limits
 from beadwright.deposition import deposition_efficiency, feed_for_travel, laid_rate
 from beadwright.dial_in import DialIn
-from beadwright.plan import current_limits
 from beadwright.sources import SOURCES
 from tests.calc.jobs import LEGS, Typed, dialled, jobs, jobs_by_hand
 
@@ -271,16 +271,11 @@ def test_travel_room_of_a_butt_is_an_eighth_of_crown_to_half_the_usual() -> None
         assert section_at(answer, travel.low) == pytest.approx(most, rel=1e-6)
 
 
-# Faults of the core as small as they can be shown. Take the mark off when one is mended.
-
-
-@pytest.mark.xfail(strict=True, raises=AssertionError, reason="more than 60 passes are not planned")
 @pytest.mark.parametrize("position", ["4F", "3F-down"])
 def test_the_largest_leg_the_form_takes_is_answered_everywhere(position: str) -> None:
     dialled({"plate": "1in", "leg": "2in", "position": position})
 
 
-@pytest.mark.xfail(strict=True, reason="volts the machine cannot give do not shut the window")
 @pytest.mark.parametrize("gas", ["90/10", "CO2"])
 def test_open_volts_are_volts_the_machine_gives(gas: str) -> None:
     answer = dialled(EXAMPLE | {"gas": gas, "machine_volts": "18V"})
@@ -288,13 +283,11 @@ def test_open_volts_are_volts_the_machine_gives(gas: str) -> None:
     assert not answer.open or volts.inside
 
 
-@pytest.mark.xfail(strict=True, reason="the plan falls back on passes too hot for thin plate")
 def test_open_is_cool_enough_for_thin_plate() -> None:
     answer = dialled({"plate": "10ga", "leg": "3/4in", "gas": "85/15", "transfer": "short"})
     assert not answer.open or cool(answer)
 
 
-@pytest.mark.xfail(strict=True, reason="globular is planned down to currents that still short")
 def test_globular_is_planned_where_the_arc_is_globular() -> None:
     answer = dialled(
         {"joint": "corner", "plate": "1/2in", "dia": "0.030in", "gas": "CO2", "travel_by": "track"}
@@ -303,7 +296,6 @@ def test_globular_is_planned_where_the_arc_is_globular() -> None:
     assert answer.outcome.transfer == answer.plan.transfer
 
 
-@pytest.mark.xfail(strict=True, reason="the low end of an open arc carries the text of its top")
 def test_the_low_end_of_a_pulse_window_is_not_explained_by_the_top() -> None:
     answer = dialled({"plate": "16ga", "position": "3F-up", "transfer": "pulse", "dia": "0.035in"})
     assert "usual top" not in answer.settings.wire_feed.low_by

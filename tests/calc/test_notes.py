@@ -13,6 +13,7 @@ from beadwright.units import read
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "2F", "dia": "0.045in"}
+SHUT = ("Two limits fight", "No spray here", "Wrong gas")
 LOUDNESS = ["stop", "out", "caution", "note"]
 
 
@@ -45,15 +46,20 @@ def test_a_note_stands_beside_a_field_of_the_page(typed: Typed) -> None:
 @given(jobs())
 def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) -> None:
     answer = dialled(typed)
-    stops = [n for n in answer.notes if n.text.startswith(("Two limits fight", "No spray here"))]
+    stops = [n for n in answer.notes if n.text.startswith(SHUT)]
     if answer.open:
         assert stops == []
         return
     [stop] = stops
     assert stop.level == "stop"
     if answer.plan.refused:
-        assert stop.text == f"No spray here: {answer.plan.refused}."
+        assert stop.text.split(": ", 1)[1] == f"{answer.plan.refused}."
+        assert stop.text.startswith(("No spray here: ", "Wrong gas: "))
         assert stop.field == "transfer"
+        return
+    if answer.plan.too_hot:
+        assert "burns through this plate" in stop.text
+        assert stop.field == ("leg" if answer.job.is_fillet else "gap")
         return
     low, high = answer.plan.feeds.low_limit, answer.plan.feeds.high_limit
     assert low.text in stop.text

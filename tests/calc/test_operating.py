@@ -67,4 +67,6 @@ def test_extension_is_what_the_arc_leaves(tip: float, volts: float) -> None:
 def test_volts_of_a_mode(current: float, wire: Wire, gas: Gas) -> None:
     assert volts_window(current, wire, gas, "short") == short_window(current, gas, wire.kind)
     for mode in ("spray", "globular", "pulse"):
-        assert volts_window(current, wire, gas, mode) == open_window(current, gas, wire.kind)
+        assert volts_window(current, wire, gas, mode) == open_window(
+            current, gas, wire.kind, wire.size
+        )

@@ -14,6 +14,8 @@ from beadwright.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
     edges,
+    gas_refused,
+    globular_current,
     spray_refused,
     transfer_at,
     transition_current,
@@ -116,7 +118,7 @@ def test_the_mode_at_published_points(
 @given(st.floats(50, 450), wires, gases)
 def test_edges_are_those_of_the_windows(current: float, wire: Wire, gas: Gas) -> None:
     at = edges(current, wire, gas)
-    low, _, top = open_window(current, gas, wire.kind)
+    low, _, top = open_window(current, gas, wire.kind, wire.size)
     assert at.short_top == short_window(current, gas, wire.kind)[2]
     assert (at.open_low, at.open_top) == (low, top)
 
@@ -129,3 +131,25 @@ def test_spray_is_never_reported_where_it_is_refused(
     assert mode in NAMES
     if spray_refused(wire, gas) or current < transition_current(wire, gas):
         assert mode != "spray"
+
+
+@given(wires)
+def test_globular_starts_where_the_open_arc_leaves_short_circuit(wire: Wire) -> None:
+    """CO2 rows of the power-source condition tables turn from dip to open arc near 200 A."""
+    if wire.kind == "solid":
+        gas = gas_of("CO2")
+        least = globular_current(wire, gas)
+        assert 190 <= least <= 250
+        middle = open_window(least, gas, wire.kind, wire.size)[1]
+        assert middle == pytest.approx(short_window(least, gas, wire.kind)[2])
+
+
+def test_globular_without_a_low_end() -> None:
+    assert globular_current(wire_of("ER70S-6", "0.045in"), gas_of("98/2 O2")) == 0
+
+
+@pytest.mark.parametrize(("gas", "refused"), [("90/10", False), ("75/25", False), ("CO2", True)])
+def test_metal_cored_wire_keeps_to_argon(gas: str, refused: bool) -> None:
+    """AWS A5.18: E70C-6M is classified in an argon mixture (from memory)."""
+    assert bool(gas_refused(wire_of("E70C-6M", "0.045in"), gas_of(gas))) is refused
+    assert gas_refused(wire_of("ER70S-6", "0.045in"), gas_of(gas)) == ""

@@ -100,7 +100,7 @@ def test_every_spelling_is_read_as_its_unit(measure: str) -> None:
 @pytest.mark.parametrize(
     "text",
     ['3/8in', '3/8"', "3/8 in", "3 / 8 in", "0.375", ".375", "0,375", "+3/8in", "3⁄8in", "⅜in",
-     "⅜", "0.375 inches", "3/8 IN", "3/8″", "9.525mm", "9,525 mm", ".9525cm", "0.03125 ft"],
+     "⅜", "0.375 inches", "3/8 IN", "3/8″", "9.525mm", "9,5250 mm", ".9525cm", "0.03125 ft"],
 )  # fmt: skip
 def test_three_eighths_however_it_is_typed(text: str) -> None:
     assert read(text, "length") == 0.009525

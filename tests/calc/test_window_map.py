@@ -36,7 +36,6 @@ def test_everything_drawn_lies_on_the_axes(typed: Typed) -> None:
         assert plane.volts[0] <= volts <= plane.volts[1]
 
 
-@pytest.mark.xfail(strict=True, reason="the feed axis never starts below 0.01 m/s (24 in/min)")
 def test_a_crawling_feed_is_still_on_the_axis() -> None:
     _, plane = drawn({"plate": "24ga", "dia": "0.030in", "travel": "1in/min"})
     assert plane.point is not None
