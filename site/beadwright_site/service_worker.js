@@ -369,10 +369,8 @@ async function serve(file) {
   } catch (error) {
     const { kind } = asFault(error, file.url);
     const headers = { "content-type": "text/plain; charset=utf-8", "x-beadwright-fault": kind };
-    return new Response("Not stored on this phone, and not to be had now. Try again with signal.", {
-      status: 503,
-      headers,
-    });
+    const said = "Not stored on this phone, and not to be had now. Try again with signal.";
+    return new Response(said, { status: 503, headers });
   }
 }
 
