@@ -13,6 +13,7 @@ from beadwright.cost_page import Comparison, CostAnswer, invented_in_use
 from beadwright.cost_query import DEFAULTS, CostSchema
 from beadwright.errors import FieldErrors
 from beadwright.results import Note
+from beadwright.units import System
 from beadwright.verdict import money
 from beadwright_site.curve_drawing import draw_chance, draw_curve
 from beadwright_site.links import query_of
@@ -67,7 +68,7 @@ def show_cost(
 def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
     wanted = typed.get("units") or kept.get("units", "us")
-    system = "si" if wanted.strip().lower() == "si" else "us"
+    system: System = "si" if wanted.strip().lower() == "si" else "us"
     groups = cost_form(typed, kept, system, None, error.messages)
     shown = {entry.key for group in groups for entry in group.entries}
     general = [t for key, texts in error.messages.items() if key not in shown for t in texts]

@@ -17,6 +17,7 @@ from beadwright.cost_query import DEFAULTS as COST
 from beadwright.cost_query import PREFIXES, CostSchema
 from beadwright.errors import BeadwrightError
 from beadwright.gases import gas_of
+from beadwright.page_query import messages_of
 from beadwright.schemas import DEFAULTS as JOB
 from beadwright.schemas import JobSchema, size_of
 from beadwright.shop_page import ShopSchema
@@ -171,7 +172,7 @@ def _messages(name: str, text: str, system: object) -> Iterator[str]:
         try:
             field.deserialize(text, key, {"units": system})
         except ValidationError as error:
-            yield from (str(message) for message in error.messages)
+            yield from messages_of(error).get("_schema", ["This cannot be taken."])
 
 
 @cache

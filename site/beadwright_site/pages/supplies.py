@@ -184,9 +184,8 @@ def need_facts(found: SuppliesAnswer) -> Iterator[Fact]:
 
 
 def _few(number: float) -> str:
-    return (
-        f"{number:,.0f}" if number >= 100 else f"{number:.1f}" if number >= 1 else f"{number:.2f}"
-    )
+    places = 0 if number >= 100 else 1 if number >= 1 else 2
+    return f"{number:,.{places}f}"
 
 
 def _span(years: float) -> str:
