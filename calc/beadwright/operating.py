@@ -17,6 +17,10 @@ _ROUNDS = 12
 """Fixed-point rounds: each shrinks the error about twentyfold inside a wire's usual range."""
 
 
+_SETTLED = 1e-12
+"""Share of the current below which another round changes nothing."""
+
+
 @dataclass(frozen=True, slots=True)
 class Operating:
     """Where the arc stands.
@@ -84,8 +88,10 @@ def at_feed(
     current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
     if volts is None:
         for _ in range(_ROUNDS):
-            here = volts_window(current, wire, gas, transfer)[1]
+            here, before = volts_window(current, wire, gas, transfer)[1], current
             current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
+            if abs(current - before) <= _SETTLED * current:
+                break
     return Operating(feed_m_s, here, current, extension(tip_to_work_m, here))
 
 

@@ -139,6 +139,10 @@ class JobSchema(Schema):
     machine_volts = Measured("volts", "12V", "60V", "smallest to largest wire power source")
 
 
+_SCHEMA = JobSchema()
+"""Made once: building a schema costs as much as reading a query with it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Query:
     """A query as read.
@@ -187,7 +191,7 @@ def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
     own = {key: str(value) for key, value in (kept or {}).items() if key in DEFAULTS and value}
     filled = {key: value for key, value in {**DEFAULTS, **own, **typed}.items() if value}
     try:
-        loaded = cast("dict[str, Any]", JobSchema().load(filled))
+        loaded = cast("dict[str, Any]", _SCHEMA.load(filled))
     except ValidationError as error:
         raise FieldErrors(_messages(error)) from error
     return Query(_job(loaded), typed, unknown)

@@ -9,6 +9,8 @@ from beadwright.operating import at_feed, feed_at_current, volts_window
 from beadwright.transfer import Transfer, edges, spray_refused, transition_current
 
 STEPS = 16
+LEAST_V = 12.0
+"""Foot of the volts axis: no wire arc burns below it [V]."""
 
 FeedVolts = tuple[float, float]
 
@@ -45,16 +47,37 @@ class WindowMap:
     point: FeedVolts | None
 
 
-def _steps(low: float, high: float) -> list[float]:
-    return [low + (high - low) * step / STEPS for step in range(STEPS + 1)]
+def _mode(answer: DialIn) -> Transfer:
+    """The mode whose volts set the arc length; pulse is drawn with spray's."""
+    return "spray" if answer.plan.transfer == "pulse" else answer.plan.transfer
 
 
-def _edges(answer: DialIn, feed: float) -> tuple[float, float, float]:
-    job, plan = answer.job, answer.plan
-    mode: Transfer = "spray" if plan.transfer == "pulse" else plan.transfer
-    current = at_feed(job.wire, job.gas, mode, feed, plan.tip_to_work_m).current_a
-    at = edges(current, job.wire, job.gas)
-    return at.short_top, at.open_low, at.open_top
+def _currents(answer: DialIn, low: float, high: float) -> list[float]:
+    """Currents in even steps from the one at a feed to the one at another [A].
+
+    The edges are straight in current, and feed follows from current without trying; so the plane
+    is walked along the current.
+    """
+    job, tip = answer.job, answer.plan.tip_to_work_m
+    first, last = (
+        at_feed(job.wire, job.gas, _mode(answer), feed, tip).current_a for feed in (low, high)
+    )
+    return [first + (last - first) * step / STEPS for step in range(STEPS + 1)]
+
+
+def _feed(answer: DialIn, current: float) -> float:
+    job = answer.job
+    return feed_at_current(job.wire, job.gas, _mode(answer), current, answer.plan.tip_to_work_m)
+
+
+def _rows(answer: DialIn, low: float, high: float) -> list[tuple[float, float, float, float]]:
+    """Feed, top of short circuit, low and top of the open arc, from one feed to another."""
+    job = answer.job
+    rows: list[tuple[float, float, float, float]] = []
+    for current in _currents(answer, low, high):
+        at = edges(current, job.wire, job.gas)
+        rows.append((_feed(answer, current), at.short_top, at.open_low, at.open_top))
+    return rows
 
 
 def _axis(answer: DialIn) -> tuple[float, float]:
@@ -69,24 +92,19 @@ def _axis(answer: DialIn) -> tuple[float, float]:
 
 
 def _transition_feed(answer: DialIn) -> float:
-    job = answer.job
-    current = transition_current(job.wire, job.gas)
-    return feed_at_current(job.wire, job.gas, "spray", current, answer.plan.tip_to_work_m)
+    return _feed(answer, transition_current(answer.job.wire, answer.job.gas))
 
 
 def _regions(answer: DialIn, low: float, high: float) -> tuple[Region, ...]:
-    feeds = _steps(low, high)
-    rows = [(feed, *_edges(answer, feed)) for feed in feeds]
-    floor = 10.0
-    short = (*((f, top) for f, top, _, _ in rows), (high, floor), (low, floor))
+    rows = _rows(answer, low, high)
+    short = (*((f, top) for f, top, _, _ in rows), (high, LEAST_V), (low, LEAST_V))
     globular = (
         *((f, max(top, long)) for f, top, _, long in rows),
         *((f, top) for f, top, _, _ in reversed(rows)),
     )
     regions = [Region("short", short), Region("globular", globular)]
     if not spray_refused(answer.job.wire, answer.job.gas):
-        start = max(low, min(_transition_feed(answer), high))
-        inner = [(feed, *_edges(answer, feed)) for feed in _steps(start, high)]
+        inner = _rows(answer, max(low, min(_transition_feed(answer), high)), high)
         spray = (
             *((f, long) for f, _, _, long in inner),
             *((f, base) for f, _, base, _ in reversed(inner)),
@@ -101,12 +119,12 @@ def _window(answer: DialIn) -> tuple[FeedVolts, ...]:
         return ()
     top: list[FeedVolts] = []
     bottom: list[FeedVolts] = []
-    for feed in _steps(plan.feeds.low, plan.feeds.high):
-        current = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m).current_a
+    for current in _currents(answer, plan.feeds.low, plan.feeds.high):
         low, _, high = volts_window(current, job.wire, job.gas, plan.transfer)
         if job.machine_volts_v is not None:
             high = min(high, job.machine_volts_v)
         if low <= high:
+            feed = _feed(answer, current)
             top.append((feed, high))
             bottom.append((feed, low))
     return (*top, *reversed(bottom))
@@ -129,4 +147,6 @@ def window_map(answer: DialIn) -> WindowMap:
     heights = [v for region in regions for _, v in region.outline] + [v for _, v in window]
     if point is not None:
         heights.append(point[1])
-    return WindowMap((low, high), (10.0, max(heights) + 1.0), regions, window, point)
+    return WindowMap(
+        (low, high), (min(LEAST_V, *heights), max(heights) + 1.0), regions, window, point
+    )
