@@ -105,7 +105,7 @@ def test_constants_are_the_core_s_with_their_points() -> None:
 def test_numbers_in_equations_are_the_core_s() -> None:
     text = " ".join("".join(ElementTree.fromstring(f).itertext()) for f in formulas())
     assert "12.9+0.05·c+0.034·I" in text
-    assert "19.5+0.09·c+0.025·I" in text
+    assert "U0+0.09·c+k·I" in text
     assert "11.6+0.0645·I" in text
     assert "25+1.7·t" in text
 

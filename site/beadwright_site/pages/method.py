@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from beadwright.sources import SOURCES
 from beadwright_site import method, method_numbers
+from beadwright_site.changes import CHANGES
 from beadwright_site.mathml import inline
 from beadwright_site.method import Equation
 from beadwright_site.method_numbers import Table
@@ -32,5 +33,6 @@ def method_page() -> str:
         "method",
         sections=sections(),
         sources=SOURCES,
+        changes=CHANGES,
         inline=inline,
     )

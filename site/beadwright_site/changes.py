@@ -1,0 +1,37 @@
+"""What changed, release by release, newest first: told in the app, in words for the welder."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+
+@dataclass(frozen=True, slots=True)
+class Change:
+    """One release.
+
+    Attributes:
+        version: Its version.
+        date: Its day, ISO.
+        lines: What is new, and what to do about it.
+    """
+
+    version: str
+    date: str
+    lines: tuple[str, ...]
+
+
+CHANGES: tuple[Change, ...] = (
+    Change(
+        "0.1.0",
+        "2026-11-24",
+        (
+            "Dial in a tee, lap, outside corner or square butt: four settings with their room, "
+            "offline once it says so.",
+            "Cost: put two wires side by side, from the weld up. Type your own prices; the ones "
+            "shown are made up.",
+            "Supplies and Shop: wire, gas and circuit for the job. What you keep stays on this "
+            "phone; save it to a file before you change phones.",
+        ),
+    ),
+)
+"""Every release; the first is the version this is."""
