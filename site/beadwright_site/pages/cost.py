@@ -12,7 +12,6 @@ from beadwright.chance import ChanceState
 from beadwright.cost_page import Comparison, CostAnswer, invented_in_use
 from beadwright.cost_query import DEFAULTS, CostSchema
 from beadwright.errors import FieldErrors
-from beadwright.results import Note
 from beadwright.units import System
 from beadwright.verdict import money
 from beadwright_site.curve_drawing import draw_chance, draw_curve
@@ -30,8 +29,7 @@ from beadwright_site.pages.entries import hidden, measures_of, read_entries, wit
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
-from beadwright_site.pages.labels import names_of
-from beadwright_site.pages.said import said_all
+from beadwright_site.pages.said import invented_said, said_all, state_line
 from beadwright_site.pages.shown import Shown
 from beadwright_site.rendering import render
 
@@ -89,21 +87,11 @@ def main_comparison(found: CostAnswer) -> int:
     )
 
 
-def cost_notes(found: CostAnswer) -> tuple[Note, ...]:
-    """Return the answer's notes; invented figures are named as the form names them."""
-    names = names_of(invented_in_use(found.query))
-    return tuple(
-        Note(note.level, f"Invented figures still in use: {names}. Put in your own once.",
-             note.source, note.field)
-        if note.source == "invented" else note
-        for note in found.notes
-    )  # fmt: skip
-
-
 def _answered(
     found: CostAnswer, kept: Mapping[str, str], example: bool, parts: Sequence[str]
 ) -> Shown:
     system, sign = found.units, found.currency
+    invented = len(invented_in_use(found.query))
     typed = with_units(found.query.typed, measures_of(CostSchema), system)
     lead = main_comparison(found)
     main = found.comparisons[lead]
@@ -118,7 +106,7 @@ def _answered(
         "state": lambda: {
             "kind": "example" if example else "yours",
             "count": 0,
-            "line": EXAMPLE_NAME if example else "Your job",
+            "line": state_line(EXAMPLE_NAME if example else "Your job", invented),
         },
         "verdict": lambda: {
             "verdict": main.verdict,
@@ -142,7 +130,7 @@ def _answered(
             "tables": (pieces_table(found), times_table(found), sums_table(found)),
             "names": tuple(zip(letters, (w.way.name for w in found.ways), strict=True)),
         },
-        "notes": lambda: {"notes": said_all(cost_notes(found))},
+        "notes": lambda: {"notes": said_all(invented_said(found.notes, invented))},
         "take": lambda: {},
         "job-form": lambda: _form_view(found, typed, kept),
     }

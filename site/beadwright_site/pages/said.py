@@ -41,6 +41,31 @@ def said(note: Note) -> Said:
     return Said(note.level, LEVEL_WORDS[note.level], note.text, note.source, cited)
 
 
+def invented_said(notes: Iterable[Note], count: int) -> tuple[Note, ...]:
+    """Return notes with the one on invented figures in a sentence: the form marks which they are.
+
+    Args:
+        notes: An answer's notes.
+        count: Invented figures in use.
+    """
+    some = "One figure here is" if count == 1 else f"{count} figures here are"
+    text = f"{some} invented, marked in the form. Put in your own once."
+    return tuple(
+        Note(note.level, text, note.source, note.field) if note.source == "invented" else note
+        for note in notes
+    )
+
+
+def state_line(name: str, invented: int) -> str:
+    """Return the line over an answer: whose job it is, and how much of it is invented.
+
+    Args:
+        name: Whose job.
+        invented: Invented figures in use.
+    """
+    return f"{name}. {invented} figures invented" if invented else name
+
+
 def said_all(notes: Iterable[Note]) -> tuple[Said, ...]:
     """Return notes with their sources named, loudest first, each once."""
     once = dict.fromkeys(notes)

@@ -13,7 +13,6 @@ from beadwright.cost_page import invented_in_use
 from beadwright.errors import FieldErrors
 from beadwright.leftovers import SpoolLeft
 from beadwright.purchase import purchase_total
-from beadwright.results import Note
 from beadwright.supplies_page import SuppliesAnswer
 from beadwright.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright.units import System
@@ -24,8 +23,7 @@ from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
 from beadwright_site.pages.facts import Fact
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
-from beadwright_site.pages.labels import names_of
-from beadwright_site.pages.said import said_all
+from beadwright_site.pages.said import invented_said, said_all, state_line
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.supplies_form import SuppliesForm, supplies_form
 from beadwright_site.rendering import render
@@ -85,21 +83,11 @@ def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     return Shown(False, query_of(typed), "Not taken", html, error.messages)
 
 
-def supplies_notes(found: SuppliesAnswer) -> tuple[Note, ...]:
-    """Return the answer's notes; invented figures are named as the form names them."""
-    names = names_of(invented_in_use(found.query))
-    return tuple(
-        Note(note.level, f"Invented figures still in use: {names}. Put in your own once.",
-             note.source, note.field)
-        if note.source == "invented" else note
-        for note in found.notes
-    )  # fmt: skip
-
-
 def _answered(
     found: SuppliesAnswer, kept: Mapping[str, str], example: bool, parts: Sequence[str]
 ) -> Shown:
     system, sign = found.units, found.currency
+    invented = len(invented_in_use(found.query))
     typed = with_units(found.query.typed, measures_of(SuppliesSchema), system)
     form = supplies_form(typed, kept, system, found)
     entries = _entries_html(form)
@@ -111,7 +99,7 @@ def _answered(
         "state": lambda: {
             "kind": "example" if example else "yours",
             "count": 0,
-            "line": EXAMPLE_NAME if example else "Your job",
+            "line": state_line(EXAMPLE_NAME if example else "Your job", invented),
         },
         "need": lambda: {
             "headline": headline,
@@ -127,7 +115,7 @@ def _answered(
             "text": found.gas_left.text if found.gas_left else "",
             "facts": tuple(gas_facts(found)),
         },
-        "notes": lambda: {"notes": said_all(supplies_notes(found))},
+        "notes": lambda: {"notes": said_all(invented_said(found.notes, invented))},
         "take": lambda: {},
         "job-form": lambda: {
             "groups": form.groups,
