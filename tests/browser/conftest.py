@@ -36,12 +36,18 @@ def chromium() -> Iterator[Browser]:
         browser.close()
 
 
+@pytest.fixture(scope="session")
+def shipped(built_site: Path, tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """The built site, out of the way of a build that runs meanwhile."""
+    return Path(shutil.copytree(built_site, tmp_path_factory.mktemp("shipped") / "site"))
+
+
 @pytest.fixture
-def make_host(built_site: Path) -> Iterator[MakeHost]:
+def make_host(shipped: Path) -> Iterator[MakeHost]:
     """Start hosts, of the built site unless told otherwise."""
     hosts: list[Host] = []
 
-    def make(site: Path = built_site, **more: object) -> Host:
+    def make(site: Path = shipped, **more: object) -> Host:
         host = Host(site, **more)  # type: ignore[arg-type]
         host.start()
         hosts.append(host)
@@ -92,13 +98,13 @@ def phone(host: Host, make_phone: MakePhone) -> Phone:
 
 
 @pytest.fixture
-def make_release(built_site: Path, tmp_path: Path) -> MakeRelease:
+def make_release(shipped: Path, tmp_path: Path) -> MakeRelease:
     """Make a release of its own from the built site, some files changed."""
     made: list[Path] = []
 
     def make(changes: dict[str, Callable[[bytes], bytes]]) -> Path:
         site = tmp_path / f"release-{len(made)}"
-        shutil.copytree(built_site, site)
+        shutil.copytree(shipped, site)
         for name, change in changes.items():
             (site / name).write_bytes(change((site / name).read_bytes()))
         write_release(site)

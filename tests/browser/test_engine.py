@@ -178,8 +178,8 @@ def test_a_missing_worker_script_is_told(make_host: MakeHost, make_phone: MakePh
     phone.expect_running()
 
 
-def test_no_code_is_ever_sent_to_the_worker(built_site: Path) -> None:
-    scripts = (built_site / "static/js").glob("*.js")
+def test_no_code_is_ever_sent_to_the_worker(shipped: Path) -> None:
+    scripts = (shipped / "static/js").glob("*.js")
     for script in scripts:
         text = script.read_text()
         for door in ("eval(", "new Function", "runPython", "run_js"):

@@ -4,7 +4,7 @@ import re
 from typing import Any
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Dialog, expect
 
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
@@ -65,9 +65,9 @@ def test_it_can_be_put_on_the_home_screen(host: Host, phone: Phone) -> None:
     manifest: dict[str, Any] = session.send("Page.getAppManifest")
     assert manifest["errors"] == []
     assert manifest["url"] == f"{host.url}manifest.webmanifest"
-    errors = session.send("Page.getInstallabilityErrors")["installabilityErrors"]
+    found: dict[str, list[dict[str, Any]]] = session.send("Page.getInstallabilityErrors")
     # A profile of a test is a private one, which is the one thing that may stand in the way.
-    assert {error["errorId"] for error in errors} <= {"in-incognito"}
+    assert {error["errorId"] for error in found["installabilityErrors"]} <= {"in-incognito"}
 
 
 def test_the_icons_are_there_in_the_sizes_the_manifest_says(host: Host, phone: Phone) -> None:
@@ -95,7 +95,12 @@ def test_the_icons_are_there_in_the_sizes_the_manifest_says(host: Host, phone: P
 @pytest.mark.parametrize("query", HOSTILE, ids=range(len(HOSTILE)))
 def test_a_hostile_address_is_only_text(phone: Phone, query: str) -> None:
     dialogs: list[str] = []
-    phone.page.on("dialog", lambda dialog: (dialogs.append(dialog.message), dialog.dismiss()))
+
+    def note(dialog: Dialog) -> None:
+        dialogs.append(dialog.message)
+        dialog.dismiss()
+
+    phone.page.on("dialog", note)
     phone.open(f"?{query}")
     phone.expect_ready()
     expect(phone.page.locator("bead-dial-in.working")).to_have_count(0, timeout=READY_MS)

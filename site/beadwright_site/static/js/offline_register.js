@@ -1,7 +1,7 @@
 // @ts-check
 import { Fault } from "./fault.js";
 import { ask } from "./offline_ask.js";
-import { within } from "./offline_update.js";
+import { SCRIPT, whatAnswers, within } from "./offline_reach.js";
 
 const REGISTER_MS = 60_000;
 const INSTALL_MS = 300_000; // the worker gives up on a dead signal long before
@@ -18,27 +18,14 @@ export function container() {
 
 /** @returns {Promise<ServiceWorkerRegistration>} rejects with a Fault */
 export async function register() {
-  const script = new URL("../../sw.js", import.meta.url);
   try {
-    const asked = navigator.serviceWorker.register(script, { updateViaCache: "none" });
+    const asked = navigator.serviceWorker.register(SCRIPT, { updateViaCache: "none" });
     return await within(REGISTER_MS, asked);
   } catch (error) {
     if (error instanceof Fault) throw error;
-    const name = error instanceof DOMException ? error.name : "";
-    // A page where a script should be: a sign-in page, or a host without our worker.
-    if (name === "SecurityError") throw new Fault(await blockedOrPortal(script), String(error));
-    throw new Fault("unreachable", String(error));
-  }
-}
-
-/** @param {URL} script */
-async function blockedOrPortal(script) {
-  try {
-    const response = await fetch(script, { cache: "no-store" });
-    const type = response.headers.get("content-type") ?? "";
-    return type.includes("javascript") ? "blocked" : "portal";
-  } catch {
-    return "unreachable";
+    const kind = await whatAnswers();
+    const refused = error instanceof DOMException && error.name === "SecurityError";
+    throw new Fault(kind ?? (refused ? "blocked" : "unreachable"), String(error));
   }
 }
 

@@ -1,6 +1,7 @@
 // @ts-check
 import { Fault, asFault } from "./fault.js";
 import { ask } from "./offline_ask.js";
+import { whatAnswers, within } from "./offline_reach.js";
 
 /** @import { About } from "./offline_ask.js" */
 /**
@@ -80,13 +81,11 @@ export class Updates {
     this.#lastLook = Date.now();
     if (asked) this.#set({ kind: "checking" });
     try {
-      await within(LOOK_MS, registration.update());
+      await updated(registration);
       if (asked && this.state.kind === "checking") this.#set({ kind: "current" });
     } catch (error) {
       this.#lastLook = -Infinity; // it did not get through, so it does not count
-      const portal = error instanceof DOMException && error.name === "SecurityError";
-      const fault = error instanceof Fault ? error : new Fault(portal ? "portal" : "unreachable");
-      if (asked) this.#set({ kind: "failed", fault });
+      if (asked) this.#set({ kind: "failed", fault: asFault(error) });
     }
   }
 
@@ -119,10 +118,14 @@ export class Updates {
   }
 }
 
-/** @template T @param {number} ms @param {Promise<T>} work @returns {Promise<T>} */
-export function within(ms, work) {
-  return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => reject(new Fault("slow")), ms);
-    work.then(resolve, reject).finally(() => clearTimeout(timer));
-  });
+/** @param {ServiceWorkerRegistration} registration */
+async function updated(registration) {
+  try {
+    await within(LOOK_MS, registration.update());
+  } catch (error) {
+    const kind = error instanceof Fault ? error.kind : await whatAnswers();
+    if (kind) throw new Fault(kind, String(error));
+    // The script is there: this look was tied to an older one that failed. Look once more.
+    await within(LOOK_MS, registration.update());
+  }
 }

@@ -1,0 +1,247 @@
+"""Cost, Supplies and Shop on a phone: prices kept, draws in chunks, files and sheets to take along."""
+
+import csv
+import json
+import re
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Locator, Page, expect
+
+from beadwright.api import answer, answer_csv
+from beadwright.verdict import money
+from beadwright_site.pages.example import EXAMPLE
+from tests.browser.host import Host
+from tests.browser.phone import READY_MS, Phone
+
+
+def ready(phone: Phone, path: str) -> Page:
+    """Open a page and wait until its numbers follow."""
+    phone.open(path)
+    phone.expect_ready()
+    return phone.page
+
+
+def write(page: Page, name: str, text: str) -> None:
+    """Write an entry and leave it, as a thumb does."""
+    field = page.locator(f'input[name="{name}"]')
+    page.evaluate(
+        "(name) => document.querySelector(`input[name='${name}']`).closest('details')"
+        "?.setAttribute('open', '')",
+        name,
+    )
+    field.fill(text)
+    field.blur()
+
+
+def big(page: Page) -> Locator:
+    """The cost of a part, way by way."""
+    return page.locator(".way-card .big")
+
+
+def part(query: str, way: int) -> str:
+    """What the core says a part costs."""
+    return f"${answer('cost', query).costs[way].part:.2f}"
+
+
+def open_form(page: Page) -> None:
+    """Open the form of a page that shuts it away."""
+    page.evaluate("document.getElementById('change')?.setAttribute('open', '')")
+
+
+def test_a_change_is_followed_and_stands_in_the_address(phone: Phone) -> None:
+    page = ready(phone, "cost/")
+    expect(big(page).first).to_have_text(part(EXAMPLE, 0))
+    open_form(page)
+    write(page, "labour", "60")
+    expect(big(page).first).to_have_text(part(f"{EXAMPLE}&labour=60/h", 0), timeout=READY_MS)
+    assert "labour=60" in page.url
+    assert not phone.complaints
+
+
+def test_a_wrong_entry_leaves_the_last_good_answer_and_says_so(phone: Phone) -> None:
+    page = ready(phone, "cost/")
+    open_form(page)
+    write(page, "labour", "plenty")
+    expect(page.locator("#wrong-labour")).to_contain_text("plenty", timeout=READY_MS)
+    expect(page.locator("#state")).to_contain_text("last good answer")
+    expect(page.locator('input[name="labour"]')).to_have_value("plenty")
+    expect(big(page).first).to_have_text(part(EXAMPLE, 0))
+    write(page, "labour", "0")
+    expect(page.locator("#wrong-labour")).to_have_count(0, timeout=READY_MS)
+    expect(big(page).first).to_have_text(part(f"{EXAMPLE}&labour=0/h", 0))
+
+
+def test_prices_kept_on_shop_outlive_the_page_and_feed_cost(phone: Phone, host: Host) -> None:
+    page = ready(phone, "shop/")
+    write(page, "labour", "41")
+    expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
+    write(page, "wire_price@E70C-6M 0.045in", "3.15")
+    expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
+    assert "labour" not in page.url
+    host.kill()  # all of it without signal
+    page.reload()
+    phone.expect_ready()
+    expect(page.locator('input[name="labour"]')).to_have_value("41/h", timeout=READY_MS)
+    page.locator("nav").get_by_text("Cost").click()
+    kept = f"{EXAMPLE}&labour=41/h&b_wire_price=3.15/lb"
+    for way in (0, 1):
+        expect(big(page).nth(way)).to_have_text(part(kept, way), timeout=READY_MS)
+    assert "labour" not in page.url
+    write(page, "labour", "50")  # tried here, not kept
+    expect(big(page).first).to_have_text(part(f"{kept}&labour=50/h", 0), timeout=READY_MS)
+    page.locator("nav").get_by_text("Shop").click()
+    expect(page.locator('input[name="labour"]')).to_have_value("41/h", timeout=READY_MS)
+    assert not [c for c in phone.complaints if "ERR_" not in c and "Failed to load" not in c]
+
+
+def test_what_is_wrong_is_not_kept(phone: Phone) -> None:
+    page = ready(phone, "shop/")
+    write(page, "breaker", "nine")
+    expect(page.locator("#wrong-breaker")).to_be_visible(timeout=READY_MS)
+    page.reload()
+    phone.expect_ready()
+    expect(page.locator('input[name="breaker"]')).to_have_value("")
+
+
+def test_prices_tried_on_cost_are_kept_by_a_tap(phone: Phone) -> None:
+    page = ready(phone, "cost/")
+    open_form(page)
+    write(page, "overhead", "20")
+    expect(big(page).first).to_have_text(part(f"{EXAMPLE}&overhead=20/h", 0), timeout=READY_MS)
+    page.locator("[data-keep-all]").click()
+    expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
+    assert "overhead" not in page.url
+    expect(page.locator('input[name="overhead"]')).to_have_attribute("placeholder", "20/h")
+    expect(big(page).first).to_have_text(part(f"{EXAMPLE}&overhead=20/h", 0))
+
+
+def test_the_chance_is_drawn_in_chunks_and_can_be_stopped(phone: Phone) -> None:
+    page = ready(phone, f"cost/?{EXAMPLE}&seed=7")
+    page.evaluate(
+        "globalThis.seen = []; new MutationObserver(() => {"
+        " const bar = document.querySelector('#chance progress');"
+        " if (bar) seen.push(bar.value);"
+        "}).observe(document.getElementById('chance'),"
+        " {subtree: true, childList: true, attributes: true, characterData: true})"
+    )
+    page.locator('[data-chance="start"]').click()
+    page.locator('[data-chance="stop"]').click(timeout=READY_MS)
+    expect(page.locator('[data-chance="on"]')).to_have_text("Go on")
+    stopped = page.locator("#chance progress").get_attribute("value")
+    page.wait_for_timeout(300)
+    assert page.locator("#chance progress").get_attribute("value") == stopped
+    assert 0 < int(stopped or 0) < 2000
+    page.locator('[data-chance="on"]').click()
+    expect(page.locator("#chance[data-drawn]")).to_be_visible(timeout=READY_MS)
+    found = answer("cost", f"{EXAMPLE}&seed=7&draws=2000").comparisons[0].chance
+    assert found is not None
+    expect(page.locator(".chance-line b")).to_have_text(f"{found.pays:.0%}")
+    expect(page.locator("#chance")).to_contain_text(f"half under {money(found.middle, '$')}")
+    assert len(set(page.evaluate("seen"))) > 2
+
+
+def test_a_change_while_drawing_drops_the_draws(phone: Phone) -> None:
+    page = ready(phone, "cost/")
+    open_form(page)
+    page.locator('[data-chance="start"]').click()
+    expect(page.locator("#chance progress")).to_be_visible(timeout=READY_MS)
+    write(page, "parts", "900")
+    expect(page.locator("#verdict")).to_contain_text("900 parts a year", timeout=READY_MS)
+    page.wait_for_timeout(300)
+    expect(page.locator("#chance progress")).to_have_count(0)
+    expect(page.locator('[data-chance="start"]')).to_be_visible()
+
+
+@pytest.mark.parametrize(("page_name", "button"), [("cost", "cost"), ("supplies", "purchases")])
+def test_the_csv_is_the_core_s(phone: Phone, tmp_path: Path, page_name: str, button: str) -> None:
+    page = ready(phone, f"{page_name}/")
+    with page.expect_download() as caught:
+        page.locator('[data-export="csv"]').click()
+    assert caught.value.suggested_filename == f"{button}.csv"
+    caught.value.save_as(tmp_path / "file.csv")
+    text = (tmp_path / "file.csv").read_bytes().decode("utf-8-sig")
+    assert text == answer_csv(page_name, EXAMPLE)
+    assert len(list(csv.reader(text.splitlines()))) > 4
+
+
+def test_the_json_holds_the_whole_comparison(phone: Phone, tmp_path: Path) -> None:
+    page = ready(phone, "cost/")
+    with page.expect_download() as caught:
+        page.locator('[data-export="json"]').click()
+    caught.value.save_as(tmp_path / "file.json")
+    found = json.loads((tmp_path / "file.json").read_text())["answer"]
+    assert [way["part"] for way in found["ways"]] == pytest.approx(
+        [cost.part for cost in answer("cost", EXAMPLE).costs]
+    )
+    assert found["comparisons"][0]["curve"]
+
+
+def test_cost_prints_on_two_sheets(phone: Phone) -> None:
+    page = ready(phone, "cost/")
+    page.locator('[data-chance="start"]').click()
+    expect(page.locator("#chance[data-drawn]")).to_be_visible(timeout=READY_MS)
+    for sheet in ("A4", "Letter"):
+        assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=sheet))) == 2, sheet
+
+
+def test_kept_data_goes_out_and_in_with_a_look_first(phone: Phone, tmp_path: Path) -> None:
+    page = ready(phone, "shop/")
+    write(page, "labour", "41")
+    expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
+    with page.expect_download() as caught:
+        page.locator("[data-kept-out]").click()
+    caught.value.save_as(tmp_path / "shop.json")
+    file = json.loads((tmp_path / "shop.json").read_text())
+    assert file["kept"] == {"labour": "41/h"}
+    file["kept"] |= {"labour": "44/h", "breaker": "50A", "duty": "lots", "nonsense": "1"}
+    (tmp_path / "shop.json").write_text(json.dumps(file))
+    page.locator('input[type="file"]').set_input_files(tmp_path / "shop.json")
+    preview = page.locator("[data-preview]")
+    expect(preview).to_contain_text("41/h → 44/h", timeout=READY_MS)
+    expect(preview).to_contain_text("not kept → 50A")
+    expect(preview).to_contain_text("duty: left out")
+    expect(preview).to_contain_text("nonsense: left out")
+    expect(page.locator('input[name="labour"]')).to_have_value("41/h")
+    page.locator('[data-take="yes"]').click()
+    expect(page.locator('input[name="labour"]')).to_have_value("44/h", timeout=READY_MS)
+    expect(page.locator('input[name="breaker"]')).to_have_value("50A")
+
+
+def test_a_strange_file_changes_nothing(phone: Phone, tmp_path: Path) -> None:
+    page = ready(phone, "shop/")
+    (tmp_path / "other.json").write_text('{"kept": 3}')
+    page.locator('input[type="file"]').set_input_files(tmp_path / "other.json")
+    expect(page.locator("[data-preview]")).to_contain_text("Nothing was changed", timeout=READY_MS)
+
+
+def test_the_job_goes_along_and_each_page_gets_its_own(phone: Phone) -> None:
+    page = ready(phone, f"cost/?plate=1/2in&leg=3/8in&b_gas=75/25&labour=30/h&count=7")
+    expect(page.locator("#verdict")).to_contain_text("leg 3/8 in", timeout=READY_MS)
+    page.locator("nav").get_by_text("Supplies").click()
+    expect(page.locator("#need")).to_contain_text("leg 3/8 in", timeout=READY_MS)
+    assert "labour" not in page.url
+    assert "b_gas" not in page.url
+    page.locator("nav").get_by_text("Dial in").click()
+    expect(page.locator("#joint")).to_contain_text("3/8", timeout=READY_MS)
+    page.locator("nav").get_by_text("Cost").click()
+    expect(page.locator("#verdict")).to_contain_text("leg 3/8 in", timeout=READY_MS)
+    assert "labour=30/h" in page.url
+    assert "b_gas=75/25" in page.url
+
+
+def test_everything_a_thumb_hits_is_large_enough_at_360(phone: Phone) -> None:
+    phone.page.set_viewport_size({"width": 360, "height": 740})
+    for path in ("cost/", "supplies/", "shop/"):
+        page = ready(phone, path)
+        page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
+        small = page.evaluate(
+            "() => [...document.querySelectorAll('nav a, button, summary, input, main a.way,"
+            " .choice span, .pick')].filter((e) => e.checkVisibility({visibilityProperty: true}))"
+            ".map((e) => [e.outerHTML.slice(0, 80), e.getBoundingClientRect()])"
+            ".filter(([, r]) => r.height > 0 && (r.height < 47.5 || r.width < 47.5))"
+            ".map(([html]) => html)"
+        )
+        assert small == [], path
+        wide = page.evaluate("document.documentElement.scrollWidth")
+        assert wide <= 360, path
