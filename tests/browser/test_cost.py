@@ -15,6 +15,14 @@ from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone
 
 
+OPEN_ROUND = """
+(name) => {
+  const field = document.querySelector(`input[name='${name}']`);
+  for (let at = field; at; at = at.parentElement) if (at.tagName === "DETAILS") at.open = true;
+}
+"""
+
+
 def ready(phone: Phone, path: str) -> Page:
     """Open a page and wait until its numbers follow."""
     phone.open(path)
@@ -25,11 +33,7 @@ def ready(phone: Phone, path: str) -> Page:
 def write(page: Page, name: str, text: str) -> None:
     """Write an entry and leave it, as a thumb does."""
     field = page.locator(f'input[name="{name}"]')
-    page.evaluate(
-        "(name) => document.querySelector(`input[name='${name}']`).closest('details')"
-        "?.setAttribute('open', '')",
-        name,
-    )
+    page.evaluate(OPEN_ROUND, name)
     field.fill(text)
     field.blur()
 
@@ -44,15 +48,9 @@ def part(query: str, way: int) -> str:
     return f"${answer('cost', query).costs[way].part:.2f}"
 
 
-def open_form(page: Page) -> None:
-    """Open the form of a page that shuts it away."""
-    page.evaluate("document.getElementById('change')?.setAttribute('open', '')")
-
-
 def test_a_change_is_followed_and_stands_in_the_address(phone: Phone) -> None:
     page = ready(phone, "cost/")
     expect(big(page).first).to_have_text(part(EXAMPLE, 0))
-    open_form(page)
     write(page, "labour", "60")
     expect(big(page).first).to_have_text(part(f"{EXAMPLE}&labour=60/h", 0), timeout=READY_MS)
     assert "labour=60" in page.url
@@ -61,7 +59,6 @@ def test_a_change_is_followed_and_stands_in_the_address(phone: Phone) -> None:
 
 def test_a_wrong_entry_leaves_the_last_good_answer_and_says_so(phone: Phone) -> None:
     page = ready(phone, "cost/")
-    open_form(page)
     write(page, "labour", "plenty")
     expect(page.locator("#wrong-labour")).to_contain_text("plenty", timeout=READY_MS)
     expect(page.locator("#state")).to_contain_text("last good answer")
@@ -106,7 +103,6 @@ def test_what_is_wrong_is_not_kept(phone: Phone) -> None:
 
 def test_prices_tried_on_cost_are_kept_by_a_tap(phone: Phone) -> None:
     page = ready(phone, "cost/")
-    open_form(page)
     write(page, "overhead", "20")
     expect(big(page).first).to_have_text(part(f"{EXAMPLE}&overhead=20/h", 0), timeout=READY_MS)
     page.locator("[data-keep-all]").click()
@@ -143,7 +139,6 @@ def test_the_chance_is_drawn_in_chunks_and_can_be_stopped(phone: Phone) -> None:
 
 def test_a_change_while_drawing_drops_the_draws(phone: Phone) -> None:
     page = ready(phone, "cost/")
-    open_form(page)
     page.locator('[data-chance="start"]').click()
     expect(page.locator("#chance progress")).to_be_visible(timeout=READY_MS)
     write(page, "parts", "900")
@@ -216,7 +211,7 @@ def test_a_strange_file_changes_nothing(phone: Phone, tmp_path: Path) -> None:
 
 
 def test_the_job_goes_along_and_each_page_gets_its_own(phone: Phone) -> None:
-    page = ready(phone, f"cost/?plate=1/2in&leg=3/8in&b_gas=75/25&labour=30/h&count=7")
+    page = ready(phone, "cost/?plate=1/2in&leg=3/8in&b_gas=75/25&labour=30/h&count=7")
     expect(page.locator("#verdict")).to_contain_text("leg 3/8 in", timeout=READY_MS)
     page.locator("nav").get_by_text("Supplies").click()
     expect(page.locator("#need")).to_contain_text("leg 3/8 in", timeout=READY_MS)

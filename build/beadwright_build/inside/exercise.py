@@ -39,6 +39,15 @@ GOOD = (
 )
 """Jobs as they are typed, and two that cannot be done, to which the answer is why."""
 
+ACTS = (
+    ("csv", {"page": "cost", "query": "leg=5/16in&draws=200", "kept": {"labour": "30/h"}}),
+    ("csv", {"page": "supplies", "query": "units=si&gas=CO2&spool_gross=9kg&spool_empty=1kg"}),
+    ("chance", {"query": "", "kept": {"wire_price@ER70S-6 0.045in": "2/lb"}, "way": 1,
+                "done": 0, "chunk": 50}),
+    ("keep", {"kept": {"labour": "30/h", "breaker": "many"}}),
+)  # fmt: skip
+"""What the pages ask for past their parts and their JSON."""
+
 HOSTILE = (
     "",
     "=",
@@ -110,6 +119,10 @@ def _answers() -> Iterator[str]:
             answer = _call(action, {"page": page, "query": query, "kept": {}})
             if "error" in answer:
                 yield f"{action} {page}?{query}: {answer['error']}"
+    for action, payload in ACTS:
+        answer = _call(action, payload)
+        if "error" in answer:
+            yield f"{action} {payload}: {answer['error']}"
 
 
 def _refusals() -> Iterator[str]:
