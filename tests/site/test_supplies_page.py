@@ -1,0 +1,89 @@
+"""The Supplies page: the core's numbers, errors beside what is weighed and read, odd figures."""
+
+import pytest
+from flask.testing import FlaskClient
+
+from beadwright import units
+from beadwright.api import answer
+from beadwright_site.pages.cost_view import cents
+from beadwright_site.pages.example import EXAMPLE
+from beadwright_site.pages.supplies import PARTS
+from tests.site.page import by_id, words
+
+QUERIES = (
+    EXAMPLE,
+    "units=si&plate=10mm&leg=8mm&count=500&spool=15kg&cylinder=50L",
+    "leg=5/16in&gas=CO2&co2_mass=20lb&count=400",
+    "leg=5/16in&gauge=1200psi&water=43L&spool_gross=20lb&spool_empty=2lb",
+    "leg=5/16in&spool_outside=8in&spool_hub=2in&spool_width=3.5in&cylinder=bulk",
+)
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str) -> None:
+    page = client.get(f"/supplies/?{query}").text
+    found = answer("supplies", query)
+    need = words(by_id(page, "need"))
+    for value, measure in ((found.supplies.wire_kg, "mass"), (found.supplies.gas_m3, "gas_volume"),
+                           (found.supplies.arc_s, "hours")):  # fmt: skip
+        assert units.show(value, measure, found.units) in need
+    listed = words(by_id(page, "buy"))
+    for row in found.purchases:
+        assert f"{row.count:,} × {row.item}" in listed
+        assert row.amount is None or cents(row.amount, "$") in listed
+    spool = words(by_id(page, "spool"))
+    if found.spool is None:
+        assert "Weigh it" in spool
+    else:
+        assert units.show(found.spool.weld_m[1], "distance", found.units) in spool
+    if found.gas_left is not None:
+        assert found.gas_left.text in words(by_id(page, "cylinder"))
+
+
+@pytest.mark.parametrize(
+    ("query", "key", "said"),
+    [
+        ("spool_gross=20lb", "spool_empty", "Weigh an empty spool"),
+        ("spool_gross=2lb&spool_empty=4lb", "spool_gross", "weighs less than when empty"),
+        ("spool_outside=8in", "spool_hub", "barrel"),
+        ("gauge=1200psi", "water", "water volume"),
+        ("gas=CO2&gauge=800psi", "co2_mass", "Weigh the cylinder"),
+        ("gauge=lots", "gauge", "lots"),
+        ("gas_temp=500F&gauge=100", "gas_temp", "500F"),
+    ],
+)
+def test_an_error_stands_beside_its_field(
+    client: FlaskClient, query: str, key: str, said: str
+) -> None:
+    page = client.get(f"/supplies/?{query}").text
+    field = by_id(page, key)
+    assert field.attrs["aria-invalid"] == "true"
+    assert said in words(by_id(page, field.attrs["aria-describedby"]))
+    for name, value in (pair.split("=") for pair in query.split("&")):
+        if name != "gas":
+            assert by_id(page, name).attrs["value"] == value
+
+
+@pytest.mark.parametrize(
+    ("query", "part", "said"),
+    [
+        ("count=0", "need", "Nothing to buy"),
+        ("parts=0", "notes", "how long a package lasts cannot be said"),
+        ("parts=1&spool=1000lb", "notes", "a lifetime of wire"),
+        ("gauge=40psi&water=43L", "cylinder", "Empty"),
+        ("cylinder=bulk", "need", "gas from the bulk tank"),
+    ],
+)
+def test_odd_figures_give_a_sentence(client: FlaskClient, query: str, part: str, said: str) -> None:
+    page = client.get(f"/supplies/?leg=5/16in&{query}").text
+    assert said in words(by_id(page, part))
+    text = " ".join(words(by_id(page, p)) for p in PARTS if p != "job-form").lower()
+    assert " nan" not in text
+    assert " inf " not in text
+
+
+def test_the_size_s_room_is_shown_and_the_scale_s_is_not(client: FlaskClient) -> None:
+    sized = words(by_id(client.get(f"/supplies/?{QUERIES[4]}").text, "spool"))
+    weighed = words(by_id(client.get(f"/supplies/?{QUERIES[3]}").text, "spool"))
+    assert "–" in sized
+    assert "–" not in weighed
