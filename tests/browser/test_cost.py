@@ -1,4 +1,4 @@
-"""Cost, Supplies and Shop on a phone: prices kept, draws in chunks, files and sheets to take along."""
+"""Cost, Supplies and Shop on a phone: prices kept, draws in chunks, files and sheets to take."""
 
 import csv
 import json
@@ -13,7 +13,6 @@ from beadwright.verdict import money
 from beadwright_site.pages.example import EXAMPLE
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone
-
 
 OPEN_ROUND = """
 (name) => {
