@@ -1,7 +1,7 @@
 """Fit for a gloved hand and for the home screen; and nothing in an address breaks the page."""
 
 import re
-from typing import Any
+from typing import Any, cast
 
 import pytest
 from playwright.sync_api import Dialog, expect
@@ -62,10 +62,10 @@ def test_it_can_be_put_on_the_home_screen(host: Host, phone: Phone) -> None:
     phone.open()
     phone.expect_ready()
     session = phone.page.context.new_cdp_session(phone.page)
-    manifest: dict[str, Any] = session.send("Page.getAppManifest")
+    manifest = cast("dict[str, Any]", session.send("Page.getAppManifest"))
     assert manifest["errors"] == []
     assert manifest["url"] == f"{host.url}manifest.webmanifest"
-    found: dict[str, list[dict[str, Any]]] = session.send("Page.getInstallabilityErrors")
+    found = cast("dict[str, Any]", session.send("Page.getInstallabilityErrors"))
     # A profile of a test is a private one, which is the one thing that may stand in the way.
     assert {error["errorId"] for error in found["installabilityErrors"]} <= {"in-incognito"}
 

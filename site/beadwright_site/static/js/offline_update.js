@@ -81,7 +81,7 @@ export class Updates {
     this.#lastLook = Date.now();
     if (asked) this.#set({ kind: "checking" });
     try {
-      await updated(registration);
+      await updated(registration, asked);
       if (asked && this.state.kind === "checking") this.#set({ kind: "current" });
     } catch (error) {
       this.#lastLook = -Infinity; // it did not get through, so it does not count
@@ -118,11 +118,12 @@ export class Updates {
   }
 }
 
-/** @param {ServiceWorkerRegistration} registration */
-async function updated(registration) {
+/** @param {ServiceWorkerRegistration} registration @param {boolean} asked */
+async function updated(registration, asked) {
   try {
     await within(LOOK_MS, registration.update());
   } catch (error) {
+    if (!asked) throw error; // nobody waits for the reason
     const kind = error instanceof Fault ? error.kind : await whatAnswers();
     if (kind) throw new Fault(kind, String(error));
     // The script is there: this look was tied to an older one that failed. Look once more.
