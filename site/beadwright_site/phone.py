@@ -50,7 +50,7 @@ def _page(asked: Asked) -> dict[str, Any]:
     if page == "dial-in" and kept:
         from beadwright_site.pages.kept import kept_for
 
-        kept = kept_for(query, kept)
+        kept = {**kept, **kept_for(query, kept)}
     shown = PAGES[page](query, kept, wanted)
     return {
         "ok": shown.ok,

@@ -38,7 +38,8 @@ def test_the_page_shows_the_checks_of_the_core(client: FlaskClient, query: str) 
     for check in found.checks:
         assert check.text in listed
     head = words(by_id(page, "holds"))
-    assert ("hold this job" in head) == found.holds
+    assert ("too much" in head) == (not found.holds)
+    assert ("hold this job" in head) == all(check.held == "holds" for check in found.checks)
     assert f"{found.on_s / 60:.1f} min on" in head
     assert f"{found.primary_a:.0f} A" in head
 

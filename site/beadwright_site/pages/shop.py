@@ -118,7 +118,7 @@ def _answered(
         },
         "holds": lambda: {
             "headline": headline,
-            "holds": found.circuit.holds,
+            "tone": tone_of(found),
             "job": job_card(found.dialled).line,
             "facts": tuple(circuit_facts(found)),
             "on": round(found.circuit.on_s / 60, 2),
@@ -142,10 +142,21 @@ def _answered(
 
 def headline_of(found: ShopAnswer) -> str:
     """Return whether the shop can run the job, in a line."""
-    failing = [check.name.lower() for check in found.circuit.checks if check.held == "fails"]
-    if not failing:
-        return "Machine and circuit hold this job"
-    return f"This job is too much: {', '.join(failing)}"
+    named = {
+        held: ", ".join(c.name.lower() for c in found.circuit.checks if c.held == held)
+        for held in ("fails", "close")
+    }
+    if named["fails"]:
+        return f"This job is too much: {named['fails']}"
+    if named["close"]:
+        return f"Holds, but close: {named['close']}"
+    return "Machine and circuit hold this job"
+
+
+def tone_of(found: ShopAnswer) -> str:
+    """Return the class of the headline: switch if all holds, too-close, or fails."""
+    held = {check.held for check in found.circuit.checks}
+    return "fails" if "fails" in held else "too-close" if "close" in held else "switch"
 
 
 def shop_notes(found: ShopAnswer) -> Iterator[Note]:
