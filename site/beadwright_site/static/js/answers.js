@@ -1,5 +1,6 @@
 // @ts-check
 import { engine } from "./engine.js";
+import { kept } from "./kept.js";
 
 /** What follows a dragging finger; the rest comes when it lets go. */
 const FOLLOWING = ["state", "settings", "facts", "notes", "setup", "map"];
@@ -47,7 +48,7 @@ function failure() {
  */
 export function askPage(page, query, { live = false }) {
   return new Promise((resolve, reject) => {
-    const payload = { page, query, kept: {}, ...(live ? { parts: FOLLOWING } : {}) };
+    const payload = { page, query, kept: kept.now, ...(live ? { parts: FOLLOWING } : {}) };
     engine.call("page", payload, { latest: "page", live }).then(resolve, reject);
     void failure()
       .then(() => askServer(query))
