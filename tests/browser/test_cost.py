@@ -240,3 +240,16 @@ def test_everything_a_thumb_hits_is_large_enough_at_360(phone: Phone) -> None:
         assert small == [], path
         wide = page.evaluate("document.documentElement.scrollWidth")
         assert wide <= 360, path
+
+
+def test_dial_in_is_asked_with_the_shop_s_machine(phone: Phone) -> None:
+    page = ready(phone, "shop/")
+    write(page, "machine_amps", "150")
+    expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
+    phone.open("?plate=3/8in&leg=5/16in&transfer=short")
+    phone.expect_ready()
+    found = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short&machine_amps=150A")
+    other = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short")
+    assert found.dial_in.settings.wire_feed.high != other.dial_in.settings.wire_feed.high
+    by = found.dial_in.settings.wire_feed.high_by
+    expect(page.locator("#how")).to_contain_text(by, timeout=READY_MS)

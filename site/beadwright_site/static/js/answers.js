@@ -46,7 +46,8 @@ function failure() {
  * @param {{live?: boolean}} how `live`: a finger is dragging
  * @returns {Promise<Shown>} rejects with an AbortError if something newer was asked
  */
-export function askPage(page, query, { live = false }) {
+export async function askPage(page, query, { live = false }) {
+  await kept.ready; // the shop's own machine counts from the first answer on
   return new Promise((resolve, reject) => {
     const payload = { page, query, kept: kept.now, ...(live ? { parts: FOLLOWING } : {}) };
     engine.call("page", payload, { latest: "page", live }).then(resolve, reject);
