@@ -27,15 +27,14 @@ async function askServer(query) {
   return { ok: !refused, query: answer.dataset["query"], title: page.title, html, errors: {} };
 }
 
-/** Resolves when the engine has failed. @returns {Promise<void>} */
-function failure() {
+/** Resolves when the engine has failed, unless the answer is in first.
+ * @param {AbortSignal} answered @returns {Promise<void>} */
+function failure(answered) {
   return new Promise((resolve) => {
     const look = () => {
-      if (engine.state !== "failed") return;
-      engine.removeEventListener("state", look);
-      resolve();
+      if (engine.state === "failed") resolve();
     };
-    engine.addEventListener("state", look);
+    engine.addEventListener("state", look, { signal: answered });
     look();
   });
 }
@@ -50,8 +49,10 @@ export async function askPage(page, query, { live = false }) {
   await kept.ready; // the shop's own machine counts from the first answer on
   return new Promise((resolve, reject) => {
     const payload = { page, query, kept: kept.now, ...(live ? { parts: FOLLOWING } : {}) };
-    engine.call("page", payload, { latest: "page", live }).then(resolve, reject);
-    void failure()
+    const answered = new AbortController();
+    engine.call("page", payload, { latest: "page", live }).then(resolve, reject)
+      .finally(() => answered.abort());
+    void failure(answered.signal)
       .then(() => askServer(query))
       .then((answer) => answer && resolve(answer))
       .catch(() => {}); // no signal: the engine's own word stands
