@@ -8,7 +8,7 @@ from beadwright.dial_in import DialIn
 from beadwright.operating import at_feed, feed_at_current, volts_window
 from beadwright.transfer import Transfer, edges, spray_refused, transition_current
 
-STEPS = 16
+STEPS = 8
 LEAST_V = 12.0
 """Foot of the volts axis: no wire arc burns below it [V]."""
 

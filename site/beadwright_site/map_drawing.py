@@ -14,7 +14,7 @@ WIDTH, HEIGHT = 360.0, 200.0
 LEFT, RIGHT, TOP, BOTTOM = 34.0, 10.0, 10.0, 24.0
 """The paper and its margins [px]."""
 
-LEAST_LABEL, CHARACTER, COLUMNS = 16.0, 6.5, 20
+LEAST_LABEL, CHARACTER, COLUMNS = 16.0, 6.5, 12
 """A region lower than this, or narrower than its name, gets none; columns tried [px, px, -]."""
 
 XY = tuple[float, float]
