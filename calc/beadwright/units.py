@@ -178,9 +178,16 @@ def _read_gauge(number: int) -> float:
     return float(Fraction(SHEET_GAUGE_IN[number]) * INCH_M)
 
 
+_SAMPLES: Mapping[tuple[str, System], str] = MappingProxyType(
+    {("wire_feed", "us"): "290", ("wire_feed", "si"): "7.4", ("travel", "si"): "300"}
+)
+"""A likely number to show how a quantity is written, where 9.5 would be none."""
+
+
 def _example(kind: Measure, system: System) -> str:
-    sample = "3/8" if kind.unit(system).symbol == "in" else "9.5"
-    return f"{sample}{kind.unit(system).symbol}"
+    unit = kind.unit(system)
+    sample = _SAMPLES.get((kind.name, system), "3/8" if unit.symbol == "in" else "9.5")
+    return f"{sample}{unit.symbol}"
 
 
 def fraction_text(inches: float, denominator: int = 16) -> str | None:

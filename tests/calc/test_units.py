@@ -131,7 +131,7 @@ def test_gauges_fall_as_numbers_rise() -> None:
         ("", "length", r"“” is not a quantity; write it like 3/8in"),
         ("thick", "length", r"“thick” is not a quantity; write it like 3/8in"),
         ("nan", "length", r"“nan” is not a quantity"),
-        ("inf", "wire_feed", r"“inf” is not a quantity; write it like 9.5in/min"),
+        ("inf", "wire_feed", r"“inf” is not a quantity; write it like 290in/min"),
         ("--1in", "length", r"“--1in” is not a quantity"),
         ("٣in", "length", r"“٣in” is not a quantity"),
         ("3/0in", "length", r"“3/0” has a zero below the line"),

@@ -150,7 +150,9 @@ def _chosen(found: DialIn) -> dict[str, str]:
 def _blanks(found: DialIn) -> dict[str, str]:
     """What a blank entry means for this job."""
     job = found.job
-    words = {"plate2": "the same", "machine_amps": "no limit", "machine_volts": "no limit"}
+    words = {"plate2": "the same"}
+    for key, most in (("machine_amps", job.machine_amps_a), ("machine_volts", job.machine_volts_v)):
+        words[key] = "no limit" if most is None else f"your shop's: {most:g}"
     if job.is_fillet:
         least = length(minimum_leg(job.thinner_m), job.units)
         words |= {"leg": f"code's least, {least}", "gap": "tight"}

@@ -4,6 +4,7 @@ import { Bands } from "./bands.js";
 import { carry } from "./carry.js";
 import { engine } from "./engine.js";
 import { JobForm } from "./job_form.js";
+import { kept } from "./kept.js";
 import { standKeys } from "./keys.js";
 import { put } from "./morph.js";
 import { NumberEntry } from "./number_entry.js";
@@ -47,9 +48,16 @@ class BeadDialIn extends HTMLElement {
   #open() {
     const asked = location.search.slice(1);
     const answered = this.dataset["query"] || this.dataset["refused"] !== undefined;
-    if (!asked) void offerLastJob(this);
+    if (!asked) void this.#openBare();
     else if (answered) carry(this.dataset["query"] ?? "");
     else void this.#ask(asked, { live: false });
+  }
+
+  /** The printed example stands, unless the shop keeps a wire, a gas or a machine of its own. */
+  async #openBare() {
+    void offerLastJob(this);
+    await kept.ready;
+    if (Object.keys(kept.now).length > 0 && !location.search) void this.#ask("", { live: false });
   }
 
   /** @param {string} query @param {How} how `live`: a finger is dragging */
@@ -70,14 +78,15 @@ class BeadDialIn extends HTMLElement {
     put(parts, how);
     if (state) put({ state }); // always: its word may have been changed from here
     this.#state.settled(shown.ok);
-    history.replaceState(history.state, "", `${location.pathname}?${shown.query}`);
-    this.querySelector("[data-last]")?.setAttribute("hidden", "");
+    const bare = shown.query === "";
+    history.replaceState(history.state, "", location.pathname + (bare ? "" : `?${shown.query}`));
+    if (!bare) this.querySelector("[data-last]")?.setAttribute("hidden", "");
     if (!shown.ok) return showRefusals(this, shown.errors);
     delete this.dataset["refused"];
     this.dataset["query"] = shown.query;
     document.title = `${shown.title} · Beadwright`;
     carry(shown.query);
-    if (!how.live) void keepLastJob({ query: shown.query, line: this.#state.job });
+    if (!how.live && !bare) void keepLastJob({ query: shown.query, line: this.#state.job });
   }
 
   /** @param {Event} event */
