@@ -72,7 +72,9 @@ def show_dial_in(
         found = answer(NAME, query, kept)
     except FieldErrors as error:
         return _refused(query, error)
-    return _answered(found, PARTS if parts is None else parts)
+    # What the shop keeps and this job uses goes into the address: a link means the same elsewhere.
+    own = {key: str(kept[key]) for key in DEFAULTS if kept and kept.get(key)}
+    return _answered(found, own, PARTS if parts is None else parts)
 
 
 def _refused(query: str, error: FieldErrors) -> Shown:
@@ -93,9 +95,9 @@ def _refused(query: str, error: FieldErrors) -> Shown:
     return Shown(False, query_of(typed), "Not taken", html, error.messages)
 
 
-def _answered(found: Answer, parts: Sequence[str]) -> Shown:
+def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Shown:
     dialled, system = found.dial_in, found.query.job.units
-    typed = with_units(found.query.typed, system)
+    typed = with_units({**own, **found.query.typed}, system)
     bands = tuple(band_of(setting, system) for setting in dialled.settings.all())
     said = tuple(_said(note) for note in found.notes)
     card = job_card(dialled)
@@ -105,7 +107,7 @@ def _answered(found: Answer, parts: Sequence[str]) -> Shown:
             "system": system,
             "query": query_of({**typed, "units": other}),
         },
-        "state": lambda: {"kind": "yours" if typed else "example", "count": 0},
+        "state": lambda: {"kind": "yours" if found.query.typed else "example", "count": 0},
         "joint": lambda: {"card": card},
         "job-form": lambda: {"groups": job_form(typed, system, dialled), "general": ()},
         "settings": lambda: {

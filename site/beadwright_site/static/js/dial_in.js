@@ -13,7 +13,7 @@ import { StateLine } from "./state_line.js";
 import { keepLastJob, offerLastJob } from "./storage.js";
 
 /** @import { Shown } from "./answers.js" */
-/** @typedef {{live: boolean}} How */
+/** @typedef {{live: boolean, bare?: boolean}} How `live`: a finger is dragging; `bare`: nothing asked */
 
 /** The page that follows every change of the job. */
 class BeadDialIn extends HTMLElement {
@@ -57,7 +57,7 @@ class BeadDialIn extends HTMLElement {
   async #openBare() {
     void offerLastJob(this);
     await kept.ready;
-    if (Object.keys(kept.now).length > 0 && !location.search) void this.#ask("", { live: false });
+    if (Object.keys(kept.now).length > 0 && !location.search) void this.#ask("", { live: false, bare: true });
   }
 
   /** @param {string} query @param {How} how `live`: a finger is dragging */
@@ -78,15 +78,16 @@ class BeadDialIn extends HTMLElement {
     put(parts, how);
     if (state) put({ state }); // always: its word may have been changed from here
     this.#state.settled(shown.ok);
-    const bare = shown.query === "";
-    history.replaceState(history.state, "", location.pathname + (bare ? "" : `?${shown.query}`));
-    if (!bare) this.querySelector("[data-last]")?.setAttribute("hidden", "");
+    if (!how.bare) {
+      history.replaceState(history.state, "", `${location.pathname}?${shown.query}`);
+      this.querySelector("[data-last]")?.setAttribute("hidden", "");
+    }
     if (!shown.ok) return showRefusals(this, shown.errors);
     delete this.dataset["refused"];
     this.dataset["query"] = shown.query;
     document.title = `${shown.title} · Beadwright`;
     carry(shown.query);
-    if (!how.live && !bare) void keepLastJob({ query: shown.query, line: this.#state.job });
+    if (!how.live && !how.bare) void keepLastJob({ query: shown.query, line: this.#state.job });
   }
 
   /** @param {Event} event */
