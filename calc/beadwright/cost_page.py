@@ -16,7 +16,8 @@ from beadwright.curves import CurvePoint, curve
 from beadwright.demo_prices import INVENTED, INVENTED_TEXT
 from beadwright.errors import UnknownEntryError
 from beadwright.levers import levers_of, swing_shares
-from beadwright.page_query import PageQuery, read_page, split_page
+from beadwright.page_query import PageQuery, read_page
+from beadwright.queries import split_query
 from beadwright.results import Note
 from beadwright.swings import Lever, Swing, net_band, swings
 from beadwright.units import System
@@ -102,7 +103,7 @@ def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer
     Raises:
         FieldErrors: With each field's messages.
     """
-    other_wire = split_page(query).get("b_wire") or str((kept or {}).get("b_wire") or "")
+    other_wire = split_query(query).get("b_wire") or str((kept or {}).get("b_wire") or "")
     read = read_page(query, kept, CostSchema, defaults_for(other_wire))
     ways = planned_ways(read)
     rates, values = rates_of(read.values), read.values

@@ -6,17 +6,15 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from typing import Any, cast
-from urllib.parse import parse_qsl, urlencode
+from urllib.parse import urlencode
 
 from marshmallow import EXCLUDE, Schema, ValidationError
 
 from beadwright.errors import FieldErrors
+from beadwright.queries import messages_of, split_query
 from beadwright.results import Note
 from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
 from beadwright.schemas import Query, read_query
-
-MOST_KEYS = 300
-"""Keys a query of a page with several ways may carry."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,7 +65,7 @@ def read_page(
     Raises:
         FieldErrors: With every field's messages, if anything cannot be taken.
     """
-    given = split_page(query)
+    given = split_query(query)
     typed = {key: given[key] for key in defaults if given.get(key)}
     kept_own = {key: str(value) for key, value in (kept or {}).items() if key in defaults and value}
     filled = {k: v for k, v in {**defaults, **kept_own, **typed}.items() if v}
@@ -83,29 +81,6 @@ def read_page(
 def _reader(schema: type[Schema]) -> Schema:
     """One instance for all queries: making one copies every field of the page."""
     return schema(unknown=EXCLUDE)
-
-
-def split_page(query: str) -> dict[str, str]:
-    """Return the keys and values of a page's query; the last of a repeated key holds.
-
-    Args:
-        query: With or without the leading ``?`` [-].
-
-    Raises:
-        FieldErrors: If there are more than ``MOST_KEYS`` keys.
-    """
-    try:
-        pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=MOST_KEYS)
-    except ValueError as error:
-        message = f"This address has more than {MOST_KEYS} entries."
-        raise FieldErrors({"query": [message]}) from error
-    return {key.strip(): value.strip() for key, value in pairs}
-
-
-def messages_of(error: ValidationError) -> dict[str, list[str]]:
-    """Return a schema's messages by field."""
-    found = cast("dict[str, list[str]]", cast(Any, error).normalized_messages())
-    return {key: [str(text) for text in texts] for key, texts in found.items()}
 
 
 def read_job(filled: Mapping[str, str]) -> Query:

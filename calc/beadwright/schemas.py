@@ -9,7 +9,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any, cast
-from urllib.parse import parse_qsl
 
 from marshmallow import EXCLUDE, Schema, ValidationError
 
@@ -20,10 +19,8 @@ from beadwright.gases import GASES, gas_of
 from beadwright.job import ByHand, Job
 from beadwright.joints import JOINTS
 from beadwright.positions import position_of
+from beadwright.queries import messages_of, split_query
 from beadwright.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES, wire_of
-
-MOST_KEYS = 100
-"""Keys a query may carry; a job has about twenty."""
 
 DEFAULTS: Mapping[str, str] = {
     "units": "us",
@@ -158,23 +155,6 @@ class Query:
     unknown: tuple[str, ...]
 
 
-def split_query(query: str) -> dict[str, str]:
-    """Return the keys and values of a query string; the last of a repeated key holds.
-
-    Args:
-        query: With or without the leading ``?`` [-].
-
-    Raises:
-        FieldErrors: If there are more than ``MOST_KEYS`` keys.
-    """
-    try:
-        pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=MOST_KEYS)
-    except ValueError as error:
-        message = f"This address has more than {MOST_KEYS} entries; a job has about twenty."
-        raise FieldErrors({"query": [message]}) from error
-    return {key.strip(): value.strip() for key, value in pairs}
-
-
 def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
     """Return the job a query string describes.
 
@@ -193,14 +173,8 @@ def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
     try:
         loaded = cast("dict[str, Any]", _SCHEMA.load(filled))
     except ValidationError as error:
-        raise FieldErrors(_messages(error)) from error
+        raise FieldErrors(messages_of(error)) from error
     return Query(_job(loaded), typed, unknown)
-
-
-def _messages(error: ValidationError) -> dict[str, list[str]]:
-    # Schema.load raises field names to lists of texts; marshmallow types it more widely.
-    found = cast("dict[str, list[str]]", cast(Any, error).normalized_messages())
-    return {key: [str(text) for text in texts] for key, texts in found.items()}
 
 
 def _job(loaded: Mapping[str, Any]) -> Job:

@@ -13,7 +13,7 @@ from marshmallow import Schema
 from beadwright import units
 from beadwright.errors import FieldErrors
 from beadwright.fields import Measured
-from beadwright.page_query import split_page
+from beadwright.queries import split_query
 from beadwright.units import System
 from beadwright_site.pages.job_form import LENGTHS, Field, Option
 from beadwright_site.pages.typed import LONGEST_ECHO, MEASURED, unit_text
@@ -183,7 +183,7 @@ def read_entries(query: str, defaults: Mapping[str, str]) -> dict[str, str]:
         defaults: The page's keys.
     """
     try:
-        given = split_page(query)
+        given = split_query(query)
     except FieldErrors:
         return {}
     return {key: given[key][:LONGEST_ECHO] for key in defaults if given.get(key)}

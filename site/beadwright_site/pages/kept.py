@@ -17,7 +17,7 @@ from beadwright.cost_query import DEFAULTS as COST
 from beadwright.cost_query import PREFIXES, CostSchema
 from beadwright.errors import BeadwrightError
 from beadwright.gases import gas_of
-from beadwright.page_query import messages_of
+from beadwright.queries import messages_of
 from beadwright.schemas import DEFAULTS as JOB
 from beadwright.schemas import JobSchema, size_of
 from beadwright.shop_page import ShopSchema

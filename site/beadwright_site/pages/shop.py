@@ -10,7 +10,7 @@ from markupsafe import Markup
 from beadwright.api import answer
 from beadwright.circuit import Check
 from beadwright.errors import FieldErrors
-from beadwright.page_query import split_page
+from beadwright.queries import split_query
 from beadwright.results import Note
 from beadwright.shop_page import DEFAULTS, ShopAnswer, ShopSchema
 from beadwright.units import System
@@ -52,7 +52,7 @@ def show_shop(
     """
     held = {k: v for k, v in (kept or {}).items() if isinstance(v, str) and v}
     try:
-        given = {k: v[:LONGEST_ECHO] for k, v in split_page(query).items() if v}
+        given = {k: v[:LONGEST_ECHO] for k, v in split_query(query).items() if v}
     except FieldErrors as error:
         return _refused({}, {}, held, error.messages)
     typed = {k: v for k, v in given.items() if k in DEFAULTS or k in KEPT or "@" in k}

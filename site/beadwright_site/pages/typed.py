@@ -8,7 +8,8 @@ from typing import Any, cast
 from beadwright import units
 from beadwright.errors import FieldErrors
 from beadwright.fields import Measured
-from beadwright.schemas import DEFAULTS, JobSchema, split_query
+from beadwright.queries import split_query
+from beadwright.schemas import DEFAULTS, JobSchema
 from beadwright.units import System
 
 LONGEST_ECHO = 200

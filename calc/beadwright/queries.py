@@ -1,0 +1,40 @@
+"""A query string taken apart, and a schema's refusal as messages by field."""
+
+from __future__ import annotations
+
+from typing import Any, cast
+from urllib.parse import parse_qsl
+
+from marshmallow import ValidationError
+
+from beadwright.errors import FieldErrors
+
+MOST_KEYS = 300
+"""Keys a query may carry: the page that asks most has about half as many."""
+
+
+def split_query(query: str) -> dict[str, str]:
+    """Return the keys and values of a query string; the last of a repeated key holds.
+
+    Args:
+        query: With or without the leading ``?`` [-].
+
+    Raises:
+        FieldErrors: If there are more than ``MOST_KEYS`` keys.
+    """
+    try:
+        pairs = parse_qsl(query.removeprefix("?"), keep_blank_values=True, max_num_fields=MOST_KEYS)
+    except ValueError as error:
+        message = f"This address has more than {MOST_KEYS} entries."
+        raise FieldErrors({"query": [message]}) from error
+    return {key.strip(): value.strip() for key, value in pairs}
+
+
+def messages_of(error: ValidationError) -> dict[str, list[str]]:
+    """Return a schema's messages by field.
+
+    Args:
+        error: What the schema raised; marshmallow types its messages more widely [-].
+    """
+    found = cast("dict[str, list[str]]", cast(Any, error).normalized_messages())
+    return {key: [str(text) for text in texts] for key, texts in found.items()}
