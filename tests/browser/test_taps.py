@@ -3,14 +3,13 @@
 The page's rules forbid evaluating strings, so waits are for text and attributes.
 """
 
-import os
 import re
 from collections.abc import Iterator
 from pathlib import Path
 from urllib.parse import parse_qs, urlsplit
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from beadwright import units
 from beadwright.api import answer
@@ -21,28 +20,18 @@ START_MS = 60_000
 
 
 @pytest.fixture(scope="module")
-def host(built_site: Path) -> Iterator[Host]:
+def host(shipped: Path) -> Iterator[Host]:
     """The built site on a plain web host."""
-    served = Host(built_site)
+    served = Host(shipped)
     served.start()
     yield served
     served.kill()
 
 
 @pytest.fixture(scope="module")
-def browser() -> Iterator[Browser]:
-    """One browser for this file."""
-    path = os.environ.get("BEADWRIGHT_CHROMIUM", "/usr/bin/chromium")
-    with sync_playwright() as playwright:
-        found = playwright.chromium.launch(executable_path=path, args=["--no-sandbox"])
-        yield found
-        found.close()
-
-
-@pytest.fixture(scope="module")
-def phone(browser: Browser) -> Iterator[BrowserContext]:
+def phone(chromium: Browser) -> Iterator[BrowserContext]:
     """One phone for this file: the engine's files are fetched once."""
-    context = browser.new_context(viewport={"width": 390, "height": 844}, has_touch=True)
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True)
     yield context
     context.close()
 
@@ -87,9 +76,9 @@ def test_the_answer_is_the_core_s_for_the_address(page: Page) -> None:
 
 
 def test_until_the_answer_is_there_the_numbers_are_not_taken_for_it(
-    browser: Browser, host: Host
+    chromium: Browser, host: Host
 ) -> None:
-    context = browser.new_context()
+    context = chromium.new_context()
     page = context.new_page()
     page.goto(f"{host.url}?{JOB}", wait_until="commit")
     # Before scripts run the page says it is an example, then that it works; never "Your job".
