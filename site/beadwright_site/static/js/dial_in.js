@@ -86,8 +86,9 @@ class BeadDialIn extends HTMLElement {
     delete this.dataset["refused"];
     this.dataset["query"] = shown.query;
     document.title = `${shown.title} · Beadwright`;
+    if (how.live) return; // links and memory wait until the finger lets go
     carry(shown.query);
-    if (!how.live && !how.bare) void keepLastJob({ query: shown.query, line: this.#state.job });
+    if (!how.bare) void keepLastJob({ query: shown.query, line: this.#state.job });
   }
 
   /** @param {Event} event */
