@@ -12,7 +12,6 @@ from beadwright.chance import ChanceState
 from beadwright.cost_page import Comparison, CostAnswer, invented_in_use
 from beadwright.cost_query import DEFAULTS, CostSchema
 from beadwright.errors import FieldErrors
-from beadwright.units import System
 from beadwright.verdict import money
 from beadwright_site.curve_drawing import draw_chance, draw_curve
 from beadwright_site.links import query_of
@@ -31,6 +30,7 @@ from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.said import invented_said, said_all, state_line
 from beadwright_site.pages.shown import Shown
+from beadwright_site.pages.typed import system_named
 from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "verdict", "ways", "job-form", "even", "hangs", "chance", "hours",
@@ -65,8 +65,7 @@ def show_cost(
 
 def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
-    wanted = typed.get("units") or kept.get("units", "us")
-    system: System = "si" if wanted.strip().lower() == "si" else "us"
+    system = system_named(typed.get("units") or kept.get("units", ""))
     groups = cost_form(typed, kept, system, None, error.messages)
     shown = {entry.key for group in groups for entry in group.entries}
     general = [t for key, texts in error.messages.items() if key not in shown for t in texts]

@@ -13,7 +13,6 @@ from beadwright.errors import FieldErrors
 from beadwright.results import Note
 from beadwright.schemas import DEFAULTS
 from beadwright.sources import SOURCES
-from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.map_drawing import draw_map
 from beadwright_site.pages.bands import band_of
@@ -21,7 +20,7 @@ from beadwright_site.pages.facts import laid_facts, main_facts, origins, torch_f
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.shown import Shown
-from beadwright_site.pages.typed import read_typed, with_units
+from beadwright_site.pages.typed import read_typed, system_named, with_units
 from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "joint", "job-form", "settings", "facts", "notes", "setup", "map",
@@ -79,7 +78,7 @@ def show_dial_in(
 
 def _refused(query: str, error: FieldErrors) -> Shown:
     typed = read_typed(query)
-    system: System = "si" if typed.get("units", "").strip().lower() == "si" else "us"
+    system = system_named(typed.get("units", ""))
     general = [
         text for key in error.messages if key not in DEFAULTS for text in error.messages[key]
     ]

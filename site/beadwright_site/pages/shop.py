@@ -13,7 +13,6 @@ from beadwright.errors import FieldErrors
 from beadwright.queries import split_query
 from beadwright.results import Note
 from beadwright.shop_page import DEFAULTS, ShopAnswer, ShopSchema
-from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import written
 from beadwright_site.pages.entries import measures_of, with_units
@@ -25,7 +24,7 @@ from beadwright_site.pages.labels import names_of
 from beadwright_site.pages.said import said_all
 from beadwright_site.pages.shop_form import shop_form
 from beadwright_site.pages.shown import Shown
-from beadwright_site.pages.typed import LONGEST_ECHO
+from beadwright_site.pages.typed import LONGEST_ECHO, system_named
 from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "holds", "checks", "job-form", "notes", "file")
@@ -78,7 +77,7 @@ def _refused(
     kept: Mapping[str, str],
     messages: Mapping[str, list[str]],
 ) -> Shown:
-    system: System = "si" if texts.get("units", "us").strip().lower() == "si" else "us"
+    system = system_named(texts.get("units", ""))
     groups = shop_form(texts, kept, system, messages)
     shown = {entry.key for group in groups for entry in group.entries}
     general = [text for key, found in messages.items() if key not in shown for text in found]

@@ -26,6 +26,7 @@ from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.said import invented_said, said_all, state_line
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.supplies_form import SuppliesForm, supplies_form
+from beadwright_site.pages.typed import system_named
 from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "need", "buy", "job-form", "spool", "spool-entries", "cylinder",
@@ -70,8 +71,7 @@ def _entries_html(form: SuppliesForm) -> dict[str, str]:
 
 def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
-    wanted = typed.get("units") or kept.get("units", "us")
-    system: System = "si" if wanted.strip().lower() == "si" else "us"
+    system = system_named(typed.get("units") or kept.get("units", ""))
     form = supplies_form(typed, kept, system, None, error.messages)
     general = [t for key, texts in error.messages.items() if key not in form.keys for t in texts]
     html = {

@@ -31,6 +31,11 @@ ALLOWED: Mapping[str, tuple[float, float]] = {
 """Least and most an entry may be [SI]."""
 
 
+def system_named(text: str) -> System:
+    """Return the system of units a query names, even one whose other entries cannot be taken."""
+    return "si" if text.strip().lower() == "si" else "us"
+
+
 def read_typed(query: str) -> dict[str, str]:
     """Return the known entries of a query, whether or not they can be taken."""
     try:
