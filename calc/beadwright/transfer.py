@@ -37,7 +37,7 @@ stands 30 % higher).
 """
 
 CORED_TRANSITION_A: Mapping[str, float] = MappingProxyType(
-    {"0.035in": 140.0, "0.045in": 180.0, "0.052in": 203.0, "1/16in": 235.0}
+    {"0.035in": 140.0, "0.045in": 180.0, "0.052in": 202.0, "1/16in": 235.0}
 )
 """Least spray current of metal-cored wire, 75-95 % argon [A].
 

@@ -13,6 +13,7 @@ from beadwright.transfer import (
     NAMES,
     OPEN_TOP_A,
     SHORT_RANGE_A,
+    TRANSITION_BAND,
     edges,
     gas_refused,
     globular_current,
@@ -153,3 +154,19 @@ def test_metal_cored_wire_keeps_to_argon(gas: str, refused: bool) -> None:
     """AWS A5.18: E70C-6M is classified in an argon mixture (from memory)."""
     assert bool(gas_refused(wire_of("E70C-6M", "0.045in"), gas_of(gas))) is refused
     assert gas_refused(wire_of("ER70S-6", "0.045in"), gas_of(gas)) == ""
+
+
+def test_metal_cored_sizes_without_print() -> None:
+    """0.052 in lies 0.4 of the way in diameter from 0.045 in (180 A) to 1/16 in (235 A): 202 A.
+
+    Its top and that of 0.035 in are common practice.
+    """
+    mix = gas_of("90/10")
+    assert transition_current(wire_of("E70C-6M", "0.052in"), mix) == pytest.approx(202)
+    assert OPEN_TOP_A["metal-cored", "0.052in"] == pytest.approx(400)
+    assert OPEN_TOP_A["metal-cored", "0.035in"] == pytest.approx(260)
+
+
+def test_the_band_of_the_transition_is_the_one_told() -> None:
+    """±20 %: the share by which printed transition currents in argon with CO2 disagree."""
+    assert pytest.approx(0.20) == TRANSITION_BAND
