@@ -8,7 +8,12 @@ from math import inf
 from beadwright import units
 from beadwright.arc import arc_length_m
 from beadwright.burnoff import constants_of, extension_from_feed
-from beadwright.deposition import bead_section, laid_rate, travel_for_section
+from beadwright.deposition import (
+    bead_section,
+    feed_for_travel,
+    laid_rate,
+    travel_for_section,
+)
 from beadwright.fillets import flat_section, leg_of_section
 from beadwright.gases import flow_range_m3_s
 from beadwright.heat import heat_input, heat_input_en
@@ -62,8 +67,7 @@ def _feed_of(job: Job, plan: Plan) -> float | None:
     if hand.wire_feed_m_s is not None:
         return hand.wire_feed_m_s
     if hand.travel_m_s is not None:
-        laid = STEEL_DENSITY_KG_M3 * plan.bead_m2 * hand.travel_m_s
-        return laid / (job.wire.linear_mass_kg_m * plan.efficiency[1])
+        return feed_for_travel(job.wire, hand.travel_m_s, plan.bead_m2, plan.efficiency[1])
     return best_feed(job, plan) if plan.open else None
 
 
@@ -148,9 +152,8 @@ def _tip_to_work(job: Job, plan: Plan, point: Operating) -> Quantity:
 def _travel_limits(job: Job, plan: Plan, point: Operating, laid: float) -> list[Limit]:
     slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
     over, under = _section_room(job, plan)
-    mover = "hand" if job.travel_by == "hand" else job.travel_by
     limits = [
-        Limit("mover", f"what a {mover} holds {job.position.lie}", slow, fast),
+        Limit("mover", f"what a {job.travel_by} holds {job.position.lie}", slow, fast),
         Limit(
             "oversize",
             "slower lays over 1/16 in more leg than asked"
@@ -265,8 +268,9 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     over_flat = plan.shape.section_m2 / flat_section(plan.shape.leg_m) if job.is_fillet else 1.0
     leg = leg_of_section(bead * plan.passes, over_flat) if job.is_fillet else None
     efficiency_source = "e70c-sheet" if job.wire.kind == "metal-cored" else "lecture-efficiency"
-    sprays = plan.transfer == "pulse"
-    mode = plan.transfer if sprays else transfer_at(point.current_a, point.volts, job.wire, job.gas)
+    mode = plan.transfer  # a mean current and the machine's own volts say nothing of pulse
+    if mode != "pulse":
+        mode = transfer_at(point.current_a, point.volts, job.wire, job.gas)
     return Outcome(
         transfer=mode,
         current=current,

@@ -8,7 +8,12 @@ from math import ceil, inf
 
 from beadwright import units
 from beadwright.current_limits import current_limits
-from beadwright.deposition import deposition_efficiency, feed_for_travel, laid_rate
+from beadwright.deposition import (
+    deposition_efficiency,
+    feed_for_travel,
+    laid_rate,
+    travel_for_section,
+)
 from beadwright.fillets import (
     REINFORCED_OVER_FLAT,
     flat_section,
@@ -34,7 +39,6 @@ from beadwright.transfer import (
     spray_refused,
     transition_current,
 )
-from beadwright.wires import STEEL_DENSITY_KG_M3
 
 _IN = 0.0254
 
@@ -258,7 +262,7 @@ def _holds(job: Job, plan: Plan) -> bool:
     hand = job.by_hand
     if hand.wire_feed_m_s is not None:
         laid = laid_rate(job.wire, hand.wire_feed_m_s, plan.efficiency[1])
-        travel = laid / (STEEL_DENSITY_KG_M3 * plan.bead_m2)
+        travel = travel_for_section(laid, plan.bead_m2)
         return hand.travel_m_s is not None or travel >= slow
     if hand.travel_m_s is not None:
         feed = feed_for_travel(job.wire, hand.travel_m_s, plan.bead_m2, plan.efficiency[1])
@@ -270,7 +274,7 @@ def _cool_enough(job: Job, plan: Plan) -> bool:
     feed = best_feed(job, plan)
     point = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m, job.by_hand.volts)
     laid = laid_rate(job.wire, feed, plan.efficiency[1])
-    travel = laid / (STEEL_DENSITY_KG_M3 * plan.bead_m2)
+    travel = travel_for_section(laid, plan.bead_m2)
     return point.volts * point.current_a / travel <= _STEP_ROOM * heat_ceiling_j_m(job)
 
 

@@ -274,7 +274,7 @@ def show(value: float, measure: str, system: System = "us") -> str:
     return f"{number:.{unit.places}f}"
 
 
-_STEPS: Mapping[tuple[str, System], Fraction] = MappingProxyType(
+STEPS: Mapping[tuple[str, System], Fraction] = MappingProxyType(
     {
         ("wire_feed", "us"): Fraction(5),
         ("wire_feed", "si"): Fraction(1, 10),
@@ -301,7 +301,7 @@ def settable(value: float, measure: str, system: System = "us") -> float:
         measure: Its kind; one without a step comes back as it is [-].
         system: Whose steps [-].
     """
-    step = _STEPS.get((measure, system))
+    step = STEPS.get((measure, system))
     if step is None:
         return value
     factor = MEASURES[measure].unit(system).factor

@@ -18,16 +18,7 @@ KEYS: Mapping[str, str] = MappingProxyType(
 """Query key of each setting, by its measure."""
 
 STEPS: Mapping[tuple[str, System], float] = MappingProxyType(
-    {
-        ("wire_feed", "us"): 5.0,
-        ("wire_feed", "si"): 0.1,
-        ("volts", "us"): 0.1,
-        ("volts", "si"): 0.1,
-        ("travel", "us"): 0.1,
-        ("travel", "si"): 5.0,
-        ("tip_to_work", "us"): 1 / 16,
-        ("tip_to_work", "si"): 1.0,
-    }
+    {key: float(step) for key, step in units.STEPS.items() if key[0] in KEYS}
 )
 """What one step of a finger sets, in the unit shown; as fine as ``units.settable``."""
 
