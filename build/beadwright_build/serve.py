@@ -12,7 +12,7 @@ from http import HTTPStatus
 from http.server import BaseHTTPRequestHandler, ThreadingHTTPServer
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import Any, Self
 from urllib.parse import unquote, urlsplit
 
 from beadwright_build.content_types import content_type
@@ -81,12 +81,12 @@ class _Handler(BaseHTTPRequestHandler):
     sys_version = ""
 
     def __init__(
-        self, site: Path, prefix: str, requests: list[str], *rest: object, **more: object
+        self, site: Path, prefix: str, requests: list[str], *rest: Any, **more: Any
     ) -> None:
         self._site = site
         self._prefix = prefix
         self._requests = requests
-        super().__init__(*rest, **more)  # type: ignore[arg-type]
+        super().__init__(*rest, **more)
 
     def do_GET(self) -> None:
         self._answer(with_body=True)

@@ -4,9 +4,10 @@ import os
 import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, ViewportSize, sync_playwright
 
 from beadwright_build.release import write_release
 from tests.browser.host import Host
@@ -47,8 +48,8 @@ def make_host(shipped: Path) -> Iterator[MakeHost]:
     """Start hosts, of the built site unless told otherwise."""
     hosts: list[Host] = []
 
-    def make(site: Path = shipped, **more: object) -> Host:
-        host = Host(site, **more)  # type: ignore[arg-type]
+    def make(site: Path = shipped, **more: Any) -> Host:
+        host = Host(site, **more)
         host.start()
         hosts.append(host)
         return host
@@ -70,9 +71,9 @@ def make_context(chromium: Browser) -> Iterator[Callable[..., BrowserContext]]:
     """Make browser profiles the size of a phone."""
     contexts: list[BrowserContext] = []
 
-    def make(**more: object) -> BrowserContext:
-        size = {"width": 390, "height": 844}
-        context = chromium.new_context(viewport=size, has_touch=True, **more)  # type: ignore[arg-type]
+    def make(**more: Any) -> BrowserContext:
+        size: ViewportSize = {"width": 390, "height": 844}
+        context = chromium.new_context(viewport=size, has_touch=True, **more)
         contexts.append(context)
         return context
 
@@ -85,7 +86,7 @@ def make_context(chromium: Browser) -> Iterator[Callable[..., BrowserContext]]:
 def make_phone(make_context: Callable[..., BrowserContext]) -> MakePhone:
     """Make phones, each with a fresh profile."""
 
-    def make(url: str, **more: object) -> Phone:
+    def make(url: str, **more: Any) -> Phone:
         return new_phone(make_context(**more), url)
 
     return make
