@@ -14,13 +14,7 @@ from beadwright.deposition import (
     laid_rate,
     travel_for_section,
 )
-from beadwright.fillets import (
-    REINFORCED_OVER_FLAT,
-    flat_section,
-    gapped_leg,
-    minimum_leg,
-    usual_convexity,
-)
+from beadwright.fillets import REINFORCED_OVER_FLAT, flat_section
 from beadwright.heat import (
     BURN_THROUGH_J_M2,
     THIN_M,
@@ -28,7 +22,8 @@ from beadwright.heat import (
     thickness_current,
 )
 from beadwright.job import Job
-from beadwright.joints import JointShape, fillet_joint, square_joint
+from beadwright.job_joint import joint_shape
+from beadwright.joints import JointShape
 from beadwright.limits import Limit, Window, bind
 from beadwright.operating import at_feed, feed_at_current
 from beadwright.positions import COMFORTABLE_TRAVEL_M_S, TRAVEL_RANGE_M_S
@@ -55,11 +50,6 @@ _SIZE_SLACK = 1.03
 """So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
 FEEDER_M_S = (50 * _IN / 60, 800 * _IN / 60)
 """What a usual feeder holds steadily [m/s]. Common practice."""
-
-SQUARE_GAP_FROM_M = 1 / 16 * _IN
-SQUARE_MOST_GAP_M = 1 / 8 * _IN
-SQUARE_REINFORCEMENT_M = 1 / 16 * _IN
-
 
 _STEP_ROOM = 0.98
 """Room left under the heat limit for the steps a hand sets volts and feed in."""
@@ -139,29 +129,6 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
     if job.gas.co2 == 1 and job.position.sprays and job.thinner_m > COLD_LAP_M:
         return "globular", f"{refusal}, and the plate is too thick for short circuit", ""
     return "short", refusal or "this wire would burn through in spray", ""
-
-
-def joint_shape(job: Job) -> tuple[JointShape, float]:
-    """Return the joint to scale and the leg asked for (zero for a groove) [m].
-
-    Args:
-        job: The job [-].
-    """
-    if job.joint == "square":
-        gap = job.gap_m
-        if gap is None:
-            wide = job.thinner_m / 2 if job.thinner_m > SQUARE_GAP_FROM_M else 0.0
-            gap = min(wide, SQUARE_MOST_GAP_M)
-        crown = job.reinforcement_m
-        if crown is None:
-            crown = SQUARE_REINFORCEMENT_M
-        return square_joint(job.plate_m, job.plate2_m, gap, crown), 0.0
-    wanted = job.leg_m if job.leg_m is not None else minimum_leg(job.thinner_m)
-    gap = job.gap_m or 0.0
-    leg = gapped_leg(wanted, gap)
-    crown = job.reinforcement_m if job.reinforcement_m is not None else usual_convexity(leg)
-    shape = fillet_joint(job.joint, job.plate_m, job.plate2_m, leg, wanted, crown, gap)
-    return shape, wanted
 
 
 def largest_bead_m2(job: Job) -> float:

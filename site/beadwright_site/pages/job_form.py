@@ -9,7 +9,7 @@ from beadwright import units
 from beadwright.dial_in import DialIn
 from beadwright.fillets import minimum_leg, usual_convexity
 from beadwright.gases import GASES
-from beadwright.plan import SQUARE_REINFORCEMENT_M
+from beadwright.job_joint import SQUARE_REINFORCEMENT_M
 from beadwright.positions import POSITIONS
 from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
