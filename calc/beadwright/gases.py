@@ -1,4 +1,4 @@
-"""Shielding gases as the shop says them, their ISO 14175 group, and whether they carry spray."""
+"""Shielding gases: the usual ones, and any mixture for wire on carbon steel."""
 
 from __future__ import annotations
 
@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError
-from beadwright.units import quoted
+from beadwright.gas_groups import LEAST_SHARE, iso_14175_group
+from beadwright.gas_mix import Mix, read_mix, say_mix
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,11 +16,12 @@ class Gas:
     """A shielding gas.
 
     Attributes:
-        name: As said in the shop: argon first.
+        name: As said in the shop: argon first, CO2 second, others with their symbol.
         argon: Argon [volume share, 0 to 1].
         co2: Carbon dioxide [volume share].
         oxygen: Oxygen [volume share].
         iso_group: Group of ISO 14175.
+        helium: Helium [volume share].
     """
 
     name: str
@@ -27,68 +29,63 @@ class Gas:
     co2: float
     oxygen: float
     iso_group: str
+    helium: float = 0.0
 
 
-def iso_14175_group(co2: float, oxygen: float) -> str:
-    """Return the ISO 14175 main and sub group of an argon mixture or of CO2.
-
-    Source: ISO 14175:2008, Table 2, from memory: M12 0.5-5 % CO2; M13 0.5-3 % O2;
-    M20 5-15 % CO2; M21 15-25 % CO2; M22 3-10 % O2; M31 25-50 % CO2; C1 CO2.
-    Upper limits belong to the group below.
-
-    Args:
-        co2: Carbon dioxide [volume share, 0 to 1].
-        oxygen: Oxygen [volume share, 0 to 1].
-
-    Raises:
-        UnknownEntryError: If the mixture is none of these groups.
-    """
-    if co2 == 1 and oxygen == 0:
-        return "C1"
-    if oxygen == 0 and 0.005 <= co2 <= 0.50:
-        for limit, group in ((0.05, "M12"), (0.15, "M20"), (0.25, "M21"), (0.50, "M31")):
-            if co2 <= limit:
-                return group
-    if co2 == 0 and 0.005 <= oxygen <= 0.10:
-        return "M13" if oxygen <= 0.03 else "M22"
-    raise UnknownEntryError(f"no group for {co2:.1%} CO2 and {oxygen:.1%} O2")
+def _gas(mix: Mix) -> Gas:
+    """The gas of a mixture; refused, with the reason, if it is none for wire on steel."""
+    argon, co2, oxygen, helium = (
+        round(percent / 100, 6) for percent in (mix.argon, mix.co2, mix.oxygen, mix.helium)
+    )
+    name = say_mix(mix)
+    why = _why_not(argon, co2, oxygen, helium)
+    if why:
+        raise UnknownEntryError(f"{name} is no gas for wire on steel: {why}")
+    return Gas(name, argon, co2, oxygen, iso_14175_group(co2, oxygen, helium), helium)
 
 
-def _gas(name: str, co2: float, oxygen: float = 0.0) -> Gas:
-    return Gas(name, round(1 - co2 - oxygen, 6), co2, oxygen, iso_14175_group(co2, oxygen))
+def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str:
+    """Why a mixture is no gas for wire on carbon steel; empty if it may be one."""
+    if helium > 0 and co2 == oxygen == 0 and argon < 0.05:
+        return "helium alone does not hold an arc on it; mix it with argon and CO2"
+    if 0 < min((share for share in (co2, oxygen) if share > 0), default=1) < LEAST_SHARE:
+        return "a share of CO2 or O2 under 0.5 % counts for no group of ISO 14175"
+    without_argon = argon == helium == 0
+    if oxygen > (0.30 if without_argon else 0.15):
+        most = "30 % O2 in CO2" if without_argon else "15 % O2"
+        return f"ISO 14175 has no group over {most}; it burns up the wire"
+    if co2 > 0.50 and not without_argon:
+        return "over 50 % CO2 it is in no group of ISO 14175; use CO2 or a leaner mix"
+    try:
+        iso_14175_group(co2, oxygen, helium)
+    except UnknownEntryError as error:
+        return str(error)
+    return ""
 
 
 GASES: Mapping[str, Gas] = MappingProxyType(
     {
         gas.name: gas
-        for gas in (
-            _gas("98/2 O2", 0.0, 0.02),
-            _gas("95/5", 0.05),
-            _gas("90/10", 0.10),
-            _gas("85/15", 0.15),
-            _gas("80/20", 0.20),
-            _gas("75/25", 0.25),
-            _gas("CO2", 1.0),
+        for gas in map(
+            _gas,
+            map(read_mix, ("98/2 O2", "95/5", "90/10", "85/15", "80/20", "75/25", "CO2")),
         )
     }
 )
-"""Gases by shop name; argon/CO2 unless O2 is said."""
+"""The usual gases by shop name; ``gas_of`` takes any other mixture too."""
 
 
 def gas_of(name: str) -> Gas:
-    """Return a gas by its shop name.
+    """Return a gas as said in the shop: a usual one or any mixture of Ar, CO2, O2 and He.
 
     Args:
-        name: A key of ``GASES`` [-].
+        name: Such as ``90/10``, ``98/2 O2``, ``90/8/2 O2``, ``CO2``; see ``gas_mix`` [-].
 
     Raises:
-        UnknownEntryError: If it is not in the table.
+        UnknownEntryError: If it cannot be read, does not add to 100 or is none for wire on steel.
     """
-    gas = GASES.get(name)
-    if gas is None:
-        known = ", ".join(GASES)
-        raise UnknownEntryError(f"{quoted(name)} is not in the table; it has {known}")
-    return gas
+    usual = GASES.get(name)
+    return usual if usual is not None else _gas(read_mix(name))
 
 
 def flow_range_m3_s() -> tuple[float, float, float]:

@@ -14,6 +14,7 @@ from beadwright import (
     burnoff,
     deposition,
     fillets,
+    gas_groups,
     gases,
     heat,
     joints,
@@ -168,7 +169,7 @@ def load_volts(current_a: float) -> float:
 
 
 def transition_a(wire: str, size: str, co2: float, oxygen: float) -> float:
-    group = gases.iso_14175_group(co2, oxygen)
+    group = gas_groups.iso_14175_group(co2, oxygen)
     gas = gases.Gas("as printed", 1 - co2 - oxygen, co2, oxygen, group)
     return transfer.transition_current(wires.wire_of(wire, size), gas)
 
@@ -330,7 +331,7 @@ def gas_percent(gas: str, of: str) -> float:
 
 def group_of_percent(co2: float, oxygen: float) -> str:
     try:
-        return gases.iso_14175_group(co2 / 100, oxygen / 100)
+        return gas_groups.iso_14175_group(co2 / 100, oxygen / 100)
     except UnknownEntryError:
         return "none"
 

@@ -119,8 +119,9 @@ LENGTH_RANGE = "outside 30ga to 4in: sheet of 30 gauge to plate of 4 in"
         ("wire=E7018", "wire", "“E7018” is not one of ER70S-6, ER70S-3, E70C-6M"),
         ("wire=<script>alert(1)</script>", "wire",
          "“<script>alert(1)</script>” is not one of ER70S-6, ER70S-3, E70C-6M"),
-        ("gas=50/50", "gas",
-         "“50/50” is not in the table; it has 98/2 O2, 95/5, 90/10, 85/15, 80/20, 75/25, CO2"),
+        ("gas=90/11", "gas", "“90/11” adds to 101; the shares must add to 100"),
+        ("gas=mud", "gas", "“mud” is no gas; write argon first, CO2 second and a symbol after any "
+         "other: 90/10, 98/2 O2, 90/8/2 O2"),
         ("position=5G", "position", "“5G” is no position; use 1F 2F 3F-up 3F-down 4F, "
          "1G 2G 3G-up 3G-down 4G or PA to PG"),
         ("dia=0.040in", "dia", "“0.040in” is no size in the table; it has 0.030in (0.8mm), "
@@ -215,7 +216,7 @@ def test_the_shops_own_defaults_give_way_to_the_query() -> None:
 
 
 def test_a_wrong_default_of_the_shop_is_said_beside_its_field() -> None:
-    with pytest.raises(FieldErrors, match="gas: “mud” is not in the table"):
+    with pytest.raises(FieldErrors, match="gas: “mud” is no gas"):
         read_query("", {"gas": "mud"})
 
 

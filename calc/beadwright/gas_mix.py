@@ -1,0 +1,108 @@
+"""A gas as the shop says it: argon first, CO2 second, any other number with its symbol.
+
+``90/10``, ``98/2 O2``, ``90/8/2 O2``, ``65/8/0.5 O2/26.5 He``, ``Ar``, ``CO2``. Where every number
+has its symbol the order does not matter.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+
+from beadwright.errors import UnknownEntryError
+from beadwright.units import quoted
+
+HOW_TO_SAY = "write argon first, CO2 second and a symbol after any other: 90/10, 98/2 O2, 90/8/2 O2"
+
+_PART = re.compile(r"\A(?P<number>[0-9]{1,3}(?:\.[0-9]{1,6})?)\s*%?\s*(?P<symbol>[a-z]\w*)?\Z")
+_SYMBOLS: Mapping[str, str] = {
+    "ar": "argon", "argon": "argon", "co2": "co2", "o2": "oxygen", "oxygen": "oxygen",
+    "he": "helium", "helium": "helium",
+}  # fmt: skip
+_SAID: Mapping[str, str] = {"argon": "Ar", "co2": "CO2", "oxygen": "O2", "helium": "He"}
+_NOT_FOR_STEEL: Mapping[str, str] = {
+    "h2": "hydrogen in the gas cracks carbon steel; use a mix of argon, CO2, O2 and helium",
+    "n2": "nitrogen in the gas makes pores in carbon steel; use a mix of argon, CO2, O2 and helium",
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Mix:
+    """Shares of a mixture; they add to 100.
+
+    Attributes:
+        argon: Argon [percent by volume].
+        co2: Carbon dioxide [percent by volume].
+        oxygen: Oxygen [percent by volume].
+        helium: Helium [percent by volume].
+    """
+
+    argon: float = 0.0
+    co2: float = 0.0
+    oxygen: float = 0.0
+    helium: float = 0.0
+
+
+def read_mix(text: str) -> Mix:
+    """Return the shares of a gas as said in the shop, to 0.01 %.
+
+    Args:
+        text: Such as ``90/10``, ``90/8/2 O2``, ``90 He/7.5 Ar/2.5 CO2``, ``CO2`` [-].
+
+    Raises:
+        UnknownEntryError: If it cannot be read, or does not add to 100.
+    """
+    plain = text.strip().lower().replace("₂", "2").replace(",", ".")
+    if plain in _SYMBOLS:
+        return Mix(**{_SYMBOLS[plain]: 100.0})
+    if plain in _NOT_FOR_STEEL:
+        raise UnknownEntryError(_NOT_FOR_STEEL[plain])
+    shares: dict[str, float] = {}
+    for place, part in enumerate(plain.split("/")):
+        name, percent = _part(text, part.strip(), place, shares)
+        if name in shares:
+            raise UnknownEntryError(f"{quoted(text)} has {_SAID[name]} twice; {HOW_TO_SAY}")
+        shares[name] = percent
+    total = round(sum(shares.values()), 2)
+    if total != 100:
+        raise UnknownEntryError(f"{quoted(text)} adds to {total:g}; the shares must add to 100")
+    return Mix(**shares)
+
+
+def _part(text: str, part: str, place: int, before: Mapping[str, float]) -> tuple[str, float]:
+    """Name and percent of one part; a bare number goes by its place."""
+    match = _PART.match(part)
+    if match is None:
+        raise UnknownEntryError(f"{quoted(text)} is no gas; {HOW_TO_SAY}")
+    symbol = match["symbol"]
+    if symbol in _NOT_FOR_STEEL:
+        raise UnknownEntryError(_NOT_FOR_STEEL[symbol])
+    if symbol is not None and symbol not in _SYMBOLS:
+        raise UnknownEntryError(
+            f"{quoted(symbol)} in {quoted(text)} is not Ar, CO2, O2 or He; {HOW_TO_SAY}"
+        )
+    percent = round(float(match["number"]), 2)
+    if symbol is not None:
+        return _SYMBOLS[symbol], percent
+    if place == 0:
+        return "argon", percent
+    if place == 1 and "argon" in before:
+        return "co2", percent
+    raise UnknownEntryError(f"{quoted(text)} does not say what the {percent:g} is; {HOW_TO_SAY}")
+
+
+def say_mix(mix: Mix) -> str:
+    """Return a mixture as the shop says it; ``read_mix`` reads it back.
+
+    Args:
+        mix: The shares [percent by volume].
+    """
+    shares = {name: getattr(mix, name) for name in _SAID if getattr(mix, name) > 0}
+    if len(shares) == 1:
+        return _SAID[next(iter(shares))]
+    bare = ("argon", "co2") if "argon" in shares else ()
+    return "/".join(
+        f"{share:g}" if name in bare else f"{share:g} {_SAID[name]}"
+        for name, share in shares.items()
+    )
