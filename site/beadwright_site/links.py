@@ -24,14 +24,30 @@ PATHS: Mapping[str, str] = MappingProxyType(
 )
 """Path of each page from the folder the app lives in, by endpoint."""
 
-NAVIGATION: tuple[tuple[str, str], ...] = (
-    ("dial_in", "Dial in"),
-    ("cost", "Cost"),
-    ("supplies", "Supplies"),
-    ("shop", "Shop"),
-    ("method", "Method"),
+
+@dataclass(frozen=True, slots=True)
+class Navigation:
+    """The bar at the foot: endpoint and name of each page, in its order.
+
+    Attributes:
+        first: Pages in the bar itself; a gloved thumb hits no more than five.
+        more: Pages on the sheet the last button opens.
+    """
+
+    first: tuple[tuple[str, str], ...]
+    more: tuple[tuple[str, str], ...]
+
+    @property
+    def more_endpoints(self) -> tuple[str, ...]:
+        """Endpoints on the sheet."""
+        return tuple(endpoint for endpoint, _ in self.more)
+
+
+NAVIGATION = Navigation(
+    first=(("dial_in", "Dial in"), ("cost", "Cost"), ("supplies", "Supplies")),
+    more=(("shop", "Shop"), ("method", "Method")),
 )
-"""Endpoint and name of each page in the bar at the foot, in its order."""
+"""Every page a link leads to: what the joint asks first, then what the shop asks."""
 
 
 def query_of(values: Mapping[str, str]) -> str:

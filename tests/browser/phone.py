@@ -84,6 +84,14 @@ class Phone:
         return self.page.evaluate(ENGINE, [script, action, payload, how])
 
 
+def go_to(page: Page, name: str) -> None:
+    """Tap a page's name in the bar at the foot, on the sheet of further pages if it lies there."""
+    link = page.locator("nav.bar a").get_by_text(name, exact=True)
+    if not link.is_visible():
+        page.locator("nav.bar summary").click()
+    link.click()
+
+
 def new_phone(context: BrowserContext, url: str) -> Phone:
     """Return a phone with a new tab."""
     return Phone(context.new_page(), url)

@@ -12,7 +12,7 @@ from beadwright.api import answer, answer_csv
 from beadwright.verdict import money
 from beadwright_site.pages.example import EXAMPLE
 from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import READY_MS, Phone, go_to
 
 OPEN_ROUND = """
 (name) => {
@@ -80,14 +80,14 @@ def test_prices_kept_on_shop_outlive_the_page_and_feed_cost(phone: Phone, host: 
     page.reload()
     phone.expect_ready()
     expect(page.locator('input[name="labour"]')).to_have_value("41/h", timeout=READY_MS)
-    page.locator("nav").get_by_text("Cost").click()
+    go_to(page, "Cost")
     kept = f"{EXAMPLE}&labour=41/h&b_wire_price=3.15/lb"
     for way in (0, 1):
         expect(big(page).nth(way)).to_have_text(part(kept, way), timeout=READY_MS)
     assert "labour" not in page.url
     write(page, "labour", "50")  # tried here, not kept
     expect(big(page).first).to_have_text(part(f"{kept}&labour=50/h", 0), timeout=READY_MS)
-    page.locator("nav").get_by_text("Shop").click()
+    go_to(page, "Shop")
     expect(page.locator('input[name="labour"]')).to_have_value("41/h", timeout=READY_MS)
     assert not [c for c in phone.complaints if "ERR_" not in c and "Failed to load" not in c]
 
@@ -213,13 +213,13 @@ def test_a_strange_file_changes_nothing(phone: Phone, tmp_path: Path) -> None:
 def test_the_job_goes_along_and_each_page_gets_its_own(phone: Phone) -> None:
     page = ready(phone, "cost/?plate=1/2in&leg=3/8in&b_gas=75/25&labour=30/h&count=7")
     expect(page.locator("#verdict")).to_contain_text("leg 3/8 in", timeout=READY_MS)
-    page.locator("nav").get_by_text("Supplies").click()
+    go_to(page, "Supplies")
     expect(page.locator("#need")).to_contain_text("leg 3/8 in", timeout=READY_MS)
     assert "labour" not in page.url
     assert "b_gas" not in page.url
-    page.locator("nav").get_by_text("Dial in").click()
+    go_to(page, "Dial in")
     expect(page.locator("#joint")).to_contain_text("3/8", timeout=READY_MS)
-    page.locator("nav").get_by_text("Cost").click()
+    go_to(page, "Cost")
     expect(page.locator("#verdict")).to_contain_text("leg 3/8 in", timeout=READY_MS)
     assert "labour=30/h" in page.url
     assert "b_gas=75/25" in page.url

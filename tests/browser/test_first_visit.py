@@ -13,7 +13,7 @@ from playwright.sync_api import BrowserContext, expect
 
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone, new_phone
+from tests.browser.phone import READY_MS, Phone, go_to, new_phone
 
 BOOKMARK = "?plate=1/2in&leg=3/8in&wire=E70C-6M&dia=0.045in&gas=90/10&units=us"
 SETTINGS = {"wfs": "wire_feed", "volts": "volts", "travel": "travel", "ctwd": "tip_to_work"}
@@ -154,7 +154,7 @@ def test_links_between_pages_keep_the_engine(host: Host, phone: Phone) -> None:
     phone.open()
     phone.expect_ready()
     host.kill()
-    phone.page.locator('nav a[href*="method"]').click()
+    go_to(phone.page, "Method")
     expect(phone.page).to_have_url(re.compile("method/"))
     phone.expect_ready()
     workers = phone.page.workers

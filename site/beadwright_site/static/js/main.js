@@ -6,4 +6,5 @@ import "./head_links.js";
 import "./theme.js";
 import "./share.js";
 import "./carry.js";
+import "./more.js";
 import "./dial_in.js";
