@@ -1,0 +1,305 @@
+"""Runs the tests of the core against mutants of its modules, each in a forked process.
+
+The parent imports what tests need but never beadwright; each child lays the mutated module in the
+way of its import, so a mutant costs a fork and the tests that reach the function it is in: rows of
+``reference/*.csv`` first, then tests, the quickest first, up to the first that fails.
+"""
+
+from __future__ import annotations
+
+import ast
+import importlib
+import importlib.abc
+import importlib.util
+import json
+import os
+import signal
+import sys
+import time
+import traceback
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from importlib.machinery import ModuleSpec
+from pathlib import Path
+from types import CodeType, ModuleType
+from typing import Any, Literal
+
+import pytest
+
+from tests.mutation.mutants import Mutant
+
+Fate = Literal["killed", "survived", "timeout"]
+
+LIMIT_S = 60
+"""Longest a mutant's tests may take; a loop that never ends counts as noticed."""
+
+SKIPPED = ("test_reference.py", "test_visited.py", "test_terminal.py", "test_mutants.py")
+"""Rows are run here without pytest; the others look at the tests or start other processes."""
+
+_TOOL = 4
+
+
+class _Laid(importlib.abc.MetaPathFinder, importlib.abc.Loader):
+    """Lays compiled modules in the way of the import of the same name."""
+
+    def __init__(self, codes: Mapping[str, tuple[CodeType, str]]) -> None:
+        self.codes = codes
+
+    def find_spec(
+        self, fullname: str, path: Sequence[str] | None, target: ModuleType | None = None
+    ) -> ModuleSpec | None:
+        if fullname not in self.codes:
+            return None
+        return importlib.util.spec_from_file_location(
+            fullname, self.codes[fullname][1], loader=self
+        )
+
+    def exec_module(self, module: ModuleType) -> None:
+        exec(self.codes[module.__name__][0], vars(module))
+
+
+def lay(modules: Mapping[str, tuple[ast.Module, Path]]) -> dict[str, CodeType]:
+    """Compile modules and lay them in the way of their import; return their code by name."""
+    codes = {
+        name: (compile(tree, str(path), "exec", dont_inherit=True), str(path))
+        for name, (tree, path) in modules.items()
+    }
+    sys.meta_path.insert(0, _Laid(codes))
+    return {name: code for name, (code, _) in codes.items()}
+
+
+@dataclass
+class Baseline:
+    """What the unchanged core's tests reach.
+
+    Attributes:
+        rows: Of each reference row, the functions it enters, as ``module:qualname``.
+        tests: Of each test, the same, the quickest test first.
+        failing: Tests and rows that fail with nothing changed; left aside.
+        libraries: Modules of other people the tests import.
+    """
+
+    rows: dict[int, list[str]] = field(default_factory=dict[int, list[str]])
+    tests: dict[str, list[str]] = field(default_factory=dict[str, list[str]])
+    failing: list[str] = field(default_factory=list[str])
+    libraries: list[str] = field(default_factory=list[str])
+
+
+class _Reached:
+    """Which functions of the watched modules are entered."""
+
+    def __init__(self, codes: Mapping[str, CodeType]) -> None:
+        self.names: dict[CodeType, str] = {}
+        for module, code in codes.items():
+            self._watch(module, code)
+        self.seen: set[str] = set()
+        sys.monitoring.use_tool_id(_TOOL, "mutation")
+        sys.monitoring.register_callback(_TOOL, sys.monitoring.events.PY_START, self._enter)
+        for code in self.names:
+            sys.monitoring.set_local_events(_TOOL, code, sys.monitoring.events.PY_START)
+
+    def _watch(self, module: str, code: CodeType) -> None:
+        self.names[code] = f"{module}:{code.co_qualname.replace('.<locals>', '')}"
+        for inner in code.co_consts:
+            if isinstance(inner, CodeType):
+                self._watch(module, inner)
+
+    def _enter(self, code: CodeType, _offset: int) -> object:
+        self.seen.add(self.names[code])
+        return sys.monitoring.DISABLE
+
+    def start(self) -> None:
+        self.seen.clear()
+        sys.monitoring.restart_events()
+
+
+def _reference() -> ModuleType:
+    return importlib.import_module("tests.calc.test_reference")
+
+
+def _row_fails(reference: ModuleType, row: dict[str, str]) -> bool:
+    try:
+        return not reference.is_held(row)
+    except Exception:
+        return True
+
+
+class _Watch:
+    """Pytest plugin of the baseline: what each test reaches, and which fail."""
+
+    def __init__(self, reached: _Reached, baseline: Baseline) -> None:
+        self.reached, self.baseline = reached, baseline
+        self.seconds: dict[str, float] = {}
+
+    def pytest_runtest_setup(self, item: pytest.Item) -> None:
+        self.reached.start()
+
+    def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
+        if report.failed:
+            self.baseline.failing.append(report.nodeid)
+        if report.when == "call":
+            self.seconds[report.nodeid] = report.duration
+            self.baseline.tests[report.nodeid] = sorted(self.reached.seen)
+
+
+class _Only:
+    """Pytest plugin of a mutant: the tests wanted, in the order wanted."""
+
+    def __init__(self, wanted: Sequence[str]) -> None:
+        self.places = {name: place for place, name in enumerate(wanted)}
+
+    def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> None:
+        items[:] = sorted(
+            (item for item in items if item.nodeid in self.places),
+            key=lambda item: self.places[item.nodeid],
+        )
+
+
+_QUIET = ("-q", "-p", "no:cacheprovider", "-o", "addopts=", "--import-mode=importlib")  # fmt: skip
+
+
+def forked(work: Callable[[], object], limit_s: float) -> object:
+    """Return what work returns in a forked process, or None if it takes too long or dies.
+
+    Args:
+        work: Returns something JSON can hold.
+        limit_s: Longest it may take [s].
+    """
+    read, write = os.pipe()
+    child = os.fork()
+    if child == 0:
+        os.close(read)
+        try:
+            quiet = os.open("mutation-said.txt", os.O_WRONLY | os.O_CREAT | os.O_TRUNC)
+            os.dup2(quiet, 1)
+            os.dup2(quiet, 2)
+            with os.fdopen(write, "w") as out:
+                json.dump(work(), out)
+        except BaseException:
+            traceback.print_exc()
+        finally:
+            sys.stdout.flush()
+            sys.stderr.flush()
+            os._exit(0)
+    os.close(write)
+    signal.signal(signal.SIGALRM, lambda *_: os.kill(child, signal.SIGKILL))
+    signal.setitimer(signal.ITIMER_REAL, limit_s)
+    with os.fdopen(read) as answer:
+        text = answer.read()
+    signal.setitimer(signal.ITIMER_REAL, 0)
+    os.waitpid(child, 0)
+    return json.loads(text) if text else None
+
+
+def measure(sources: Mapping[str, Path], folders: Sequence[str]) -> Baseline:
+    """Run rows and tests with nothing changed and note what each reaches.
+
+    Args:
+        sources: Modules to be mutated, by full name.
+        folders: Folders or files of tests.
+
+    Raises:
+        RuntimeError: If the tests cannot be run at all.
+    """
+
+    def work() -> object:
+        trees = {
+            name: (ast.parse(path.read_text(encoding="utf-8")), path)
+            for name, path in sources.items()
+        }
+        reached, baseline = _Reached(lay(trees)), Baseline()
+        reference = _reference()
+        for place, row in enumerate(reference.ROWS):
+            reached.start()
+            if _row_fails(reference, row) and row["file"] not in reference.LEAST_SHARE:
+                baseline.failing.append(f"{row['file']}-{row['row']}")
+            else:
+                baseline.rows[place] = sorted(reached.seen)
+        watch = _Watch(reached, baseline)
+        ignored = [f"--deselect={folder}/{name}" for folder in folders for name in SKIPPED]
+        pytest.main([*_QUIET, *ignored, *folders], plugins=[watch])
+        ordered = sorted(baseline.tests, key=lambda name: watch.seconds[name])
+        tests = {name: baseline.tests[name] for name in ordered if name not in baseline.failing}
+        ours = ("beadwright", "tests", "test_", "__main__", "conftest")
+        return {
+            "rows": baseline.rows,
+            "tests": tests,
+            "failing": baseline.failing,
+            "libraries": [name for name in sys.modules if not name.startswith(ours)],
+        }
+
+    found: Any = forked(work, 1200)
+    if found is None or not found["tests"]:
+        said = Path("mutation-said.txt").read_text(encoding="utf-8")
+        raise RuntimeError(f"the tests do not run even with nothing changed: {said}")
+    rows = {int(place): names for place, names in found["rows"].items()}
+    return Baseline(rows, found["tests"], found["failing"], found["libraries"])
+
+
+def preload(libraries: Sequence[str]) -> None:
+    """Import other people's modules here once, so that no child has to."""
+    for name in libraries:
+        try:
+            importlib.import_module(name)
+        except Exception:
+            continue
+    assert not any(name.split(".")[0] == "beadwright" for name in sys.modules)
+
+
+def _reaches(names: Sequence[str], module: str, scope: str) -> bool:
+    if not scope:
+        return any(name.startswith(f"{module}:") for name in names)
+    whole = f"{module}:{scope}"
+    return any(name == whole or name.startswith(f"{whole}.") for name in names)
+
+
+def fate_of(module: str, path: Path, mutant: Mutant, baseline: Baseline) -> tuple[Fate, float]:
+    """Return what becomes of a mutant, and how long that took [s].
+
+    Args:
+        module: Full name of the module.
+        path: Its file.
+        mutant: The change.
+        baseline: What the tests reach with nothing changed.
+    """
+    rows = [n for n, seen in baseline.rows.items() if _reaches(seen, module, mutant.scope)]
+    tests = [n for n, seen in baseline.tests.items() if _reaches(seen, module, mutant.scope)]
+    # A table may be read without a function of its module.
+    bare = not mutant.scope
+    if bare:
+        short = module.rpartition(".")[2]
+        readers = {
+            str(file) for file in Path("tests").rglob("test_*.py") if short in file.read_text()
+        }
+        rows = list(baseline.rows)
+        tests = [n for n in baseline.tests if n in tests or n.partition("::")[0] in readers]
+
+    def work() -> object:
+        lay({module: (mutant.tree, path)})
+        reference = _reference()
+        out: dict[str, list[bool]] = {}
+        for place in rows:
+            row = reference.ROWS[place]
+            fails = _row_fails(reference, row)
+            if fails and row["file"] not in reference.LEAST_SHARE:
+                return "killed"
+            out.setdefault(row["file"], []).append(fails)
+        for file, least in reference.LEAST_SHARE.items():
+            fails_of = out.get(file, [])
+            if len(fails_of) == len(reference.of_file(file)):
+                if 1 - sum(fails_of) / len(fails_of) < least:
+                    return "killed"
+        if not tests:
+            return "survived"
+        files = sorted({name.partition("::")[0] for name in tests})
+        code = pytest.main([*_QUIET, "-x", *files], plugins=[_Only(tests)])
+        return "survived" if code in (0, 5) else "killed"
+
+    begun = time.monotonic()
+    answer = forked(work, LIMIT_S)
+    spent = time.monotonic() - begun
+    if answer == "survived":
+        return "survived", spent
+    if answer is None and spent >= LIMIT_S:
+        return "timeout", spent
+    return "killed", spent
