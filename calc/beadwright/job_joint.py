@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from beadwright.fillets import gapped_leg, minimum_leg, usual_convexity
 from beadwright.job import Job
-from beadwright.joints import JointShape, fillet_joint, square_joint
+from beadwright.fillet_joints import fillet_joint
+from beadwright.groove_joints import square_joint
+from beadwright.joints import JointShape
 
 _IN = 0.0254
 

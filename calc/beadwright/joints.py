@@ -1,22 +1,35 @@
-"""Joints as polygons to scale: tee, lap, outside corner and square butt.
+"""Joints as polygons to scale: what every joint is drawn and counted with.
 
-Coordinates [m]: x to the right, y up, the root of the weld at (0, 0). A rounded face is drawn as
-a parabola over the straight face, in short chords.
+Coordinates [m]: x to the right, y up. The root of a fillet lies at (0, 0); a butt's top surfaces at
+y = 0 with its gap astride x = 0; a groove in a tee is filled from the right, the base plate's top
+at y = 0 and the upright's right face at x = 0. A rounded face is a parabola over the straight
+face, in short chords. The shapes themselves: ``fillet_joints``, ``groove_joints``,
+``tee_grooves``, ``plug_slot``; which one a job wants: ``job_joint``.
 """
 
 from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import hypot, inf, sqrt
+from math import hypot
 from typing import Literal
 
-from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.fillets import face_section, flat_section, throat
+from beadwright.errors import OutOfRangeError
+from beadwright.fillets import face_section
 
-JointKind = Literal["tee", "lap", "corner", "square"]
-JOINTS: tuple[JointKind, ...] = ("tee", "lap", "corner", "square")
+JointKind = Literal[
+    "tee", "lap", "corner", "square", "v", "double-v", "bevel", "double-bevel", "tee-bevel",
+    "tee-double-bevel", "plug", "slot",
+]  # fmt: skip
+JOINTS: tuple[JointKind, ...] = (
+    "tee", "lap", "corner", "square", "v", "double-v", "bevel", "double-bevel", "tee-bevel",
+    "tee-double-bevel", "plug", "slot",
+)  # fmt: skip
 FILLETS: tuple[JointKind, ...] = ("tee", "lap", "corner")
+BUTTS: tuple[JointKind, ...] = ("square", "v", "double-v", "bevel", "double-bevel")
+TEE_GROOVES: tuple[JointKind, ...] = ("tee-bevel", "tee-double-bevel")
+HOLES: tuple[JointKind, ...] = ("plug", "slot")
+DOUBLES: tuple[JointKind, ...] = ("double-v", "double-bevel", "tee-double-bevel")
 
 XY = tuple[float, float]
 Polygon = tuple[XY, ...]
@@ -43,28 +56,95 @@ class Dimension:
 
 
 @dataclass(frozen=True, slots=True)
+class WeldRegion:
+    """Weld metal laid from one side of a joint.
+
+    Attributes:
+        side: first or second, in the order welded.
+        outline: With the rounded face, as drawn.
+        filled: To the straight face, without the crown and what it laps over the plate edges.
+        root: Where the first bead goes.
+        face: The toes: ends of the straight face.
+        crown_m: Height of the rounded face over the straight one [m].
+        section_m2: Section, crown counted as a parabola [m²].
+    """
+
+    side: Literal["first", "second"]
+    outline: Polygon
+    filled: Polygon
+    root: XY
+    face: tuple[XY, XY]
+    crown_m: float
+    section_m2: float
+
+    @property
+    def face_m(self) -> float:
+        """Width of the face, toe to toe [m]."""
+        (x0, y0), (x1, y1) = self.face
+        return hypot(x1 - x0, y1 - y0)
+
+
+@dataclass(frozen=True, slots=True)
 class JointShape:
     """A joint drawn to scale.
 
     Attributes:
         kind: The joint.
         plates: Outlines of the parts.
-        weld: Outline of the weld metal.
-        section_m2: Section of weld metal the joint needs [m²].
-        leg_m: Leg as welded (gap allowed for), zero for a groove [m].
-        throat_m: Throat of the leg asked for, or plate thickness of a full groove [m].
-        face_m: Width of the face [m].
+        regions: Weld metal by side, the side welded first standing first.
+        section_m2: Section of weld metal laid along the weld [m²]. The regions' sum; half of it
+            in a plug or slot, which is laid around its axis.
+        leg_m: Leg as welded (gap and skew allowed for), zero without a fillet [m].
+        throat_m: Throat of the leg asked for; of a groove, its effective throat [m].
+        face_m: Width of the first side's face [m].
         dimensions: What is dimensioned.
+        leg2_m: The other leg as welded, up the other plate [m].
+        root_face_m: Edge left square between gap and bevels; zero without one [m].
+        gap_m: Root opening [m].
+        complete: True if the groove is welded through the plate.
+        gouged: True if the root is gouged from the second side before that is welded.
+        backing: Outline of a backing, or empty.
     """
 
     kind: JointKind
     plates: tuple[Polygon, ...]
-    weld: Polygon
+    regions: tuple[WeldRegion, ...]
     section_m2: float
     leg_m: float
     throat_m: float
     face_m: float
     dimensions: tuple[Dimension, ...]
+    leg2_m: float = 0.0
+    root_face_m: float = 0.0
+    gap_m: float = 0.0
+    complete: bool = False
+    gouged: bool = False
+    backing: Polygon = ()
+
+    @property
+    def weld(self) -> Polygon:
+        """Outline of the weld metal of the first side."""
+        return self.regions[0].outline
+
+    @property
+    def round(self) -> bool:
+        """True of a plug or slot: each bead runs around and shows twice in the section."""
+        return self.kind in HOLES
+
+    @property
+    def crown_m2(self) -> float:
+        """Section of all crowns, as it is laid along the weld [m²]."""
+        crowns = sum(face_section(r.face_m, r.crown_m) for r in self.regions)
+        return crowns / 2 if self.round else crowns
+
+    def crown_room_m2(self, most_m: float) -> float:
+        """Return the section that brings every crown to the most allowed [m²].
+
+        Args:
+            most_m: Highest crown, zero or more [m].
+        """
+        room = sum(face_section(r.face_m, max(0.0, most_m - r.crown_m)) for r in self.regions)
+        return room / 2 if self.round else room
 
 
 def polygon_area(points: Sequence[XY]) -> float:
@@ -113,154 +193,30 @@ def box(left: float, bottom: float, right: float, top: float) -> Polygon:
     return ((left, bottom), (right, bottom), (right, top), (left, top))
 
 
-def fillet_joint(
-    kind: JointKind,
-    plate_m: float,
-    plate2_m: float,
-    leg_m: float,
-    wanted_leg_m: float,
-    convexity_m: float,
-    gap_m: float = 0.0,
-) -> JointShape:
-    """Return a tee, lap or outside-corner fillet drawn to scale.
+def region(
+    side: Literal["first", "second"],
+    filled: Polygon,
+    right: XY,
+    left: XY,
+    root: XY,
+    crown_m: float,
+) -> WeldRegion:
+    """Return a region with its face from the right toe to the left, seen from the welder.
 
-    Source: geometry; section ½·z² plus the crown as a parabola.
-
-    Args:
-        kind: tee, lap or corner [-].
-        plate_m: Thickness of the plate lying down, above zero [m].
-        plate2_m: Thickness of the other, above zero [m].
-        leg_m: Leg as welded, gap allowed for, above zero [m].
-        wanted_leg_m: Leg asked for; the throat is its, above zero [m].
-        convexity_m: Crown of the face, zero or more [m].
-        gap_m: Root gap, zero or more [m].
-
-    Raises:
-        OutOfRangeError: If a length is out of range, or the kind is no fillet.
-    """
-    require_positive(plate_m=plate_m, plate2_m=plate2_m, leg_m=leg_m, wanted_leg_m=wanted_leg_m)
-    if kind not in FILLETS:
-        raise OutOfRangeError(f"kind = {kind} must be one of {', '.join(FILLETS)}")
-    if not (0 <= convexity_m < inf and 0 <= gap_m < inf):
-        raise OutOfRangeError(
-            f"convexity_m = {convexity_m} and gap_m = {gap_m} must be 0 or more and finite"
-        )
-    foot, top = (leg_m, 0.0), (0.0, leg_m)
-    weld = ((0.0, 0.0), foot, *rounded_face(foot, top, convexity_m), top)
-    face = leg_m * sqrt(2)
-    return JointShape(
-        kind,
-        _fillet_plates(kind, plate_m, plate2_m, leg_m, gap_m),
-        weld,
-        flat_section(leg_m) + face_section(face, convexity_m),
-        leg_m,
-        throat(wanted_leg_m),
-        face,
-        _fillet_dimensions(kind, plate_m, plate2_m, leg_m, gap_m),
-    )
-
-
-def _fillet_plates(
-    kind: JointKind, plate: float, plate2: float, leg: float, gap: float
-) -> tuple[Polygon, ...]:
-    reach = 1.6 * max(leg, plate, plate2)
-    if kind == "tee":
-        return (
-            box(-plate2 - reach, -plate, leg + reach, 0.0),
-            box(-plate2, gap, 0.0, leg + reach),
-        )
-    if kind == "lap":
-        return (
-            box(-1.4 * reach, -plate, leg + reach, 0.0),
-            box(-2.2 * reach, gap, 0.0, gap + plate2),
-        )
-    return (box(-2 * reach, 0.0, 0.0, plate), box(0.0, -2 * reach, plate2, -gap))
-
-
-def _fillet_dimensions(
-    kind: JointKind, plate: float, plate2: float, leg: float, gap: float
-) -> tuple[Dimension, ...]:
-    reach = 1.6 * max(leg, plate, plate2)
-    legs = (
-        Dimension("leg", (leg, 0.0), (leg, leg), leg),
-        Dimension("leg2", (0.0, leg), (leg, leg), leg),
-    )
-    if kind == "tee":
-        right = leg + reach
-        sizes = (
-            Dimension("plate", (right, -plate), (right, 0.0), plate),
-            Dimension("plate2", (-plate2, leg + reach), (0.0, leg + reach), plate2),
-        )
-    elif kind == "lap":
-        right = leg + reach
-        sizes = (
-            Dimension("plate", (right, -plate), (right, 0.0), plate),
-            Dimension("plate2", (-2.2 * reach, gap), (-2.2 * reach, gap + plate2), plate2),
-        )
-    else:
-        sizes = (
-            Dimension("plate", (-2 * reach, 0.0), (-2 * reach, plate), plate),
-            Dimension("plate2", (0.0, -2 * reach), (plate2, -2 * reach), plate2),
-        )
-    return (*legs, *sizes)
-
-
-def square_face_width(plate_m: float, gap_m: float) -> float:
-    """Return the face width of a square butt: the gap and a toe of the plate's thickness each side.
-
-    Source: common practice; toes no wider than 3 mm.
+    Source: geometry: the filled polygon plus the crown as a parabola over toe to toe.
 
     Args:
-        plate_m: Thickness, above zero [m].
-        gap_m: Gap, zero or more [m].
+        side: In the order welded [-].
+        filled: Counter-clockwise from the left end of the face to its right end [m].
+        right: Right toe [m].
+        left: Left toe [m].
+        root: Where the first bead goes [m].
+        crown_m: Height of the crown, zero or more [m].
     """
-    return gap_m + 2 * min(plate_m, 0.003)
-
-
-def square_joint(
-    plate_m: float, plate2_m: float, gap_m: float, reinforcement_m: float
-) -> JointShape:
-    """Return a square butt drawn to scale, welded from one side through the thinner plate.
-
-    Source: geometry: gap × thickness plus the crown as a parabola over the face.
-
-    Args:
-        plate_m: Thickness on the left, above zero [m].
-        plate2_m: Thickness on the right, above zero [m].
-        gap_m: Root gap, zero or more [m].
-        reinforcement_m: Crown above the plate, zero or more; not both zero [m].
-
-    Raises:
-        OutOfRangeError: If a length is out of range or there is nothing to fill.
-    """
-    require_positive(plate_m=plate_m, plate2_m=plate2_m)
-    if not (gap_m >= 0 and reinforcement_m >= 0 and 0 < gap_m + reinforcement_m < inf):
-        raise OutOfRangeError(
-            f"gap_m = {gap_m} and reinforcement_m = {reinforcement_m} must be 0 or more, not both 0"
-        )
-    thinner = min(plate_m, plate2_m)
-    half, face = gap_m / 2, square_face_width(thinner, gap_m)
-    left, right = (-face / 2, 0.0), (face / 2, 0.0)
-    crown = rounded_face(right, left, reinforcement_m)
-    groove: Polygon = ((-half, 0.0), (-half, -thinner), (half, -thinner), (half, 0.0))
-    weld = (*(groove if gap_m > 0 else ()), right, *crown, left)
-    reach = 3 * max(plate_m, plate2_m) + face
-    dimensions = [
-        Dimension("plate", (-reach, -plate_m), (-reach, 0.0), plate_m),
-        Dimension("plate2", (reach, -plate2_m), (reach, 0.0), plate2_m),
-    ]
-    if gap_m > 0:
-        dimensions.append(Dimension("gap", (-half, -thinner), (half, -thinner), gap_m))
-    if reinforcement_m > 0:
-        crown_top = (face / 2, reinforcement_m)
-        dimensions.append(Dimension("reinforcement", right, crown_top, reinforcement_m))
-    return JointShape(
-        "square",
-        (box(-reach, -plate_m, -half, 0.0), box(half, -plate2_m, reach, 0.0)),
-        weld,
-        gap_m * thinner + face_section(face, reinforcement_m),
-        0.0,
-        thinner,
-        face,
-        tuple(dimensions),
-    )
+    outline = [*filled]
+    for point in (right, *rounded_face(right, left, crown_m), left):
+        if not outline or point not in (outline[-1], outline[0]):
+            outline.append(point)
+    width = hypot(right[0] - left[0], right[1] - left[1])
+    section = face_section(width, crown_m) + (polygon_area(filled) if len(filled) > 2 else 0.0)
+    return WeldRegion(side, tuple(outline), filled, root, (right, left), crown_m, section)

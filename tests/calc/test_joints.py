@@ -10,17 +10,16 @@ from shapely import LineString, Point, Polygon
 
 from beadwright.errors import OutOfRangeError
 from beadwright.fillets import face_section, flat_section, usual_convexity
+from beadwright.fillet_joints import fillet_joint
+from beadwright.groove_joints import square_face_width, square_joint
 from beadwright.joints import (
     FILLETS,
     XY,
     JointKind,
     JointShape,
     box,
-    fillet_joint,
     polygon_area,
     rounded_face,
-    square_face_width,
-    square_joint,
 )
 
 INCH = 0.0254
