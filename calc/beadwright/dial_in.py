@@ -18,7 +18,6 @@ from beadwright.fillets import flat_section, leg_of_section
 from beadwright.gases import flow_range_m3_s
 from beadwright.heat import heat_input, heat_input_en
 from beadwright.job import Job
-from beadwright.joints import square_face_width
 from beadwright.limits import Limit, Window, bind
 from beadwright.operating import Operating, at_feed, volts_window
 from beadwright.outcome import Outcome, Settings
@@ -188,15 +187,9 @@ def _section_room(job: Job, plan: Plan) -> tuple[float, float]:
     shape = plan.shape
     if job.is_fillet:
         swell = ((shape.leg_m + OVERWELD_M) / shape.leg_m) ** 2
-        return shape.section_m2 * swell, min(shape.section_m2, flat_section(shape.leg_m))
-    face = square_face_width(job.thinner_m, _gap(plan))
-    crown = 3 / 2 * (shape.section_m2 - _gap(plan) * job.thinner_m) / face
-    more = 2 / 3 * face * max(0.0, MOST_BUTT_CROWN_M - crown)
-    return shape.section_m2 + more, shape.section_m2 - 2 / 3 * face * crown / 2
-
-
-def _gap(plan: Plan) -> float:
-    return next((d.value_m for d in plan.shape.dimensions if d.name == "gap"), 0.0)
+        return shape.section_m2 * swell, shape.section_m2 - shape.crown_m2
+    more = shape.crown_room_m2(MOST_BUTT_CROWN_M)
+    return shape.section_m2 + more, shape.section_m2 - shape.crown_m2 / 2
 
 
 def _settings(job: Job, plan: Plan) -> tuple[Settings, Operating | None, float | None]:
