@@ -13,9 +13,11 @@ from beadwright import (
     arc,
     burnoff,
     deposition,
+    fillet_joints,
     fillets,
     gas_groups,
     gases,
+    groove_joints,
     heat,
     joints,
     positions,
@@ -67,7 +69,7 @@ def wire_needed_lb_ft(leg_in: str, efficiency: float) -> float:
 
 def reinforced_fillet_g_mm(leg_in: str) -> float:
     leg = inches(leg_in)
-    shape = joints.fillet_joint("tee", 0.01, 0.01, leg, leg, fillets.usual_convexity(leg))
+    shape = fillet_joints.fillet_joint("tee", 0.01, 0.01, leg, leg, fillets.usual_convexity(leg))
     return shape.section_m2 * wires.STEEL_DENSITY_KG_M3
 
 
@@ -79,7 +81,7 @@ def bevel_triangle_lb_ft(thickness_in: str, bevel_deg: float) -> float:
 
 def square_groove_lb_ft(thickness_in: str, gap_in: str) -> float:
     deep = inches(thickness_in)
-    return _lb_ft(joints.square_joint(deep, deep, inches(gap_in), 0.0).section_m2)
+    return _lb_ft(groove_joints.square_joint(deep, deep, inches(gap_in), 0.0).section_m2)
 
 
 def v_groove_lb_ft(thickness_in: str, gap_in: str, bevel_deg: float) -> float:
@@ -219,7 +221,7 @@ def throat_mm(leg_mm: float) -> float:
 
 def face_mm(leg_mm: float) -> float:
     leg = leg_mm / 1000
-    return joints.fillet_joint("tee", 0.01, 0.01, leg, leg, 0.0).face_m * 1000
+    return fillet_joints.fillet_joint("tee", 0.01, 0.01, leg, leg, 0.0).face_m * 1000
 
 
 def overweld_percent(asked: str, laid: str) -> float:
