@@ -19,6 +19,7 @@ from beadwright.gases import flow_range_m3_s
 from beadwright.heat import heat_input, heat_input_en
 from beadwright.job import Job
 from beadwright.limits import Limit, Window, bind
+from beadwright.melted import melted
 from beadwright.operating import Operating, at_feed, volts_window
 from beadwright.outcome import Outcome, Settings
 from beadwright.plan import Plan, best_feed, heat_ceiling_j_m, make_plan
@@ -264,6 +265,16 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     mode = plan.transfer  # a mean current and the machine's own volts say nothing of pulse
     if mode != "pulse":
         mode = transfer_at(point.current_a, point.volts, job.wire, job.gas)
+    into_plate = melted(
+        job.wire.kind,
+        mode,
+        point.current_a,
+        point.volts,
+        travel,
+        job.thinner_m,
+        bead,
+        leg_of_section(bead, over_flat) if job.is_fillet else None,
+    )
     return Outcome(
         transfer=mode,
         current=current,
@@ -297,6 +308,8 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
         arc_time=Quantity(
             "Arc time for the job", "time", length * plan.passes / travel, sources=("mass-balance",)
         ),
+        penetration=into_plate.penetration,
+        dilution=into_plate.dilution,
     )
 
 

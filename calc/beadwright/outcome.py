@@ -39,6 +39,8 @@ class Outcome:
         metal: Weld metal per length of joint.
         wire_mass: Wire for the whole job.
         arc_time: Arc time of the whole job.
+        penetration: Depth past the root, or below the surface for a butt; an estimate.
+        dilution: Share of base metal in the bead; an estimate.
     """
 
     transfer: Transfer
@@ -53,3 +55,5 @@ class Outcome:
     metal: Quantity
     wire_mass: Quantity
     arc_time: Quantity
+    penetration: Quantity
+    dilution: Quantity

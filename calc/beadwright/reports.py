@@ -6,6 +6,7 @@ from typing import Any
 
 from beadwright import units
 from beadwright.dial_in import DialIn
+from beadwright.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note, Quantity
 from beadwright.units import System
 from beadwright.window_map import WindowMap
@@ -91,6 +92,10 @@ def dial_in_report(answer: DialIn) -> dict[str, Any]:
             "arc_time",
         ):
             report[name] = quantity_report(getattr(outcome, name), system)
+        for name in ("penetration", "dilution"):
+            estimate = getattr(outcome, name)
+            said = {"because": estimate.low_by, "note": NEVER_SIZE_BY_IT}
+            report[name] = quantity_report(estimate, system) | said
     return report
 
 

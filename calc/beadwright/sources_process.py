@@ -52,6 +52,17 @@ ROWS: tuple[Row, ...] = (
     ("iso-9692-1", "ISO 9692-1", "square butt preparations", "from memory"),
     ("iso-14175", "ISO 14175:2008", "Table 2, groups", "from memory"),
     ("osha-1910.133", "OSHA 29 CFR 1910.133(a)(5)", "filter shade, gas metal arc", "found"),
+    ("jackson-form", "C. E. Jackson and A. E. Shrubsall, Welding Journal, 1950; C. E. Jackson, The "
+     "science of arc welding, 1960", "penetration of beads on plate", "from memory"),
+    ("bead-runs", "Data set of 31 measured beads, as a published notebook took it over; wire, gas "
+     "and plate not named", "runs 1-31", "found second-hand"),
+    ("travel-cushion", "Course on gas metal arc welding, arc voltage and travel speed",
+     "least travel for depth", "found"),
+    ("dilution-sections", "Welding glossary, dilution", "from sections", "found"),
+    ("dilution-range", "ASM Handbook, vol. 6, weld cladding", "dilution by process",
+     "from memory"),
+    ("aisc-saw-throat", "AISC specification, older editions", "throat of submerged-arc fillets",
+     "from memory"),
     ("torch-manual", "Machine manuals, torch angles and tip position", "technique pages", "found"),
 )  # fmt: skip
 """Id, document, place, how it was come by."""

@@ -163,17 +163,19 @@ def constants_table() -> Table:
 def transition_table() -> Table:
     """Return currents by size: short circuit, spray, usual top."""
 
+    def amps_of(found: float | None) -> str:
+        return "–" if found is None else f"{found:g}"
+
     def row(size: str) -> tuple[str, ...]:
-        spray = " · ".join(f"{amps:g}" for _, amps in TRANSITION_A[size])
-        low, high = SHORT_RANGE_A[size]
-        cored = CORED_TRANSITION_A.get(size)
+        spray = " · ".join(f"{amps:g}" for _, amps in TRANSITION_A.get(size, ()))
+        low, high = SHORT_RANGE_A.get(size, (None, None))
         return (
             _size(size),
-            f"{low:g}–{high:g}",
-            spray,
-            f"{OPEN_TOP_A['solid', size]:g}",
-            f"{cored:g}" if cored else "–",
-            f"{OPEN_TOP_A['metal-cored', size]:g}" if cored else "–",
+            "–" if low is None else f"{low:g}–{high:g}",
+            spray or "–",
+            amps_of(OPEN_TOP_A.get(("solid", size))),
+            amps_of(CORED_TRANSITION_A.get(size)),
+            amps_of(OPEN_TOP_A.get(("metal-cored", size))),
         )
 
     shares = " · ".join(f"{share * 100:g}" for share, _ in next(iter(TRANSITION_A.values())))

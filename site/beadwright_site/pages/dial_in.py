@@ -10,13 +10,20 @@ from markupsafe import Markup
 
 from beadwright.api import Answer, answer
 from beadwright.errors import FieldErrors
+from beadwright.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note
 from beadwright.schemas import DEFAULTS
 from beadwright.sources import SOURCES
 from beadwright_site.links import query_of
 from beadwright_site.map_drawing import draw_map
 from beadwright_site.pages.bands import band_of
-from beadwright_site.pages.facts import laid_facts, main_facts, origins, torch_facts
+from beadwright_site.pages.facts import (
+    laid_facts,
+    main_facts,
+    melted_facts,
+    origins,
+    torch_facts,
+)
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.shown import Shown
@@ -118,7 +125,12 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
         },
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
         "facts": lambda: {"main": main_facts(dialled)},
-        "setup": lambda: {"torch": torch_facts(dialled), "laid": laid_facts(dialled)},
+        "setup": lambda: {
+            "torch": torch_facts(dialled),
+            "laid": laid_facts(dialled),
+            "melted": melted_facts(dialled),
+            "never_size_by_it": NEVER_SIZE_BY_IT,
+        },
         "map": lambda: {"map": draw_map(found.window_map, system)},
         "how": lambda: {"origins": tuple(origins(dialled)), "bands": bands},
     }

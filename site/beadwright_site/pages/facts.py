@@ -123,6 +123,26 @@ def laid_facts(found: DialIn) -> tuple[Fact, ...]:
     return tuple(fact for fact in facts if fact.value != "–")
 
 
+def melted_facts(found: DialIn) -> tuple[Fact, ...]:
+    """Return penetration and dilution, or why there is no estimate; empty without a set point."""
+    outcome, system = found.outcome, found.job.units
+    if outcome is None:
+        return ()
+    depth, share = outcome.penetration, outcome.dilution
+    if depth.value is None:
+        return (Fact("penetration", "–", _lower(depth.name), depth.low_by),)
+    room = f"{_room(depth, system)} {units.symbol(depth.measure, system)}"
+    facts = [Fact("penetration", f"≈ {written(depth, system)}", _lower(depth.name), room)]
+    if share.value is not None and share.low is not None and share.high is not None:
+        room = f"{share.low:.0%}–{share.high:.0%}"
+        facts.append(Fact("dilution", f"≈ {share.value:.0%}", "base metal in the bead", room))
+    return tuple(facts)
+
+
+def _lower(text: str) -> str:
+    return f"{text[0].lower()}{text[1:]}"
+
+
 def _origin(key: str, quantity: Quantity, system: System) -> Origin:
     sources = tuple(SOURCES[s] for s in dict.fromkeys(quantity.sources) if s in SOURCES)
     return Origin(key, quantity.name, written(quantity, system), sources)
@@ -152,6 +172,8 @@ def origins(found: DialIn) -> Iterator[Origin]:
             ("metal", outcome.metal),
             ("wire_mass", outcome.wire_mass),
             ("arc_time", outcome.arc_time),
+            ("penetration", outcome.penetration),
+            ("dilution", outcome.dilution),
         ):
             if quantity.value is not None:
                 yield _origin(key, quantity, system)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright.sources import SOURCES
-from beadwright_site import method, method_costs, method_numbers
+from beadwright_site import method, method_costs, method_melted, method_numbers
 from beadwright_site.changes import CHANGES
 from beadwright_site.mathml import inline
 from beadwright_site.method import Equation
@@ -23,6 +23,7 @@ def sections() -> tuple[tuple[Equation, tuple[Table, ...]], ...]:
         (method.SQUARE, ()),
         (method.HEAT, ()),
         (method_numbers.plate_limits(), ()),
+        *((equation, ()) for equation in method_melted.EQUATIONS),
         *((equation, ()) for equation in method_costs.EQUATIONS),
     )
 
