@@ -26,7 +26,8 @@ LITRE_M3 = Fraction(1, 1000)
 MM_M = Fraction(1, 1000)
 MINUTE_S = 60
 HOUR_S = 3600
-PSI_PA = POUND_KG * Fraction(980_665, 100_000) / INCH_M**2
+POUND_N = POUND_KG * Fraction(980_665, 100_000)
+PSI_PA = POUND_N / INCH_M**2
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +49,8 @@ class Unit:
     @property
     def text(self) -> str:
         """The spelling used in a query."""
-        return self.symbol.replace("³", "3").replace("²", "2").replace("°", "deg").lower()
+        plain = self.symbol.replace("³", "3").replace("²", "2").replace("°", "deg")
+        return plain.replace("·", "-").lower()
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,6 +155,20 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
                     (_unit("kPa", 1000, 0), _unit("MPa", 1_000_000, 1))),
             Measure("power", "W", _unit("kW", 1000, 2, "kva"), _unit("kW", 1000, 2, "kva"),
                     (_unit("W", 1, 0, "va"),)),
+            Measure("force", "N", _unit("kip", 1000 * POUND_N, 2, "kips"), _unit("kN", 1000, 1),
+                    (_unit("lbf", POUND_N, 0, "lb", "lbs"), _unit("N", 1, 0))),
+            Measure("moment", "N·m", _unit("kip·in", 1000 * POUND_N * INCH_M, 1, "kip·in", "kipin"),
+                    _unit("kN·m", 1000, 2, "kn·m", "knm"),
+                    (_unit("kip·ft", 1000 * POUND_N * FOOT_M, 2, "kip·ft", "kipft"),
+                     _unit("lbf·in", POUND_N * INCH_M, 0, "lb-in", "in-lb"),
+                     _unit("lbf·ft", POUND_N * FOOT_M, 0, "lb-ft", "ft-lb"),
+                     _unit("N·m", 1, 0, "n·m", "nm"))),
+            Measure("force_per_length", "N/m", _unit("kip/in", 1000 * POUND_N / INCH_M, 2),
+                    _unit("kN/mm", 1_000_000, 3),
+                    (_unit("lbf/in", POUND_N / INCH_M, 0, "lb/in"), _unit("N/mm", 1000, 0),
+                     _unit("kip/ft", 1000 * POUND_N / FOOT_M, 2), _unit("kN/m", 1000, 0))),
+            Measure("stress", "Pa", _unit("ksi", 1000 * PSI_PA, 1),
+                    _unit("MPa", 1_000_000, 0, "n/mm2"), (_unit("psi", PSI_PA, 0),)),
         )
     }
 )  # fmt: skip

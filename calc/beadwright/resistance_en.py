@@ -1,0 +1,117 @@
+"""Strength of fillet welds by EN 1993-1-8, 4.5: simplified and directional methods."""
+
+from __future__ import annotations
+
+from math import sqrt
+
+from beadwright.errors import OutOfRangeError, require_positive
+
+GAMMA_M2 = 1.25
+"""Partial factor of welds. Source: EN 1993-1-8 Table 2.1, recommended value; a national annex may
+say otherwise."""
+
+LEAST_THROAT_M = 0.003
+"""Source: EN 1993-1-8, 4.5.2(2)."""
+
+LEAST_LENGTH_M = 0.030
+"""Source: EN 1993-1-8, 4.5.1(2): 30 mm or six throats, whichever is more."""
+
+
+def simplified_strength(
+    throat_m: float, tensile_pa: float, correlation: float, gamma: float = GAMMA_M2
+) -> float:
+    """Return the design strength per length, whatever the direction [N/m].
+
+    Source: EN 1993-1-8, 4.5.3.3: fu / (√3 βw γM2) × throat.
+
+    Args:
+        throat_m: Throat a, above zero [m].
+        tensile_pa: Tensile strength of the weaker part joined, above zero [Pa].
+        correlation: βw, 0.8 to 1 [-].
+        gamma: γM2, above zero [-].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero.
+    """
+    require_positive(throat_m=throat_m, tensile_pa=tensile_pa, correlation=correlation, gamma=gamma)
+    return tensile_pa / (sqrt(3) * correlation * gamma) * throat_m
+
+
+def directional_use(
+    along_n_m: float,
+    across_n_m: float,
+    pull_n_m: float,
+    throat_m: float,
+    tensile_pa: float,
+    correlation: float,
+    gamma: float = GAMMA_M2,
+) -> float:
+    """Return how much of a weld's strength three forces per length take by the directional method.
+
+    On the throat at 45° the forces across and pulling add to stress one way and take from it the
+    other, by the side the weld lies on; the worse side counts.
+
+    Source: EN 1993-1-8, 4.5.3.2: √(σ⊥² + 3 τ⊥² + 3 τ∥²) ≤ fu/(βw γM2) and σ⊥ ≤ 0.9 fu/γM2.
+
+    Args:
+        along_n_m: Force along the weld [N/m].
+        across_n_m: Force across it, in the plane of the part it stands on [N/m].
+        pull_n_m: Force square to that plane [N/m].
+        throat_m: Throat a, above zero [m].
+        tensile_pa: Tensile strength of the weaker part joined, above zero [Pa].
+        correlation: βw, 0.8 to 1 [-].
+        gamma: γM2, above zero [-].
+
+    Raises:
+        OutOfRangeError: If throat, strength or a factor is not above zero.
+    """
+    require_positive(throat_m=throat_m, tensile_pa=tensile_pa, correlation=correlation, gamma=gamma)
+    n, z = abs(across_n_m) / throat_m, abs(pull_n_m) / throat_m
+    along = along_n_m / throat_m
+    sum_, rest = (n + z) / sqrt(2), abs(n - z) / sqrt(2)
+    whole = tensile_pa / (correlation * gamma)
+    square = 0.9 * tensile_pa / gamma
+    combined = sqrt(rest**2 + 3 * sum_**2 + 3 * along**2)
+    return max(combined / whole, sum_ / square)
+
+
+def effective_length(length_m: float, throat_m: float) -> float:
+    """Return the length that counts of a weld whose ends are not full size [m].
+
+    Source: EN 1993-1-8, 4.5.1: l - 2a; no less than 30 mm and six throats may carry load.
+
+    Args:
+        length_m: Length, above zero [m].
+        throat_m: Throat a, above zero [m].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero, or what is left may carry no load.
+    """
+    require_positive(length_m=length_m, throat_m=throat_m)
+    left = length_m - 2 * throat_m
+    least = max(LEAST_LENGTH_M, 6 * throat_m)
+    if left < least - 1e-9:
+        raise OutOfRangeError(
+            f"length_m = {length_m:.4f} leaves {left * 1000:.0f} mm; a weld with throat "
+            f"{throat_m * 1000:.1f} mm must keep {least * 1000:.0f} mm to carry load"
+        )
+    return left
+
+
+def long_weld_factor(length_m: float, throat_m: float) -> float:
+    """Return the reduction of a long lap weld loaded along it [-].
+
+    Source: EN 1993-1-8, 4.11(3): over 150 throats, 1.2 - 0.2 l/(150 a), at most 1.
+
+    Args:
+        length_m: Length of the lap, above zero [m].
+        throat_m: Throat a, above zero [m].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero, or the weld so long that nothing is left.
+    """
+    require_positive(length_m=length_m, throat_m=throat_m)
+    factor = min(1.0, 1.2 - 0.2 * length_m / (150 * throat_m))
+    if factor <= 0:
+        raise OutOfRangeError(f"length_m = {length_m:.3f} is over 900 throats of {throat_m:.4f}")
+    return factor

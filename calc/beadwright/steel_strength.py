@@ -1,0 +1,110 @@
+"""Yield and tensile strength of common steels, by grade, as their standards ask at the least."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from math import inf
+from types import MappingProxyType
+
+from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.measures import INCH_M, PSI_PA
+from beadwright.units import quoted
+
+_KSI = float(1000 * PSI_PA)
+_IN = float(INCH_M)
+_MPA = 1e6
+
+
+@dataclass(frozen=True, slots=True)
+class SteelStrength:
+    """A grade's strength.
+
+    Attributes:
+        grade: Its name.
+        rows: Thickness up to which it holds [m], yield [Pa], tensile [Pa].
+        correlation: Correlation factor βw of EN 1993-1-8 Table 4.1, or None for other standards'.
+        source: Source id.
+    """
+
+    grade: str
+    rows: tuple[tuple[float, float, float], ...]
+    correlation: float | None
+    source: str
+
+    def at(self, thickness_m: float) -> tuple[float, float]:
+        """Return yield and tensile strength of a thickness [Pa].
+
+        Args:
+            thickness_m: Thickness, above zero, up to what the rows hold for [m].
+
+        Raises:
+            OutOfRangeError: If the grade is not made so thick.
+        """
+        if not thickness_m > 0:
+            raise OutOfRangeError(f"thickness_m = {thickness_m} must be above zero")
+        for limit, fy, fu in self.rows:
+            if thickness_m <= limit * (1 + 1e-9):
+                return fy, fu
+        raise OutOfRangeError(
+            f"{self.grade} is not held here over {self.rows[-1][0] / _IN:.4g} in "
+            f"({self.rows[-1][0] * 1000:.0f} mm)"
+        )
+
+
+def _us(grade: str, *rows: tuple[float, float, float]) -> SteelStrength:
+    return SteelStrength(
+        grade,
+        tuple((inch * _IN, fy * _KSI, fu * _KSI) for inch, fy, fu in rows),
+        None,
+        "astm-strengths",
+    )
+
+
+def _en(grade: str, beta: float, fu: float, *rows: tuple[float, float]) -> SteelStrength:
+    return SteelStrength(
+        grade, tuple((mm / 1000, fy * _MPA, fu * _MPA) for mm, fy in rows), beta, "en-10025-2"
+    )
+
+
+STRENGTHS: Mapping[str, SteelStrength] = MappingProxyType(
+    {
+        steel.grade: steel
+        for steel in (
+            _us("A36", (8.0, 36, 58), (inf, 32, 58)),
+            _us("A572-50", (4.0, 50, 65)),
+            _us("A572-60", (1.25, 60, 75)),
+            _us("A588", (4.0, 50, 70), (5.0, 46, 67), (8.0, 42, 63)),
+            _us("A992", (inf, 50, 65)),
+            _us("A500-B", (1.0, 46, 58)),
+            _us("A500-C", (1.0, 50, 62)),
+            _en("S235JR", 0.80, 360, (16, 235), (40, 225), (63, 215), (100, 215)),
+            _en("S275JR", 0.85, 410, (16, 275), (40, 265), (63, 255), (80, 245), (100, 235)),
+            _en("S355J2", 0.90, 470, (16, 355), (40, 345), (63, 335), (80, 325), (100, 315)),
+        )
+    }
+)
+"""Steels by grade.
+
+Source: ASTM grades as AISC Manual Tables 2-4 and 2-5 list them, from memory; EN 10025-2 Table 7,
+from memory: the least of its tensile range, from 3 mm, which is under EN 1993-1-1 Table 3.1.
+βw: EN 1993-1-8 Table 4.1.
+"""
+
+
+def strength_of(name: str) -> SteelStrength:
+    """Return a steel's strength by its grade.
+
+    Args:
+        name: Such as ``A36``, ``a572-50``, ``A572 Gr 50``, ``S355J2`` [-].
+
+    Raises:
+        UnknownEntryError: If the grade is not in the table.
+    """
+    wanted = name.upper().replace("GR", "-").replace(" ", "").replace(".", "").replace("--", "-")
+    for grade, steel in STRENGTHS.items():
+        if grade.upper() == wanted:
+            return steel
+    raise UnknownEntryError(
+        f"{quoted(name)} has no strength in the table; it has {', '.join(STRENGTHS)}"
+    )
