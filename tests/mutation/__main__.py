@@ -67,7 +67,7 @@ def main() -> int:
 
 
 def _run(asked: argparse.Namespace) -> int:
-    from tests.mutation.mutants import mutants
+    from tests.mutation.mutants import mutants, unchanged
     from tests.mutation.run_mutants import fate_of, measure, preload
 
     sources = {
@@ -86,6 +86,10 @@ def _run(asked: argparse.Namespace) -> int:
     preload(baseline.libraries)
     for module, path in sources.items():
         short, fates = module.rpartition(".")[2], Counter[str]()
+        same = unchanged(path.read_text(encoding="utf-8"))
+        if fate_of(module, path, same, baseline)[0] != "survived":
+            said = Path("mutation-said.txt").read_text(encoding="utf-8")
+            raise RuntimeError(f"{module} is killed with nothing changed: {said}")
         for mutant in mutants(path.read_text(encoding="utf-8")):
             if asked.only not in f"{mutant.scope} {mutant.text}":
                 continue

@@ -203,3 +203,12 @@ def mutants(source: str) -> Iterator[Mutant]:
             told[site.scope, text] = again = told.get((site.scope, text), 0) + 1
             line = getattr(site.node, "lineno", getattr(site.parent, "lineno", 0))
             yield Mutant(line, site.scope, text if again == 1 else f"{text} #{again}", changed)
+
+
+def unchanged(source: str) -> Mutant:
+    """Return the module as it is, in a mutant's clothes: it must survive.
+
+    Args:
+        source: The module's text.
+    """
+    return Mutant(0, "", "nothing", ast.parse(source))
