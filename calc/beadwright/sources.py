@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright import sources_gas, sources_process, sources_shop
+from beadwright import sources_gas, sources_process, sources_shop, sources_strength
 from beadwright.errors import UnknownEntryError
 from beadwright.source import Row, Source
 
@@ -15,7 +15,13 @@ _GENERAL: tuple[Row, ...] = (
     ("yours", "Set by you", "", "common practice"),
 )  # fmt: skip
 
-_TABLES = (sources_process.ROWS, sources_gas.ROWS, sources_shop.ROWS, sources_strength.ROWS, _GENERAL)
+_TABLES = (
+    sources_process.ROWS,
+    sources_gas.ROWS,
+    sources_shop.ROWS,
+    sources_strength.ROWS,
+    _GENERAL,
+)
 
 SOURCES: Mapping[str, Source] = MappingProxyType(
     {row[0]: Source(*row) for table in _TABLES for row in table}
