@@ -50,9 +50,14 @@ SUBSTANCES: Mapping[str, Substance] = MappingProxyType(
         "argon": Substance(150.687, 4.863e6, 0.039948),
         "co2": Substance(304.1282, 7.3773e6, 0.0440095),
         "oxygen": Substance(154.581, 5.043e6, 0.0319988),
+        "helium": Substance(10.28, 6.52e5, 0.0040026),
     }
 )
-"""Critical points. Source: Tegeler 1999, Span and Wagner 1996, Schmidt and Wagner 1985; memory."""
+"""Critical points. Source: Tegeler 1999, Span and Wagner 1996, Schmidt and Wagner 1985; memory.
+
+Helium is too light for its own critical point: it stands with the one of Gunn, Chueh and Prausnitz
+1966 for quantum gases (10.47 K and 0.676 MPa, corrected to 294 K), from memory.
+"""
 
 
 def parts_of(gas: Gas) -> dict[str, float]:
@@ -61,7 +66,8 @@ def parts_of(gas: Gas) -> dict[str, float]:
     Args:
         gas: The gas [-].
     """
-    shares = {"argon": gas.argon, "co2": gas.co2, "oxygen": gas.oxygen}
+    shares = {"argon": gas.argon, "co2": gas.co2, "oxygen": gas.oxygen,
+              "helium": gas.helium}  # fmt: skip
     return {name: share for name, share in shares.items() if share > 0}
 
 

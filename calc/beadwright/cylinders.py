@@ -5,6 +5,7 @@ Flow is counted the same way: a flowmeter's cubic foot is one at 70 °F and 1 at
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
@@ -75,16 +76,53 @@ def usual_cylinder(gas: Gas) -> CylinderSize:
     """Return the size a shop most often has of a gas. Common practice.
 
     Args:
+        gas: The gas; CO2 with oxygen is mixed at the shop's own panel [-].
+    """
+    if is_liquid(gas):
+        return CYLINDERS["50lb CO2" if gas.co2 == 1 else "bulk"]
+    return CYLINDERS["330ft3"]
+
+
+def is_liquid(gas: Gas) -> bool:
+    """Return whether a gas is mostly CO2, which is liquid in the cylinder.
+
+    Args:
         gas: The gas [-].
     """
-    return CYLINDERS["50lb CO2" if gas.co2 == 1 else "330ft3"]
+    return gas.co2 > 0.5
+
+
+SETTLES_K: tuple[tuple[float, float], ...] = (
+    (0.25, 235.2), (0.30, 242.5), (0.35, 249.2), (0.40, 255.2), (0.50, 265.6),
+)  # fmt: skip
+"""CO2 in argon and the temperature above which none of it turns liquid at any pressure [-, K].
+
+Source: derived, top of the dew line by reference equations of state, to 1 K. Under 25 % it lies
+below what a cylinder is kept at.
+"""
+
+
+def settles_below(gas: Gas) -> float:
+    """Return the temperature under which CO2 of a pressed mix may turn liquid; 0 for never [K].
+
+    Straight lines between the rows of ``SETTLES_K``; helium and oxygen count as argon.
+
+    Args:
+        gas: The gas, not mostly CO2 [-].
+    """
+    rows = SETTLES_K
+    if gas.co2 < rows[0][0]:
+        return 0.0
+    after = min(bisect_right([share for share, _ in rows], gas.co2), len(rows) - 1)
+    (x0, y0), (x1, y1) = rows[after - 1], rows[after]
+    return y0 + (y1 - y0) * (gas.co2 - x0) / (x1 - x0)
 
 
 def content(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K) -> float:
     """Return the gas in a cylinder from its gauge, water volume and temperature [m³].
 
-    Source: n = p·V / (Z·R·T); Z by ``compressibility.compressibility``. Not for CO2 alone, which is
-    liquid in the cylinder: its gauge reads the same until the liquid is gone.
+    Source: n = p·V / (Z·R·T); Z by ``compressibility.compressibility``. Not where CO2 is liquid in
+    the cylinder: its gauge reads the same until the liquid is gone.
 
     Args:
         gas: The gas [-].
@@ -93,11 +131,17 @@ def content(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K
         kelvin: Temperature of the cylinder, 250 to 330 [K].
 
     Raises:
-        OutOfRangeError: If an argument is out of range, or the gas is CO2 alone.
+        OutOfRangeError: If an argument is out of range, or CO2 is liquid in it.
     """
     require_positive(water_m3=water_m3)
-    if gas.co2 == 1:
-        raise OutOfRangeError("gas = CO2 is liquid in the cylinder; weigh it")
+    if is_liquid(gas):
+        what = "is liquid in the cylinder; weigh it" if gas.co2 == 1 else "comes in no cylinder"
+        raise OutOfRangeError(f"gas = {gas.name} {what}")
+    if kelvin < settles_below(gas):
+        raise OutOfRangeError(
+            f"kelvin = {kelvin:.0f} must be {settles_below(gas):.0f} or more for {gas.name}: "
+            "colder, CO2 in it turns liquid"
+        )
     if gauge_pa < 0:
         raise OutOfRangeError(f"gauge_pa = {gauge_pa} must be zero or more")
     pressure = gauge_pa + NORMAL_PA
@@ -151,7 +195,9 @@ def full_content(size: CylinderSize, gas: Gas) -> float | None:
         if gas.co2 != 1:
             raise OutOfRangeError(f"gas = {gas.name} is not sold by weight; {size.name} is for CO2")
         return co2_gas(size.co2_kg)
-    if gas.co2 == 1 and size.name != "bulk":
+    if is_liquid(gas) and size.name != "bulk":
+        if gas.co2 < 1:
+            raise OutOfRangeError(f"gas = {gas.name} is mixed on the spot; use bulk")
         raise OutOfRangeError("gas = CO2 is sold by weight; use 50lb CO2, 20lb CO2 or bulk")
     if size.water_m3 is not None and size.filled_pa is not None:
         return content(gas, size.filled_pa, size.water_m3)

@@ -15,7 +15,7 @@ from beadwright.deposition import (
     travel_for_section,
 )
 from beadwright.fillets import flat_section, leg_of_section
-from beadwright.gases import flow_range_m3_s
+from beadwright.gas_flow import gas_flow
 from beadwright.heat import heat_input, heat_input_en
 from beadwright.job import Job
 from beadwright.limits import Limit, Window, bind
@@ -258,7 +258,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     current = within("Current", "current", point.current_a, band / 1.2, "power-balance")
     heat = heat_input(point.volts, point.current_a, travel)
     heat_en = heat_input_en(point.volts, point.current_a, travel)
-    flow = flow_range_m3_s()
+    flow = gas_flow(job.gas, point.current_a, job.position.lie, job.nozzle)
     over_flat = plan.shape.section_m2 / flat_section(plan.shape.leg_m) if job.is_fillet else 1.0
     leg = leg_of_section(bead * plan.passes, over_flat) if job.is_fillet else None
     efficiency_source = "e70c-sheet" if job.wire.kind == "metal-cored" else "lecture-efficiency"
@@ -293,8 +293,17 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
         leg=Quantity("Leg laid", "leg", leg, sources=("fillet-reinforced",)),
         throat=Quantity("Throat", "length", plan.shape.throat_m, sources=("mass-balance",)),
         gas_flow=Quantity(
-            "Gas flow", "gas_flow", flow[1], flow[0], flow[2], "window", ("gas-flow-handbook",)
+            "Gas flow",
+            "gas_flow",
+            flow.usual,
+            flow.low,
+            flow.high,
+            "window",
+            flow.sources,
+            f"less lets air in under a {flow.nozzle.name} nozzle",
+            f"more is turbulent in a {flow.nozzle.name} nozzle and drags air in",
         ),
+        flow=flow,
         metal=Quantity("Weld metal", "mass_per_length", metal, sources=("mass-balance",)),
         wire_mass=Quantity(
             "Wire for the job",

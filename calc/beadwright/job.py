@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from beadwright.gas_flow import Nozzle
 from beadwright.gases import Gas
 from beadwright.joints import JointKind
 from beadwright.positions import Mover, Position
@@ -53,6 +54,7 @@ class Job:
         welds: Welds in the job [-].
         machine_amps_a: Most the power source gives, or None [A].
         machine_volts_v: Most volts at the arc, or None [V].
+        nozzle: Gas nozzle, or None for the usual one at the current.
     """
 
     units: System
@@ -72,6 +74,7 @@ class Job:
     welds: int
     machine_amps_a: float | None
     machine_volts_v: float | None
+    nozzle: Nozzle | None = None
 
     @property
     def thinner_m(self) -> float:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from beadwright.gas_flow import GasFlow
 from beadwright.results import Quantity
 from beadwright.transfer import Transfer
 
@@ -36,6 +37,7 @@ class Outcome:
         leg: Leg that the passes fill; value None for a groove.
         throat: Throat of the leg asked for.
         gas_flow: Gas flow.
+        flow: The same with its nozzle.
         metal: Weld metal per length of joint.
         wire_mass: Wire for the whole job.
         arc_time: Arc time of the whole job.
@@ -52,6 +54,7 @@ class Outcome:
     leg: Quantity
     throat: Quantity
     gas_flow: Quantity
+    flow: GasFlow
     metal: Quantity
     wire_mass: Quantity
     arc_time: Quantity

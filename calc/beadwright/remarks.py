@@ -11,6 +11,7 @@ from beadwright.fillets import (
     minimum_leg,
     usual_convexity,
 )
+from beadwright.gas_notes import gas_notes
 from beadwright.job import Job
 from beadwright.outcome import Outcome, Settings
 from beadwright.plan import COLD_LAP_M, Plan
@@ -275,10 +276,4 @@ def _cautions(job: Job, outcome: Outcome | None) -> Iterator[Note]:
         "your head out of the plume and pull the fume away; strip zinc and paint first.",
         "osha-1910.133",
     )
-    gas = "Argon and CO2 push out" if job.gas.argon > 0 else "CO2 pushes out"
-    yield Note(
-        "caution",
-        f"{gas} the air in tanks, pits and closed rooms: test, ventilate, post a watch.",
-        "practice",
-    )
-    yield Note("note", "Wind over 5 mph (8 km/h) takes the gas away: screen it.", "aws-d1.1-wind")
+    yield from gas_notes(job.gas, outcome.flow if outcome is not None else None, job.units)

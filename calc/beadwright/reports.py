@@ -6,6 +6,7 @@ from typing import Any
 
 from beadwright import units
 from beadwright.dial_in import DialIn
+from beadwright.gas_effects import effects_of
 from beadwright.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note, Quantity
 from beadwright.units import System
@@ -65,7 +66,13 @@ def dial_in_report(answer: DialIn) -> dict[str, Any]:
         "position": answer.job.position_name,
         "polarity": answer.job.wire.type.polarity,
         "drive_roll": answer.job.wire.type.drive_roll,
+        "gas": answer.job.gas.name,
         "iso_gas_group": answer.job.gas.iso_group,
+        "gas_effects": [
+            {"what": e.what, "way": e.way, "text": e.text, "source": e.source}
+            for e in effects_of(answer.job.gas)
+        ],
+        "nozzle": outcome.flow.nozzle.name if outcome else None,
         "wire_feed": quantity_report(settings.wire_feed, system),
         "volts": quantity_report(settings.volts, system),
         "tip_to_work": quantity_report(settings.tip_to_work, system),

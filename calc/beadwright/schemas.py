@@ -15,6 +15,7 @@ from marshmallow import EXCLUDE, Schema, ValidationError
 from beadwright import units
 from beadwright.errors import FieldErrors, UnknownEntryError
 from beadwright.fields import Choice, Entry, Measured, WholeNumber
+from beadwright.gas_flow import NOZZLES, nozzle_of
 from beadwright.gases import GASES, gas_of
 from beadwright.job import ByHand, Job
 from beadwright.joints import JOINTS
@@ -44,6 +45,7 @@ DEFAULTS: Mapping[str, str] = {
     "welds": "8",
     "machine_amps": "",
     "machine_volts": "",
+    "nozzle": "",
 }
 """What a blank or missing key means. Blank: ours to choose (or no limit)."""
 
@@ -58,7 +60,7 @@ KEY_WORDS: Mapping[str, str] = {
     "position": "1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G, or PA to PG",
     "wire": "AWS classification",
     "dia": "wire diameter",
-    "gas": "argon/CO2 as said in the shop, or CO2",
+    "gas": "any mix as said in the shop: 90/10, 98/2 O2, 90/8/2 O2, CO2",
     "transfer": "auto, short, spray, pulse",
     "travel_by": "hand, track, robot",
     "wfs": "wire feed set by hand",
@@ -69,6 +71,7 @@ KEY_WORDS: Mapping[str, str] = {
     "welds": "welds in the job",
     "machine_amps": "most current of the power source",
     "machine_volts": "most volts at the arc of the power source",
+    "nozzle": "bore of the gas nozzle: 1/2in, 5/8in, 3/4in; blank: the usual at this current",
 }
 """What each key means, for the terminal and the form."""
 
@@ -134,6 +137,7 @@ class JobSchema(Schema):
     welds = WholeNumber(1, 1_000_000)
     machine_amps = Measured("current", "30A", "1000A", "smallest to largest wire power source")
     machine_volts = Measured("volts", "12V", "60V", "smallest to largest wire power source")
+    nozzle = Entry(nozzle_of, tuple(NOZZLES))
 
 
 _SCHEMA = JobSchema()
@@ -202,6 +206,7 @@ def _job(loaded: Mapping[str, Any]) -> Job:
         welds=loaded["welds"],
         machine_amps_a=loaded.get("machine_amps"),
         machine_volts_v=loaded.get("machine_volts"),
+        nozzle=loaded.get("nozzle"),
     )
     _check_pairs(job)
     return job

@@ -8,8 +8,9 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.dial_in import DialIn
 from beadwright.fillets import minimum_leg, usual_convexity
+from beadwright.gas_flow import NOZZLES
 from beadwright.gases import GASES
-from beadwright.job_joint import SQUARE_REINFORCEMENT_M
+from beadwright.preparations import SQUARE_REINFORCEMENT_M
 from beadwright.positions import POSITIONS
 from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
@@ -66,7 +67,7 @@ class Group:
 
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("Joint", ("joint", "plate", "plate2", "leg", "gap", "reinforcement", "position")),
-    ("Wire and gas", ("wire", "dia", "gas", "transfer")),
+    ("Wire and gas", ("wire", "dia", "gas", "nozzle", "transfer")),
     ("By hand: blank means ours", ("wfs", "volts", "travel", "ctwd")),
     ("Torch, machine, job", ("travel_by", "machine_amps", "machine_volts", "weld_length", "welds")),
     ("Show in", ("units",)),
@@ -85,6 +86,7 @@ LABELS: Mapping[str, str] = {
     "wire": "Wire",
     "dia": "Wire size",
     "gas": "Gas",
+    "nozzle": "Gas nozzle",
     "transfer": "Transfer",
     "travel_by": "Torch moved by",
     "wfs": "Wire feed",
@@ -124,6 +126,8 @@ def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str,
         ]
     if key == "gas":
         return [(gas.name, gas.name, gas.iso_group) for gas in GASES.values()]
+    if key == "nozzle":
+        return [("", "Ours", "by current"), *((n, n.removesuffix("in"), "") for n in NOZZLES)]
     if key == "transfer":
         modes = [("auto", "Ours", "as wire, gas and plate ask")]
         return [*modes, *((m, NAMES[m], "") for m in ("short", "spray", "pulse"))]
