@@ -18,6 +18,7 @@ from beadwright.window_map import WindowMap, window_map
 
 if TYPE_CHECKING:
     from beadwright.cost_page import CostAnswer
+    from beadwright.heat_page import HeatAnswer
     from beadwright.shop_page import ShopAnswer
     from beadwright.supplies_page import SuppliesAnswer
 
@@ -141,6 +142,18 @@ def _shop_report(found: ShopAnswer) -> dict[str, Any]:
     return {"answer": shop_report(found)}
 
 
+def _heat(text: str, kept: Kept) -> HeatAnswer:
+    from beadwright.heat_page import heat_answer
+
+    return heat_answer(text, kept)
+
+
+def _heat_report(found: HeatAnswer) -> dict[str, Any]:
+    from beadwright.heat_report import heat_report
+
+    return {"answer": heat_report(found)}
+
+
 @dataclass(frozen=True, slots=True)
 class Page:
     """How a page is answered.
@@ -162,6 +175,7 @@ PAGES: Mapping[str, Page] = MappingProxyType(
         "cost": Page(_cost, _cost_report, _cost_csv),
         "supplies": Page(_supplies, _supplies_report, _supplies_csv),
         "shop": Page(_shop, _shop_report),
+        "heat": Page(_heat, _heat_report),
     }
 )
 """Pages that compute, by name."""
@@ -175,6 +189,8 @@ def answer(page: Literal["cost"], query: str, kept: Kept = None) -> CostAnswer: 
 def answer(page: Literal["supplies"], query: str, kept: Kept = None) -> SuppliesAnswer: ...
 @overload
 def answer(page: Literal["shop"], query: str, kept: Kept = None) -> ShopAnswer: ...
+@overload
+def answer(page: Literal["heat"], query: str, kept: Kept = None) -> HeatAnswer: ...
 @overload
 def answer(page: str, query: str, kept: Kept = None) -> PageAnswer: ...
 def answer(page: str, query: str, kept: Kept = None) -> PageAnswer:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright import sources_gas, sources_process, sources_shop, sources_strength
+from beadwright import sources_gas, sources_heat, sources_process, sources_shop, sources_strength
 from beadwright.errors import UnknownEntryError
 from beadwright.source import Row, Source
 
@@ -16,6 +16,7 @@ _GENERAL: tuple[Row, ...] = (
 )  # fmt: skip
 
 _TABLES = (
+    sources_heat.ROWS,
     sources_process.ROWS,
     sources_gas.ROWS,
     sources_shop.ROWS,
