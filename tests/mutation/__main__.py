@@ -18,6 +18,9 @@ import tempfile
 from collections import Counter
 from pathlib import Path
 
+from tests.mutation.mutants import mutants, unchanged
+from tests.mutation.run_mutants import fate_of, measure, preload
+
 ROOT = Path(__file__).resolve().parents[2]
 ACCEPTED = Path(__file__).with_name("accepted.csv")
 
@@ -36,15 +39,17 @@ def _asked() -> argparse.Namespace:
     parser.add_argument("modules", nargs="+", metavar="MODULE", help="as break_even")
     parser.add_argument("--tests", nargs="+", default=["tests/calc"], help="folders or files")
     parser.add_argument("--only", default="", help="mutants whose function or change has this text")
-    parser.add_argument("--committed", action="store_true", help="as committed, not as edited")
+    parser.add_argument("--at", default="", metavar="COMMIT", help="as committed, not as edited")
     parser.add_argument("--list", action="store_true", help="list the mutants, run nothing")
     return parser.parse_args()
 
 
-def _copied(to: Path, committed: bool) -> None:
+def _copied(to: Path, commit: str) -> None:
     """Copy what is run, so that an edit meanwhile is no part of it."""
-    if committed:
-        packed = subprocess.run(["git", "archive", "HEAD"], cwd=ROOT, capture_output=True, check=True)
+    if commit:
+        packed = subprocess.run(
+            ["git", "archive", commit], cwd=ROOT, capture_output=True, check=True
+        )
         with tarfile.open(fileobj=io.BytesIO(packed.stdout)) as files:
             files.extractall(to, filter="data")
         return
@@ -59,7 +64,7 @@ def main() -> int:
     asked = _asked()
     os.nice(10)
     with tempfile.TemporaryDirectory(prefix="mutation-") as folder:
-        _copied(Path(folder), asked.committed)
+        _copied(Path(folder), asked.at)
         os.chdir(folder)
         sys.path[:0] = [folder, *(f"{folder}/{name}" for name in ("calc", "site", "build"))]
         sys.dont_write_bytecode = False
@@ -67,9 +72,6 @@ def main() -> int:
 
 
 def _run(asked: argparse.Namespace) -> int:
-    from tests.mutation.mutants import mutants, unchanged
-    from tests.mutation.run_mutants import fate_of, measure, preload
-
     sources = {
         f"beadwright.{name}": Path.cwd() / "calc/beadwright" / f"{name}.py"
         for name in asked.modules

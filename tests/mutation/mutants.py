@@ -93,7 +93,9 @@ def _sites(tree: ast.Module) -> Iterator[_Site]:
         node, parent, scope, counting = pending.pop()
         yield _Site(number, node, parent, scope, counting)
         number += 1
-        called = node.func.id if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) else ""
+        called = (
+            node.func.id if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) else ""
+        )
         if isinstance(node, ast.FunctionDef | ast.ClassDef):
             inside = f"{scope}.{node.name}".lstrip(".")
             body = {id(statement) for statement in node.body}

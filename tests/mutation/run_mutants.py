@@ -155,7 +155,8 @@ class _Only:
         )
 
 
-_QUIET = ("-q", "-p", "no:cacheprovider", "-o", "addopts=", "--import-mode=importlib")  # fmt: skip
+_QUIET = ("-q", "-p", "no:cacheprovider", "-o", "addopts=", "--import-mode=importlib",
+          "-W", "ignore::pytest.PytestAssertRewriteWarning")  # fmt: skip
 
 
 def forked(work: Callable[[], object], limit_s: float) -> object:
@@ -286,9 +287,9 @@ def fate_of(module: str, path: Path, mutant: Mutant, baseline: Baseline) -> tupl
             out.setdefault(row["file"], []).append(fails)
         for file, least in reference.LEAST_SHARE.items():
             fails_of = out.get(file, [])
-            if len(fails_of) == len(reference.of_file(file)):
-                if 1 - sum(fails_of) / len(fails_of) < least:
-                    return "killed"
+            whole = len(fails_of) == len(reference.of_file(file))
+            if whole and 1 - sum(fails_of) / len(fails_of) < least:
+                return "killed"
         if not tests:
             return "survived"
         files = sorted({name.partition("::")[0] for name in tests})
