@@ -63,15 +63,12 @@ def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str:
     return ""
 
 
-GASES: Mapping[str, Gas] = MappingProxyType(
-    {
-        gas.name: gas
-        for gas in map(
-            _gas,
-            map(read_mix, ("98/2 O2", "95/5", "90/10", "85/15", "80/20", "75/25", "CO2")),
-        )
-    }
-)
+_USUAL = (
+    "98/2 O2", "95/5", "92/8", "90/10", "85/15", "80/20", "75/25", "90/8/2 O2",
+    "65/8/0.5 O2/26.5 He", "CO2",
+)  # fmt: skip
+
+GASES: Mapping[str, Gas] = MappingProxyType({name: _gas(read_mix(name)) for name in _USUAL})
 """The usual gases by shop name; ``gas_of`` takes any other mixture too."""
 
 
@@ -86,13 +83,3 @@ def gas_of(name: str) -> Gas:
     """
     usual = GASES.get(name)
     return usual if usual is not None else _gas(read_mix(name))
-
-
-def flow_range_m3_s() -> tuple[float, float, float]:
-    """Return the usual gas flow: low, set, high [m³/s].
-
-    Source: procedure handbook, gas section: 25-30 ft³/h for gas metal arc; magazine article on
-    shielding gas: 30-45 ft³/h semi-automatic. Set point 33 ft³/h: common practice 30-35.
-    """
-    cubic_foot_per_hour = 0.3048**3 / 3600
-    return 25 * cubic_foot_per_hour, 33 * cubic_foot_per_hour, 45 * cubic_foot_per_hour

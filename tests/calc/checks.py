@@ -313,22 +313,13 @@ def gauge_lb_ft2(gauge: int) -> float:
 # Gas
 
 
-def gas_flow_ft3_h() -> Window:
-    low, _, high = gases.flow_range_m3_s()
-    return low * 3600 / FOOT**3, high * 3600 / FOOT**3
-
-
-def gas_flow_set_ft3_h() -> float:
-    return gases.flow_range_m3_s()[1] * 3600 / FOOT**3
-
-
 def gas_group(gas: str) -> str:
     return gases.gas_of(gas).iso_group
 
 
 def gas_percent(gas: str, of: str) -> float:
-    found = gases.gas_of(gas)
-    return 100 * {"argon": found.argon, "co2": found.co2, "oxygen": found.oxygen}[of]
+    share: float = getattr(gases.gas_of(gas), of)
+    return 100 * share
 
 
 def group_of_percent(co2: float, oxygen: float) -> str:

@@ -42,8 +42,9 @@ from tests.calc.shop_checks import ARGON
 from tests.calc.ways import MB3
 
 WIRE = wire_of("ER70S-6", "0.045in")
-PRESSED = [ARGON, *(gas for gas in GASES.values() if gas.co2 < 1)]
-NAMES = {"argon": "Argon", "co2": "CarbonDioxide", "oxygen": "Oxygen"}
+TRI = gas_of("7.5/2.5/90 He")
+PRESSED = [ARGON, TRI, *(gas for gas in GASES.values() if gas.co2 < 1)]
+NAMES = {"argon": "Argon", "co2": "CarbonDioxide", "oxygen": "Oxygen", "helium": "Helium"}
 STATE = cast("Callable[[str, str], Any]", CoolProp.CoolProp.AbstractState)
 
 
