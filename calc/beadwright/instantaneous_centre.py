@@ -46,7 +46,7 @@ def peak_deformation(angle_deg: float) -> float:
     Args:
         angle_deg: Between force and weld, 0 to 90 [°].
     """
-    return 0.209 * (angle_deg + 2) ** -0.32
+    return float(0.209 * (angle_deg + 2) ** -0.32)
 
 
 def breaking_deformation(angle_deg: float) -> float:
@@ -57,7 +57,7 @@ def breaking_deformation(angle_deg: float) -> float:
     Args:
         angle_deg: Between force and weld, 0 to 90 [°].
     """
-    return min(1.087 * (angle_deg + 6) ** -0.65, 0.17)
+    return min(float(1.087 * (angle_deg + 6) ** -0.65), 0.17)
 
 
 def element_strength(angle_deg: float, share: float) -> float:
@@ -188,7 +188,7 @@ def _settle(
         k, kx, ky, kr = turning.stiffness(motion, reach)
         next_motion = _solve(k, kx, ky, kr, wanted)
         scale = hypot(*next_motion)
-        next_motion = tuple(c / scale for c in next_motion)
+        next_motion = next_motion[0] / scale, next_motion[1] / scale, next_motion[2] / scale
         change = max(abs(a - b) for a, b in zip(next_motion, motion, strict=True))
         if change < _CLOSE:
             return motion, _resistance(k, kx, ky, kr, motion, wanted)
