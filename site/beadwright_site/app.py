@@ -11,6 +11,7 @@ from flask import Blueprint, Flask, Response, request
 from beadwright_site.manifest import MANIFEST
 from beadwright_site.pages.cost import cost_page
 from beadwright_site.pages.dial_in import dial_in_page
+from beadwright_site.pages.heat import heat_page
 from beadwright_site.pages.method import method_page
 from beadwright_site.pages.missing import missing_page
 from beadwright_site.pages.shop import shop_page
@@ -58,6 +59,10 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
     def supplies() -> Response:
         return _html(supplies_page(request.query_string.decode("latin-1")))
 
+    @app.get("/heat/")
+    def heat() -> Response:
+        return _html(heat_page(request.query_string.decode("latin-1")))
+
     @app.get("/shop/")
     def shop() -> Response:
         return _html(shop_page(request.query_string.decode("latin-1")))
@@ -80,5 +85,5 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
         return _html(missing_page(), 404)
 
     # Named for Flask above; the type checkers would call them unused.
-    del dial_in, cost, supplies, shop, method, missing, manifest, not_found
+    del dial_in, cost, heat, supplies, shop, method, missing, manifest, not_found
     return app

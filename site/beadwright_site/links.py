@@ -16,6 +16,7 @@ PATHS: Mapping[str, str] = MappingProxyType(
         "dial_in": "",
         "cost": "cost/",
         "supplies": "supplies/",
+        "heat": "heat/",
         "shop": "shop/",
         "method": "method/",
         "missing": "404.html",

@@ -8,12 +8,13 @@ from types import MappingProxyType
 
 from beadwright.cost_query import DEFAULTS as COST
 from beadwright.cost_query import PREFIXES
+from beadwright.heat_query import DEFAULTS as HEAT
 from beadwright.schemas import DEFAULTS as JOB
 from beadwright.shop_page import DEFAULTS as SHOP
 from beadwright.supplies_query import DEFAULTS as SUPPLIES
 
 DEFAULTS_OF: Mapping[str, Mapping[str, str]] = MappingProxyType(
-    {"dial_in": JOB, "cost": COST, "supplies": SUPPLIES, "shop": SHOP}
+    {"dial_in": JOB, "cost": COST, "supplies": SUPPLIES, "heat": HEAT, "shop": SHOP}
 )
 """Keys and defaults of each page, by endpoint."""
 

@@ -33,7 +33,13 @@ def _shop(query: str, kept: Mapping[str, Any] | None, parts: Sequence[str] | Non
     return show_shop(query, kept, parts)
 
 
+def _heat(query: str, kept: Mapping[str, Any] | None, parts: Sequence[str] | None) -> Shown:
+    from beadwright_site.pages.heat import show_heat
+
+    return show_heat(query, kept, parts)
+
+
 PAGES: Mapping[str, ShowPage] = MappingProxyType(
-    {"dial-in": show_dial_in, "cost": _cost, "supplies": _supplies, "shop": _shop}
+    {"dial-in": show_dial_in, "cost": _cost, "supplies": _supplies, "shop": _shop, "heat": _heat}
 )
 """Pages by name."""
