@@ -12,6 +12,9 @@ from beadwright.positions import Mover, Position
 from beadwright.units import System
 from beadwright.wires import Wire
 
+Aim = Literal["balanced", "least-time", "least-heat", "easiest"]
+"""What the set point inside the window is chosen for."""
+
 AskedTransfer = Literal["auto", "short", "spray", "pulse"]
 
 
@@ -55,6 +58,9 @@ class Job:
         machine_amps_a: Most the power source gives, or None [A].
         machine_volts_v: Most volts at the arc, or None [V].
         nozzle: Gas nozzle, or None for the usual one at the current.
+        aim: What the set point is chosen for.
+        heat_min_j_m: Least heat input a written procedure asks, or None [J/m].
+        heat_max_j_m: Most heat input it allows, or None [J/m].
     """
 
     units: System
@@ -75,6 +81,9 @@ class Job:
     machine_amps_a: float | None
     machine_volts_v: float | None
     nozzle: Nozzle | None = None
+    aim: Aim = "balanced"
+    heat_min_j_m: float | None = None
+    heat_max_j_m: float | None = None
 
     @property
     def thinner_m(self) -> float:

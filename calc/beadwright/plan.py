@@ -2,31 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from math import ceil, inf
 
-from beadwright import units
 from beadwright.current_limits import current_limits
-from beadwright.deposition import (
-    deposition_efficiency,
-    feed_for_travel,
-    laid_rate,
-    travel_for_section,
-)
+from beadwright.deposition import deposition_efficiency, feed_for_travel
+from beadwright.feed_limits import FeedRoom, feed_room
 from beadwright.fillets import REINFORCED_OVER_FLAT, flat_section
-from beadwright.heat import (
-    BURN_THROUGH_J_M2,
-    THIN_M,
-    burn_through_current,
-    thickness_current,
-)
+from beadwright.heat import THIN_M, burn_through_current
+from beadwright.heat_limits import heat_limits
 from beadwright.job import Job
 from beadwright.job_joint import joint_shape
 from beadwright.joints import JointShape
 from beadwright.limits import Limit, Window, bind
-from beadwright.operating import at_feed, feed_at_current
-from beadwright.positions import COMFORTABLE_TRAVEL_M_S, TRAVEL_RANGE_M_S
+from beadwright.run import Run
+from beadwright.size_limits import section_room
 from beadwright.technique import tip_to_work
 from beadwright.transfer import (
     Transfer,
@@ -48,11 +38,8 @@ MOST_PASSES = 150
 
 _SIZE_SLACK = 1.03
 """So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
-FEEDER_M_S = (50 * _IN / 60, 800 * _IN / 60)
-"""What a usual feeder holds steadily [m/s]. Common practice."""
 
-_STEP_ROOM = 0.98
-"""Room left under the heat limit for the steps a hand sets volts and feed in."""
+_HEAT = ("plate-heat", "heat-max", "heat-min")
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +57,8 @@ class Plan:
         passes: Passes [-].
         currents: Room for the current [A].
         feeds: Room for the wire feed [m/s].
-        too_hot: True if no number of passes keeps the heat under what thin plate stands.
+        run: One of the passes, before feed and volts are chosen.
+        heat_fight: The heat limit no feed and no number of passes keeps, or None.
     """
 
     transfer: Transfer
@@ -83,7 +71,8 @@ class Plan:
     passes: int
     currents: Window
     feeds: Window
-    too_hot: bool = False
+    run: Run
+    heat_fight: Limit | None = None
 
     @property
     def bead_m2(self) -> float:
@@ -93,7 +82,7 @@ class Plan:
     @property
     def open(self) -> bool:
         """True if a feed is left that holds every limit."""
-        return self.feeds.open and not self.refused and not self.too_hot
+        return self.feeds.open and not self.refused and self.heat_fight is None
 
 
 def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
@@ -142,47 +131,6 @@ def largest_bead_m2(job: Job) -> float:
     return REINFORCED_OVER_FLAT * flat_section(job.position.practical_leg_m)
 
 
-def feed_limits(
-    job: Job, transfer: Transfer, tip_m: float, bead_m2: float, efficiency: float
-) -> Iterator[Limit]:
-    """Yield every limit on the wire feed for a bead section [m/s]."""
-    volts = job.by_hand.volts
-    for limit in current_limits(job, transfer):
-        yield Limit(
-            limit.key,
-            limit.text,
-            -inf
-            if limit.low == -inf
-            else feed_at_current(job.wire, job.gas, transfer, limit.low, tip_m, volts),
-            inf
-            if limit.high == inf
-            else feed_at_current(job.wire, job.gas, transfer, limit.high, tip_m, volts),
-            limit.source,
-        )
-    yield Limit("feeder", "a usual feeder holds 50 to 800 in/min", *FEEDER_M_S)
-    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
-    mover = {"hand": "a hand", "track": "a track", "robot": "a robot"}[job.travel_by]
-    shown = [
-        f"{units.show(v, 'travel', job.units)} {units.symbol('travel', job.units)}"
-        for v in (slow, fast)
-    ]
-    yield Limit(
-        "travel-low",
-        f"under {shown[0]} {mover} is not steady {job.position.lie}",
-        low=feed_for_travel(job.wire, slow, bead_m2, efficiency),
-    )
-    yield Limit(
-        "travel-high",
-        f"over {shown[1]} {mover} does not hold the joint",
-        high=feed_for_travel(job.wire, fast, bead_m2, efficiency),
-    )
-
-
-def heat_ceiling_j_m(job: Job) -> float:
-    """Return the most heat input thin plate stands; no limit on thicker plate [J/m]."""
-    return BURN_THROUGH_J_M2 * job.thinner_m if job.thinner_m < THIN_M else inf
-
-
 def make_plan(job: Job) -> Plan:
     """Return the plan with the fewest passes that leaves room, or one that is shut.
 
@@ -200,68 +148,47 @@ def make_plan(job: Job) -> Plan:
     return plan
 
 
+def _holds(_: Job, plan: Plan) -> bool:
+    return plan.open
+
+
 def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
+    """The plan in one mode: the fewest passes that keep every limit and what is fixed by hand."""
     shape, wanted = joint_shape(job)
     tip = job.by_hand.tip_to_work_m or tip_to_work(job.wire, transfer)[1]
     efficiency = deposition_efficiency(job.wire, job.gas, transfer)
-    currents = bind(current_limits(job, transfer))
+    currents, heats = bind(current_limits(job, transfer)), bind(heat_limits(job))
+    most, least = section_room(job, shape)
     first: Plan | None = None
+    open_: Plan | None = None
     fewest = max(1, ceil(shape.section_m2 / (largest_bead_m2(job) * _SIZE_SLACK)))
     for passes in range(fewest, MOST_PASSES + 1):
-        bead = shape.section_m2 / passes
-        feeds = bind(feed_limits(job, transfer, tip, bead, efficiency[1]))
-        plan = Plan(
-            transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents, feeds
-        )
-        first = first or plan
-        if _holds(job, plan):
+        run = Run(job, transfer, tip, shape.section_m2 / passes, efficiency[1], currents, heats)
+        room = feed_room(run, (most / passes, least / passes))
+        plan = Plan(transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents,
+                    room.window, run, room.heat_fight)  # fmt: skip
+        if room.window.open and room.kept:
             return plan
-        if not feeds.open and feeds.high_limit.key == "travel-high":
-            break  # more passes only ask for more speed
-    assert first is not None  # MOST_PASSES makes the largest leg small enough in any position
-    ours = job.by_hand.wire_feed_m_s is None and job.by_hand.travel_m_s is None
-    return replace(first, too_hot=ours and first.feeds.open)
+        first = first or plan
+        open_ = open_ or (plan if plan.open else None)
+        if not _more_passes_help(run, room):
+            break
+    assert first is not None  # the loop runs at least once
+    return open_ or first
 
 
-def _holds(job: Job, plan: Plan) -> bool:
-    """True if the plan has room, and settings fixed by hand leave the travel in reach."""
-    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
-    hand = job.by_hand
+def _more_passes_help(run: Run, room: FeedRoom) -> bool:
+    """True if lighter beads may let a run keep what this one does not."""
+    if not run.currents.open:
+        return False
+    window, hand = room.window, run.job.by_hand
+    if not window.open:
+        return window.high_limit.key != "travel-high"  # more passes only ask for more speed
+    if room.heat_fight is not None:
+        return room.heat_fight.high < inf  # too hot; if too cold, they would be colder
     if hand.wire_feed_m_s is not None:
-        laid = laid_rate(job.wire, hand.wire_feed_m_s, plan.efficiency[1])
-        travel = travel_for_section(laid, plan.bead_m2)
-        return hand.travel_m_s is not None or travel >= slow
+        return hand.wire_feed_m_s < window.low and window.low_limit.key in ("travel-low", *_HEAT)
     if hand.travel_m_s is not None:
-        feed = feed_for_travel(job.wire, hand.travel_m_s, plan.bead_m2, plan.efficiency[1])
-        return feed <= plan.feeds.high or hand.travel_m_s > fast
-    return plan.feeds.open and _cool_enough(job, plan)
-
-
-def _cool_enough(job: Job, plan: Plan) -> bool:
-    feed = best_feed(job, plan)
-    point = at_feed(job.wire, job.gas, plan.transfer, feed, plan.tip_to_work_m, job.by_hand.volts)
-    laid = laid_rate(job.wire, feed, plan.efficiency[1])
-    travel = travel_for_section(laid, plan.bead_m2)
-    return point.volts * point.current_a / travel <= _STEP_ROOM * heat_ceiling_j_m(job)
-
-
-def best_feed(job: Job, plan: Plan) -> float:
-    """Return the feed to start from inside the plan's window, on a step a hand can set [m/s].
-
-    Short circuit on thin plate starts from the thumb-rule current; else from the travel that is
-    comfortable. Either is held between a fifth and three fifths of the way up the window.
-
-    Args:
-        job: The job [-].
-        plan: An open plan [-].
-    """
-    window = plan.feeds
-    if plan.transfer == "short":
-        current = thickness_current(min(job.thinner_m, COLD_LAP_M))
-        target = feed_at_current(job.wire, job.gas, "short", current, plan.tip_to_work_m)
-    else:
-        travel = COMFORTABLE_TRAVEL_M_S[job.travel_by]
-        target = feed_for_travel(job.wire, travel, plan.bead_m2, plan.efficiency[1])
-    feed = min(max(target, window.place(0.2)), window.place(0.6))
-    stepped = units.settable(feed, "wire_feed", job.units)
-    return stepped if window.low <= stepped <= window.high else feed
+        filling = feed_for_travel(run.job.wire, hand.travel_m_s, run.section_m2, run.efficiency)
+        return filling > window.high
+    return True

@@ -12,10 +12,12 @@ from beadwright.fillets import (
     usual_convexity,
 )
 from beadwright.gas_notes import gas_notes
+from beadwright.heat_remarks import heat_fight
 from beadwright.job import Job
 from beadwright.outcome import Outcome, Settings
 from beadwright.plan import COLD_LAP_M, Plan
 from beadwright.results import Note
+from beadwright.size_limits import bead_room
 from beadwright.technique import least_shade
 from beadwright.transfer import NAMES, gas_refused
 
@@ -55,15 +57,8 @@ def _shut(job: Job, plan: Plan) -> Iterator[Note]:
     if plan.refused:
         what = "Wrong gas" if gas_refused(job.wire, job.gas) == plan.refused else "No spray here"
         yield Note("stop", f"{what}: {plan.refused}.", "mig-handbook-1-2", "transfer")
-    elif plan.too_hot:
-        yield Note(
-            "stop",
-            "Two limits fight: a bead this size burns through this plate; but lighter beads ask "
-            "for more speed than you have. "
-            + ("Ask for a smaller leg." if job.is_fillet else "Close the gap."),
-            "power-source-conditions",
-            "leg" if job.is_fillet else "gap",
-        )
+    elif plan.heat_fight is not None:
+        yield heat_fight(job, plan.heat_fight)
     elif not plan.feeds.open:
         low, high = plan.feeds.low_limit, plan.feeds.high_limit
         yield Note("stop", f"Two limits fight: {low.text}; but {high.text}.", low.source, "wfs")
@@ -181,12 +176,18 @@ def _laid(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     if abs(laid - wanted) > 1 / 32 * _IN:
         word = "over" if laid > wanted else "under"
         yield Note(
-            "out",
+            "note" if _still_the_joint(job, plan, outcome) else "out",
             f"This feed and travel lay {_length(laid, job)} leg, {word} the "
             f"{_length(wanted, job)} asked.",
             "mass-balance",
             "travel",
         )
+
+
+def _still_the_joint(job: Job, plan: Plan, outcome: Outcome) -> bool:
+    most, least = bead_room(job, plan.shape, plan.passes)
+    bead = outcome.bead.value
+    return bead is not None and least * (1 - _HAIR) <= bead <= most * (1 + _HAIR)
 
 
 def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:

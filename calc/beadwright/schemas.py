@@ -37,6 +37,9 @@ DEFAULTS: Mapping[str, str] = {
     "gas": "90/10",
     "transfer": "auto",
     "travel_by": "hand",
+    "aim": "balanced",
+    "heat_min": "",
+    "heat_max": "",
     "wfs": "",
     "volts": "",
     "ctwd": "",
@@ -63,6 +66,9 @@ KEY_WORDS: Mapping[str, str] = {
     "gas": "any mix as said in the shop: 90/10, 98/2 O2, 90/8/2 O2, CO2",
     "transfer": "auto, short, spray, pulse",
     "travel_by": "hand, track, robot",
+    "aim": "balanced, least-time, least-heat, easiest: what the set point is chosen for",
+    "heat_min": "least heat a written procedure asks: volts × amps ÷ travel, no efficiency",
+    "heat_max": "most heat it allows, counted alike",
     "wfs": "wire feed set by hand",
     "volts": "volts at the arc set by hand",
     "ctwd": "contact tip to work set by hand",
@@ -129,6 +135,9 @@ class JobSchema(Schema):
     gas = Entry(gas_of, tuple(GASES))
     transfer = Choice(("auto", "short", "spray", "pulse"))
     travel_by = Choice(("hand", "track", "robot"))
+    aim = Choice(("balanced", "least-time", "least-heat", "easiest"))
+    heat_min = Measured("heat_input", "1kJ/in", "200kJ/in", "no wire procedure asks less or more")
+    heat_max = Measured("heat_input", "1kJ/in", "200kJ/in", "no wire procedure asks less or more")
     wfs = Measured("wire_feed", "30in/min", "1000in/min", "no feeder holds less or gives more")
     volts = Measured("volts", "10V", "50V", "outside that no wire arc burns")
     ctwd = Measured("tip_to_work", "1/8in", "2in", "closer the tip melts, farther the arc wanders")
@@ -207,9 +216,20 @@ def _job(loaded: Mapping[str, Any]) -> Job:
         machine_amps_a=loaded.get("machine_amps"),
         machine_volts_v=loaded.get("machine_volts"),
         nozzle=loaded.get("nozzle"),
+        aim=loaded["aim"],
+        heat_min_j_m=loaded.get("heat_min"),
+        heat_max_j_m=loaded.get("heat_max"),
     )
+    _check_heat(job)
     _check_pairs(job)
     return job
+
+
+def _check_heat(job: Job) -> None:
+    least, most = job.heat_min_j_m, job.heat_max_j_m
+    if least is not None and most is not None and least > most:
+        text = "The least heat is over the most; a procedure's range runs the other way."
+        raise FieldErrors({"heat_min": [text], "heat_max": [text]})
 
 
 def _check_pairs(job: Job) -> None:

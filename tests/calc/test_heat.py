@@ -4,7 +4,7 @@ import pytest
 
 from beadwright.api import answer
 from beadwright.heat import BURN_THROUGH_J_M2, THIN_M, burn_through_current, fusion_current
-from beadwright.plan import heat_ceiling_j_m
+from beadwright.heat_limits import heat_ceiling_j_m
 from beadwright.schemas import read_query
 
 

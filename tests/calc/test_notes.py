@@ -57,7 +57,7 @@ def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) ->
         assert stop.text.startswith(("No spray here: ", "Wrong gas: "))
         assert stop.field == "transfer"
         return
-    if answer.plan.too_hot:
+    if answer.plan.heat_fight is not None:
         assert "burns through this plate" in stop.text
         assert stop.field == ("leg" if answer.job.is_fillet else "gap")
         return

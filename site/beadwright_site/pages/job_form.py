@@ -6,12 +6,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from beadwright import units
+from beadwright.aims import AIMS
 from beadwright.dial_in import DialIn
 from beadwright.fillets import minimum_leg, usual_convexity
 from beadwright.gas_flow import NOZZLES
 from beadwright.gases import GASES
-from beadwright.preparations import SQUARE_REINFORCEMENT_M
 from beadwright.positions import POSITIONS
+from beadwright.preparations import SQUARE_REINFORCEMENT_M
 from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
 from beadwright.units import System
@@ -70,6 +71,8 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("Wire and gas", ("wire", "dia", "gas", "nozzle", "transfer")),
     ("By hand: blank means ours", ("wfs", "volts", "travel", "ctwd")),
     ("Torch, machine, job", ("travel_by", "machine_amps", "machine_volts", "weld_length", "welds")),
+    ("Set it for", ("aim",)),
+    ("Written procedure: volts × amps ÷ travel", ("heat_min", "heat_max")),
     ("Show in", ("units",)),
 )
 """The form's order. Every key of ``schemas.DEFAULTS`` is in it once."""
@@ -89,6 +92,9 @@ LABELS: Mapping[str, str] = {
     "nozzle": "Gas nozzle",
     "transfer": "Transfer",
     "travel_by": "Torch moved by",
+    "aim": "Aim",
+    "heat_min": "Heat at least",
+    "heat_max": "Heat at most",
     "wfs": "Wire feed",
     "volts": "Volts at the arc",
     "ctwd": "Tip to work",
@@ -131,6 +137,8 @@ def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str,
     if key == "transfer":
         modes = [("auto", "Ours", "as wire, gas and plate ask")]
         return [*modes, *((m, NAMES[m], "") for m in ("short", "spray", "pulse"))]
+    if key == "aim":
+        return [(aim, word, "") for aim, word in AIMS.items()]
     if key == "travel_by":
         return (("hand", "Hand", ""), ("track", "Track", ""), ("robot", "Robot", ""))
     return ()
@@ -148,13 +156,14 @@ def _chosen(found: DialIn) -> dict[str, str]:
         "gas": job.gas.name,
         "transfer": job.transfer,
         "travel_by": job.travel_by,
+        "aim": job.aim,
     }
 
 
 def _blanks(found: DialIn) -> dict[str, str]:
     """What a blank entry means for this job."""
     job = found.job
-    words = {"plate2": "the same"}
+    words = {"plate2": "the same", "heat_min": "no limit", "heat_max": "no limit"}
     for key, most in (("machine_amps", job.machine_amps_a), ("machine_volts", job.machine_volts_v)):
         words[key] = "no limit" if most is None else f"your shop's: {most:g}"
     if job.is_fillet:

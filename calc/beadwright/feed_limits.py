@@ -1,0 +1,195 @@
+"""Every limit on the wire feed, and the window they leave."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from math import inf
+
+from beadwright import units
+from beadwright.current_limits import current_limits
+from beadwright.deposition import feed_for_travel
+from beadwright.heat_limits import STEP_ROOM
+from beadwright.limits import Limit, Window, bind
+from beadwright.operating import feed_at_current, volts_window
+from beadwright.positions import TRAVEL_RANGE_M_S
+from beadwright.run import Run, crossing
+from beadwright.transfer import NAMES
+
+FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
+"""What a usual feeder holds steadily [m/s]. Common practice."""
+
+
+@dataclass(frozen=True, slots=True)
+class FeedRoom:
+    """The room for the wire feed.
+
+    Attributes:
+        window: What the limits leave [m/s].
+        heat_fight: The heat limit no feed in the window keeps, or None.
+        kept: True if what is fixed by hand can be kept with every other limit.
+    """
+
+    window: Window
+    heat_fight: Limit | None
+    kept: bool
+
+
+def feed_room(run: Run, section_room_m2: tuple[float, float]) -> FeedRoom:
+    """Return the room for the wire feed; volts and travel follow it unless set by hand.
+
+    What is fixed by hand narrows the room only if any is left then: else the room stands as
+    without it, and the setting fixed by hand is what is out.
+
+    Args:
+        run: The run [-].
+        section_room_m2: Largest and smallest section of one bead that is still the joint [m²].
+    """
+    hand = run.job.by_hand
+    free = replace(run, job=replace(run.job, by_hand=replace(hand, volts=None, travel_m_s=None)))
+    limits = [*_of_current(run, hand.volts), *_of_feeder(), *_of_travel(run)]
+    firm = bind(limits)
+    if not firm.open:
+        return FeedRoom(firm, None, False)
+    heat, fight = _of_heat(free, firm, None)
+    limits += heat
+    window = bind(limits)
+    kept = fight is None
+    groups = []
+    if hand.travel_m_s is not None:
+        groups.append(list(_of_size(run, section_room_m2)))
+    if hand.volts is not None and run.transfer != "pulse":
+        groups.append(list(_of_arc(run, hand.volts)))
+    for group in groups:
+        tighter = bind([*limits, *group])
+        if tighter.open:
+            window, limits = tighter, [*limits, *group]
+        elif hand.travel_m_s is not None:
+            kept = False
+    if kept and (hand.volts is not None or hand.travel_m_s is not None):
+        heat, hot = _of_heat(run, window, hand.volts)
+        if hot is None:
+            window = bind([*limits, *heat])
+        elif hand.travel_m_s is None:
+            kept = False
+    if hand.wire_feed_m_s is not None:
+        kept = kept and window.low <= hand.wire_feed_m_s <= window.high
+    return FeedRoom(window, fight, kept)
+
+
+def _of_current(run: Run, volts: float | None) -> Iterator[Limit]:
+    job, tip = run.job, run.tip_to_work_m
+
+    def feed(current: float) -> float:
+        if current in (inf, -inf):
+            return current
+        return feed_at_current(job.wire, job.gas, run.transfer, current, tip, volts)
+
+    for limit in current_limits(job, run.transfer):
+        yield replace(limit, low=feed(limit.low), high=feed(limit.high))
+
+
+def _of_feeder() -> Iterator[Limit]:
+    yield Limit("feeder", "a usual feeder holds 50 to 800 in/min", *FEEDER_M_S)
+
+
+def _of_travel(run: Run) -> Iterator[Limit]:
+    job = run.job
+    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
+    mover = {"hand": "a hand", "track": "a track", "robot": "a robot"}[job.travel_by]
+    slow_text, fast_text = (
+        f"{units.show(v, 'travel', job.units)} {units.symbol('travel', job.units)}"
+        for v in (slow, fast)
+    )
+    yield Limit(
+        "travel-low",
+        f"under {slow_text} {mover} is not steady {job.position.lie}",
+        low=feed_for_travel(job.wire, slow, run.section_m2, run.efficiency),
+    )
+    yield Limit(
+        "travel-high",
+        f"over {fast_text} {mover} does not hold the joint",
+        high=feed_for_travel(job.wire, fast, run.section_m2, run.efficiency),
+    )
+
+
+def _of_size(run: Run, section_room_m2: tuple[float, float]) -> Iterator[Limit]:
+    """At a travel fixed by hand the feed sets the size."""
+    travel = run.job.by_hand.travel_m_s
+    assert travel is not None  # asked only then
+    most, least = (
+        feed_for_travel(run.job.wire, travel, section, run.efficiency)
+        for section in section_room_m2
+    )
+    text = "at your travel less feed leaves the weld short"
+    yield Limit("undersize", text, low=least, source="mass-balance")
+    text = "at your travel more feed overwelds"
+    yield Limit("oversize", text, high=most, source="mass-balance")
+
+
+def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
+    """At volts fixed by hand the current has to suit them."""
+    job, currents = run.job, run.currents
+    mode = NAMES[run.transfer].lower()
+
+    def edge(end: int) -> tuple[float, float]:
+        ends = (currents.low, currents.high)
+        one, other = (volts_window(amps, job.wire, job.gas, run.transfer)[end] for amps in ends)
+        return one, other
+
+    def current(end: int) -> float:
+        return crossing(
+            lambda amps: volts_window(amps, job.wire, job.gas, run.transfer)[end],
+            max(currents.low, 1.0),
+            min(currents.high, 2000.0),
+            volts,
+        )
+
+    def feed(amps: float) -> float:
+        return feed_at_current(job.wire, job.gas, run.transfer, amps, run.tip_to_work_m, volts)
+
+    if not currents.open or currents.high == inf:
+        return
+    at_low, at_high = edge(0)
+    if at_low > volts:  # stubs at every current in the room
+        yield Limit("arc-short", f"{volts:g} V stubs", high=0.0)
+    elif at_high > volts:
+        text = f"at {volts:g} V more feed stubs: {mode} asks more volts"
+        yield Limit("arc-short", text, high=feed(current(0)))
+    at_low, at_high = edge(2)
+    if at_high < volts:
+        yield Limit("arc-long", f"{volts:g} V is too long an arc", low=inf)
+    elif at_low < volts:
+        text = f"at {volts:g} V less feed leaves the {mode} arc too long"
+        yield Limit("arc-long", text, low=feed(current(2)))
+
+
+def _of_heat(run: Run, window: Window, volts: float | None) -> tuple[list[Limit], Limit | None]:
+    """Limits of the heat on the feed, or the one that none in the window keeps."""
+    heats = run.heats
+    if heats.low <= 0 and heats.high == inf:
+        return [], None
+
+    def heat(feed: float) -> float:
+        return run.heat(run.point(feed, volts))
+
+    found: list[Limit] = []
+    first, last = heat(window.low), heat(window.high)
+    for level, limit, over in (
+        (heats.high * STEP_ROOM, heats.high_limit, True),
+        (heats.low / STEP_ROOM, heats.low_limit, False),
+    ):
+        bad_first, bad_last = ((first > level, last > level) if over
+                               else (first < level, last < level))  # fmt: skip
+        if bad_first and bad_last:
+            return [], limit
+        if not (bad_first or bad_last):
+            continue
+        at = crossing(heat, window.low, window.high, level)
+        side = "less" if bad_first else "more"
+        text = f"{side} feed puts in {limit.text}"
+        found.append(replace(limit, text=text, low=at if bad_first else -inf,
+                             high=inf if bad_first else at))  # fmt: skip
+    if bind([Limit("", "", window.low, window.high), *found]).open:
+        return found, None
+    return [], heats.high_limit

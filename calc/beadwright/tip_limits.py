@@ -1,0 +1,49 @@
+"""Every limit on the tip-to-work at a set point."""
+
+from __future__ import annotations
+
+from math import inf
+
+from beadwright.arc import arc_length_m
+from beadwright.burnoff import extension_from_feed
+from beadwright.limits import Limit, Window, bind
+from beadwright.operating import Operating
+from beadwright.run import Run
+from beadwright.technique import tip_to_work
+from beadwright.transfer import NAMES
+
+
+def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
+    """Return the room for the tip-to-work while feed, volts and travel stand [m].
+
+    Farther out the same feed draws less current, so the limits on current and heat bind it.
+
+    Args:
+        run: The run [-].
+        point: Where the arc stands [-].
+        travel_m_s: Travel, above zero [m/s].
+    """
+    job = run.job
+    low, _, high = tip_to_work(job.wire, run.transfer)
+    mode = NAMES[run.transfer].lower()
+    limits = [Limit("tip-range", f"the usual range for this wire in {mode}", low, high)]
+    arc = arc_length_m(point.volts)
+    # Heat is volts times current over travel: at this point a limit on one is one on the other.
+    per_amp = point.volts / travel_m_s
+    for lowest, highest, limit_low, limit_high, out, closer in (
+        (run.currents.low, run.currents.high, run.currents.low_limit, run.currents.high_limit,
+         "farther out, {}", "closer in, {}"),
+        (run.heats.low / per_amp, run.heats.high / per_amp, run.heats.low_limit,
+         run.heats.high_limit, "farther out puts in {}", "closer in puts in {}"),
+    ):  # fmt: skip
+        if not lowest <= point.current_a <= highest:
+            continue
+        if lowest > 0:
+            longest = extension_from_feed(job.wire, point.feed_m_s, lowest) + arc
+            text = out.format(limit_low.text)
+            limits.append(Limit("current-low", text, high=longest, source=limit_low.source))
+        if highest < inf:
+            closest = extension_from_feed(job.wire, point.feed_m_s, highest) + arc
+            text = closer.format(limit_high.text)
+            limits.append(Limit("current-high", text, low=closest, source=limit_high.source))
+    return bind(limits)

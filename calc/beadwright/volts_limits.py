@@ -1,0 +1,72 @@
+"""Every limit on the volts at a wire feed, and where the volts then stand."""
+
+from __future__ import annotations
+
+from beadwright.limits import Limit, Window, bind
+from beadwright.operating import Operating, volts_window
+from beadwright.run import Run, crossing
+from beadwright.transfer import NAMES
+
+_ROUNDS = 8
+_SETTLED = 1e-10
+
+
+def volts_room(run: Run, point: Operating) -> Window:
+    """Return the room for the volts while the wire feed stands [V].
+
+    A longer arc shortens the extension, so the current goes up a little with the volts: the limits
+    on current and heat bind the volts too.
+
+    Args:
+        run: The run; not pulsed, where the machine sets its own volts [-].
+        point: Where the arc stands; its feed is held [-].
+    """
+    job, feed = run.job, point.feed_m_s
+    mode = NAMES[run.transfer].lower()
+    low = _edge(run, point, 0)
+    high = _edge(run, point, 2)
+    limits = [
+        Limit("arc-short", f"below it {mode} stubs and spits at this current", low=low.volts),
+        Limit("arc-long", f"above it the {mode} arc is too long: spatter and undercut",
+              high=high.volts),
+    ]  # fmt: skip
+    if job.machine_volts_v is not None:
+        text = f"your machine stops at {job.machine_volts_v:g} V"
+        limits.append(Limit("machine", text, high=job.machine_volts_v, source="yours"))
+
+    def current(volts: float) -> float:
+        return run.point(feed, volts).current_a
+
+    def heat(volts: float) -> float:
+        return run.heat(run.point(feed, volts))
+
+    currents, heats = run.currents, run.heats
+    if low.current_a < currents.low <= high.current_a:
+        at = crossing(current, low.volts, high.volts, currents.low)
+        limit = currents.low_limit
+        limits.append(Limit("current-low", f"lower, {limit.text}", low=at, source=limit.source))
+    if low.current_a <= currents.high < high.current_a:
+        at = crossing(current, low.volts, high.volts, currents.high)
+        limit = currents.high_limit
+        limits.append(Limit("current-high", f"higher, {limit.text}", high=at, source=limit.source))
+    coolest, hottest = run.heat(low), run.heat(high)
+    if coolest < heats.low <= hottest:
+        at = crossing(heat, low.volts, high.volts, heats.low)
+        text = f"lower puts in {heats.low_limit.text}"
+        limits.append(Limit("heat-low", text, low=at, source=heats.low_limit.source))
+    if coolest <= heats.high < hottest:
+        at = crossing(heat, low.volts, high.volts, heats.high)
+        text = f"higher puts in {heats.high_limit.text}"
+        limits.append(Limit("heat-high", text, high=at, source=heats.high_limit.source))
+    return bind(limits)
+
+
+def _edge(run: Run, point: Operating, end: int) -> Operating:
+    """Where the arc stands on an end of the mode's volts, the feed held."""
+    job, here = run.job, point
+    for _ in range(_ROUNDS):
+        volts = volts_window(here.current_a, job.wire, job.gas, run.transfer)[end]
+        if abs(volts - here.volts) <= _SETTLED * volts:
+            break
+        here = run.point(point.feed_m_s, volts)
+    return here
