@@ -46,6 +46,7 @@ class BurnOff:
 
 CONSTANTS: Mapping[tuple[Kind, str], BurnOff] = MappingProxyType(
     {
+        ("solid", "0.023in"): BurnOff(3.864, 1.817e-7, 0.13, 6),
         ("solid", "0.030in"): BurnOff(3.809, 3.126e-7, 0.13, 10),
         ("solid", "0.035in"): BurnOff(3.466, 4.011e-7, 0.20, 29),
         ("solid", "0.045in"): BurnOff(4.192, 3.454e-7, 0.19, 18),
@@ -55,6 +56,10 @@ CONSTANTS: Mapping[tuple[Kind, str], BurnOff] = MappingProxyType(
         ("metal-cored", "0.045in"): BurnOff(3.284, 5.473e-7, 0.12, 6),
         ("metal-cored", "0.052in"): BurnOff(2.647, 6.170e-7, 0.15, 0),
         ("metal-cored", "1/16in"): BurnOff(1.691, 7.216e-7, 0.12, 7),
+        ("flux-cored", "0.035in"): BurnOff(3.698, 3.708e-7, 0.15, 4),
+        ("flux-cored", "0.045in"): BurnOff(3.387, 5.339e-7, 0.15, 5),
+        ("flux-cored", "0.052in"): BurnOff(3.551, 5.424e-7, 0.15, 5),
+        ("flux-cored", "1/16in"): BurnOff(4.588, 4.470e-7, 0.15, 5),
     }
 )
 """Burn-off constants by wire kind and size: φ [V], r [Ω·m], band, points.
@@ -62,7 +67,8 @@ CONSTANTS: Mapping[tuple[Kind, str], BurnOff] = MappingProxyType(
 Source: least squares through ``burnoff_points`` (``burnoff_fit.fit``). Metal-cored 0.052 in is
 interpolated by diameter between 0.045 in and 1/16 in, and 0.035 in carried over from 0.045 in,
 each with a wider band: no published points were found. The band holds nine points in ten;
-for metal-cored 1/16 in it is no tighter than the 12 % by which its sheet disagrees with itself.
+for metal-cored 1/16 in it is no tighter than the 12 % by which its sheet disagrees with itself,
+and for flux-cored wire, whose points are remembered and print no tip-to-work, 15 %.
 """
 
 

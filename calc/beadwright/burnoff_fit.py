@@ -6,13 +6,19 @@ a closed form. The fitted numbers stand in ``burnoff.CONSTANTS``; a test refits 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from math import sqrt
+from types import MappingProxyType
 
-from beadwright.burnoff import DROP_ENTHALPY_J_KG
+from beadwright.burnoff import CONSTANTS, DROP_ENTHALPY_J_KG, current_from_feed, feed_from_current
 from beadwright.burnoff_points import POINTS, Point
 from beadwright.wires import Kind, Wire, wire_of
+
+REPRESENTATIVE: Mapping[Kind, str] = MappingProxyType(
+    {"solid": "ER70S-6", "metal-cored": "E70C-6M", "flux-cored": "E71T-1C"}
+)
+"""The classification whose mass and section stand for a kind."""
 
 _INCH_M = 0.0254
 _SHORT_TIP_TO_WORK_IN = 0.375
@@ -76,13 +82,13 @@ def fit(kind: Kind, size: str) -> Fit:
     Source: ``burnoff_points``.
 
     Args:
-        kind: Solid or metal-cored [-].
+        kind: Solid, metal-cored or flux-cored [-].
         size: Inch name of the diameter [-].
 
     Raises:
         ZeroDivisionError: If the points do not span two different currents.
     """
-    wire = wire_of("ER70S-6" if kind == "solid" else "E70C-6M", size)
+    wire = wire_of(REPRESENTATIVE[kind], size)
     points = fitted_points(kind, size)
     terms = [_terms(point, wire) for point in points]
     aa = sum(a * a for a, _ in terms)
@@ -95,3 +101,80 @@ def fit(kind: Kind, size: str) -> Fit:
     r = (yb * aa - ya * ab) / determinant
     errors = relative_errors(points, wire, phi, r)
     return Fit(phi, r, sqrt(sum(e * e for e in errors) / len(errors)), errors)
+
+
+@dataclass(frozen=True, slots=True)
+class Shown:
+    """A printed point beside what the balance makes of it.
+
+    Attributes:
+        point: As printed.
+        extension_m: Its extension, assumed where no tip-to-work is printed [m].
+        feed_m_s: Feed as printed [m/s].
+        predicted_m_s: Feed the balance gives at its current [m/s].
+        low_m_s: Low end of the band about that [m/s].
+        high_m_s: High end [m/s].
+        predicted_a: Current the balance gives at its feed [A].
+    """
+
+    point: Point
+    extension_m: float
+    feed_m_s: float
+    predicted_m_s: float
+    low_m_s: float
+    high_m_s: float
+    predicted_a: float
+
+    @property
+    def error(self) -> float:
+        """Feed the balance gives over the printed one, less one [-]."""
+        return self.predicted_m_s / self.feed_m_s - 1
+
+    @property
+    def inside(self) -> bool:
+        """True if that error is no more than the band."""
+        return abs(self.error) <= CONSTANTS[self.point.kind, self.point.size].band
+
+
+def shown_points(kind: Kind, size: str) -> tuple[Shown, ...]:
+    """Return the fitted points of a wire kind and size, each with its prediction and band.
+
+    Source: ``burnoff_points``; constants ``burnoff.CONSTANTS``.
+
+    Args:
+        kind: Solid, metal-cored or flux-cored [-].
+        size: Inch name of the diameter [-].
+    """
+    wire, band = wire_of(REPRESENTATIVE[kind], size), CONSTANTS[kind, size].band
+    shown: list[Shown] = []
+    for point in fitted_points(kind, size):
+        extension, feed = extension_m(point), point.feed_in_min * _INCH_M / 60
+        predicted = feed_from_current(wire, point.current_a, extension)
+        current = current_from_feed(wire, feed, extension)
+        low, high = predicted / (1 + band), predicted / (1 - band)
+        shown.append(Shown(point, extension, feed, predicted, low, high, current))
+    return tuple(shown)
+
+
+def share_inside(kind: Kind, size: str) -> float | None:
+    """Return the share of a kind's and size's points that stand inside the band; None if none [-].
+
+    Args:
+        kind: Solid, metal-cored or flux-cored [-].
+        size: Inch name of the diameter [-].
+    """
+    points = shown_points(kind, size)
+    return sum(shown.inside for shown in points) / len(points) if points else None
+
+
+def fitted_range_a(kind: Kind, size: str) -> tuple[float, float] | None:
+    """Return least and most current of the printed points; None where none was published [A].
+
+    Outside it the balance is carried on past what was measured.
+
+    Args:
+        kind: Solid, metal-cored or flux-cored [-].
+        size: Inch name of the diameter [-].
+    """
+    currents = [point.current_a for point in fitted_points(kind, size)]
+    return (min(currents), max(currents)) if currents else None

@@ -1,7 +1,8 @@
 """Published points of wire feed and current, as printed, behind the burn-off constants.
 
 Units are the sources' own [in/min, A, V, in]; ``burnoff_fit`` turns them into SI. Where a
-source prints no tip-to-work, 3/8 in is assumed in short circuit and 3/4 in otherwise.
+source prints no tip-to-work, 3/8 in is assumed in short circuit and 3/4 in otherwise; for 1/16 in
+flux-cored wire, whose deposition data are taken farther out, 1 in stands with the points.
 Rows not fitted stay here to be seen: at the spray currents of Machinery's Handbook Table 5
 the power balance wants about 1.5 times the printed feed for 0.035-0.052 in wire, far outside
 every other source.
@@ -19,7 +20,7 @@ class Point:
     """One printed operating point.
 
     Attributes:
-        kind: Solid or metal-cored.
+        kind: Solid, metal-cored or flux-cored.
         size: Inch name of the diameter.
         feed_in_min: Wire feed [in/min].
         current_a: Current [A].
@@ -42,6 +43,12 @@ class Point:
 
 
 POINTS: tuple[Point, ...] = (
+    Point("solid", "0.023in", 105, 30, 15, None, "short", "technician-points"),
+    Point("solid", "0.023in", 219, 62.5, None, None, "short", "power-source-rule"),
+    Point("solid", "0.023in", 310, 80, 18, None, "short", "technician-points"),
+    Point("solid", "0.023in", 437, 125, None, None, "short", "power-source-rule"),
+    Point("solid", "0.023in", 465, 110, 21, None, "short", "technician-points"),
+    Point("solid", "0.023in", 710, 150, 21, None, "globular", "technician-points"),
     Point("solid", "0.030in", 75, 35, 17, 0.375, "short", "procedure-guide"),
     Point("solid", "0.030in", 90, 40, 15, None, "short", "trade-schedule"),
     Point("solid", "0.030in", 95, 50, 17, None, "short", "technician-points"),
@@ -125,4 +132,23 @@ POINTS: tuple[Point, ...] = (
     Point("metal-cored", "1/16in", 250, 325, 30.5, 1.125, "spray", "e70c-sheet"),
     Point("metal-cored", "1/16in", 350, 400, 35.5, 1.125, "spray", "e70c-sheet"),
     Point("metal-cored", "1/16in", 450, 460, 37, 1.125, "spray", "e70c-sheet"),
+    Point("flux-cored", "0.035in", 288, 130, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.035in", 384, 155, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.035in", 576, 200, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.035in", 702, 250, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.045in", 200, 150, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.045in", 300, 210, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.045in", 400, 250, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.045in", 500, 290, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.045in", 600, 330, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.052in", 150, 155, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.052in", 200, 200, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.052in", 300, 275, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.052in", 350, 300, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "0.052in", 400, 315, None, None, "spray", "fcaw-deposition"),
+    Point("flux-cored", "1/16in", 150, 190, None, 1.0, "spray", "fcaw-deposition"),
+    Point("flux-cored", "1/16in", 200, 240, None, 1.0, "spray", "fcaw-deposition"),
+    Point("flux-cored", "1/16in", 275, 300, None, 1.0, "spray", "fcaw-deposition"),
+    Point("flux-cored", "1/16in", 350, 365, None, 1.0, "spray", "fcaw-deposition"),
+    Point("flux-cored", "1/16in", 400, 410, None, 1.0, "spray", "fcaw-deposition"),
 )

@@ -22,6 +22,7 @@ from beadwright.transfer import (
     Transfer,
     gas_refused,
     spray_refused,
+    transfer_refused,
     transition_current,
 )
 
@@ -94,6 +95,10 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
     Args:
         job: The job [-].
     """
+    if job.wire.kind == "flux-cored":
+        asked: Transfer = "spray" if job.transfer == "auto" else job.transfer
+        refused = transfer_refused(job.wire, job.gas, job.position, asked)
+        return "spray", "the one mode of this wire", refused
     refusal = spray_refused(job.wire, job.gas, job.position)
     wrong_gas = gas_refused(job.wire, job.gas)
     if job.transfer == "spray":
@@ -141,7 +146,8 @@ def make_plan(job: Job) -> Plan:
     """
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
-    if job.transfer == "auto" and transfer == "spray" and not _holds(job, plan):
+    shorts = job.wire.kind != "flux-cored"
+    if shorts and job.transfer == "auto" and transfer == "spray" and not _holds(job, plan):
         cooler = _plan_for(job, "short", "spray leaves no room on this joint", "")
         if _holds(job, cooler):
             return cooler

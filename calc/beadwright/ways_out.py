@@ -41,7 +41,9 @@ def _changes(job: Job) -> Iterator[tuple[str, dict[str, str], Job]]:
         if job.transfer != transfer:
             name = NAMES[transfer].lower()
             yield f"Run {name}", {"transfer": transfer}, replace(job, transfer=transfer)
-    for size in job.wire.type.sizes:
+    made = job.wire.type.sizes
+    near = made.index(job.wire.size)
+    for size in sorted(made, key=lambda name: abs(made.index(name) - near)):
         if size != job.wire.size:
             wire = wire_of(job.wire.type.name, size)
             yield f"Use {size} wire", {"dia": size}, replace(job, wire=wire)

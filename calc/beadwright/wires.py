@@ -1,7 +1,4 @@
-"""The wires: classification, sizes, linear mass, section that carries current, feeding.
-
-ISO designations beside the AWS ones are of the nearest common type, not an equivalence claim.
-"""
+"""The wires: sizes, linear mass, section that carries current."""
 
 from __future__ import annotations
 
@@ -9,9 +6,22 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from math import pi
 from types import MappingProxyType
-from typing import Literal
 
 from beadwright.errors import UnknownEntryError
+from beadwright.wire_types import WIRE_TYPES, Kind, WireType
+
+__all__ = [
+    "CORED_MASS_RATIO",
+    "INCH_SIZES_M",
+    "METRIC_NAMES",
+    "STEEL_DENSITY_KG_M3",
+    "WIRE_TYPES",
+    "Kind",
+    "Wire",
+    "WireType",
+    "solid_linear_mass",
+    "wire_of",
+]
 
 STEEL_DENSITY_KG_M3 = 7850.0
 """Density of carbon steel [kg/m³].
@@ -20,10 +30,9 @@ Source: EN 1991-1-1:2002, Table A.4 (77.0-78.5 kN/m³), design value 7850, from 
 handbooks' 0.283 lb/in³ is the same figure rounded (7833 kg/m³).
 """
 
-Kind = Literal["solid", "metal-cored"]
-
 INCH_SIZES_M: Mapping[str, float] = MappingProxyType(
     {
+        "0.023in": 0.023 * 0.0254,
         "0.030in": 0.030 * 0.0254,
         "0.035in": 0.035 * 0.0254,
         "0.045in": 0.045 * 0.0254,
@@ -35,6 +44,7 @@ INCH_SIZES_M: Mapping[str, float] = MappingProxyType(
 
 METRIC_NAMES: Mapping[str, str] = MappingProxyType(
     {
+        "0.023in": "0.6mm",
         "0.030in": "0.8mm",
         "0.035in": "0.9mm",
         "0.045in": "1.2mm",
@@ -44,60 +54,29 @@ METRIC_NAMES: Mapping[str, str] = MappingProxyType(
 )
 """The metric size sold in each inch size's place (trade custom, not a conversion)."""
 
-
-@dataclass(frozen=True, slots=True)
-class WireType:
-    """A classification of wire.
-
-    Attributes:
-        name: AWS classification.
-        iso: Common ISO designation.
-        spec: The AWS specification it is classified in.
-        kind: Solid or metal-cored.
-        sizes: Inch names of the diameters made.
-        drive_roll: Groove that feeds it.
-        fill_share: Share of the wire's mass that is core powder [-].
-        polarity: Polarity of the wire; electrode positive for all three (AWS A5.18 classifies
-            them so).
-    """
-
-    name: str
-    iso: str
-    spec: str
-    kind: Kind
-    sizes: tuple[str, ...]
-    drive_roll: str
-    fill_share: float
-    polarity: str = "DC+"
-
-
-WIRE_TYPES: Mapping[str, WireType] = MappingProxyType(
+CORED_MASS_RATIO: Mapping[tuple[Kind, str], float] = MappingProxyType(
     {
-        wire.name: wire
-        for wire in (
-            WireType("ER70S-6", "ISO 14341-B-G 49A 3 C1 S6", "AWS A5.18/A5.18M", "solid",
-                     ("0.030in", "0.035in", "0.045in", "0.052in", "1/16in"),
-                     "smooth V-groove", 0.0),
-            WireType("ER70S-3", "ISO 14341-B-G 49A 2 C1 S3", "AWS A5.18/A5.18M", "solid",
-                     ("0.030in", "0.035in", "0.045in", "0.052in", "1/16in"),
-                     "smooth V-groove", 0.0),
-            WireType("E70C-6M", "ISO 17632-B-T 49 3 T15-0 M21 A", "AWS A5.18/A5.18M",
-                     "metal-cored", ("0.035in", "0.045in", "0.052in", "1/16in"),
-                     "knurled V-groove, light pressure", 0.18),
-        )
+        ("metal-cored", "0.035in"): 0.93,
+        ("metal-cored", "0.045in"): 0.931,
+        ("metal-cored", "0.052in"): 0.906,
+        ("metal-cored", "1/16in"): 0.879,
+        ("flux-cored", "0.035in"): 0.86,
+        ("flux-cored", "0.045in"): 0.86,
+        ("flux-cored", "0.052in"): 0.86,
+        ("flux-cored", "1/16in"): 0.86,
     }
-)  # fmt: skip
-"""Wire types by AWS classification. Fill share of metal-cored wire: common practice, 15-20 %."""
-
-_METAL_CORED_MASS_RATIO: Mapping[str, float] = MappingProxyType(
-    {"0.035in": 0.93, "0.045in": 0.931, "0.052in": 0.906, "1/16in": 0.879}
 )
-"""Mass per length of metal-cored wire over solid wire of the same diameter [-].
+"""Mass per length of cored wire over solid wire of the same diameter [-].
 
-Source: published data sheet for class E70C-6M: 0.420 lb/1000 in at 0.045 in and
+Source, metal-cored: published data sheet for class E70C-6M: 0.420 lb/1000 in at 0.045 in and
 0.765 lb/1000 in at 1/16 in. 0.052 in is interpolated and 0.035 in carried over from
-0.045 in: no published figure was found for either.
+0.045 in: no published figure was found for either. Flux-cored: about 0.86, what deposition data
+of class E71T-1 come to (melt-off over feed, from memory), good to ±4 %.
 """
+
+_PRINTED_MASS: frozenset[tuple[Kind, str]] = frozenset(
+    {("metal-cored", "0.045in"), ("metal-cored", "1/16in")}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,7 +89,7 @@ class Wire:
         diameter_m: Diameter [m].
         linear_mass_kg_m: Mass per length [kg/m].
         conducting_area_m2: Section that carries the current [m²].
-        published: False where the mass was interpolated or carried over.
+        published: False where the mass was interpolated, carried over or remembered.
     """
 
     type: WireType
@@ -122,7 +101,7 @@ class Wire:
 
     @property
     def kind(self) -> Kind:
-        """Solid or metal-cored."""
+        """Solid, metal-cored or flux-cored."""
         return self.type.kind
 
     @property
@@ -164,6 +143,7 @@ def wire_of(name: str, size: str) -> Wire:
     solid = solid_linear_mass(diameter_m)
     if wire_type.kind == "solid":
         return Wire(wire_type, size, diameter_m, solid, pi / 4 * diameter_m**2, True)
-    mass = solid * _METAL_CORED_MASS_RATIO[size]
+    key = (wire_type.kind, size)
+    mass = solid * CORED_MASS_RATIO[key]
     sheath = mass * (1 - wire_type.fill_share) / STEEL_DENSITY_KG_M3
-    return Wire(wire_type, size, diameter_m, mass, sheath, size in ("0.045in", "1/16in"))
+    return Wire(wire_type, size, diameter_m, mass, sheath, key in _PRINTED_MASS)

@@ -16,7 +16,16 @@ from beadwright.burnoff import (
     extension_from_feed,
     feed_from_current,
 )
-from beadwright.burnoff_fit import extension_m, fit, fitted_points, relative_errors
+from beadwright.burnoff_fit import (
+    REPRESENTATIVE,
+    extension_m,
+    fit,
+    fitted_points,
+    fitted_range_a,
+    relative_errors,
+    share_inside,
+    shown_points,
+)
 from beadwright.burnoff_points import POINTS, Point
 from beadwright.deposition import deposition_efficiency, laid_rate
 from beadwright.errors import OutOfRangeError, UnknownEntryError
@@ -34,7 +43,7 @@ extensions = st.floats(0.002, 0.05)
 
 
 def wire_for(kind: Kind, size: str) -> Wire:
-    return wire_of("ER70S-6" if kind == "solid" else "E70C-6M", size)
+    return wire_of(REPRESENTATIVE[kind], size)
 
 
 def places(number: float, significant: int) -> str:
@@ -102,7 +111,7 @@ def test_every_point_is_a_printed_row() -> None:
         with (FOLDER / f"{name}.csv").open(encoding="utf-8", newline="") as file:
             for row in csv.DictReader(file):
                 asked = json.loads(row["inputs"])
-                kind = "metal-cored" if asked["wire"] == "E70C-6M" else "solid"
+                kind = WIRE_TYPES[asked["wire"]].kind
                 point = (kind, asked["size"], float(row["expected"]), float(asked["current_a"]))
                 typed[(*point, asked["tip_to_work_in"], asked["transfer"], fitted)] += 1
     kept = Counter(
@@ -127,6 +136,42 @@ def test_the_volts_of_every_point_are_printed_too() -> None:
             printed.add((asked["kind"], asked["size"], float(asked["current_a"]), middle))
     kept = {(p.kind, p.size, float(p.current_a), float(p.volts)) for p in POINTS if p.volts}
     assert kept - printed == set()
+
+
+@pytest.mark.parametrize(("kind", "size"), CONSTANTS)
+def test_what_is_shown_beside_each_point(kind: Kind, size: str) -> None:
+    shown = shown_points(kind, size)
+    printed = CONSTANTS[kind, size]
+    assert [one.point for one in shown] == list(fitted_points(kind, size))
+    errors = relative_errors(
+        fitted_points(kind, size), wire_for(kind, size), printed.phi_v, printed.r_ohm_m
+    )
+    for one, error in zip(shown, errors, strict=True):
+        assert one.error == pytest.approx(error, abs=1e-12)
+        assert one.inside is (abs(error) <= printed.band)
+        assert one.inside is (one.low_m_s <= one.feed_m_s <= one.high_m_s)
+        assert one.low_m_s < one.predicted_m_s < one.high_m_s
+        # The current of the printed feed stands off the printed current the other way.
+        assert (one.predicted_a > one.point.current_a) is (one.predicted_m_s < one.feed_m_s)
+
+
+@pytest.mark.parametrize(("kind", "size"), CONSTANTS)
+def test_the_share_inside_is_said(kind: Kind, size: str) -> None:
+    share, points = share_inside(kind, size), CONSTANTS[kind, size].points
+    if not points:
+        assert share is None
+    else:
+        assert share is not None
+        assert 0.9 <= share <= 1
+        assert share * points == pytest.approx(round(share * points))
+
+
+def test_the_range_of_the_points_is_said() -> None:
+    """Ends of the published E70C-6M sheet, and of the points for 0.023 in."""
+    assert fitted_range_a("metal-cored", "0.045in") == (90, 340)
+    assert fitted_range_a("metal-cored", "1/16in") == (145, 460)
+    assert fitted_range_a("solid", "0.023in") == (30, 150)
+    assert fitted_range_a("metal-cored", "0.052in") is None
 
 
 def test_extension_assumed_where_none_is_printed() -> None:

@@ -87,7 +87,8 @@ def test_a_setting_outside_its_window_is_said_and_no_other(typed: Typed) -> None
          "solid wire does not spray above about 20% CO2; 75/25 has more"),
         ("3F-up", "90/10", "ER70S-6", "spray runs out of the joint vertical-up"),
         ("3F-down", "90/10", "ER70S-6", "spray runs out of the joint vertical-down"),
-        ("4F", "90/10", "E70C-6M", "spray runs out of the joint overhead"),
+        ("4F", "90/10", "E70C-6M",
+         "spray runs out of the joint overhead; metal-cored wire wants pulse there"),
     ],
 )  # fmt: skip
 def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why: str) -> None:

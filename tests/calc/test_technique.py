@@ -50,7 +50,9 @@ def test_angles_are_in_order_and_within_reach(
 ) -> None:
     held = torch(joint, lie, transfer)
     low, set_, high = held.travel_angle
-    assert 0 < low < set_ < high <= 25  # over 20-25 degrees is poor: machine manuals
+    assert 0 < low < set_ < high
+    # Over 20-25 degrees is poor (machine manuals), but spray is pushed to 30 (common practice).
+    assert high <= (30 if transfer in ("spray", "pulse") else 25)
     low, set_, high = held.work_angle
     assert 0 < low < set_ < high <= 95
     assert held.way in ("push", "drag")

@@ -1,0 +1,96 @@
+"""The classifications of wire: what each is, what it is called, what it is made for.
+
+ISO designations beside the AWS ones are of the nearest common type, not an equivalence claim.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+Kind = Literal["solid", "metal-cored", "flux-cored"]
+
+SMOOTH_ROLL = "smooth V-groove"
+KNURLED_ROLL = "knurled V-groove, light pressure"
+
+_A5_18 = "AWS A5.18/A5.18M"
+_A5_20 = "AWS A5.20/A5.20M"
+_A5_28 = "AWS A5.28/A5.28M"
+_70_KSI_PA = 490e6
+_80_KSI_PA = 550e6
+
+
+@dataclass(frozen=True, slots=True)
+class WireType:
+    """A classification of wire.
+
+    Attributes:
+        name: AWS classification.
+        iso: Common ISO designation.
+        spec: The AWS specification it is classified in.
+        kind: Solid, metal-cored or flux-cored.
+        sizes: Inch names of the diameters made.
+        drive_roll: Groove that feeds it.
+        fill_share: Share of the wire's mass that is core powder [-].
+        polarity: Polarity of the wire; electrode positive for all of them.
+        tensile_pa: Least tensile strength of its weld metal [Pa].
+        alias: Its name under the open system of AWS A5.36, or empty.
+        gases: The gases its classification names, in words.
+    """
+
+    name: str
+    iso: str
+    spec: str
+    kind: Kind
+    sizes: tuple[str, ...]
+    drive_roll: str
+    fill_share: float
+    polarity: str = "DC+"
+    tensile_pa: float = _70_KSI_PA
+    alias: str = ""
+    gases: str = ""
+
+
+_FROM_023 = ("0.023in", "0.030in", "0.035in", "0.045in", "0.052in", "1/16in")
+_FROM_030 = _FROM_023[1:]
+_FROM_035 = _FROM_023[2:]
+_FROM_045 = _FROM_023[3:]
+_ANY = "CO2 or argon mixtures"
+
+
+def _solid(name: str, iso: str, sizes: tuple[str, ...]) -> WireType:
+    return WireType(name, iso, _A5_18, "solid", sizes, SMOOTH_ROLL, 0.0, gases=_ANY)
+
+
+WIRE_TYPES: Mapping[str, WireType] = MappingProxyType(
+    {
+        wire.name: wire
+        for wire in (
+            _solid("ER70S-6", "ISO 14341-B-G 49A 3 C1 S6", _FROM_023),
+            _solid("ER70S-3", "ISO 14341-B-G 49A 2 C1 S3", _FROM_023),
+            _solid("ER70S-2", "ISO 14341-B-G 49A 3 C1 S2", _FROM_030),
+            WireType("ER80S-D2", "ISO 14341-B-G 55A 3 C1 S4M31", _A5_28, "solid", _FROM_035,
+                     SMOOTH_ROLL, 0.0, tensile_pa=_80_KSI_PA, gases=_ANY),
+            WireType("E70C-6M", "ISO 17632-B-T 49 3 T15-0 M21 A", _A5_18, "metal-cored",
+                     _FROM_035, KNURLED_ROLL, 0.18, alias="E70T15-M21A2-CS1",
+                     gases="argon with up to 25 % CO2"),
+            WireType("E80C-Ni1", "ISO 17632-B-T 55 5 T15-0 M21 A-N2", _A5_28, "metal-cored",
+                     _FROM_045, KNURLED_ROLL, 0.18, tensile_pa=_80_KSI_PA,
+                     alias="E80T15-M21A5-Ni1", gases="argon with up to 25 % CO2"),
+            WireType("E71T-1C", "ISO 17632-B-T 49 2 T1-1 C1 A", _A5_20, "flux-cored",
+                     _FROM_035, KNURLED_ROLL, 0.15, alias="E71T1-C1A0-CS1", gases="CO2"),
+            WireType("E71T-1M", "ISO 17632-B-T 49 2 T1-1 M21 A", _A5_20, "flux-cored",
+                     _FROM_035, KNURLED_ROLL, 0.15, alias="E71T1-M21A0-CS1",
+                     gases="argon with 20 to 25 % CO2"),
+        )
+    }
+)  # fmt: skip
+"""Wire types by AWS classification.
+
+Source: AWS A5.18, A5.20, A5.28 and A5.36 and the ISO designations from memory; position, gas and
+polarity of E71T-1 and E71T-1M from a textbook's copy of the A5.20 table (second-hand). Sizes as
+commonly made, knurled rolls for cored wire, fill shares (metal-cored 15-20 %, rutile flux-cored
+12-18 % of the mass): common practice.
+"""
