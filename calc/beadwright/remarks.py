@@ -12,7 +12,7 @@ from beadwright.fillets import (
     usual_convexity,
 )
 from beadwright.gas_notes import gas_notes
-from beadwright.heat_remarks import heat_fight
+from beadwright.heat_fight import heat_fight
 from beadwright.job import Job
 from beadwright.outcome import Outcome, Settings
 from beadwright.plan import COLD_LAP_M, Plan
