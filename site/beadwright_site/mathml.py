@@ -56,6 +56,16 @@ def root(inside: Part) -> Markup:
     return tag("msqrt", inside)
 
 
+def fenced(*parts: Part) -> Markup:
+    """Return parts between round brackets."""
+    return row("(", *parts, ")")
+
+
+def function(name: str, of: Part) -> Markup:
+    """Return a named function of something, such as the sine of an angle."""
+    return row(Markup("<mtext>{}</mtext>").format(escape(name)), of)
+
+
 def equation(*parts: Part) -> Markup:
     """Return a whole equation, on a line of its own."""
     return Markup('<math display="block">{}</math>').format(row(*parts))

@@ -10,7 +10,7 @@ from beadwright.measures import PSI_PA
 from beadwright.primary import LEAST_MULTIPLIER
 from beadwright.spools import PACKING
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Symbol
+from beadwright_site.method import Equation, Section, Symbol, plain
 
 T_ON, T_OFF = sub("t", "on"), sub("t", "off")
 C_NOW, C_NEW = sub("C", "now"), sub("C", "new")
@@ -226,5 +226,7 @@ LEADS = Equation(
     ("awg", "copper-annealed", "iec-60228", "four-volts"),
 )  # fmt: skip
 
-EQUATIONS = (COST, BREAK_EVEN, CHANCE, SPOOL, GAS, DUTY, PRIMARY, LEADS)
-"""In the order of the pages."""
+
+def sections() -> tuple[Section, ...]:
+    """Return the sections of the topic, in the order of the pages."""
+    return plain((COST, BREAK_EVEN, CHANCE, SPOOL, GAS, DUTY, PRIMARY, LEADS))

@@ -6,7 +6,8 @@ from beadwright import penetration as depth
 from beadwright.melted import NEVER_SIZE_BY_IT
 from beadwright.penetration_points import BEADS
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Symbol
+from beadwright_site.method import Equation, Section, Symbol
+from beadwright_site.method_plots import penetration_plot
 
 _ROOT = sub("p", "root")
 _S_MELTED = sub("S", "m")
@@ -14,6 +15,8 @@ _S_MELTED = sub("S", "m")
 _HELD = sum(depth.BAND[0] <= depth.measured_over_formed(b) <= depth.BAND[1] for b in BEADS)
 _AMPS, _VOLTS = depth.MEASURED_CURRENT_A, depth.MEASURED_VOLTS
 _TRAVEL = tuple(1000 * end for end in depth.MEASURED_TRAVEL_M_S)
+_FAR_AMPS, _FAR_VOLTS = depth.STRETCHED_CURRENT_A, depth.STRETCHED_VOLTS
+_FAR_TRAVEL = tuple(1000 * end for end in depth.STRETCHED_TRAVEL_M_S)
 _SHARES = depth.ROOT_SHARE
 
 
@@ -43,14 +46,23 @@ PENETRATION = Equation(
                f"{_SHARES[0]:g} to {_SHARES[2]:g}", "–"),
     ),
     f"Open arc, solid wire, {_AMPS[0]:g} to {_AMPS[1]:g} A, {_VOLTS[0]:g} to {_VOLTS[1]:g} V, "
-    f"{_TRAVEL[0]:g} to {_TRAVEL[1]:g} mm/s. A little outside, the band is widened and it is said; "
-    "farther out, in short circuit, in pulse and for cored wire no estimate is given.",
+    f"{_TRAVEL[0]:g} to {_TRAVEL[1]:g} mm/s. To {_FAR_AMPS[0]:g} and {_FAR_AMPS[1]:g} A, "
+    f"{_FAR_VOLTS[0]:g} and {_FAR_VOLTS[1]:g} V, {_FAR_TRAVEL[0]:g} and {_FAR_TRAVEL[1]:g} mm/s "
+    "the band is widened and it is said; farther out, in short circuit, pulse and for cored wire "
+    "no estimate is given.",
     f"{_percent(depth.BAND)}: {_HELD} of {len(BEADS)} beads stand inside. "
     f"{_percent(depth.STRETCHED_BAND)} outside what was measured. The root's share comes on top, "
     "as the root of the sum of squares.",
     ("jackson-form", "bead-runs", "travel-cushion", "aisc-saw-throat", "practice"),
     f"{NEVER_SIZE_BY_IT} The copy of the beads does not name wire, gas or plate; the handbooks' "
     "constants, 0.0012 for submerged arc and 0.0019 for CO2, stand inside the band.",
+    ("penetration.bead_penetration", "penetration.root_penetration", "penetration.band_of",
+     "penetration.outside_measured", "penetration.refused", "penetration.measured_over_formed",
+     "penetration.fit_constant", "penetration.DEPTH_CONSTANT", "penetration.BAND",
+     "penetration.STRETCHED_BAND", "penetration.MEASURED_CURRENT_A",
+     "penetration.MEASURED_VOLTS", "penetration.MEASURED_TRAVEL_M_S",
+     "penetration.STRETCHED_CURRENT_A", "penetration.STRETCHED_VOLTS",
+     "penetration.STRETCHED_TRAVEL_M_S", "penetration.ROOT_SHARE"),
 )  # fmt: skip
 
 DILUTION = Equation(
@@ -71,7 +83,11 @@ DILUTION = Equation(
     "Fillets. No estimate for a butt: gap and edges decide.",
     "That of the depth past the root. Cladding handbooks give 10 to 40 % for gas metal arc.",
     ("dilution-sections", "dilution-range", "bead-runs"),
+    "",
+    ("dilution.dilution", "dilution.melted_by_fillet"),
 )  # fmt: skip
 
-EQUATIONS = (PENETRATION, DILUTION)
-"""In the order of the page."""
+
+def sections() -> tuple[Section, ...]:
+    """Return the sections of the topic."""
+    return (Section(PENETRATION, (), (penetration_plot(),)), Section(DILUTION))

@@ -9,11 +9,20 @@ from flask.testing import FlaskClient
 from beadwright.api import answer
 from beadwright.burnoff import CONSTANTS
 from beadwright.burnoff_fit import fitted_points
+from beadwright.penetration_points import BEADS
 from beadwright.sources import SOURCES
 from beadwright_site.mathml import equation, over, sign
-from beadwright_site.method_numbers import constants_table
+from beadwright_site.method_arc import constants_table
+from beadwright_site.method_plots import (
+    LEAST_DRAWN,
+    burn_off_plots,
+    penetration_plot,
+    points_inside,
+    transition_plot,
+    volts_plots,
+)
 from beadwright_site.pages.facts import origins
-from beadwright_site.pages.method import method_page, sections
+from beadwright_site.pages.method import TOPICS, method_page, sections
 from tests.site.page import elements
 from tests.site.test_pages import QUERIES
 
@@ -39,7 +48,8 @@ def test_equations_are_well_formed_mathml() -> None:
 
 
 def test_every_sign_of_an_equation_is_explained() -> None:
-    for each, _ in sections():
+    for section in sections():
+        each = section.equation
         signs = {"".join(ElementTree.fromstring(f"<m>{sign(s.sign)}</m>").itertext())
                  for s in each.symbols}  # fmt: skip
         explained = "".join(signs)
@@ -50,11 +60,12 @@ def test_every_sign_of_an_equation_is_explained() -> None:
 
 
 def test_each_equation_says_range_band_and_source() -> None:
-    for each, tables in sections():
+    for section in sections():
+        each = section.equation
         assert each.valid
         assert each.band
         assert each.sources
-        for table in tables:
+        for table in section.tables:
             assert table.sources
             assert all(len(row) == len(table.head) for row in table.rows)
 
@@ -104,8 +115,8 @@ def test_constants_are_the_core_s_with_their_points() -> None:
 
 def test_numbers_in_equations_are_the_core_s() -> None:
     text = " ".join("".join(ElementTree.fromstring(f).itertext()) for f in formulas())
-    assert "12.9+0.05·c+0.034·I" in text
-    assert "U0+0.09·c+k·I" in text
+    assert "12.9+0.05·c+0.03·h+0.034·I" in text
+    assert "U0+0.09·c+0.045·o+0.05·h+k·I" in text
     assert "11.6+0.0645·I" in text
     assert "25+1.7·t" in text
 

@@ -1,31 +1,48 @@
-"""Method: each equation with its symbols, range, source and band; every source."""
+"""Method: each equation with its symbols, range, source and band; the points; every source."""
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from dataclasses import dataclass
+
 from beadwright.sources import SOURCES
-from beadwright_site import method, method_costs, method_melted, method_numbers
+from beadwright_site import (
+    method_arc,
+    method_costs,
+    method_joints,
+    method_melted,
+    method_metal,
+    method_plates,
+)
 from beadwright_site.changes import CHANGES
 from beadwright_site.mathml import inline
-from beadwright_site.method import Equation
-from beadwright_site.method_numbers import Table
+from beadwright_site.method import Section
 from beadwright_site.rendering import render
 
 
-def sections() -> tuple[tuple[Equation, tuple[Table, ...]], ...]:
-    """Return each equation with the tables that belong to it, in the order of the work."""
-    return (
-        (method.BURN_OFF, (method_numbers.constants_table(),)),
-        (method.EXTENSION, ()),
-        (method_numbers.volts_lines(), (method_numbers.transition_table(),)),
-        (method.LAID, (method_numbers.efficiency_table(),)),
-        (method.BEAD, (method_numbers.travel_table(),)),
-        (method.FILLET, (method_numbers.legs_table(),)),
-        (method.SQUARE, ()),
-        (method.HEAT, ()),
-        (method_numbers.plate_limits(), ()),
-        *((equation, ()) for equation in method_melted.EQUATIONS),
-        *((equation, ()) for equation in method_costs.EQUATIONS),
-    )
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """A chapter of the page: its id, its title, and what gives its sections."""
+
+    key: str
+    title: str
+    sections: Callable[[], tuple[Section, ...]]
+
+
+TOPICS = (
+    Topic("arc", "The arc", method_arc.sections),
+    Topic("metal", "Metal laid", method_metal.sections),
+    Topic("joints", "Joints", method_joints.sections),
+    Topic("plates", "Heat in the plates", method_plates.sections),
+    Topic("melted", "What it melts", method_melted.sections),
+    Topic("costs", "Cost, supplies, circuit", method_costs.sections),
+)
+"""In the order of the work. A new topic is a module ``method_<topic>`` and a line here."""
+
+
+def sections() -> tuple[Section, ...]:
+    """Return every section of every topic, in order."""
+    return tuple(section for topic in TOPICS for section in topic.sections())
 
 
 def method_page() -> str:
@@ -33,7 +50,7 @@ def method_page() -> str:
     return render(
         "method/page.html",
         "method",
-        sections=sections(),
+        topics=[(topic, topic.sections()) for topic in TOPICS],
         sources=SOURCES,
         changes=CHANGES,
         inline=inline,
