@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import cos, hypot, inf, radians, sin, sqrt, tan
+from math import cos, inf, radians, sin, sqrt, tan
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, require_positive

@@ -119,10 +119,9 @@ def face_section(face_m: float, height_m: float) -> float:
 
 
 def usual_convexity(leg_m: float) -> float:
-    """Return the convexity of a fillet as welded [m].
+    """Return the convexity of an equal-leg fillet at 90° as welded [m].
 
-    Source: the crown that makes the section ``REINFORCED_OVER_FLAT`` times the flat one, held to
-    ``largest_convexity``.
+    Source: ``usual_crown``.
 
     Args:
         leg_m: Leg, above zero [m].
@@ -130,9 +129,25 @@ def usual_convexity(leg_m: float) -> float:
     Raises:
         OutOfRangeError: If the leg is not above zero.
     """
-    extra = (REINFORCED_OVER_FLAT - 1) * flat_section(leg_m)
-    face = leg_m * sqrt(2)
-    return min(extra / face_section(face, 1.0), largest_convexity(face))
+    return usual_crown(flat_section(leg_m), leg_m * sqrt(2))
+
+
+def usual_crown(flat_m2: float, face_m: float) -> float:
+    """Return the convexity of any fillet as welded [m].
+
+    Source: the crown that makes the section ``REINFORCED_OVER_FLAT`` times the flat one, held to
+    ``largest_convexity``.
+
+    Args:
+        flat_m2: Section of the flat-faced fillet, above zero [m²].
+        face_m: Width of its face, above zero [m].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero.
+    """
+    require_positive(flat_m2=flat_m2, face_m=face_m)
+    extra = (REINFORCED_OVER_FLAT - 1) * flat_m2
+    return min(extra / face_section(face_m, 1.0), largest_convexity(face_m))
 
 
 def largest_convexity(face_m: float) -> float:
@@ -151,6 +166,50 @@ def largest_convexity(face_m: float) -> float:
     if face_m <= 5 / 16 * _IN + _HAIR:
         return 1 / 16 * _IN
     return 1 / 8 * _IN if face_m < 1.0 * _IN - _HAIR else 3 / 16 * _IN
+
+
+def least_length(leg_m: float) -> float:
+    """Return the shortest fillet that counts with its whole leg [m].
+
+    Source: AISC 360 J2.2b: four times the leg; shorter, a quarter of the length counts as leg.
+
+    Args:
+        leg_m: Leg, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the leg is not above zero.
+    """
+    require_positive(leg_m=leg_m)
+    return 4 * leg_m
+
+
+def least_segment(leg_m: float) -> float:
+    """Return the shortest piece of an intermittent fillet [m].
+
+    Source: AISC 360 J2.2b: four times the leg, and at least 1-1/2 in.
+
+    Args:
+        leg_m: Leg, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the leg is not above zero.
+    """
+    return max(least_length(leg_m), 3 / 2 * _IN)
+
+
+def least_lap(thinner_m: float) -> float:
+    """Return how far the plates of a lap must cover each other [m].
+
+    Source: AISC 360 J2.2b: five times the thinner part, and at least 1 in.
+
+    Args:
+        thinner_m: Thickness of the thinner part, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(thinner_m=thinner_m)
+    return max(5 * thinner_m, 1.0 * _IN)
 
 
 def leg_of_section(section_m2: float, over_flat: float = REINFORCED_OVER_FLAT) -> float:

@@ -76,32 +76,6 @@ def square_face_width(plate_m: float, gap_m: float) -> float:
     return gap_m + 2 * min(plate_m, 0.003)
 
 
-def groove_section(
-    depth_m: float, angle_deg: float, gap_m: float = 0.0, root_face_m: float = 0.0
-) -> float:
-    """Return the section of a single groove filled flush [m²].
-
-    Source: geometry: a triangle over the depth, and the gap times depth and root face. The angle
-    between the faces may lie on one side (bevel) or be shared by both (V): a bevel of α opens
-    tan α, a V of α opens 2·tan(α/2), so give a V its half angle twice over by ``Groove``.
-
-    Args:
-        depth_m: Depth of the bevel, zero or more [m].
-        angle_deg: Angle of the one bevelled face, 0 to under 90 [°].
-        gap_m: Root opening, zero or more [m].
-        root_face_m: Root face melted through, zero or more [m].
-
-    Raises:
-        OutOfRangeError: If a length is below zero or the angle outside 0 to 90.
-    """
-    for name, value in (("depth_m", depth_m), ("gap_m", gap_m), ("root_face_m", root_face_m)):
-        if not 0 <= value < inf:
-            raise OutOfRangeError(f"{name} = {value} must be 0 or more and finite")
-    if not 0 <= angle_deg < 90:
-        raise OutOfRangeError(f"angle_deg = {angle_deg} must be 0 to under 90")
-    return depth_m**2 * tan(radians(angle_deg)) / 2 + gap_m * (depth_m + root_face_m)
-
-
 def groove_joint(
     groove: Groove,
     plate_m: float,

@@ -5,9 +5,10 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from beadwright.fillet_joints import Corner
 from beadwright.gas_flow import Nozzle
 from beadwright.gases import Gas
-from beadwright.joints import JointKind
+from beadwright.joints import DOUBLES, FILLETS, HOLES, JointKind
 from beadwright.positions import Mover, Position
 from beadwright.units import System
 from beadwright.wires import Wire
@@ -16,6 +17,7 @@ Aim = Literal["balanced", "least-time", "least-heat", "easiest"]
 """What the set point inside the window is chosen for."""
 
 AskedTransfer = Literal["auto", "short", "spray", "pulse"]
+Backing = Literal["none", "steel", "copper", "ceramic"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -33,6 +35,37 @@ class ByHand:
     volts: float | None = None
     tip_to_work_m: float | None = None
     travel_m_s: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Edges:
+    """How the edges stand and are prepared; None where the usual is meant.
+
+    Attributes:
+        leg2_m: Leg up the other plate [m].
+        skew_deg: Angle between a tee's plates on the weld's side [°].
+        corner: How far a corner's edges stand apart.
+        angle_deg: Groove angle: between the faces of a V, of the one face of a bevel [°].
+        root_face_m: Edge left square [m].
+        depth_m: Depth of the groove on the side welded first; of a plug, how full [m].
+        depth2_m: Depth of the groove on the second side [m].
+        backing: What lies under the root.
+        hole_m: Diameter of a plug's hole, width of a slot [m].
+        slot_m: Length of a slot, end to end [m].
+        pitch_m: Centre to centre of intermittent welds [m].
+    """
+
+    leg2_m: float | None = None
+    skew_deg: float = 90.0
+    corner: Corner = "open"
+    angle_deg: float | None = None
+    root_face_m: float | None = None
+    depth_m: float | None = None
+    depth2_m: float | None = None
+    backing: Backing = "none"
+    hole_m: float | None = None
+    slot_m: float | None = None
+    pitch_m: float | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,6 +90,7 @@ class Job:
         welds: Welds in the job [-].
         machine_amps_a: Most the power source gives, or None [A].
         machine_volts_v: Most volts at the arc, or None [V].
+        edges: How the edges stand and are prepared.
         nozzle: Gas nozzle, or None for the usual one at the current.
         aim: What the set point is chosen for.
         heat_min_j_m: Least heat input a written procedure asks, or None [J/m].
@@ -80,6 +114,7 @@ class Job:
     welds: int
     machine_amps_a: float | None
     machine_volts_v: float | None
+    edges: Edges = Edges()
     nozzle: Nozzle | None = None
     aim: Aim = "balanced"
     heat_min_j_m: float | None = None
@@ -92,8 +127,28 @@ class Job:
 
     @property
     def is_fillet(self) -> bool:
-        """True for tee, lap and corner."""
-        return self.joint != "square"
+        """True for tee, lap and corner, but not a closed corner: that one is a groove."""
+        return self.joint in FILLETS and not self.closed_corner
+
+    @property
+    def closed_corner(self) -> bool:
+        """True for a corner whose edge is covered: welded like a square butt."""
+        return self.joint == "corner" and self.edges.corner == "closed"
+
+    @property
+    def is_double(self) -> bool:
+        """True if the groove is prepared from both sides."""
+        return self.joint in DOUBLES
+
+    @property
+    def is_round(self) -> bool:
+        """True for plug and slot, laid around their axis."""
+        return self.joint in HOLES
+
+    @property
+    def backed(self) -> bool:
+        """True if something lies under the root."""
+        return self.edges.backing != "none"
 
     @property
     def position_name(self) -> str:

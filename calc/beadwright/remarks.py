@@ -5,15 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.fillets import (
-    largest_convexity,
-    largest_edge_leg,
-    minimum_leg,
-    usual_convexity,
-)
 from beadwright.gas_notes import gas_notes
 from beadwright.heat_fight import heat_fight
 from beadwright.job import Job
+from beadwright.joint_remarks import joint_remarks
 from beadwright.outcome import Outcome, Settings
 from beadwright.plan import COLD_LAP_M, Plan
 from beadwright.results import Note
@@ -45,7 +40,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
     notes = [
         *_shut(job, plan),
         *_outside(job, settings),
-        *_size(job, plan),
+        *joint_remarks(job, plan.shape, plan.passes),
         *_laid(job, plan, outcome),
         *_mode(job, plan, outcome),
         *_cautions(job, outcome),
@@ -79,93 +74,6 @@ def _outside(job: Job, settings: Settings) -> Iterator[Note]:
             f"{quantity.name} {units.show(quantity.value, quantity.measure, job.units)} is {side} "
             f"{units.show(edge, quantity.measure, job.units)} {unit}: {why}.",
             field=_FIELD[quantity.name],
-        )
-
-
-def _size(job: Job, plan: Plan) -> Iterator[Note]:
-    if not job.is_fillet:
-        yield from _butt(job)
-        return
-    wanted, least = plan.wanted_leg_m, minimum_leg(job.thinner_m)
-    if job.leg_m is None:
-        yield Note(
-            "note",
-            f"Leg {_length(wanted, job)} is the code's minimum for this plate. Your drawing rules.",
-            "aisc-j2.4",
-            "leg",
-        )
-    elif wanted < least - _HAIR:
-        yield Note(
-            "stop",
-            f"Leg {_length(wanted, job)} is under the code's minimum of "
-            f"{_length(least, job)} for this plate: the bead chills and may crack.",
-            "aisc-j2.4",
-            "leg",
-        )
-    if job.joint == "lap":
-        most = largest_edge_leg(job.plate2_m)
-        if wanted > most + _HAIR:
-            yield Note(
-                "stop",
-                f"Leg {_length(wanted, job)} is over {_length(most, job)}, the most "
-                "along this edge: the edge melts away and hides the size.",
-                "aisc-j2.2b",
-                "leg",
-            )
-    one_pass = job.position.single_pass_leg_m
-    if wanted > one_pass + _HAIR:
-        yield Note(
-            "note",
-            f"Over {_length(one_pass, job)} in one pass is not prequalified "
-            f"{job.position.lie}: run {plan.passes}.",
-            job.position.single_pass_source,
-            "leg",
-        )
-    elif plan.passes > 1:
-        yield Note(
-            "note",
-            f"{plan.passes} passes: one pass {job.position.lie} is planned to "
-            f"{_length(job.position.practical_leg_m, job)}.",
-            "aisc-one-pass",
-            "leg",
-        )
-    if plan.shape.leg_m > wanted + _HAIR:
-        yield Note(
-            "note",
-            f"Gap over 1/16 in: weld {_length(plan.shape.leg_m, job)} so the throat "
-            "is still there.",
-            "aws-d1.1-gap",
-            "gap",
-        )
-    crown = job.reinforcement_m
-    if crown is None:
-        crown = usual_convexity(plan.shape.leg_m)
-    most_crown = largest_convexity(plan.shape.face_m)
-    if crown > most_crown + _HAIR:
-        yield Note(
-            "out",
-            f"Crown {_length(crown, job)} is over the {_length(most_crown, job)} "
-            "the code accepts on this face.",
-            "aws-d1.1-convexity",
-            "reinforcement",
-        )
-
-
-def _butt(job: Job) -> Iterator[Note]:
-    if job.thinner_m > 4e-3:
-        yield Note(
-            "caution",
-            "Over about 5/32 in, a square butt from one side does not melt "
-            "through for sure: back it, weld both sides, or bevel it.",
-            "iso-9692-1",
-            "plate",
-        )
-    if job.reinforcement_m is not None and job.reinforcement_m > 1 / 8 * _IN + _HAIR:
-        yield Note(
-            "out",
-            "Reinforcement over 1/8 in is more than the code accepts.",
-            "aws-d1.1-convexity",
-            "reinforcement",
         )
 
 

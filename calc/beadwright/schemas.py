@@ -7,7 +7,7 @@ reported, not fatal. A blank value means the default.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any, cast
 
 from marshmallow import EXCLUDE, Schema, ValidationError
@@ -17,7 +17,9 @@ from beadwright.errors import FieldErrors, UnknownEntryError
 from beadwright.fields import Choice, Entry, Measured, WholeNumber
 from beadwright.gas_flow import NOZZLES, nozzle_of
 from beadwright.gases import GASES, gas_of
-from beadwright.job import ByHand, Job
+from beadwright.job import ByHand, Edges, Job
+from beadwright.job_joint import weld_way
+from beadwright.joint_conflicts import conflicts
 from beadwright.joints import JOINTS
 from beadwright.positions import position_of
 from beadwright.queries import messages_of, split_query
@@ -28,8 +30,18 @@ DEFAULTS: Mapping[str, str] = {
     "joint": "tee",
     "plate": "3/8in",
     "plate2": "",
+    "corner": "open",
+    "skew": "",
     "leg": "",
+    "leg2": "",
     "gap": "",
+    "angle": "",
+    "root_face": "",
+    "depth": "",
+    "depth2": "",
+    "backing": "none",
+    "hole": "",
+    "slot_length": "",
     "reinforcement": "",
     "position": "2F",
     "wire": "ER70S-6",
@@ -45,6 +57,7 @@ DEFAULTS: Mapping[str, str] = {
     "ctwd": "",
     "travel": "",
     "weld_length": "6in",
+    "pitch": "",
     "welds": "8",
     "machine_amps": "",
     "machine_volts": "",
@@ -54,11 +67,21 @@ DEFAULTS: Mapping[str, str] = {
 
 KEY_WORDS: Mapping[str, str] = {
     "units": "us or si",
-    "joint": "tee, lap, corner, square",
+    "joint": ", ".join(JOINTS),
     "plate": "thickness of the plate lying down, or sheet gauge (10ga)",
     "plate2": "thickness of the other; blank: the same",
-    "leg": "fillet leg; blank: the code's minimum",
-    "gap": "fit-up gap",
+    "corner": "open (edge to edge), half (half covered), closed (covered)",
+    "skew": "angle of a tee on the weld's side; blank: 90deg",
+    "leg": "fillet leg as on a square tee; blank: the code's minimum",
+    "leg2": "leg up the other plate; blank: the same",
+    "gap": "fit-up gap, root opening",
+    "angle": "groove angle: between the faces of a V, of the bevelled face of a bevel",
+    "root_face": "edge left square",
+    "depth": "depth of the groove, first side; of a plug how full; blank: through",
+    "depth2": "depth of the groove, second side",
+    "backing": "none, steel, copper, ceramic",
+    "hole": "diameter of a plug's hole, width of a slot; blank: the code's least",
+    "slot_length": "length of a slot, end to end",
     "reinforcement": "crown of the face; blank: the usual",
     "position": "1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G, or PA to PG",
     "wire": "AWS classification",
@@ -74,6 +97,7 @@ KEY_WORDS: Mapping[str, str] = {
     "ctwd": "contact tip to work set by hand",
     "travel": "travel set by hand",
     "weld_length": "length of one weld",
+    "pitch": "centre to centre of intermittent welds; blank: one after another",
     "welds": "welds in the job",
     "machine_amps": "most current of the power source",
     "machine_volts": "most volts at the arc of the power source",
@@ -127,7 +151,17 @@ class JobSchema(Schema):
     plate = Measured("length", "30ga", "4in", "sheet of 30 gauge to plate of 4 in")
     plate2 = Measured("length", "30ga", "4in", "sheet of 30 gauge to plate of 4 in")
     leg = Measured("leg", "1/16in", "2in", "smaller cannot be measured, larger wants a groove")
-    gap = Measured("leg", "0in", "3/16in", "AWS D1.1 7.21.1 lets no fillet be welded over more")
+    corner = Choice(("open", "half", "closed"))
+    skew = Measured("angle", "60deg", "135deg", "sharper hides the root, flatter is a butt")
+    leg2 = Measured("leg", "1/16in", "2in", "smaller cannot be measured, larger wants a groove")
+    gap = Measured("leg", "0in", "1/2in", "no detail opens a root wider")
+    angle = Measured("angle", "10deg", "120deg", "narrower hides the root, wider is all filler")
+    root_face = Measured("leg", "0in", "2in", "an edge cannot be less, and 2 in is never melted")
+    depth = Measured("leg", "1/32in", "4in", "no groove is shallower, no plate here thicker")
+    depth2 = Measured("leg", "1/32in", "4in", "no groove is shallower, no plate here thicker")
+    backing = Choice(("none", "steel", "copper", "ceramic"))
+    hole = Measured("leg", "3/16in", "3in", "smaller hides the root, larger wants a fillet around")
+    slot_length = Measured("length", "3/16in", "20in", "longer wants a fillet around the hole")
     reinforcement = Measured("leg", "0in", "3/16in", "no code accepts a higher crown")
     position = Entry(position_of, _POSITION_NAMES)
     wire = Choice(tuple(WIRE_TYPES))
@@ -143,6 +177,7 @@ class JobSchema(Schema):
     ctwd = Measured("tip_to_work", "1/8in", "2in", "closer the tip melts, farther the arc wanders")
     travel = Measured("travel", "1in/min", "200in/min", "nobody and nothing moves a torch so")
     weld_length = Measured("length", "1/4in", "1000ft", "one weld, not the whole job")
+    pitch = Measured("length", "1/4in", "1000ft", "centre to centre, not the whole job")
     welds = WholeNumber(1, 1_000_000)
     machine_amps = Measured("current", "30A", "1000A", "smallest to largest wire power source")
     machine_volts = Measured("volts", "12V", "60V", "smallest to largest wire power source")
@@ -215,6 +250,7 @@ def _job(loaded: Mapping[str, Any]) -> Job:
         welds=loaded["welds"],
         machine_amps_a=loaded.get("machine_amps"),
         machine_volts_v=loaded.get("machine_volts"),
+        edges=_edges(loaded),
         nozzle=loaded.get("nozzle"),
         aim=loaded["aim"],
         heat_min_j_m=loaded.get("heat_min"),
@@ -222,7 +258,24 @@ def _job(loaded: Mapping[str, Any]) -> Job:
     )
     _check_heat(job)
     _check_pairs(job)
-    return job
+    # A plug is laid around: its way follows from the hole.
+    return replace(job, weld_length_m=weld_way(job)) if job.is_round else job
+
+
+def _edges(loaded: Mapping[str, Any]) -> Edges:
+    return Edges(
+        leg2_m=loaded.get("leg2"),
+        skew_deg=loaded.get("skew", 90.0) if loaded["joint"] == "tee" else 90.0,
+        corner=loaded["corner"],
+        angle_deg=loaded.get("angle"),
+        root_face_m=loaded.get("root_face"),
+        depth_m=loaded.get("depth"),
+        depth2_m=loaded.get("depth2"),
+        backing=loaded["backing"],
+        hole_m=loaded.get("hole"),
+        slot_m=loaded.get("slot_length"),
+        pitch_m=loaded.get("pitch"),
+    )
 
 
 def _check_heat(job: Job) -> None:
@@ -234,10 +287,9 @@ def _check_heat(job: Job) -> None:
 
 def _check_pairs(job: Job) -> None:
     """Refuse what no single field shows: pairs that contradict each other."""
-    if job.joint == "square" and job.gap_m == 0 and job.reinforcement_m == 0:
-        text = "A square butt with no gap and no reinforcement has nothing to fill; give one."
-        raise FieldErrors({"gap": [text], "reinforcement": [text]})
-    if job.joint == "corner" and job.leg_m is not None and job.leg_m > job.thinner_m + 1e-9:
-        edge = units.write(job.thinner_m, "leg", job.units)
-        text = f"An outside corner holds no leg over its thinner plate, {edge}."
-        raise FieldErrors({"leg": [text]})
+    found: dict[str, list[str]] = {}
+    for fields, text in conflicts(job):
+        for field in fields:
+            found.setdefault(field, []).append(text)
+    if found:
+        raise FieldErrors(found)

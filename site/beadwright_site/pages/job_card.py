@@ -6,7 +6,8 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.dial_in import DialIn
-from beadwright.joints import Dimension
+from beadwright.job_joint import hole_m
+from beadwright.joints import BUTTS, Dimension
 from beadwright.units import System
 from beadwright_site.drawing import JointDrawing, draw_joint
 
@@ -15,6 +16,14 @@ JOINT_NAMES = {
     "lap": "Lap",
     "corner": "Corner",
     "square": "Square butt",
+    "v": "V groove",
+    "double-v": "Double V",
+    "bevel": "Bevel groove",
+    "double-bevel": "Double bevel",
+    "tee-bevel": "Bevelled tee",
+    "tee-double-bevel": "Tee bevelled both sides",
+    "plug": "Plug",
+    "slot": "Slot",
 }
 
 
@@ -44,16 +53,31 @@ def _plates(found: DialIn) -> str:
     job = found.job
     if abs(job.plate_m - job.plate2_m) < 1e-9:
         return length(job.plate_m, job.units)
-    joiner = " to " if job.joint == "square" else " under "
+    joiner = " to " if job.joint in BUTTS else " under "
     return f"{units.show(job.plate_m, 'leg', job.units)}{joiner}{length(job.plate2_m, job.units)}"
 
 
 def _weld(found: DialIn) -> tuple[str, str]:
     job, shape = found.job, found.plan.shape
     if job.is_fillet:
-        return "Leg", length(found.plan.wanted_leg_m, job.units)
-    gap = next((d.value_m for d in shape.dimensions if d.name == "gap"), 0.0)
-    return "Gap", length(gap, job.units) if gap else "none"
+        leg = length(found.plan.wanted_leg_m, job.units)
+        if job.edges.leg2_m is not None:
+            leg = f"{units.show(found.plan.wanted_leg_m, 'leg', job.units)} × " + length(
+                job.edges.leg2_m, job.units
+            )
+        return "Leg", leg
+    if job.is_round:
+        return "Hole", length(hole_m(job), job.units)
+    if not shape.complete:
+        return "Throat", length(shape.throat_m, job.units)
+    return "Gap", length(shape.gap_m, job.units) if shape.gap_m else "none"
+
+
+def _joint_name(found: DialIn) -> str:
+    edges, name = found.job.edges, JOINT_NAMES[found.job.joint]
+    if found.job.joint == "corner" and edges.corner != "open":
+        return "Half-open corner" if edges.corner == "half" else "Closed corner"
+    return f"{name} {edges.skew_deg:g}°" if edges.skew_deg != 90 else name
 
 
 def wire_name(found: DialIn) -> str:
@@ -75,7 +99,7 @@ def job_card(found: DialIn) -> JobCard:
         return units.show(dimension.value_m, "leg", job.units)
 
     drawing = draw_joint(found.plan.shape, write)
-    joint = f"{JOINT_NAMES[job.joint]}, {job.position_name}"
+    joint = f"{_joint_name(found)}, {job.position_name}"
     weld, size = _weld(found)
     rows = (
         ("Joint", joint),

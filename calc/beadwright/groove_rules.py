@@ -1,0 +1,145 @@
+"""What the codes say of grooves cut part way, of fillets on them, and of plugs and slots."""
+
+from __future__ import annotations
+
+from math import ceil
+
+from beadwright.errors import require_positive
+
+_IN = 0.0254
+_HAIR = 1e-9
+
+MINIMUM_THROAT_M = (
+    (1 / 4 * _IN, 1 / 8 * _IN),
+    (1 / 2 * _IN, 3 / 16 * _IN),
+    (3 / 4 * _IN, 1 / 4 * _IN),
+    (3 / 2 * _IN, 5 / 16 * _IN),
+    (9 / 4 * _IN, 3 / 8 * _IN),
+    (6 * _IN, 1 / 2 * _IN),
+    (float("inf"), 5 / 8 * _IN),
+)
+"""Thinner part up to [m], least effective throat of a groove cut part way [m].
+
+Source: AISC 360 Table J2.3.
+"""
+
+LOST_M = 1 / 8 * _IN
+"""What a narrow bevel loses of its depth out of position [m]. Source: AISC 360 Table J2.1."""
+
+FULL_FILL_M = 5 / 8 * _IN
+"""Up to this a hole is filled level with the plate [m]. Source: AISC 360 J2.3b."""
+
+
+def minimum_throat(thinner_m: float) -> float:
+    """Return the least effective throat of a groove cut part way [m].
+
+    Source: AISC 360 Table J2.3.
+
+    Args:
+        thinner_m: Thickness of the thinner part, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(thinner_m=thinner_m)
+    return next(least for limit, least in MINIMUM_THROAT_M if thinner_m <= limit + _HAIR)
+
+
+def lost_depth(angle_deg: float, out_of_position: bool) -> float:
+    """Return what the effective throat lacks of the depth of the groove [m].
+
+    Source: AISC 360 Table J2.1, gas metal arc: from 60° nothing; 45° bevel nothing flat and
+    horizontal, 1/8 in vertical and overhead. Under 45° the table is silent; 1/8 in is taken
+    off in any position (common practice).
+
+    Args:
+        angle_deg: Groove angle, above zero [°].
+        out_of_position: True for vertical and overhead [-].
+
+    Raises:
+        OutOfRangeError: If the angle is not above zero.
+    """
+    require_positive(angle_deg=angle_deg)
+    if angle_deg >= 60 - _HAIR:
+        return 0.0
+    return LOST_M if out_of_position or angle_deg < 45 - _HAIR else 0.0
+
+
+def fillet_on_groove(upright_m: float) -> float:
+    """Return the leg of the fillet that covers a groove in a tee [m].
+
+    Source: AWS D1.1, notes to the prequalified joints (second-hand): a quarter of the plate
+    prepared, but no more than 3/8 in is asked.
+
+    Args:
+        upright_m: Thickness of the plate prepared, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(upright_m=upright_m)
+    return min(upright_m / 4, 3 / 8 * _IN)
+
+
+def least_hole(plate_m: float) -> float:
+    """Return the least diameter of a plug's hole, or width of a slot [m].
+
+    Source: AISC 360 J2.3b: thickness of the part with the hole plus 5/16 in, rounded up to the
+    next odd 1/16 in (the rounding from memory).
+
+    Args:
+        plate_m: Thickness of the part with the hole, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(plate_m=plate_m)
+    sixteenths = ceil((plate_m + 5 / 16 * _IN) / (_IN / 16) - 1e-6)
+    return (sixteenths + (sixteenths + 1) % 2) * _IN / 16
+
+
+def largest_hole(plate_m: float, fill_m: float) -> float:
+    """Return the largest diameter of a plug's hole, or width of a slot [m].
+
+    Source: AISC 360 J2.3b: the least plus 1/8 in, or 2¼ times the thickness of the weld,
+    whichever is greater.
+
+    Args:
+        plate_m: Thickness of the part with the hole, above zero [m].
+        fill_m: Thickness of the weld, above zero [m].
+
+    Raises:
+        OutOfRangeError: If a length is not above zero.
+    """
+    require_positive(fill_m=fill_m)
+    return max(least_hole(plate_m) + 1 / 8 * _IN, 9 / 4 * fill_m)
+
+
+def least_fill(plate_m: float) -> float:
+    """Return how deep a hole must be filled [m].
+
+    Source: AISC 360 J2.3b: to 5/8 in full; over it half the thickness, at least 5/8 in.
+
+    Args:
+        plate_m: Thickness of the part with the hole, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(plate_m=plate_m)
+    return plate_m if plate_m <= FULL_FILL_M + _HAIR else max(plate_m / 2, FULL_FILL_M)
+
+
+def longest_slot(fill_m: float) -> float:
+    """Return the longest slot [m].
+
+    Source: AISC 360 J2.3b, from memory: ten times the thickness of the weld.
+
+    Args:
+        fill_m: Thickness of the weld, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(fill_m=fill_m)
+    return 10 * fill_m
