@@ -8,16 +8,17 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.aims import AIMS
 from beadwright.dial_in import DialIn
-from beadwright.fillets import minimum_leg, usual_convexity
 from beadwright.gas_flow import NOZZLES
 from beadwright.gases import GASES
+from beadwright.joint_entries import JOINT_KEYS, entries_of
+from beadwright.joints import FILLETS, JOINTS, JointKind
 from beadwright.positions import POSITIONS
-from beadwright.preparations import SQUARE_REINFORCEMENT_M
 from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
 from beadwright.units import System
 from beadwright.wires import METRIC_NAMES, WIRE_TYPES
-from beadwright_site.pages.job_card import JOINT_NAMES, length
+from beadwright_site.pages.job_card import JOINT_NAMES
+from beadwright_site.pages.joint_form import joint_blanks, name_on
 from beadwright_site.pages.typed import MEASURED, unit_text
 
 LENGTHS = frozenset({"length", "leg", "tip_to_work"})
@@ -46,6 +47,7 @@ class Field:
         fractions: True if shop fractions help in typing it.
         options: Choices; empty for a text entry.
         errors: What was wrong.
+        hidden: True if this joint does not ask it.
     """
 
     key: str
@@ -56,6 +58,7 @@ class Field:
     fractions: bool
     options: tuple[Option, ...]
     errors: tuple[str, ...]
+    hidden: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,14 +70,16 @@ class Group:
 
 
 GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("Joint", ("joint", "plate", "plate2", "leg", "gap", "reinforcement", "position")),
+    ("Joint", ("joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "angle", "root_face",
+               "gap", "depth", "depth2", "backing", "hole", "slot_length", "reinforcement",
+               "position")),
     ("Wire and gas", ("wire", "dia", "gas", "nozzle", "transfer")),
     ("By hand: blank means ours", ("wfs", "volts", "travel", "ctwd")),
     ("Torch, machine, job", ("travel_by", "machine_amps", "machine_volts", "weld_length", "welds")),
     ("Set it for", ("aim",)),
     ("Written procedure: volts × amps ÷ travel", ("heat_min", "heat_max")),
     ("Show in", ("units",)),
-)
+)  # fmt: skip
 """The form's order. Every key of ``schemas.DEFAULTS`` is in it once."""
 
 LABELS: Mapping[str, str] = {
@@ -82,8 +87,18 @@ LABELS: Mapping[str, str] = {
     "joint": "Kind",
     "plate": "Plate lying down",
     "plate2": "Other plate",
+    "corner": "Edges",
+    "skew": "Angle between the plates",
     "leg": "Leg",
+    "leg2": "Leg up the other plate",
     "gap": "Gap",
+    "angle": "Groove angle",
+    "root_face": "Root face",
+    "depth": "Depth of groove",
+    "depth2": "Depth, second side",
+    "backing": "Backing",
+    "hole": "Hole",
+    "slot_length": "Slot length",
     "reinforcement": "Crown",
     "position": "Position",
     "wire": "Wire",
@@ -100,6 +115,7 @@ LABELS: Mapping[str, str] = {
     "ctwd": "Tip to work",
     "travel": "Travel",
     "weld_length": "Length of one weld",
+    "pitch": "Centre to centre",
     "welds": "Welds in the job",
     "machine_amps": "Machine's most amps",
     "machine_volts": "Machine's most volts",
@@ -112,6 +128,11 @@ def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str,
         return (("us", "US", "in, lb, ft³/h"), ("si", "Metric", "mm, kg, L/min"))
     if key == "joint":
         return [(name, word, "") for name, word in JOINT_NAMES.items()]
+    if key == "corner":
+        return (("open", "Open", "edge to edge"), ("half", "Half open", "half covered"),
+                ("closed", "Closed", "edge covered"))  # fmt: skip
+    if key == "backing":
+        return [(name, name.capitalize(), "") for name in ("none", "steel", "copper", "ceramic")]
     if key == "position":
         return [
             (place.name(fillet), place.name(fillet),
@@ -150,6 +171,8 @@ def _chosen(found: DialIn) -> dict[str, str]:
     return {
         "units": job.units,
         "joint": job.joint,
+        "corner": job.edges.corner,
+        "backing": job.edges.backing,
         "position": job.position_name,
         "wire": job.wire.type.name,
         "dia": job.wire.size,
@@ -166,15 +189,7 @@ def _blanks(found: DialIn) -> dict[str, str]:
     words = {"plate2": "the same", "heat_min": "no limit", "heat_max": "no limit"}
     for key, most in (("machine_amps", job.machine_amps_a), ("machine_volts", job.machine_volts_v)):
         words[key] = "no limit" if most is None else f"your shop's: {most:g}"
-    if job.is_fillet:
-        least = length(minimum_leg(job.thinner_m), job.units)
-        words |= {"leg": f"code's least, {least}", "gap": "tight"}
-        crown = usual_convexity(found.plan.shape.leg_m)
-    else:
-        gaps = [d.value_m for d in found.plan.shape.dimensions if d.name == "gap"]
-        words |= {"leg": "fillets only", "gap": length(gaps[0], job.units) if gaps else "none"}
-        crown = SQUARE_REINFORCEMENT_M
-    words["reinforcement"] = f"the usual, {units.show(crown, 'leg', job.units)}"
+    words |= joint_blanks(job, found.plan.shape)
     for key, quantity in zip(("wfs", "volts", "travel", "ctwd"), found.settings.all(), strict=True):
         if quantity.value is not None and not quantity.by_hand:
             words[key] = f"ours: {units.show(quantity.value, quantity.measure, job.units)}"
@@ -191,6 +206,15 @@ def _options(key: str, wanted: str, system: System, fillet: bool) -> tuple[Optio
         # What cannot be taken stays in the form until it is changed.
         options.append(Option(wanted, units.short(wanted), "not known", True))
     return tuple(options)
+
+
+def _joint_of(typed: Mapping[str, str]) -> tuple[JointKind, bool, frozenset[str]]:
+    """The joint typed (a tee if none is known), whether its positions are a fillet's, its keys."""
+    wanted = typed.get("joint", "").strip().lower()
+    joint = next((kind for kind in JOINTS if kind == wanted), JOINTS[0])
+    corner = typed.get("corner", "").strip().lower()
+    closed = joint == "corner" and corner == "closed"
+    return joint, joint in FILLETS and not closed, entries_of(joint, corner)
 
 
 def job_form(
@@ -210,20 +234,21 @@ def job_form(
     wrong = errors or {}
     chosen = _chosen(found) if found is not None else {}
     blanks = _blanks(found) if found is not None else {}
-    fillet = typed.get("joint", DEFAULTS["joint"]).strip().lower() != "square"
+    joint, fillet, asked = _joint_of(typed)
 
     def field(key: str) -> Field:
         value = chosen.get(key) or typed.get(key) or DEFAULTS[key]
         measure = MEASURED.get(key, "")
         return Field(
             key,
-            LABELS[key],
+            name_on(joint, key, LABELS[key]),
             value,
             blanks.get(key, ""),
             unit_text(measure, system) if measure else "",
             measure in LENGTHS,
             _options(key, value, system, fillet),
             tuple(wrong.get(key, ())),
+            key in JOINT_KEYS and key not in asked and not wrong.get(key),
         )
 
     return tuple(Group(title, tuple(map(field, keys))) for title, keys in GROUPS)
