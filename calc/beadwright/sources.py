@@ -5,7 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright import sources_gas, sources_heat, sources_process, sources_shop, sources_strength
+from beadwright import (
+    sources_gas,
+    sources_heat,
+    sources_joints,
+    sources_process,
+    sources_shop,
+    sources_strength,
+)
 from beadwright.errors import UnknownEntryError
 from beadwright.source import Row, Source
 
@@ -19,6 +26,7 @@ _TABLES = (
     sources_heat.ROWS,
     sources_process.ROWS,
     sources_gas.ROWS,
+    sources_joints.ROWS,
     sources_shop.ROWS,
     sources_strength.ROWS,
     _GENERAL,
