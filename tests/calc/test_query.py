@@ -90,7 +90,7 @@ LENGTH_RANGE = "outside 30ga to 4in: sheet of 30 gauge to plate of 4 in"
         ("gap=1/4in", "gap",
          "1/4in is outside 0in to 3/16in: AWS D1.1 7.21.1 lets no fillet be welded over more"),
         ("gap=-1mm", "gap",
-         "-1mm is outside 0in to 3/16in: AWS D1.1 7.21.1 lets no fillet be welded over more"),
+         "-1mm is outside 0in to 1/2in: no detail opens a root wider"),
         ("reinforcement=1in", "reinforcement",
          "1in is outside 0in to 3/16in: no code accepts a higher crown"),
         ("wfs=2000in/min", "wfs",
@@ -112,7 +112,8 @@ LENGTH_RANGE = "outside 30ga to 4in: sheet of 30 gauge to plate of 4 in"
         ("welds=8.5", "welds", "“8.5” is not a count; use a whole number 1 to 1000000"),
         ("welds=-8", "welds", "“-8” is not a count; use a whole number 1 to 1000000"),
         ("welds=٨", "welds", "“٨” is not a count; use a whole number 1 to 1000000"),
-        ("joint=knot", "joint", "“knot” is not one of tee, lap, corner, square"),
+        ("joint=knot", "joint", "“knot” is not one of tee, lap, corner, square, "
+         "v, double-v, bevel, double-bevel, tee-bevel, tee-double-bevel, plug, slot"),
         ("units=metric", "units", "“metric” is not one of us, si"),
         ("transfer=dip", "transfer", "“dip” is not one of auto, short, spray, pulse"),
         ("travel_by=foot", "travel_by", "“foot” is not one of hand, track, robot"),
