@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
+from types import MappingProxyType
 
 from beadwright.heat import THIN_M, burn_through_current, fusion_current
 from beadwright.job import Job
@@ -15,6 +16,14 @@ from beadwright.transfer import (
     Transfer,
     globular_current,
     transition_current,
+)
+from beadwright.wires import Kind
+
+_TRANSITION_SOURCE: Mapping[Kind, str] = MappingProxyType(
+    {"solid": "mig-handbook-1-2", "metal-cored": "e70c-sheet", "flux-cored": "fcaw-deposition"}
+)
+_TOP_SOURCE: Mapping[Kind, str] = MappingProxyType(
+    {"solid": "equipment-sheet", "metal-cored": "e70c-sheet", "flux-cored": "fcaw-deposition"}
 )
 
 
@@ -41,8 +50,10 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         return
     if transfer == "spray":
         least = transition_current(wire, job.gas)
-        text = f"below {least:.0f} A this wire drops out of spray"
-        yield Limit("transition", text, low=least, source="mig-handbook-1-2")
+        flux = wire.kind == "flux-cored"
+        does = "this wire's drops grow coarse" if flux else "this wire drops out of spray"
+        source = _TRANSITION_SOURCE[wire.kind]
+        yield Limit("transition", f"below {least:.0f} A {does}", low=least, source=source)
     elif transfer == "globular":
         least = max(short_low, globular_current(wire, job.gas))
         text = f"below {least:.0f} A this wire still short circuits"
@@ -51,7 +62,7 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         text = f"below {short_low:.0f} A even pulse stubs this wire"
         yield Limit("pulse-low", text, low=short_low)
     top = OPEN_TOP_A[wire.kind, wire.size]
-    source = "equipment-sheet" if wire.kind == "solid" else "e70c-sheet"
+    source = _TOP_SOURCE[wire.kind]
     yield Limit("wire-top", f"{top:.0f} A is this wire's usual top", high=top, source=source)
 
 

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import ceil, inf
+from types import MappingProxyType
 
 from beadwright.current_limits import current_limits
 from beadwright.deposition import deposition_efficiency, feed_for_travel
@@ -40,6 +42,9 @@ MOST_PASSES = 150
 _SIZE_SLACK = 1.03
 """So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
 
+_ASKED: Mapping[Transfer, str] = MappingProxyType(
+    {"short": "short circuit", "spray": "spray", "pulse": "pulse"}
+)
 _HEAT = ("plate-heat", "heat-max", "heat-min")
 
 
@@ -89,24 +94,22 @@ class Plan:
 def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
     """Return the mode planned, why, and why it cannot be held (empty if it can).
 
-    Source: ``transfer.spray_refused``; thin plate short-circuited, thick plate sprayed where wire,
-    gas and position carry it: common practice.
+    Source: ``transfer.transfer_refused``; thin plate short-circuited, thick plate sprayed where
+    wire, gas and position carry it, metal-cored wire out of position pulsed: common practice.
 
     Args:
         job: The job [-].
     """
-    if job.wire.kind == "flux-cored":
+    wire, gas, position = job.wire, job.gas, job.position
+    if wire.kind == "flux-cored":
         asked: Transfer = "spray" if job.transfer == "auto" else job.transfer
-        refused = transfer_refused(job.wire, job.gas, job.position, asked)
+        refused = transfer_refused(wire, gas, position, asked)
         return "spray", "the one mode of this wire", refused
-    refusal = spray_refused(job.wire, job.gas, job.position)
-    wrong_gas = gas_refused(job.wire, job.gas)
-    if job.transfer == "spray":
-        return "spray", "you asked for spray", refusal or wrong_gas
-    if job.transfer == "short":
-        return "short", "you asked for short circuit", wrong_gas
-    if job.transfer == "pulse":
-        return "pulse", "you asked for pulse", spray_refused(job.wire, job.gas) or wrong_gas
+    if job.transfer != "auto":
+        reason = f"you asked for {_ASKED[job.transfer]}"
+        why = spray_refused(wire, gas, position) if job.transfer == "spray" else ""
+        return job.transfer, reason, why or transfer_refused(wire, gas, position, job.transfer)
+    wrong_gas = gas_refused(wire, gas)
     if wrong_gas:
         return "short", wrong_gas, wrong_gas
     if job.thinner_m < SHORT_BELOW_M:
@@ -117,10 +120,14 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         and (job.gap_m is None or job.gap_m > 0)
     ):
         return "short", "spray falls through an open gap", ""
-    least = transition_current(job.wire, job.gas)
+    refusal = spray_refused(wire, gas, position)
+    thick = job.thinner_m > COLD_LAP_M * 1.001
+    if wire.kind == "metal-cored" and not position.sprays and thick:
+        return "pulse", f"metal-cored wire wants pulse {position.lie}", spray_refused(wire, gas)
+    least = transition_current(wire, gas)
     if not refusal and (job.thinner_m >= THIN_M or least < burn_through_current(job.thinner_m)):
         return "spray", "wire, gas and position carry it", ""
-    if job.gas.co2 == 1 and job.position.sprays and job.thinner_m > COLD_LAP_M:
+    if gas.co2 == 1 and position.sprays and thick:
         return "globular", f"{refusal}, and the plate is too thick for short circuit", ""
     return "short", refusal or "this wire would burn through in spray", ""
 
@@ -147,15 +154,11 @@ def make_plan(job: Job) -> Plan:
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
     shorts = job.wire.kind != "flux-cored"
-    if shorts and job.transfer == "auto" and transfer == "spray" and not _holds(job, plan):
+    if shorts and job.transfer == "auto" and transfer == "spray" and not plan.open:
         cooler = _plan_for(job, "short", "spray leaves no room on this joint", "")
-        if _holds(job, cooler):
+        if cooler.open:
             return cooler
     return plan
-
-
-def _holds(_: Job, plan: Plan) -> bool:
-    return plan.open
 
 
 def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:

@@ -11,6 +11,7 @@ from beadwright.job import Job
 from beadwright.joint_remarks import joint_remarks
 from beadwright.outcome import Outcome, Settings
 from beadwright.plan import COLD_LAP_M, Plan
+from beadwright.published_range import published_notes
 from beadwright.results import Note
 from beadwright.size_limits import bead_room
 from beadwright.technique import least_shade
@@ -44,6 +45,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
         *_laid(job, plan, outcome),
         *_mode(job, plan, outcome),
         *_cautions(job, outcome),
+        *published_notes(job.wire, outcome.current.value if outcome is not None else None),
     ]
     return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
 
