@@ -14,7 +14,7 @@ MOST_KEYS = 300
 
 
 def split_query(query: str) -> dict[str, str]:
-    """Return the keys and values of a query string; the last of a repeated key holds.
+    """Return the keys and values of a query string; the last of a repeated key that is not blank.
 
     Args:
         query: With or without the leading ``?`` [-].
@@ -27,7 +27,11 @@ def split_query(query: str) -> dict[str, str]:
     except ValueError as error:
         message = f"This address has more than {MOST_KEYS} entries."
         raise FieldErrors({"query": [message]}) from error
-    return {key.strip(): value.strip() for key, value in pairs}
+    found: dict[str, str] = {}
+    for key, value in ((key.strip(), value.strip()) for key, value in pairs):
+        if value or key not in found:  # a form's blank line takes nothing back
+            found[key] = value
+    return found
 
 
 def messages_of(error: ValidationError) -> dict[str, list[str]]:

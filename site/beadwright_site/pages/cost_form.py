@@ -17,6 +17,7 @@ from beadwright.demo_prices import INVENTED
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
+from beadwright_site.pages.gas_entry import gas_entry
 from beadwright_site.pages.job_form import Field, job_form
 from beadwright_site.pages.kept import keep_name, way_buys
 from beadwright_site.pages.labels import LABELS
@@ -142,6 +143,8 @@ def _of_way(form: Form, prefix: str, field: Field) -> Entry:
     if not prefix:
         return of_field(field)
     key = prefix + field.key
+    if field.key == "gas":
+        return gas_entry(form, key, field.label, "" if form.defaults.get(key) else "As A")
     if field.options:
         choices = [(o.value, o.word, o.under) for o in field.options]
         blank = "" if form.defaults.get(key) else "As A"

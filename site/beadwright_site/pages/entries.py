@@ -15,7 +15,8 @@ from beadwright.errors import FieldErrors
 from beadwright.fields import Measured
 from beadwright.queries import split_query
 from beadwright.units import System
-from beadwright_site.pages.job_form import LENGTHS, Field, Option
+from beadwright_site.pages.job_form import LENGTHS, Field
+from beadwright_site.pages.option import Option
 from beadwright_site.pages.typed import LONGEST_ECHO, MEASURED, unit_text
 
 _BARE = re.compile(r"^(?:[$€£¥₹]|[A-Z]{3}\b)?\s*([\d\s.,/-]*\d)$", re.ASCII)
@@ -38,6 +39,7 @@ class Entry:
         errors: What was wrong.
         keep: Name the phone keeps it under, or empty.
         tag: Whose figure a blank is: ``invented``, ``kept``, or empty.
+        other: What stands in the line for a choice not offered; None where there is no such line.
     """
 
     key: str
@@ -51,6 +53,7 @@ class Entry:
     errors: tuple[str, ...]
     keep: str
     tag: str
+    other: str | None = None
 
     @property
     def id(self) -> str:
@@ -111,6 +114,7 @@ class Form:
         blank: str = "",
         options: tuple[Option, ...] = (),
         words: bool = False,
+        other: str | None = None,
     ) -> Entry:
         """Return an entry.
 
@@ -120,6 +124,7 @@ class Form:
             blank: What a blank means where no figure stands in.
             options: Choices.
             words: True if it is a text.
+            other: What stands in the line for a choice not offered, if there is one.
         """
         value, measure = self.typed.get(key, ""), self.measures.get(key, "")
         stands = self.kept.get(key) or self.defaults.get(key) or blank
@@ -136,6 +141,7 @@ class Form:
             tuple(self.errors.get(key, ())),
             self.kept_as.get(key, ""),
             "" if value else tag,
+            other,
         )
 
     def choice(
@@ -165,7 +171,7 @@ class Form:
 def of_field(field: Field, keep: str = "") -> Entry:
     """Return an entry of the job's own form."""
     return Entry(field.key, field.label, field.value, field.blank, field.unit, False,
-                 field.fractions, field.options, field.errors, keep, "")  # fmt: skip
+                 field.fractions, field.options, field.errors, keep, "", field.other)  # fmt: skip
 
 
 @cache

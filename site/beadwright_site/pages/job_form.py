@@ -9,7 +9,6 @@ from beadwright import units
 from beadwright.aims import AIMS
 from beadwright.dial_in import DialIn
 from beadwright.gas_flow import NOZZLES
-from beadwright.gases import GASES
 from beadwright.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joints import FILLETS, JOINTS, JointKind
 from beadwright.positions import POSITIONS
@@ -17,21 +16,13 @@ from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
 from beadwright.units import System
 from beadwright.wires import METRIC_NAMES, WIRE_TYPES
+from beadwright_site.pages.gas_options import gas_options
 from beadwright_site.pages.job_card import JOINT_NAMES
 from beadwright_site.pages.joint_form import joint_blanks, name_on
+from beadwright_site.pages.option import Option
 from beadwright_site.pages.typed import MEASURED, unit_text
 
 LENGTHS = frozenset({"length", "leg", "tip_to_work"})
-
-
-@dataclass(frozen=True, slots=True)
-class Option:
-    """One choice: the value sent, the word, a word under it."""
-
-    value: str
-    word: str
-    under: str
-    chosen: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +39,7 @@ class Field:
         options: Choices; empty for a text entry.
         errors: What was wrong.
         hidden: True if this joint does not ask it.
+        other: What stands in the line for a choice not offered; None where there is no such line.
     """
 
     key: str
@@ -59,6 +51,7 @@ class Field:
     options: tuple[Option, ...]
     errors: tuple[str, ...]
     hidden: bool = False
+    other: str | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,8 +144,6 @@ def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str,
             )
             for inch, mm in METRIC_NAMES.items()
         ]
-    if key == "gas":
-        return [(gas.name, gas.name, gas.iso_group) for gas in GASES.values()]
     if key == "nozzle":
         return [("", "Ours", "by current"), *((n, n.removesuffix("in"), "") for n in NOZZLES)]
     if key == "transfer":
@@ -239,6 +230,9 @@ def job_form(
     def field(key: str) -> Field:
         value = chosen.get(key) or typed.get(key) or DEFAULTS[key]
         measure = MEASURED.get(key, "")
+        options, other = _options(key, value, system, fillet), None
+        if key == "gas":
+            options, other = gas_options(value)
         return Field(
             key,
             name_on(joint, key, LABELS[key]),
@@ -246,9 +240,10 @@ def job_form(
             blanks.get(key, ""),
             unit_text(measure, system) if measure else "",
             measure in LENGTHS,
-            _options(key, value, system, fillet),
+            options,
             tuple(wrong.get(key, ())),
             key in JOINT_KEYS and key not in asked and not wrong.get(key),
+            other,
         )
 
     return tuple(Group(title, tuple(map(field, keys))) for title, keys in GROUPS)

@@ -13,6 +13,7 @@ from beadwright.shop_page import DEFAULTS as SHOP
 from beadwright.shop_page import DEMO_RATED, ShopSchema
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of
+from beadwright_site.pages.gas_entry import gas_entry
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.kept import (
     BOUGHT,
@@ -112,9 +113,12 @@ def _group(
 def _usual(form: Form, system: System) -> Iterator[Entry]:
     fields = {f.key: f for group in job_form({}, system) for f in group.fields}
     for name, key in USUAL.items():
+        blank = "" if name in form.typed else JOB[key]
+        if key == "gas":
+            yield gas_entry(form, name, LABELS[name], blank)
+            continue
         choices = [(o.value, o.word, o.under) for o in fields[key].options]
-        made = form.choice(name, LABELS[name], choices, "" if name in form.typed else JOB[key])
-        yield made
+        yield form.choice(name, LABELS[name], choices, blank)
     units = [(o.value, o.word, o.under) for o in fields["units"].options]
     yield form.choice("units", LABELS["units"], units)
 

@@ -1,4 +1,6 @@
 // @ts-check
+import "./other_mix.js";
+
 const BARE = /^[\d\s.,/-]+$/;
 
 /** The form as a query and back. It is looked up anew each time: its content is morphed. */
