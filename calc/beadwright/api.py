@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from beadwright.cost_page import CostAnswer
     from beadwright.heat_page import HeatAnswer
     from beadwright.shop_page import ShopAnswer
+    from beadwright.strength_page import StrengthAnswer
     from beadwright.supplies_page import SuppliesAnswer
 
 Kept = Mapping[str, Any] | None
@@ -154,6 +155,18 @@ def _heat_report(found: HeatAnswer) -> dict[str, Any]:
     return {"answer": heat_report(found)}
 
 
+def _strength(text: str, kept: Kept) -> StrengthAnswer:
+    from beadwright.strength_page import strength_answer
+
+    return strength_answer(text, kept)
+
+
+def _strength_report(found: StrengthAnswer) -> dict[str, Any]:
+    from beadwright.strength_report import strength_report
+
+    return {"answer": strength_report(found)}
+
+
 @dataclass(frozen=True, slots=True)
 class Page:
     """How a page is answered.
@@ -175,6 +188,7 @@ PAGES: Mapping[str, Page] = MappingProxyType(
         "cost": Page(_cost, _cost_report, _cost_csv),
         "supplies": Page(_supplies, _supplies_report, _supplies_csv),
         "shop": Page(_shop, _shop_report),
+        "strength": Page(_strength, _strength_report),
         "heat": Page(_heat, _heat_report),
     }
 )
@@ -191,6 +205,8 @@ def answer(page: Literal["supplies"], query: str, kept: Kept = None) -> Supplies
 def answer(page: Literal["shop"], query: str, kept: Kept = None) -> ShopAnswer: ...
 @overload
 def answer(page: Literal["heat"], query: str, kept: Kept = None) -> HeatAnswer: ...
+@overload
+def answer(page: Literal["strength"], query: str, kept: Kept = None) -> StrengthAnswer: ...
 @overload
 def answer(page: str, query: str, kept: Kept = None) -> PageAnswer: ...
 def answer(page: str, query: str, kept: Kept = None) -> PageAnswer:

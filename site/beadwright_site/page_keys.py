@@ -11,10 +11,18 @@ from beadwright.cost_query import PREFIXES
 from beadwright.heat_query import DEFAULTS as HEAT
 from beadwright.schemas import DEFAULTS as JOB
 from beadwright.shop_page import DEFAULTS as SHOP
+from beadwright.strength_query import DEFAULTS as STRENGTH
 from beadwright.supplies_query import DEFAULTS as SUPPLIES
 
 DEFAULTS_OF: Mapping[str, Mapping[str, str]] = MappingProxyType(
-    {"dial_in": JOB, "cost": COST, "supplies": SUPPLIES, "heat": HEAT, "shop": SHOP}
+    {
+        "dial_in": JOB,
+        "cost": COST,
+        "supplies": SUPPLIES,
+        "heat": HEAT,
+        "strength": STRENGTH,
+        "shop": SHOP,
+    }
 )
 """Keys and defaults of each page, by endpoint."""
 

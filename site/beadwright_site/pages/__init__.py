@@ -21,6 +21,12 @@ def _cost(query: str, kept: Mapping[str, Any] | None, parts: Sequence[str] | Non
     return show_cost(query, kept, parts)
 
 
+def _strength(query: str, kept: Mapping[str, Any] | None, parts: Sequence[str] | None) -> Shown:
+    from beadwright_site.pages.strength import show_strength
+
+    return show_strength(query, kept, parts)
+
+
 def _supplies(query: str, kept: Mapping[str, Any] | None, parts: Sequence[str] | None) -> Shown:
     from beadwright_site.pages.supplies import show_supplies
 
@@ -40,6 +46,13 @@ def _heat(query: str, kept: Mapping[str, Any] | None, parts: Sequence[str] | Non
 
 
 PAGES: Mapping[str, ShowPage] = MappingProxyType(
-    {"dial-in": show_dial_in, "cost": _cost, "supplies": _supplies, "shop": _shop, "heat": _heat}
+    {
+        "dial-in": show_dial_in,
+        "cost": _cost,
+        "supplies": _supplies,
+        "shop": _shop,
+        "heat": _heat,
+        "strength": _strength,
+    }
 )
 """Pages by name."""
