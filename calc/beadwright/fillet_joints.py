@@ -9,6 +9,7 @@ from beadwright.errors import OutOfRangeError, require_positive
 from beadwright.joints import (
     FILLETS,
     XY,
+    Angle,
     Dimension,
     JointKind,
     JointShape,
@@ -176,6 +177,11 @@ def fillet_joint(
         (*legs, *sizes),
         leg2_m=leg2,
         gap_m=gap_m,
+        angles=(
+            ()
+            if skew_deg == 90
+            else (Angle("skew", (0.0, 0.0), 0.0, skew_deg, 1.3 * max(leg_m, leg2)),)
+        ),
     )
 
 

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from dataclasses import dataclass
-from math import inf, radians, tan
+from math import cos, inf, radians, tan
 
 from beadwright.errors import OutOfRangeError, require_positive
 from beadwright.joints import (
     BUTTS,
     XY,
+    Angle,
     Dimension,
     JointKind,
     JointShape,
@@ -129,6 +131,7 @@ def groove_joint(
         complete=groove.complete,
         gouged=groove.complete and bool(depth2),
         backing=_backing(groove, thin) if groove.backed else (),
+        angles=tuple(_angles(groove, thin, crown_m)),
     )
 
 
@@ -247,8 +250,25 @@ def _dimensions(
     if groove.gap_m > 0:
         found.append(Dimension("gap", (-half, -thin), (half, -thin), groove.gap_m))
     if groove.depth2_m == 0 and not groove.complete:
-        found.append(Dimension("depth", (0.0, -groove.depth_m), (0.0, 0.0), groove.depth_m))
+        edge = half + groove.depth_m * groove.slopes[1]
+        found.append(Dimension("depth", (edge, -groove.depth_m), (edge, 0.0), groove.depth_m))
     if top.crown_m > 0 and groove.kind == "square":
         right = top.face[0]
         found.append(Dimension("reinforcement", right, (right[0], top.crown_m), top.crown_m))
     return tuple(found)
+
+
+def _angles(groove: Groove, thin: float, crown: float) -> Iterator[Angle]:
+    if not groove.angle_deg:
+        return
+    half, depth, wide = groove.gap_m / 2, groove.depth_m, groove.angle_deg
+    above = max(2 * crown, 0.2 * thin)
+    if groove.kind in ("v", "double-v"):
+        turn = wide / 2
+        below = depth + half / tan(radians(turn))
+        vertex, low, high = (0.0, -below), 90 - turn, 90 + turn
+    else:
+        turn, below = wide, depth
+        vertex, low, high = (-half, -depth), 90.0, 90 + wide
+    radius = min((below + above) / cos(radians(turn)), 1.5 * (below + above))
+    yield Angle("angle", vertex, low, high, radius)

@@ -56,6 +56,30 @@ class Dimension:
 
 
 @dataclass(frozen=True, slots=True)
+class Angle:
+    """One angle of a shop print.
+
+    Attributes:
+        name: What it is: angle (of the groove) or skew.
+        vertex: Where its legs meet [m].
+        from_deg: Direction of one leg, counter-clockwise from x [°].
+        to_deg: Direction of the other [°].
+        radius_m: Where the arc is drawn, outside the weld [m].
+    """
+
+    name: str
+    vertex: XY
+    from_deg: float
+    to_deg: float
+    radius_m: float
+
+    @property
+    def value_deg(self) -> float:
+        """The angle written on it [°]."""
+        return self.to_deg - self.from_deg
+
+
+@dataclass(frozen=True, slots=True)
 class WeldRegion:
     """Weld metal laid from one side of a joint.
 
@@ -104,6 +128,7 @@ class JointShape:
         complete: True if the groove is welded through the plate.
         gouged: True if the root is gouged from the second side before that is welded.
         backing: Outline of a backing, or empty.
+        angles: What angles are dimensioned.
     """
 
     kind: JointKind
@@ -120,6 +145,7 @@ class JointShape:
     complete: bool = False
     gouged: bool = False
     backing: Polygon = ()
+    angles: tuple[Angle, ...] = ()
 
     @property
     def weld(self) -> Polygon:

@@ -10,6 +10,7 @@ from beadwright.groove_joints import BACKING_M, Groove
 from beadwright.joints import (
     TEE_GROOVES,
     XY,
+    Angle,
     Dimension,
     JointShape,
     Polygon,
@@ -99,6 +100,15 @@ def tee_groove_joint(
         complete=groove.complete,
         gouged=groove.complete and bool(groove.depth2_m),
         backing=_backing(groove, plate2_m) if groove.backed else (),
+        angles=(
+            Angle(
+                "angle",
+                (-groove.depth_m, groove.gap_m),
+                0.0,
+                groove.angle_deg,
+                groove.depth_m + 1.25 * max(leg_m, groove.depth_m * rise, 2 * crown_m),
+            ),
+        ),
     )
 
 

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
+from math import cos, radians, sin
 
-from beadwright.joints import XY, Dimension, JointShape, Polygon
+from beadwright.joints import XY, Angle, Dimension, JointShape, Polygon
 
 WIDTH, HEIGHT = 184.0, 136.0
 """The paper [px]."""
@@ -57,7 +58,8 @@ class JointDrawing:
         height: Of the paper [px].
         scale: Pixels a metre [px/m].
         plates: Outlines as SVG points.
-        weld: Outline as SVG points.
+        welds: Weld metal by side, first side first, as SVG points.
+        backing: Outline as SVG points, or empty.
         marks: Dimensions.
         whole: False if it is a detail: plate runs off the paper.
     """
@@ -66,9 +68,15 @@ class JointDrawing:
     height: float
     scale: float
     plates: tuple[str, ...]
-    weld: str
+    welds: tuple[str, ...]
+    backing: str
     marks: tuple[Mark, ...]
     whole: bool
+
+    @property
+    def weld(self) -> str:
+        """The first side's outline."""
+        return self.welds[0]
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +124,7 @@ def _fit(shape: JointShape, box: _Box, texts: Mapping[str, int]) -> tuple[_Paper
     top, bottom = (TOP_WITH_TEXT if side in texts else TOP_BARE for side in ("above", "below"))
     room = WIDTH - left - right, HEIGHT - top - bottom
     scale = min(room[0] / (box.right - box.left), room[1] / (box.top - box.bottom))
-    weld = _box((shape.weld,))
+    weld = _box(tuple(r.outline for r in shape.regions))
     least = LEAST_LEG / shape.leg_m if shape.leg_m > 0 else LEAST_FACE / shape.face_m
     least = min(least, room[1] / (weld.top - weld.bottom))
     middle = box
@@ -181,6 +189,30 @@ def _marks(
             yield draw(dimension, paper, side, write(dimension))
 
 
+def _arc_top(angle: Angle) -> XY:
+    """Where the arc's middle stands: its text is written over it [m]."""
+    turn = radians((angle.from_deg + angle.to_deg) / 2)
+    return (
+        angle.vertex[0] + angle.radius_m * cos(turn),
+        angle.vertex[1] + angle.radius_m * sin(turn),
+    )
+
+
+def _angle_mark(angle: Angle, paper: _Paper) -> Mark:
+    radius = angle.radius_m * paper.scale
+    ends: list[XY] = []
+    for turn in (radians(angle.from_deg), radians(angle.to_deg)):
+        x, y = angle.vertex
+        ends.append(paper.at((x + angle.radius_m * cos(turn), y + angle.radius_m * sin(turn))))
+    (x0, y0), (x1, y1) = ends
+    path = f"M{x0:.1f} {y0:.1f}A{radius:.1f} {radius:.1f} 0 0 0 {x1:.1f} {y1:.1f}"
+    x, y = paper.at(_arc_top(angle))
+    middle = (angle.from_deg + angle.to_deg) / 2
+    anchor = "start" if middle < 80 else "middle"
+    return Mark(angle.name, path, x + (4 if anchor == "start" else 0), y - 3,
+                anchor, f"{angle.value_deg:g}°")  # fmt: skip
+
+
 def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDrawing:
     """Return a joint fitted to the paper, one scale both ways.
 
@@ -188,20 +220,30 @@ def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDra
         shape: The joint [m].
         write: Gives a dimension its text.
     """
-    box = _box((*shape.plates, shape.weld))
-    # The legs are equal: one of them is dimensioned.
-    dimensions = tuple(d for d in shape.dimensions if d.value_m > 0 and d.name != "leg2")
+    outlines = tuple(r.outline for r in shape.regions)
+    arcs = tuple((_arc_top(angle),) for angle in shape.angles)
+    box = _box((*shape.plates, *outlines, *((shape.backing,) if shape.backing else ()), *arcs))
+    # Equal legs: one of them is dimensioned.
+    equal = shape.leg2_m in (0.0, shape.leg_m)
+    dimensions = tuple(
+        d for d in shape.dimensions if d.value_m > 0 and not (d.name == "leg2" and equal)
+    )
     texts: dict[str, int] = {}
     for dimension in dimensions:
         side = _side(dimension, box)
         texts[side] = max(texts.get(side, 0), len(write(dimension)))
+    if shape.angles:
+        texts.setdefault("above", 3)
     paper, whole = _fit(shape, box, texts)
+    marks = [*_marks(dimensions, paper, box, write)]
+    marks += [_angle_mark(a, paper) for a in shape.angles if _on_paper(paper.at(_arc_top(a)))]
     return JointDrawing(
         WIDTH,
         HEIGHT,
         paper.scale,
         tuple(paper.points(plate) for plate in shape.plates),
-        paper.points(shape.weld),
-        tuple(_marks(dimensions, paper, box, write)),
+        tuple(paper.points(outline) for outline in outlines),
+        paper.points(shape.backing) if shape.backing else "",
+        tuple(marks),
         whole,
     )
