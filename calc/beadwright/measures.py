@@ -167,6 +167,11 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
                     _unit("kN/mm", 1_000_000, 3),
                     (_unit("lbf/in", POUND_N / INCH_M, 0, "lb/in"), _unit("N/mm", 1000, 0),
                      _unit("kip/ft", 1000 * POUND_N / FOOT_M, 2), _unit("kN/m", 1000, 0))),
+            Measure("small_length", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+                    _unit("mm", MM_M, 2)),
+            Measure("inertia", "m⁴", _unit("in⁴", INCH_M**4, 2, "in4", "in^4"),
+                    _unit("cm⁴", (MM_M * 10)**4, 1, "cm4", "cm^4"),
+                    (_unit("mm⁴", MM_M**4, 0, "mm4", "mm^4"),)),
             Measure("stress", "Pa", _unit("ksi", 1000 * PSI_PA, 1),
                     _unit("MPa", 1_000_000, 0, "n/mm2"), (_unit("psi", PSI_PA, 0),)),
         )

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from beadwright import (
+    sources_distortion,
     sources_gas,
     sources_heat,
     sources_joints,
@@ -23,6 +24,7 @@ _GENERAL: tuple[Row, ...] = (
 )  # fmt: skip
 
 _TABLES = (
+    sources_distortion.ROWS,
     sources_heat.ROWS,
     sources_process.ROWS,
     sources_gas.ROWS,

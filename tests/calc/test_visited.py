@@ -26,6 +26,8 @@ from beadwright import (
 from tests.calc.reference_rows import read_rows, values_of
 
 MODULES = (
+    "angular", "camber", "distortion", "distortion_query", "published_forms", "shrinkage",
+    "welded_part",
     "arc", "burnoff", "burnoff_fit", "deposition", "fillets", "gas_effects", "gas_flow",
     "gas_groups", "gas_mix", "gas_notes", "gases", "heat", "joints", "limits",
     "operating", "positions", "technique", "transfer", "units", "wires",
@@ -68,6 +70,16 @@ def codes_run(work: Callable[[], object]) -> set[CodeType]:
 
 # Not reached by any printed row: the test that holds each.
 NAMED_TESTS = {
+    "distortion.Distortion.all": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
+    "distortion.Laid.fillet": "test_distortion.py::test_a_fillet_worked_by_hand",
+    "distortion.distortion_of": "test_distortion.py::test_a_fillet_worked_by_hand",
+    "distortion.distortions": "test_distortion.py::test_no_other_way_draws_a_tee_further",
+    "distortion.other_ways": "test_distortion.py::test_the_other_ways",
+    "distortion.repassed": "test_distortion.py::test_without_a_set_point_heat_is_left_out",
+    "distortion.resized": "test_distortion.py::test_without_a_set_point_heat_is_left_out",
+    "distortion_query.distortion_fields": "test_distortion.py::test_keys_have_words_and_fields",
+    "distortion_query.job_distortion": "test_distortion.py::test_demo_bracket_answers",
+    "published_forms.spread": "test_distortion.py::test_spread_of_forms",
     "arc.arc_length_m": "test_volts.py::test_arc_length_is_that_of_the_fit_and_held_within_bounds",
     "transfer.gas_refused": "test_transfer.py::test_metal_cored_wire_keeps_to_argon",
     "transfer.globular_current": "test_transfer.py::test_globular_without_a_low_end",

@@ -154,8 +154,8 @@ def _changes(site: _Site) -> Iterator[Change]:
             if type(op) in OPERATORS:
                 yield _set("op", OPERATORS[type(op)]())
         case ast.Compare(ops=ops):
-            for place, op in enumerate(ops):
-                for other in COMPARISONS.get(type(op), ()):
+            for place, compared in enumerate(ops):
+                for other in COMPARISONS.get(type(compared), ()):
                     yield _set_op(place, other)
         case ast.Name(id=name) if name in ENDS and isinstance(site.parent, ast.Call):
             yield _set("id", ENDS[name])

@@ -77,12 +77,14 @@ class Baseline:
         tests: Of each test, the same, the quickest test first.
         failing: Tests and rows that fail with nothing changed; left aside.
         libraries: Modules of other people the tests import.
+        at_import: Functions entered as modules are imported: what they make is a table.
     """
 
     rows: dict[int, list[str]] = field(default_factory=dict[int, list[str]])
     tests: dict[str, list[str]] = field(default_factory=dict[str, list[str]])
     failing: list[str] = field(default_factory=list[str])
     libraries: list[str] = field(default_factory=list[str])
+    at_import: list[str] = field(default_factory=list[str])
 
 
 class _Reached:
@@ -209,6 +211,9 @@ def measure(sources: Mapping[str, Path], folders: Sequence[str]) -> Baseline:
             for name, path in sources.items()
         }
         reached, baseline = _Reached(lay(trees)), Baseline()
+        for name in sources:
+            importlib.import_module(name)
+        at_import = sorted(reached.seen)
         reference = _reference()
         for place, row in enumerate(reference.ROWS):
             reached.start()
@@ -226,6 +231,7 @@ def measure(sources: Mapping[str, Path], folders: Sequence[str]) -> Baseline:
             "rows": baseline.rows,
             "tests": tests,
             "failing": baseline.failing,
+            "at_import": at_import,
             "libraries": [name for name in sys.modules if not name.startswith(ours)],
         }
 
@@ -234,7 +240,7 @@ def measure(sources: Mapping[str, Path], folders: Sequence[str]) -> Baseline:
         said = Path("mutation-said.txt").read_text(encoding="utf-8")
         raise RuntimeError(f"the tests do not run even with nothing changed: {said}")
     rows = {int(place): names for place, names in found["rows"].items()}
-    return Baseline(rows, found["tests"], found["failing"], found["libraries"])
+    return Baseline(rows, found["tests"], found["failing"], found["libraries"], found["at_import"])
 
 
 def preload(libraries: Sequence[str]) -> None:
@@ -263,10 +269,11 @@ def fate_of(module: str, path: Path, mutant: Mutant, baseline: Baseline) -> tupl
         mutant: The change.
         baseline: What the tests reach with nothing changed.
     """
-    rows = [n for n, seen in baseline.rows.items() if _reaches(seen, module, mutant.scope)]
-    tests = [n for n, seen in baseline.tests.items() if _reaches(seen, module, mutant.scope)]
     # A table may be read without a function of its module.
-    bare = not mutant.scope
+    bare = not mutant.scope or _reaches(baseline.at_import, module, mutant.scope)
+    scope = "" if bare else mutant.scope
+    rows = [n for n, seen in baseline.rows.items() if _reaches(seen, module, scope)]
+    tests = [n for n, seen in baseline.tests.items() if _reaches(seen, module, scope)]
     if bare:
         short = module.rpartition(".")[2]
         readers = {
