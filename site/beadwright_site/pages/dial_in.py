@@ -24,6 +24,7 @@ from beadwright_site.pages.facts import (
     origins,
     torch_facts,
 )
+from beadwright_site.pages.gas_facts import gas_lines
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.shown import Shown
@@ -126,6 +127,8 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
         "facts": lambda: {"main": main_facts(dialled)},
         "setup": lambda: {
+            "gas": dialled.job.gas,
+            "gas_lines": gas_lines(dialled.job.gas),
             "torch": torch_facts(dialled),
             "laid": laid_facts(dialled),
             "melted": melted_facts(dialled),

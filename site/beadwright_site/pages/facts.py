@@ -9,7 +9,8 @@ from beadwright import units
 from beadwright.dial_in import DialIn
 from beadwright.outcome import Outcome
 from beadwright.results import Quantity
-from beadwright.sources import SOURCES, Source
+from beadwright.source import Source
+from beadwright.sources import SOURCES
 from beadwright.technique import tip_position
 from beadwright.transfer import NAMES
 from beadwright.units import System
@@ -104,7 +105,16 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
         Fact("torch", wire.type.polarity, "polarity, wire positive"),
         Fact("torch", _capital(tip_position(found.plan.transfer)), "contact tip"),
         Fact("torch", _capital(wire.type.drive_roll), "drive roll"),
+        *_nozzle(found),
     )  # fmt: skip
+
+
+def _nozzle(found: DialIn) -> Iterator[Fact]:
+    outcome = found.outcome
+    if outcome is not None:
+        nozzle = outcome.flow.nozzle
+        bore = Quantity("Gas nozzle", "leg", nozzle.bore_m)
+        yield Fact("gas_flow", written(bore, found.job.units), "gas nozzle bore")
 
 
 def laid_facts(found: DialIn) -> tuple[Fact, ...]:
