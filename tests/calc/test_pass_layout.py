@@ -13,16 +13,9 @@ from beadwright.fillet_joints import fillet_joint
 from beadwright.fillets import usual_convexity
 from beadwright.groove_joints import Groove, groove_joint
 from beadwright.joints import JointShape, Polygon, WeldRegion, polygon_area
-from beadwright.pass_layout import (
-    BeadLimits,
-    Layer,
-    Slot,
-    fewest_layers,
-    frame_of,
-    holds,
-    layers_of_count,
-    slots_of,
-)
+from beadwright.pass_frame import frame_of
+from beadwright.pass_layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
+from beadwright.pass_layout import Slot, slots_of
 from beadwright.plug_slot import plug_joint
 
 IN = 0.0254
