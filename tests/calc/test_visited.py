@@ -28,9 +28,9 @@ from tests.calc.reference_rows import read_rows, values_of
 MODULES = (
     "angular", "camber", "distortion", "distortion_query", "published_forms", "shrinkage",
     "welded_part",
-    "arc", "burnoff", "burnoff_fit", "deposition", "fillets", "gas_effects", "gas_flow",
+    "arc", "burnoff", "burnoff_fit", "deposition", "dilution", "fillets", "gas_effects", "gas_flow",
     "gas_groups", "gas_mix", "gas_notes", "gases", "heat", "joints", "limits",
-    "operating", "positions", "technique", "transfer", "units", "wires",
+    "melted", "operating", "penetration", "positions", "technique", "transfer", "units", "wires",
 )  # fmt: skip
 HERE = Path(__file__).parent
 ROWS = read_rows()
@@ -111,6 +111,10 @@ NAMED_TESTS = {
     "operating.extension": "test_operating.py::test_extension_is_what_the_arc_leaves",
     "transfer.edges": "test_transfer.py::test_edges_are_those_of_the_windows",
     "transfer.transfer_at": "test_transfer.py::test_the_mode_at_published_points",
+    "penetration.fit_constant": "test_penetration.py::test_the_constant_is_the_mean_of_the_beads",
+    "penetration.measured_over_formed":
+        "test_penetration.py::test_beads_stand_within_the_band_as_said",
+    "penetration.refused": "test_penetration.py::test_refusals_come_from_one_place",
     "units.short": "test_units.py::test_long_input_is_cut_in_messages",
     "units.quoted": "test_units.py::test_long_input_is_cut_in_messages",
     "units.fraction_text": "test_units.py::test_shop_fractions",
