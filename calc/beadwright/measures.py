@@ -172,7 +172,7 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
             Measure("inertia", "m⁴", _unit("in⁴", INCH_M**4, 2, "in4", "in^4"),
                     _unit("cm⁴", (MM_M * 10)**4, 1, "cm4", "cm^4"),
                     (_unit("mm⁴", MM_M**4, 0, "mm4", "mm^4"),)),
-            Measure("stress", "Pa", _unit("ksi", 1000 * PSI_PA, 1),
+            Measure("stress", "Pa", _unit("ksi", 1000 * PSI_PA, 0),
                     _unit("MPa", 1_000_000, 0, "n/mm2"), (_unit("psi", PSI_PA, 0),)),
         )
     }

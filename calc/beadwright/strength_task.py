@@ -187,14 +187,14 @@ def _load(
     if per_length:
         others = [key for key in (*LOADS[:-1], *_AT) if values.get(key)]
         if others:
-            text = f"Force per length and {', '.join(others)} both load the weld: leave one blank."
+            text = "Give a force per length, or forces and moments: not both."
             raise FieldErrors({key: [text] for key in ("line_load", *others)})
         return GroupLoad(pz=per_length * properties.length_m), centre
     given = GroupLoad(*(values.get(key, 0.0) for key in LOADS[:-1]))
     at = tuple(values.get(key, blank) for key, blank in zip(_AT, centre, strict=True))
     lone = [key for key in _AT if values.get(key) and not (given.px or given.py or given.pz)]
     if lone:
-        text = "This says where a force acts, but no force is given: give px, py or pz."
+        text = "This says where a force acts, but no force is given."
         raise FieldErrors({key: [text] for key in lone})
     spot = at[0], at[1], at[2]
     return load_at_centroid(properties, given, spot), spot
@@ -206,8 +206,8 @@ def _check_plane(values: Mapping[str, Any], load: GroupLoad) -> None:
         return
     keys = [key for key in ("pz", "mx", "my", "load_z", "line_load") if values.get(key)]
     text = (
-        "The instantaneous centre takes loads in the plane of the joint only: leave "
-        f"{', '.join(keys)} blank, or take the elastic method."
+        "The turning centre takes loads in the plane of the joint only. Leave pull, bending and "
+        "reach out from the joint blank, or take the elastic method."
     )
     raise FieldErrors({key: [text] for key in ("analysis", *keys)})
 

@@ -16,7 +16,7 @@ from beadwright.strength_page import StrengthAnswer
 WIDTH, HEIGHT = 344.0, 250.0
 """The paper [px]."""
 
-LEFT, TOP, RIGHT, BOTTOM = 52.0, 44.0, 292.0, 206.0
+LEFT, TOP, RIGHT, BOTTOM = 98.0, 44.0, 292.0, 206.0
 """Room for the weld; its forces and dimensions stand around it [px]."""
 
 LONGEST_FORCE = 34.0
@@ -328,8 +328,9 @@ def _dimensions(found: StrengthAnswer, paper: _Paper, write: Write) -> tuple[str
     if top - bottom > 1e-6:
         at = max(x0 - 34, 8.0)
         paths.append(f"M{_f(at)} {_f(y0)}V{_f(y1)}M{_f(at - 3)} {_f(y0)}h6M{_f(at - 3)} {_f(y1)}h6")
-        texts.append(Text(round(at + 6, 1), round((y0 + y1) / 2 + 5, 1), "start",
-                          write(top - bottom, "length")))  # fmt: skip
+        room = at > 62
+        texts.append(Text(round(at - 6 if room else at + 6, 1), round((y0 + y1) / 2 + 5, 1),
+                          "end" if room else "start", write(top - bottom, "length")))  # fmt: skip
     if right - left > 1e-6:
         at = min(y0 + 26, HEIGHT - 18)
         paths.append(f"M{_f(x0)} {_f(at)}H{_f(x1)}M{_f(x0)} {_f(at - 3)}v6M{_f(x1)} {_f(at - 3)}v6")

@@ -13,6 +13,7 @@ from beadwright_site import (
     method_melted,
     method_metal,
     method_plates,
+    method_strength,
 )
 from beadwright_site.changes import CHANGES
 from beadwright_site.mathml import inline
@@ -34,6 +35,7 @@ TOPICS = (
     Topic("metal", "Metal laid", method_metal.sections),
     Topic("joints", "Joints", method_joints.sections),
     Topic("plates", "Heat in the plates", method_plates.sections),
+    Topic("strength", "Strength of the weld", method_strength.sections),
     Topic("melted", "What it melts", method_melted.sections),
     Topic("costs", "Cost, supplies, circuit", method_costs.sections),
 )

@@ -18,7 +18,7 @@ from beadwright_site.pages.entries import hidden, measures_of, read_entries, wit
 from beadwright_site.pages.example import EXAMPLE, EXAMPLE_NAME
 from beadwright_site.pages.facts import Fact
 from beadwright_site.pages.kept import kept_for
-from beadwright_site.pages.said import said_all, state_line
+from beadwright_site.pages.said import said_all
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.strength_form import strength_form
 from beadwright_site.pages.typed import system_named
@@ -92,7 +92,8 @@ def _answered(
         "state": lambda: {
             "kind": "example" if example else "yours",
             "count": 0,
-            "line": state_line(EXAMPLE_NAME if example else "Your job", int(found.task.demo_load)),
+            "line": (EXAMPLE_NAME if example else "Your job")
+            + (". Load made up" if found.task.demo_load else ""),
         },
         "verdict": lambda: {
             "headline": headline,

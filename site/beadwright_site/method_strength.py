@@ -1,0 +1,199 @@
+"""The method of weld strength as data: load along the weld, codes, plates, intermittent welds."""
+
+from __future__ import annotations
+
+from beadwright.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
+from beadwright.intermittent import LEAST_LEGS
+from beadwright.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
+from beadwright.resistance_en import GAMMA_M2
+from beadwright.steel_strength import STRENGTHS
+from beadwright_site.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.method import Equation, Section, Symbol, Table, plain
+
+F_X, F_Y, F_Z = sub("f", "x"), sub("f", "y"), sub("f", "z")
+P_X, P_Y, P_Z = sub("P", "x"), sub("P", "y"), sub("P", "z")
+M_X, M_Y, M_Z = sub("M", "x"), sub("M", "y"), sub("M", "z")
+I_X, I_Y = sub("I", "x"), sub("I", "y")
+F_EXX, R_N = sub("F", "EXX"), sub("R", "n")
+SIN_15 = power(row("sin", "θ"), "1.5")
+D_M, D_U = sub("Δ", "m"), sub("Δ", "u")
+F_U, F_YIELD = sub("F", "u"), sub("F", "y")
+BETA_W, GAMMA = sub("β", "w"), sub("γ", "M2")
+S_N, T_N, T_A = sub("σ", "⊥"), sub("τ", "⊥"), sub("τ", "∥")
+
+_THROAT = Symbol("a", "throat: leg over √2", "m")
+_ANGLE = Symbol("θ", "angle between force and weld", "°")
+_FILLER = Symbol(F_EXX, "tensile strength of the filler, by its class", "Pa")
+_LEG = Symbol("w", "leg", "m")
+
+ELASTIC = Equation(
+    "elastic-line",
+    "Load along the weld, elastic",
+    (
+        equation(F_X, "=", over(P_X, "L"), "−", over(row(M_Z, "·", "y"), "J")),
+        equation(F_Y, "=", over(P_Y, "L"), "+", over(row(M_Z, "·", "x"), "J")),
+        equation(F_Z, "=", over(P_Z, "L"), "+", over(row(M_X, "·", "y"), I_X), "−",
+                 over(row(M_Y, "·", "x"), I_Y)),
+        equation("f", "=", root(row(power(F_X, "2"), "+", power(F_Y, "2"), "+", power(F_Z, "2")))),
+    ),
+    (
+        Symbol("f", "force per length of weld, and its parts", "N/m"),
+        Symbol("P", "force: right, up, out of the joint", "N"),
+        Symbol("M", "moment at the centroid about the same axes", "N·m"),
+        Symbol("L", "length of weld", "m"),
+        Symbol("I", "second moment of the line about its centroid", "m³"),
+        Symbol("J", "polar second moment", "m³"),
+        Symbol("x", "right of the centroid", "m"),
+        Symbol("y", "above the centroid", "m"),
+        Symbol("z", "out of the joint", "m"),
+    ),
+    "Any shape of one leg. Where the shape leans, the product moment is counted too.",
+    "Safe: a weld evens out before it breaks. See the turning centre.",
+    ("weld-as-line", "aisc-manual-8"),
+)  # fmt: skip
+
+CENTRE = Equation(
+    "turning-centre",
+    "Load along the weld, turning centre",
+    (
+        equation("f", "=", f"{SHEAR_SHARE:g}", "·", F_EXX, "·", "a", "·", line("( 1 + 0.5 ·"),
+                 SIN_15, line(") ·"), power(line("( p · ( 1.9 − 0.9 · p ) )"), "0.3")),
+        equation("p", "=", over("Δ", D_M), ",", D_M, "=", "0.209", "·",
+                 power(line("( θ + 2 )"), row("−", "0.32")), "·", "w"),
+        equation(D_U, "=", "1.087", "·", power(line("( θ + 6 )"), row("−", "0.65")), line("· w ≤ 0.17 · w")),
+    ),
+    (
+        Symbol("f", "force per length of an element", "N/m"),
+        _FILLER,
+        _THROAT,
+        _ANGLE,
+        Symbol("sin", "sine", "–"),
+        Symbol("p", "how far an element has given way", "–"),
+        Symbol("Δ", "how far it gives way: by its distance from the centre", "m"),
+        Symbol(D_M, "where it holds most", "m"),
+        Symbol(D_U, "where it breaks: the first to get there ends it", "m"),
+        _LEG,
+    ),
+    "Loads in the plane of the joint.",
+    "Within 1 % of the printed coefficients for C-shaped groups and for two lines.",
+    ("aisc-manual-8", "aisc-j2.4-strength"),
+)  # fmt: skip
+
+AISC = Equation(
+    "weld-aisc",
+    "What a fillet holds, AISC 360",
+    (
+        equation(R_N, "=", f"{SHEAR_SHARE:g}", "·", F_EXX, "·", "a", "·", line("( 1 + 0.5 ·"),
+                 SIN_15, ")"),
+        equation("β", "=", line("1.2 − 0.002 ·"), over("l", "w"), "≤", "1"),
+    ),
+    (
+        Symbol(R_N, "nominal strength per length", "N/m"),
+        _FILLER,
+        _THROAT,
+        _ANGLE,
+        Symbol("sin", "sine", "–"),
+        Symbol("β", "part of a long weld that counts when loaded along", "–"),
+        Symbol("l", "its length", "m"),
+        _LEG,
+    ),
+    f"Factored loads × {PHI_WELD:g}; service loads ÷ {OMEGA_WELD:g}. The part with θ counts only "
+    "when asked for, and only where the code allows it.",
+    "The code's own margin.",
+    ("aisc-j2.4-strength", "aisc-j2.2b-long"),
+    "A weld shorter than four legs counts a quarter of its length as leg.",
+)  # fmt: skip
+
+EUROPE = Equation(
+    "weld-en",
+    "What a fillet holds, EN 1993-1-8",
+    (
+        equation(line("f ≤"), over(row(F_U, "·", "a"), row(root("3"), "·", BETA_W, "·", GAMMA))),
+        equation(root(row(power(S_N, "2"), "+", "3", "·", power(T_N, "2"), "+", "3", "·",
+                          power(T_A, "2"))), "≤", over(F_U, row(BETA_W, "·", GAMMA))),
+        equation(S_N, "≤", "0.9", "·", over(F_U, GAMMA)),
+    ),
+    (
+        Symbol("f", "force per length", "N/m"),
+        Symbol(F_U, "tensile strength of the weaker plate", "Pa"),
+        _THROAT,
+        Symbol(BETA_W, "correlation factor of the steel", "–"),
+        Symbol(GAMMA, f"partial factor, {GAMMA_M2:g}", "–"),
+        Symbol(S_N, "stress square to the throat", "Pa"),
+        Symbol(T_N, "shear across the weld", "Pa"),
+        Symbol(T_A, "shear along the weld", "Pa"),
+    ),
+    "Throat 3 mm and over; length less two throats, 30 mm and six throats at the least. Which side "
+    "the weld lies on is not asked: the worse is counted.",
+    "The code's own margin; a national annex may change it.",
+    ("en-1993-1-8", "en-10025-2"),
+)  # fmt: skip
+
+PLATES = Equation(
+    "plates-strength",
+    "What the plates hold",
+    (
+        equation(sub("R", "yield"), "=", line("0.6 ·"), F_YIELD, "·", "t"),
+        equation(sub("R", "tear"), "=", line("0.6 ·"), F_U, "·", "t"),
+    ),
+    (
+        Symbol(sub("R", "yield"), "shear per length before it yields", "N/m"),
+        Symbol(sub("R", "tear"), "shear per length before it tears", "N/m"),
+        Symbol(F_YIELD, "yield strength", "Pa"),
+        Symbol(F_U, "tensile strength", "Pa"),
+        Symbol("t", "thickness", "m"),
+    ),
+    f"Factored loads × {PHI_YIELD:g} and {PHI_RUPTURE:g}, in pull {PHI_PULL:g}; service loads ÷ 1.5 and "
+    "2. In pull the whole strength counts; pull and shear add as a circle.",
+    "Least values of the grade. Old or unknown steel may have less.",
+    ("aisc-j4.2", "astm-strengths", "en-1993-1-1"),
+    "In EN 1993 shear yields at yield strength over √3.",
+)  # fmt: skip
+
+SEAM = Equation(
+    "intermittent",
+    "Intermittent fillets",
+    (equation("s", "=", "g", "·", over("R", "f")),),
+    (
+        Symbol("s", "pitch, middle to middle", "m"),
+        Symbol("g", "length of a segment", "m"),
+        Symbol("R", "what the weakest link holds per length", "N/m"),
+        Symbol("f", "what the seam is asked per length", "N/m"),
+    ),
+    f"Straight seams loaded evenly; segments {LEAST_LEGS} legs and 1-1/2 in or longer. The clear "
+    "gap is held to 16 thicknesses and 200 mm.",
+    "Rounded down to a mark on the rule.",
+    ("aisc-j2.2b-long", "en-1993-1-8"),
+)
+
+
+def strengths_table() -> Table:
+    """Return the steels' strengths as a table."""
+    rows = [
+        (
+            steel.grade,
+            "any" if limit == float("inf") else f"{limit * 1000:.0f}",
+            f"{fy / 1e6:.0f}",
+            f"{fu / 1e6:.0f}",
+            "–" if steel.correlation is None else f"{steel.correlation:.2f}",
+        )
+        for steel in STRENGTHS.values()
+        for limit, fy, fu in steel.rows
+    ]
+    return Table(
+        "steel-strengths",
+        "Steels",
+        ("grade", "to mm", "yield, MPa", "tensile, MPa", "βw"),
+        tuple(rows),
+        ("astm-strengths", "en-10025-2"),
+        covers=("steel_strength.strength_of", "steel_strength.STRENGTHS"),
+    )
+
+
+def sections() -> tuple[Section, ...]:
+    """Return the sections of the topic: load, codes, plates, seams."""
+    return (
+        *plain((ELASTIC, CENTRE, AISC, EUROPE)),
+        Section(PLATES, (strengths_table(),)),
+        *plain((SEAM,)),
+    )
