@@ -116,7 +116,7 @@ def groove_joint(
         raise OutOfRangeError(
             f"gap_m = {groove.gap_m} and crown_m = {crown_m} must be 0 or more, not both 0"
         )
-    reach = 3 * max(plate_m, plate2_m) + max(r.face_m for r in regions)
+    reach = 1.2 * max(plate_m, plate2_m) + max(r.face_m for r in regions)
     return JointShape(
         groove.kind,
         _plates(groove, plate_m, plate2_m, thin, reach),

@@ -84,7 +84,7 @@ def tee_groove_joint(
         second = _side("second", groove, groove.depth2_m, 0.0, leg_m, crown_m, rise)
         regions.append(_mirrored(second, plate2_m))
     top = max(first.face[1][1], leg_m, 1e-9)
-    reach = 1.6 * max(plate_m, plate2_m, top)
+    reach = 0.8 * max(plate_m, plate2_m, top)
     return JointShape(
         groove.kind,
         _plates(groove, plate_m, plate2_m, top + reach, rise, leg_m + reach),

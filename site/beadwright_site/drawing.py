@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from math import cos, radians, sin
 
-from beadwright.joints import XY, Angle, Dimension, JointShape, Polygon
+from beadwright.joints import BUTTS, FILLETS, XY, Angle, Dimension, JointShape, Polygon
 
 WIDTH, HEIGHT = 184.0, 136.0
 """The paper [px]."""
@@ -20,7 +20,7 @@ SIDE_LINE, CHARACTER = 16.0, 7.0
 """Margins without and with a dimension on that side; beside the part its text takes its length
 [px]."""
 
-LEAST_LEG, LEAST_FACE = 13.0, 36.0
+LEAST_LEG, LEAST_FACE = 13.0, 30.0
 """A fillet's leg and a groove's face are drawn no smaller [px]: on thick plate the drawing becomes
 a detail, the plate runs off the paper, and what runs off is not dimensioned."""
 
@@ -124,8 +124,10 @@ def _fit(shape: JointShape, box: _Box, texts: Mapping[str, int]) -> tuple[_Paper
     top, bottom = (TOP_WITH_TEXT if side in texts else TOP_BARE for side in ("above", "below"))
     room = WIDTH - left - right, HEIGHT - top - bottom
     scale = min(room[0] / (box.right - box.left), room[1] / (box.top - box.bottom))
-    weld = _box(tuple(r.outline for r in shape.regions))
-    least = LEAST_LEG / shape.leg_m if shape.leg_m > 0 else LEAST_FACE / shape.face_m
+    arcs = tuple((_arc_top(angle),) for angle in shape.angles)
+    weld = _box((*(r.outline for r in shape.regions), *arcs))
+    fillet = shape.kind in FILLETS and shape.leg_m > 0
+    least = LEAST_LEG / shape.leg_m if fillet else LEAST_FACE / shape.face_m
     least = min(least, room[1] / (weld.top - weld.bottom))
     middle = box
     if scale < least:  # a detail, with the weld in the middle
@@ -213,6 +215,22 @@ def _angle_mark(angle: Angle, paper: _Paper) -> Mark:
                 anchor, f"{angle.value_deg:g}°")  # fmt: skip
 
 
+def _said(shape: JointShape, dimension: Dimension) -> bool:
+    """True if an equal one says it already: the other leg, the plate across the gap."""
+    if dimension.name == "leg2":
+        return shape.leg2_m in (0.0, shape.leg_m)
+    if dimension.name == "plate2" and shape.kind in BUTTS:
+        return any(d.name == "plate" and d.value_m == dimension.value_m for d in shape.dimensions)
+    return False
+
+
+def _readable(mark: Mark) -> bool:
+    """True if its text stands on the paper."""
+    wide = CHARACTER * len(mark.text) - 1
+    share = {"start": 0.0, "middle": 0.5, "end": 1.0}[mark.anchor]
+    return mark.x - share * wide >= -1 and mark.x + (1 - share) * wide <= WIDTH + 1
+
+
 def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDrawing:
     """Return a joint fitted to the paper, one scale both ways.
 
@@ -223,11 +241,7 @@ def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDra
     outlines = tuple(r.outline for r in shape.regions)
     arcs = tuple((_arc_top(angle),) for angle in shape.angles)
     box = _box((*shape.plates, *outlines, *((shape.backing,) if shape.backing else ()), *arcs))
-    # Equal legs: one of them is dimensioned.
-    equal = shape.leg2_m in (0.0, shape.leg_m)
-    dimensions = tuple(
-        d for d in shape.dimensions if d.value_m > 0 and not (d.name == "leg2" and equal)
-    )
+    dimensions = tuple(d for d in shape.dimensions if d.value_m > 0 and not _said(shape, d))
     texts: dict[str, int] = {}
     for dimension in dimensions:
         side = _side(dimension, box)
@@ -237,6 +251,7 @@ def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDra
     paper, whole = _fit(shape, box, texts)
     marks = [*_marks(dimensions, paper, box, write)]
     marks += [_angle_mark(a, paper) for a in shape.angles if _on_paper(paper.at(_arc_top(a)))]
+    marks = [mark for mark in marks if _readable(mark)]
     return JointDrawing(
         WIDTH,
         HEIGHT,
