@@ -77,8 +77,8 @@ def short_number(value: float) -> str:
     return f"{value:,.0f}" if value >= 10 or value == int(value) else f"{value:.2g}"
 
 
-def round_step(most: float, steps: int) -> float:
-    """Return a round step that leaves about so many steps."""
+def _step(most: float, steps: int) -> float:
+    """A round step that leaves about so many steps."""
     rough = most / steps
     ten = 10.0 ** floor(log10(rough))
     return next(ten * step for step in (1, 2, 2.5, 5, 10) if ten * step >= rough * (1 - 1e-9))
@@ -122,7 +122,7 @@ def draw_curve(found: Comparison, volume_share: float, sign: str) -> CurveDrawin
     seen = even is not None and even <= last
     cost = points[0].now[1] + (slope.now[1] - points[0].now[1]) * (even or 0.0) / last
     meet = (x(even or 0.0), y(cost)) if seen else None
-    money_step = round_step(most, 4)
+    money_step = _step(most, 4)
     return CurveDrawing(
         now,
         other,

@@ -2,25 +2,22 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from statistics import median
 
 from beadwright import penetration as depth
 from beadwright.burnoff import CONSTANTS, feed_from_current
 from beadwright.burnoff_fit import REPRESENTATIVE, Shown, shown_points
 from beadwright.burnoff_points import POINTS
-from beadwright.gases import gas_of
-from beadwright.operating import volts_window
 from beadwright.penetration_points import BEADS
 from beadwright.transfer import NAMES, TRANSITION_A, TRANSITION_BAND, Transfer
-from beadwright.volts_points import VOLTS_POINTS
 from beadwright.wires import METRIC_NAMES, Kind, wire_of
 from beadwright_site.points_drawing import Axis, Band, Place, Plot, Point, Shape, draw_points
 
 _IN_MIN = 60 / 0.0254
 _STEPS = 12
-_HAIR = 1e-9
-_SHAPES: dict[str, Shape] = {"short": "circle", "globular": "triangle", "spray": "square"}
+SHAPES: dict[str, Shape] = {"short": "circle", "globular": "triangle", "spray": "square"}
+"""The shape of each transfer mode."""
 
 
 def size_text(size: str) -> str:
@@ -28,18 +25,20 @@ def size_text(size: str) -> str:
     return f"{size.removesuffix('in')} in, {METRIC_NAMES[size].replace('mm', ' mm')}"
 
 
-def _key(*parts: str) -> str:
+def plot_key(*parts: str) -> str:
+    """Return parts as one id."""
     return "-".join(part.replace("/", "-").replace(".", "-").replace(" ", "") for part in parts)
 
 
-def _over(low: float, high: float) -> list[float]:
+def steps(low: float, high: float) -> list[float]:
+    """Return places along a line, both ends among them."""
     return [low + (high - low) * at / _STEPS for at in range(_STEPS + 1)]
 
 
-def _modes(points: Sequence[Point], modes: set[str]) -> list[tuple[Shape, bool, str]]:
-    """Legend of transfer modes, and of hollow points if there are any."""
+def legend_of_modes(points: Sequence[Point], modes: set[str]) -> list[tuple[Shape, bool, str]]:
+    """Return the legend of transfer modes, and of hollow and left-out points if there are any."""
     rows: list[tuple[Shape, bool, str]] = [
-        (_SHAPES[mode], True, NAMES[as_mode].lower()) for mode, as_mode in _NAMED if mode in modes
+        (SHAPES[mode], True, NAMES[as_mode].lower()) for mode, as_mode in _NAMED if mode in modes
     ]
     if not all(point.inside for point in points):
         rows.append(("circle", False, "hollow: outside the band"))
@@ -61,7 +60,7 @@ def _burn_off_band(kind: Kind, size: str, shown: Sequence[Shown]) -> Band:
     def curve(share: float) -> list[Place]:
         return [
             (a, feed_from_current(wire, a, extension) * _IN_MIN / share)
-            for a in _over(min(amps), max(amps))
+            for a in steps(min(amps), max(amps))
         ]
 
     return Band(curve(1.0), curve(1 + band), curve(1 - band))
@@ -69,7 +68,7 @@ def _burn_off_band(kind: Kind, size: str, shown: Sequence[Shown]) -> Band:
 
 def _burn_off(kind: Kind, size: str, shown: tuple[Shown, ...]) -> Plot:
     points = [
-        Point(s.point.current_a, s.point.feed_in_min, _SHAPES[s.point.transfer], s.inside)
+        Point(s.point.current_a, s.point.feed_in_min, SHAPES[s.point.transfer], s.inside)
         for s in shown
     ]
     out = [p for p in POINTS if p.kind == kind and p.size == size and not p.fitted]
@@ -90,13 +89,13 @@ def _burn_off(kind: Kind, size: str, shown: tuple[Shown, ...]) -> Plot:
     )
     feeds = [end for band in bands for _, end in (*band.low, *band.high)]
     return draw_points(
-        _key("burn-off", kind, size),
+        plot_key("burn-off", kind, size),
         f"Burn-off, {kind} {size_text(size)}",
         Axis("current, A", 0, max(p.x for p in points)),
         Axis("wire feed, in/min", 0, max([*feeds, *(p.y for p in points)])),
         points,
         bands,
-        _modes(points, {s.point.transfer for s in shown}),
+        legend_of_modes(points, {s.point.transfer for s in shown}),
         words,
         tuple(dict.fromkeys(s.point.source for s in shown)),
     )
@@ -106,95 +105,6 @@ def burn_off_plots() -> tuple[Plot, ...]:
     """Return feed against current for each wire that has published points."""
     found = ((kind, size, shown_points(kind, size)) for kind, size in CONSTANTS)
     return tuple(_burn_off(*each) for each in found if each[2])
-
-
-_VOLTS_SOURCES: dict[Kind, tuple[str, ...]] = {
-    "solid": ("machinery-31-t5", "power-source-conditions", "procedure-guide", "trade-schedule",
-              "technician-points"),
-    "metal-cored": ("e70c-sheet",),
-    "flux-cored": ("fcaw-ranges",),
-}  # fmt: skip
-
-LEAST_DRAWN = 3
-"""Fewer points than this are counted in the table and not drawn."""
-
-
-def _held(kind: Kind, size: str, gas: str, printed: str, amps: float, volts: float) -> bool:
-    """True if a printed setting stands inside the window of its own gas."""
-    wire = wire_of(REPRESENTATIVE[kind], size)
-    low, _, high = volts_window(amps, wire, gas_of(gas), _mode(printed))
-    return low - _HAIR <= volts <= high + _HAIR
-
-
-def points_inside() -> tuple[tuple[Kind, str, str, int, int], ...]:
-    """Return kind, size, gas, settings inside the window, settings printed."""
-    counts: dict[tuple[Kind, str, str], list[bool]] = {}
-    for (kind, size, gas, printed), pairs in VOLTS_POINTS.items():
-        held = [_held(kind, size, gas, printed, *pair) for pair in pairs]
-        counts.setdefault((kind, size, gas), []).extend(held)
-    return tuple((*key, sum(held), len(held)) for key, held in counts.items())
-
-
-def _mode(printed: str) -> Transfer:
-    """The mode whose window a printed point belongs to: short, or the open arc."""
-    return "short" if printed == "short" else "spray"
-
-
-def _volts(kind: Kind, size: str, carbonic: bool) -> Plot | None:
-    rows = {
-        key: pairs
-        for key, pairs in VOLTS_POINTS.items()
-        if key[:2] == (kind, size) and (key[2] == "CO2") is carbonic
-    }
-    wire = wire_of(REPRESENTATIVE[kind], size)
-    points: list[Point] = []
-    bands: list[Band] = []
-    names: list[str] = []
-    for short in (True, False):
-        group = {k: v for k, v in rows.items() if (k[3] == "short") is short}
-        if not group:
-            continue
-        for (_, _, gas, printed), pairs in group.items():
-            for amps, volts in pairs:
-                inside = _held(kind, size, gas, printed, amps, volts)
-                points.append(Point(amps, volts, _SHAPES.get(printed, "square"), inside))
-        most = max(group, key=lambda key: len(group[key]))
-        amps = [a for pairs in group.values() for a, _ in pairs]
-        bands.append(_volts_band(lambda a, m=most: volts_window(a, wire, gas_of(m[2]), _mode(m[3])),
-                                 min(amps), max(amps)))  # fmt: skip
-        names.append(f"{'short circuit' if short else 'the open arc'} in {most[2]}")
-    if len(points) < LEAST_DRAWN:
-        return None
-    held = sum(point.inside for point in points)
-    gas = "CO2" if carbonic else "argon mixtures"
-    return draw_points(
-        _key("volts", kind, size, "co2" if carbonic else "argon"),
-        f"Volts, {kind} {size_text(size)}, {gas}",
-        Axis("current, A", 0, max(p.x for p in points)),
-        Axis("volts", 10, max([40.0, *(p.y for p in points)])),
-        points,
-        bands,
-        _modes(points, {"spray" if k[3] == "open" else k[3] for k in rows}),
-        f"{held} of {len(points)} points inside the window of their own gas. Drawn: "
-        f"{' and '.join(names)}.",
-        _VOLTS_SOURCES[kind],
-    )
-
-
-def _volts_band(
-    window: Callable[[float], tuple[float, float, float]], least: float, most: float
-) -> Band:
-    ends = _over(least, most if most > least else least + 10)
-    at = [(a, window(a)) for a in ends]
-    low, middle, high = ([(a, w[i]) for a, w in at] for i in range(3))
-    return Band(middle, low, high)
-
-
-def volts_plots() -> tuple[Plot, ...]:
-    """Return volts against current for each wire and family of gas that has printed settings."""
-    wires = dict.fromkeys((kind, size) for kind, size in CONSTANTS)
-    found = (_volts(*wire, carbonic) for wire in wires for carbonic in (False, True))
-    return tuple(plot for plot in found if plot is not None)
 
 
 _FOUND = ("0.030in", "0.035in", "0.045in", "0.052in", "1/16in")

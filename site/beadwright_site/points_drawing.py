@@ -9,7 +9,8 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from beadwright_site.curve_drawing import Tick, round_step
+from beadwright_site.curve_drawing import Tick
+from beadwright_site.map_drawing import nice_step
 
 WIDTH, HEIGHT = 344.0, 250.0
 LEFT, TOP, RIGHT, BOTTOM = 44.0, 26.0, 332.0, 212.0
@@ -126,7 +127,7 @@ class Axis:
 
 def _ticks(axis: Axis) -> tuple[float, float, tuple[float, ...]]:
     """Ends of an axis on round numbers, and the round numbers between."""
-    step = round_step(axis.most - axis.least, 5)
+    step = nice_step(axis.most - axis.least, 5)
     first = int(axis.least / step)
     last = -int(-axis.most / step // 1)
     values = tuple(step * at for at in range(first, last + 1))
