@@ -16,6 +16,7 @@ from beadwright.results import Note
 from beadwright.size_limits import bead_room
 from beadwright.technique import least_shade
 from beadwright.transfer import NAMES, gas_refused
+from beadwright.wire_remarks import wire_remarks
 
 _IN = 0.0254
 _HAIR = 1e-9
@@ -147,27 +148,8 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
         "practice",
         "volts",
     )
-    if job.wire.kind == "metal-cored":
-        if not job.position.sprays and plan.transfer != "pulse":
-            yield Note(
-                "caution", "Metal-cored wire out of position wants pulse.", "practice", "position"
-            )
-        yield Note(
-            "note",
-            "Sheets for this wire print 28-30 V at 250 in/min, shops run it clean "
-            "near 23.6 V at 290 in 90/10. Gas, arc length and cable drop account for it; "
-            "the window holds both.",
-            "e70c-sheet",
-            "volts",
-        )
-    if not job.wire.published:
-        yield Note(
-            "note",
-            "No printed points for this wire in this size: mass and burn-off are "
-            "carried over from its neighbour, and the band is wider.",
-            "e70c-sheet",
-            "dia",
-        )
+    amps = outcome.current.value if outcome is not None else None
+    yield from wire_remarks(job.wire, job.gas, job.position, plan.transfer, amps)
     if abs(job.plate_m - job.plate2_m) > 0.25 * job.plate_m:
         yield Note("note", "Unequal plates: lean the arc to the thicker one.", "practice", "plate2")
 
