@@ -135,6 +135,6 @@ def dial_in(job: Job) -> DialIn:
     outcome = None
     if point is not None and travel is not None:
         outcome = _outcome(job, plan, point, travel)
-    held = torch(job.joint, job.position.lie, plan.transfer)
+    held = torch(job.joint, job.position.lie, plan.transfer, job.wire.kind)
     notes = remarks(job, plan, settings, outcome)
     return DialIn(job, plan, plan.open, settings, point, outcome, held, notes)
