@@ -29,7 +29,7 @@ INTERPASS_K = from_celsius(250)
 Source: EN 1011-2, from memory; D1.1 sets none for these grades.
 """
 
-HYDROGEN: dict[Kind, float] = {"solid": 5.0, "metal-cored": 8.0}
+HYDROGEN: dict[Kind, float] = {"solid": 5.0, "metal-cored": 8.0, "flux-cored": 8.0}
 """Diffusible hydrogen by kind of wire where the maker says none [ml/100 g].
 
 Source: EN 1011-2 Table C.2, gas-shielded solid wire in scale D or C; cored, common practice: H8.

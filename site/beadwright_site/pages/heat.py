@@ -21,6 +21,7 @@ from beadwright_site.links import query_of
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
 from beadwright_site.pages.facts import Fact, written
+from beadwright_site.pages.heat_distortion import distortion_view
 from beadwright_site.pages.heat_form import heat_form
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
@@ -29,7 +30,8 @@ from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import system_named
 from beadwright_site.rendering import render
 
-PARTS = ("units-switch", "state", "start", "job-form", "methods", "cooling", "carbon", "notes")
+PARTS = ("units-switch", "state", "start", "job-form", "methods", "cooling", "carbon",
+         "distortion", "notes")  # fmt: skip
 """Element ids of the page's parts; each has a template of its own."""
 
 NAME: Final = "heat"
@@ -118,6 +120,7 @@ def _answered(
             "melt": MELT_WORDS[found.steel.melt],
             "worst": any(each.worst is not None for each in found.equivalents),
         },
+        "distortion": lambda: distortion_view(found.distortion, system),
         "notes": lambda: {"notes": said_all(found.notes)},
         "job-form": lambda: {"groups": groups, "general": (),
                              "hidden": tuple(hidden(typed, groups))},
@@ -166,10 +169,11 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
     """Yield the temperatures, the heat, how fast it cools and how hard it gets."""
     system, cooled = found.units, found.cooling
     least = found.needed.kelvin
-    yield Fact("", "–" if least is None else show_temperature(least, system), "at the least")
+    if found.by_hand:
+        yield Fact("", show_temperature(found.start_k, system), "welded at, by hand")
+    else:
+        yield Fact("", "–" if least is None else show_temperature(least, system), "at the least")
     yield Fact("", show_temperature(found.interpass_k, system), "between passes at most")
-    yield Fact("", show_temperature(found.start_k, system),
-               "welded at, by hand" if found.by_hand else "counted as welded at")  # fmt: skip
     yield Fact("", written(found.heat, system), "heat in, AWS and ASME", _room(found.heat, system))
     yield Fact("", written(found.heat_en, system), "heat in, EN × 0.8",
                _room(found.heat_en, system))  # fmt: skip
@@ -177,7 +181,7 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
         yield Fact("", "–", "no heat, no cooling time")
     else:
         yield Fact("", seconds(cooled.seconds), "from 800 to 500 °C",
-                   f"{seconds(cooled.low)}–{seconds(cooled.high)}")  # fmt: skip
+                   f"{seconds(cooled.low).removesuffix(' s')}–{seconds(cooled.high)}")  # fmt: skip
     hard = found.hardness
     if hard.value is None or hard.low is None or hard.high is None:
         yield Fact("", "–", f"hardness: {found.hardness_refused}")
