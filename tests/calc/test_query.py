@@ -117,16 +117,18 @@ LENGTH_RANGE = "outside 30ga to 4in: sheet of 30 gauge to plate of 4 in"
         ("units=metric", "units", "“metric” is not one of us, si"),
         ("transfer=dip", "transfer", "“dip” is not one of auto, short, spray, pulse"),
         ("travel_by=foot", "travel_by", "“foot” is not one of hand, track, robot"),
-        ("wire=E7018", "wire", "“E7018” is not one of ER70S-6, ER70S-3, E70C-6M"),
+        ("wire=E7018", "wire", "“E7018” is not one of ER70S-6, ER70S-3, ER70S-2, ER80S-D2, "
+         "E70C-6M, E80C-Ni1, E71T-1C, E71T-1M"),
         ("wire=<script>alert(1)</script>", "wire",
-         "“<script>alert(1)</script>” is not one of ER70S-6, ER70S-3, E70C-6M"),
+         "“<script>alert(1)</script>” is not one of ER70S-6, ER70S-3, ER70S-2, ER80S-D2, "
+         "E70C-6M, E80C-Ni1, E71T-1C, E71T-1M"),
         ("gas=90/11", "gas", "“90/11” adds to 101; the shares must add to 100"),
         ("gas=mud", "gas", "“mud” is no gas; write argon first, CO2 second and a symbol after any "
          "other: 90/10, 98/2 O2, 90/8/2 O2"),
         ("position=5G", "position", "“5G” is no position; use 1F 2F 3F-up 3F-down 4F, "
          "1G 2G 3G-up 3G-down 4G or PA to PG"),
-        ("dia=0.040in", "dia", "“0.040in” is no size in the table; it has 0.030in (0.8mm), "
-         "0.035in (0.9mm), 0.045in (1.2mm), 0.052in (1.4mm), 1/16in (1.6mm)"),
+        ("dia=0.040in", "dia", "“0.040in” is no size in the table; it has 0.023in (0.6mm), "
+         "0.030in (0.8mm), 0.035in (0.9mm), 0.045in (1.2mm), 0.052in (1.4mm), 1/16in (1.6mm)"),
         ("wire=E70C-6M&dia=0.030in", "dia",
          "E70C-6M is made in 0.035in, 0.045in, 0.052in, 1/16in, not 0.030in"),
         ("joint=corner&plate=1/8in&leg=1/4in", "leg",
