@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from math import sqrt
 from types import MappingProxyType
 
@@ -28,8 +28,11 @@ AIMS: Mapping[Aim, str] = MappingProxyType(
 )
 """Each aim and its name."""
 
-_COLUMNS, _ROUNDS = 8, 14
+_COLUMNS, _ROUNDS = 6, 9
+"""Even steps tried first, then rounds of golden section: to half a percent of the window."""
 _TIE = 0.01
+_START_V = 25.0
+"""Where the search for a volts edge starts; it settles from anywhere [V]."""
 _GOLDEN = (sqrt(5) - 1) / 2
 
 
@@ -54,7 +57,7 @@ def aimed_feed(plan: Plan, aim: Aim) -> float:
     if aim == "least-heat":
         return _most(lambda feed: -run.heat(aimed_point(plan, feed, aim)), window)
     if aim == "easiest":
-        return _most(lambda feed: ease(plan, aimed_point(plan, feed, aim)), window)
+        return _most(lambda feed: _ease_at(plan, feed), window)
     return balanced_feed(plan)
 
 
@@ -72,16 +75,25 @@ def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
     """
     run = plan.run
     volts = run.job.by_hand.volts
-    line = run.point(feed_m_s, volts)
-    if volts is not None or run.transfer == "pulse" or aim not in ("least-heat", "easiest"):
-        return line
-    room = volts_room(run, line)
-    if not room.open:
-        return line
-    return run.point(feed_m_s, room.low if aim == "least-heat" else room.place(0.5))
+    if volts is None and run.transfer != "pulse" and aim in ("least-heat", "easiest"):
+        room = volts_room(run, run.point(feed_m_s, _START_V))
+        if room.open:
+            return run.point(feed_m_s, room.low if aim == "least-heat" else room.place(0.5))
+    return run.point(feed_m_s, volts)
 
 
-def ease(plan: Plan, point: Operating) -> float:
+def _ease_at(plan: Plan, feed: float) -> float:
+    run = plan.run
+    if run.transfer == "pulse":
+        return ease(plan, run.point(feed), None)
+    start = run.point(feed, run.job.by_hand.volts or _START_V)
+    room = volts_room(run, start)
+    if run.job.by_hand.volts is None and room.open:
+        start = run.point(feed, room.place(0.5))
+    return ease(plan, start, room)
+
+
+def ease(plan: Plan, point: Operating, volts: Window | None) -> float:
     """Return how far a point stands from the nearest end of any window, as a share of its width.
 
     Half is the middle of them all; at or below zero the point is out. Between points as near, the
@@ -90,19 +102,18 @@ def ease(plan: Plan, point: Operating) -> float:
     Args:
         plan: The plan [-].
         point: Where the arc stands [-].
+        volts: Room for the volts at its feed, or None where the machine sets them [V].
     """
-    shares = [*_shares(plan, point)]
-    return min(shares) + _TIE * sum(shares) / len(shares)
-
-
-def _shares(plan: Plan, point: Operating) -> Iterator[float]:
     run = plan.run
     travel = run.travel(point.feed_m_s)
-    yield _share(plan.feeds, point.feed_m_s)
-    yield _share(travel_room(run, point, bead_room(run.job, plan.shape, plan.passes)), travel)
-    yield _share(tip_room(run, point, travel), run.tip_to_work_m)
-    if run.transfer != "pulse":
-        yield _share(volts_room(run, point), point.volts)
+    shares = [
+        _share(plan.feeds, point.feed_m_s),
+        _share(travel_room(run, point, bead_room(run.job, plan.shape, plan.passes)), travel),
+        _share(tip_room(run, point, travel), run.tip_to_work_m),
+    ]
+    if volts is not None:
+        shares.append(_share(volts, point.volts))
+    return min(shares) + _TIE * sum(shares) / len(shares)
 
 
 def _share(window: Window, value: float) -> float:

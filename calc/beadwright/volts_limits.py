@@ -8,7 +8,7 @@ from beadwright.run import Run, crossing
 from beadwright.transfer import NAMES
 
 _ROUNDS = 8
-_SETTLED = 1e-10
+_SETTLED = 1e-8
 
 
 def volts_room(run: Run, point: Operating) -> Window:

@@ -16,6 +16,7 @@ from beadwright.schemas import DEFAULTS
 from beadwright.sources import SOURCES
 from beadwright_site.links import query_of
 from beadwright_site.map_drawing import draw_map
+from beadwright_site.pages.aims import aim_buttons
 from beadwright_site.pages.bands import band_of
 from beadwright_site.pages.facts import (
     laid_facts,
@@ -31,8 +32,8 @@ from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import read_typed, system_named, with_units
 from beadwright_site.rendering import render
 
-PARTS = ("units-switch", "state", "joint", "job-form", "settings", "facts", "notes", "setup", "map",
-         "how")  # fmt: skip
+PARTS = ("units-switch", "state", "joint", "job-form", "settings", "aims", "facts", "notes", "setup",
+         "map", "how")  # fmt: skip
 """Element ids of the page's parts, in the page's order; each has a template of its own."""
 
 NAME: Final = "dial-in"
@@ -124,6 +125,7 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
             "shut_notes": [note for note in said if note.level == "stop"],
             "ways_out": [(w.text, query_of({**typed, **w.changes})) for w in found.ways_out],
         },
+        "aims": lambda: {"aims": aim_buttons(dialled, typed), "fixed": dialled.open},
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
         "facts": lambda: {"main": main_facts(dialled)},
         "setup": lambda: {

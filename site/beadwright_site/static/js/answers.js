@@ -4,7 +4,7 @@ import { kept } from "./kept.js";
 
 /** What follows a dragging finger; the rest comes when it lets go. */
 const FOLLOWING = ["state", "settings", "facts", "notes", "setup", "map"];
-const REST = ["units-switch", "joint", "job-form", "how"];
+const REST = ["units-switch", "joint", "job-form", "aims", "how"];
 
 /**
  * @typedef {{ok: boolean, query: string, title: string, html: {[id: string]: string},
