@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.gases import Gas
+from beadwright.transfer import HELIUM_SPRAY_LIMIT, SOLID_SPRAY_CO2_LIMIT
 
 What = Literal["volts", "transfer", "laid", "spatter", "penetration", "wetting", "fume", "flow"]
 Part = Literal["argon", "co2", "oxygen", "helium"]
@@ -43,16 +44,20 @@ class Effect:
 EFFECTS: tuple[Effect, ...] = (
     Effect("argon", 0.999, 1.0, "transfer", "other",
            "The arc wanders on steel and undercuts.", "gas-argon-steel"),
-    Effect("co2", 0.0, 0.20, "transfer", "more",
+    Effect("co2", 0.0, SOLID_SPRAY_CO2_LIMIT, "transfer", "more",
            "Spray starts at a higher current the more CO2 there is.", "supplier-transition"),
-    Effect("co2", 0.20, 0.50, "transfer", "other",
+    Effect("co2", SOLID_SPRAY_CO2_LIMIT, 0.50, "transfer", "other",
            "Solid wire runs short circuit; it does not spray.", "gas-choice-textbook"),
     Effect("co2", 0.50, 1.0, "transfer", "other",
            "Short circuit, or globular when hot. Never spray.", "gas-choice-textbook"),
     Effect("oxygen", 0.0, 0.10, "transfer", "less",
            "Oxygen steadies the arc and lets spray start sooner.", "mig-handbook-1-2"),
+    Effect("helium", HELIUM_SPRAY_LIMIT, 1.0, "transfer", "other",
+           "Mostly helium: short circuit, no spray.", "gas-choice-textbook"),
     Effect("co2", 0.0, 1.0, "volts", "more",
            "CO2 asks more volts for the same arc.", "machinery-31-t5"),
+    Effect("oxygen", 0.0, 1.0, "volts", "more",
+           "Oxygen asks a little more volts.", "gas-handbook"),
     Effect("helium", 0.0, 1.0, "volts", "more",
            "Helium asks more volts and starts harder.", "gas-properties"),
     Effect("co2", 0.0, 0.20, "spatter", "more",

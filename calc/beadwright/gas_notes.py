@@ -83,8 +83,8 @@ def _suits(gas: Gas) -> Iterator[Note]:
     if gas.helium > 0:
         yield Note(
             "caution",
-            "Our volts are for argon, CO2 and O2. Helium asks more: raise them until the arc "
-            "runs clean.",
-            "gas-properties",
+            "What helium adds to the volts is common practice, not print: trim until the arc runs "
+            "clean.",
+            "practice",
             "volts",
         )

@@ -9,6 +9,7 @@ from beadwright.sources import SOURCES
 from beadwright_site import (
     method_arc,
     method_costs,
+    method_gas,
     method_joints,
     method_melted,
     method_metal,
@@ -33,6 +34,7 @@ class Topic:
 TOPICS = (
     Topic("arc", "The arc", method_arc.sections),
     Topic("metal", "Metal laid", method_metal.sections),
+    Topic("gas", "Gas", method_gas.sections),
     Topic("joints", "Joints", method_joints.sections),
     Topic("plates", "Heat in the plates", method_plates.sections),
     Topic("strength", "Strength of the weld", method_strength.sections),
