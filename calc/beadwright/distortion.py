@@ -88,9 +88,19 @@ class Distortion:
     sweep: Quantity
     lift: Quantity
 
+    def named(self) -> dict[str, Quantity]:
+        """The five by name, in the order of the table."""
+        return {
+            "across": self.across,
+            "along": self.along,
+            "camber": self.camber,
+            "sweep": self.sweep,
+            "lift": self.lift,
+        }
+
     def all(self) -> tuple[Quantity, ...]:
         """The five, in the order of the table."""
-        return (self.across, self.along, self.camber, self.sweep, self.lift)
+        return tuple(self.named().values())
 
 
 def _scaled(forms: list[Form], share: float) -> list[Form]:
@@ -233,7 +243,7 @@ def other_ways(laid: Laid, least_leg_m: float) -> Iterator[tuple[str, str, Laid]
         least_leg_m: The code's least leg; zero for a groove [m].
     """
     if laid.fillet and laid.leg_m > least_leg_m * 1.01:
-        yield "smaller", "Smallest leg the code allows", resized(laid, least_leg_m)
+        yield "smaller", "Smallest code leg", resized(laid, least_leg_m)
     if laid.passes > 1:
         yield "fewer", "One pass fewer", repassed(laid, laid.passes - 1)
     if laid.fillet and laid.sides == 1:
@@ -250,7 +260,7 @@ def other_ways(laid: Laid, least_leg_m: float) -> Iterator[tuple[str, str, Laid]
             replace(laid, section_m2=half_section, sides=2, passes=passes, heat_j_m=heat),
         )
     if laid.fillet and laid.share == 1:
-        yield "stitched", "Intermittent, half the length", replace(laid, share=STITCHED)
+        yield "stitched", "Stitched, half the length", replace(laid, share=STITCHED)
 
 
 def distortions(laid: Laid, part: WeldedPart, least_leg_m: float) -> tuple[Distortion, ...]:

@@ -75,26 +75,30 @@ class PartDistortion:
     notes: tuple[Note, ...]
 
 
-def job_distortion(dialled: DialIn, values: Mapping[str, Any]) -> PartDistortion:
+def job_distortion(
+    dialled: DialIn, values: Mapping[str, Any], heat_en_j_m: float | None = None
+) -> PartDistortion:
     """Return what a job as dialled in does to its part, and what other ways would do.
 
     Args:
         dialled: The job and its settings [-].
         values: The keys of ``DEFAULTS`` as their fields read them; a blank one is missing [SI].
+        heat_en_j_m: Net heat input of a pass by hand, or None for the job's own [J/m].
 
     Raises:
         FieldErrors: If the weld is longer than the part, or a part of your own is half written.
     """
-    laid = _laid(dialled, values)
+    laid = _laid(dialled, values, heat_en_j_m)
     part = _part(dialled, values, laid)
     least = minimum_leg(dialled.job.thinner_m) if laid.fillet else 0.0
     ways = distortions(laid, part, least)
     return PartDistortion(part, ways, tuple(_notes(laid, ways[0])))
 
 
-def _laid(dialled: DialIn, values: Mapping[str, Any]) -> Laid:
+def _laid(dialled: DialIn, values: Mapping[str, Any], heat: float | None) -> Laid:
     job, plan, outcome = dialled.job, dialled.plan, dialled.outcome
-    heat = None if outcome is None else outcome.heat_en.value
+    if heat is None and outcome is not None:
+        heat = outcome.heat_en.value
     return Laid(
         joint=job.joint,
         leg_m=plan.shape.leg_m if job.is_fillet else 0.0,

@@ -10,6 +10,7 @@ from beadwright.carbon_equivalent import FORMULAS, Method, equivalent, outside
 from beadwright.cooling import Cooling, cooling, shape_factors
 from beadwright.cooling_curve import Curve, cooling_curves
 from beadwright.dial_in import DialIn, dial_in
+from beadwright.distortion_query import PartDistortion, job_distortion
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.haz_hardness import SCATTER_HV, haz_hardness
 from beadwright.heat import EN_EFFICIENCY
@@ -106,6 +107,7 @@ class HeatAnswer:
         hardness: Highest hardness beside the bead, value None where none can be given [HV].
         hardness_refused: Why there is none.
         curves: Temperature behind the weld; empty without a heat.
+        distortion: What the weld does to the shape of its part, and other ways to lay it.
         notes: What to mind, loudest first.
     """
 
@@ -127,6 +129,7 @@ class HeatAnswer:
     hardness: Quantity
     hardness_refused: str
     curves: tuple[Curve, ...]
+    distortion: PartDistortion
     notes: tuple[Note, ...]
 
     @property
@@ -181,6 +184,7 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
         hard,
         why,
         _curves(dialled, heat_en, start, cooled),
+        job_distortion(dialled, read.values, heat_en.value),
         (),
     )
     return replace(found, notes=(*heat_remarks(found), *read.notes()))

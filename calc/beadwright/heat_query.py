@@ -9,7 +9,7 @@ from typing import Any, Literal
 
 from marshmallow import Schema, ValidationError, fields
 
-from beadwright import units
+from beadwright import distortion_query, units
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.fields import Choice, Entry, Measured
 from beadwright.measures import System
@@ -34,6 +34,7 @@ HEAT_WORDS: Mapping[str, str] = MappingProxyType(
         "hydrogen": "diffusible hydrogen the wire leaves, ml/100 g; blank: usual for the wire",
         "preheat": "preheat or interpass temperature you run at, as 150F or 65C",
         "heat": "heat input by hand, volts × amps over travel; blank: the job's own",
+        **distortion_query.WORDS,
     }
 )
 """What each key past the job's means."""
@@ -45,6 +46,7 @@ _OWN_DEFAULTS: dict[str, str] = {
     "hydrogen": "",
     "preheat": "",
     "heat": "",
+    **distortion_query.DEFAULTS,
 }
 
 DEFAULTS: Mapping[str, str] = MappingProxyType({**JOB_DEFAULTS, **_OWN_DEFAULTS})
@@ -110,6 +112,7 @@ def _fields() -> dict[str, fields.Field[Any]]:
         "hydrogen": Hydrogen(),
         "preheat": PreheatTemperature(),
         "heat": Measured("heat_input", "1kJ/in", "300kJ/in", "no wire arc gives less or more"),
+        **distortion_query.distortion_fields(),
     }
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from beadwright.cost_report import shown
+from beadwright.distortion_report import distortion_report
 from beadwright.heat_page import HeatAnswer
 from beadwright.reports import quantity_report
 from beadwright.steels import ELEMENTS
@@ -82,6 +83,7 @@ def heat_report(answer: HeatAnswer) -> dict[str, Any]:
             }
             for curve in answer.curves
         ],
+        "distortion": distortion_report(answer.distortion, system),
     }
 
 

@@ -11,6 +11,7 @@ from beadwright.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN
 from beadwright.temperatures import degree_sign
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
+from beadwright_site.pages.heat_distortion import part_entries
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.kept import KEPT
 
@@ -71,6 +72,9 @@ def heat_form(
             form.entry(key, LABELS[key], blank="–") for key in ELEMENTS
         ), "Type what it prints; C and Mn at the least. It counts before the grade."),
         _group("weld", "Temperature, hydrogen, heat", own),
+        _group("part", "The part it pulls on", (
+            of_field(fields["weld_length"]), *part_entries(form, dialled),
+        ), "For how far it bows."),
         _group("job", "The job", tuple(of_field(fields[key]) for key in JOB_KEYS if key in fields)),
     )  # fmt: skip
 
