@@ -1,6 +1,7 @@
 """Cooling: closed form against the field itself, worked by other means; the curve; hardness."""
 
 from collections.abc import Callable
+from itertools import pairwise
 from math import acosh, cosh, exp, inf, pi, sqrt
 
 import pytest
@@ -94,7 +95,7 @@ def sourced(
             strength = 2 * power / (metal.capacity * (4 * pi * a * s) ** 1.5)
         else:
             strength = power / (thickness * metal.capacity * 4 * pi * a * s)
-        return strength * fall * 3 * u**2
+        return float(strength * fall * 3 * u**2)
 
     last = (time + 40 * sqrt(a * time) / travel + 40 * a / travel**2) * 3
     return start + summed(bit, 1e-6, last ** (1 / 3), 2400)
@@ -142,8 +143,10 @@ def test_the_field_is_the_sum_of_the_heat_given(time: float, aside: float) -> No
             s = u**3
             fall = exp(-((travel * s - behind) ** 2 + aside**2) / (4 * a * s))
             if thickness == inf:
-                return 2 * power / (metal.capacity * (4 * pi * a * s) ** 1.5) * fall * 3 * u**2
-            return power / (thickness * metal.capacity * 4 * pi * a * s) * fall * 3 * u**2
+                strength = 2 * power / (metal.capacity * (4 * pi * a * s) ** 1.5)
+            else:
+                strength = power / (thickness * metal.capacity * 4 * pi * a * s)
+            return float(strength * fall * 3 * u**2)
 
         return start + summed(bit, 1e-4, (6 * time + 200) ** (1 / 3), 8000)
 
@@ -235,7 +238,7 @@ def test_the_curve_takes_the_cooling_time_between_its_marks(depth: float, start_
 
     def at(time: float) -> float:
         points = [*ruling.points, (1e9, ruling.start_k)]
-        for (t0, k0), (t1, k1) in zip(points, points[1:], strict=False):
+        for (t0, k0), (t1, k1) in pairwise(points):
             if t0 <= time <= t1:
                 return k0 + (k1 - k0) * (time - t0) / (t1 - t0)
         return points[0][1]

@@ -1,6 +1,7 @@
 """Preheat: the table's steps, method B's ranges and what is counted in their place."""
 
 from collections.abc import Callable
+from itertools import pairwise
 
 import pytest
 from hypothesis import given
@@ -87,7 +88,7 @@ def test_a_steel_past_the_method_is_refused_by_element() -> None:
 @pytest.mark.parametrize("category", LEAST)
 def test_each_row_of_the_table_ends_where_the_next_begins(category: Category) -> None:
     rows = [table_row(category, step) for step in (*THICKNESS_STEPS_M[:3], 1.0)]
-    for row, after in zip(rows, rows[1:], strict=False):
+    for row, after in pairwise(rows):
         assert table_row(category, row.through_m + 1e-6) == after
         assert row.kelvin("us") < after.kelvin("us")
         assert after.over_m == row.through_m

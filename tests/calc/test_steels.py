@@ -40,7 +40,7 @@ def test_a_usual_melt_is_inside_its_limits_and_every_method(name: str) -> None:
 def test_a_composition_over_100_percent_or_below_zero_is_refused() -> None:
     with pytest.raises(OutOfRangeError, match="add up to 120 %"):
         Composition(c=60, mn=60)
-    with pytest.raises(OutOfRangeError, match="Mo -0.1 %"):
+    with pytest.raises(OutOfRangeError, match=r"Mo -0\.1 %"):
         Composition(c=0.1, mn=1.0, mo=-0.1)
     with pytest.raises(OutOfRangeError, match="C nan"):
         Composition(c=float("nan"), mn=1.0)

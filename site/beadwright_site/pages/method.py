@@ -8,13 +8,16 @@ from dataclasses import dataclass
 from beadwright.sources import SOURCES
 from beadwright_site import (
     method_arc,
+    method_circuit,
     method_costs,
+    method_heat,
     method_gas,
     method_joints,
     method_melted,
     method_metal,
     method_plates,
     method_strength,
+    method_supplies,
 )
 from beadwright_site.changes import CHANGES
 from beadwright_site.mathml import inline
@@ -37,9 +40,12 @@ TOPICS = (
     Topic("gas", "Gas", method_gas.sections),
     Topic("joints", "Joints", method_joints.sections),
     Topic("plates", "Heat in the plates", method_plates.sections),
+    Topic("preheat", "Preheat, cooling, hardness", method_heat.sections),
     Topic("strength", "Strength of the weld", method_strength.sections),
     Topic("melted", "What it melts", method_melted.sections),
-    Topic("costs", "Cost, supplies, circuit", method_costs.sections),
+    Topic("costs", "Cost", method_costs.sections),
+    Topic("supplies", "Wire and gas to hand", method_supplies.sections),
+    Topic("circuit", "Machine and circuit", method_circuit.sections),
 )
 """In the order of the work. A new topic is a module ``method_<topic>`` and a line here."""
 
