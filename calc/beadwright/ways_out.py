@@ -47,7 +47,7 @@ def _changes(job: Job) -> Iterator[tuple[str, dict[str, str], Job]]:
         if size != job.wire.size:
             wire = wire_of(job.wire.type.name, size)
             yield f"Use {size} wire", {"dia": size}, replace(job, wire=wire)
-    for name in ("90/10", "75/25"):
+    for name in ("90/10", "75/25", "CO2"):
         if name != job.gas.name:
             yield f"Use {name} gas", {"gas": name}, replace(job, gas=GASES[name])
     for mover in ("track", "robot"):

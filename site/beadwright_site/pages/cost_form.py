@@ -21,6 +21,7 @@ from beadwright_site.pages.gas_entry import gas_entry
 from beadwright_site.pages.job_form import Field, job_form
 from beadwright_site.pages.kept import keep_name, way_buys
 from beadwright_site.pages.labels import LABELS
+from beadwright_site.pages.wire_options import size_options
 
 JOB_KEYS = ("joint", "plate", "leg", "position", "weld_length", "welds")
 FIRST_WAY = ("wire", "dia", "gas", "transfer", "travel_by")
@@ -146,7 +147,10 @@ def _of_way(form: Form, prefix: str, field: Field) -> Entry:
     if field.key == "gas":
         return gas_entry(form, key, field.label, "" if form.defaults.get(key) else "As A")
     if field.options:
-        choices = [(o.value, o.word, o.under) for o in field.options]
+        options = field.options
+        if field.key == "dia":  # a way's own wire may be made in other sizes than the first's
+            options = size_options(form.typed.get(f"{prefix}wire", ""), field.value, form.system)
+        choices = [(o.value, o.word, o.under) for o in options]
         blank = "" if form.defaults.get(key) else "As A"
         return form.choice(key, field.label, choices, blank)
     entry = form.entry(key, field.label, blank="worked out")

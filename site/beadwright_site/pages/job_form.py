@@ -15,12 +15,12 @@ from beadwright.positions import POSITIONS
 from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
 from beadwright.units import System
-from beadwright.wires import METRIC_NAMES, WIRE_TYPES
 from beadwright_site.pages.gas_options import gas_options
 from beadwright_site.pages.job_card import JOINT_NAMES
 from beadwright_site.pages.joint_form import joint_blanks, name_on
 from beadwright_site.pages.option import Option
 from beadwright_site.pages.typed import MEASURED, unit_text
+from beadwright_site.pages.wire_options import size_options, wire_choices
 
 LENGTHS = frozenset({"length", "leg", "tip_to_work"})
 
@@ -133,17 +133,7 @@ def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str,
             for place in POSITIONS.values()
         ]  # fmt: skip
     if key == "wire":
-        return [(wire.name, wire.name, wire.kind) for wire in WIRE_TYPES.values()]
-    if key == "dia":
-        metric = system == "si"
-        return [
-            (
-                inch,
-                mm if metric else inch.removesuffix("in"),
-                inch.removesuffix("in") if metric else mm,
-            )
-            for inch, mm in METRIC_NAMES.items()
-        ]
+        return wire_choices()
     if key == "nozzle":
         return [("", "Ours", "by current"), *((n, n.removesuffix("in"), "") for n in NOZZLES)]
     if key == "transfer":
@@ -233,6 +223,8 @@ def job_form(
         options, other = _options(key, value, system, fillet), None
         if key == "gas":
             options, other = gas_options(value)
+        if key == "dia":
+            options = size_options(chosen.get("wire") or typed.get("wire", ""), value, system)
         return Field(
             key,
             name_on(joint, key, LABELS[key]),
