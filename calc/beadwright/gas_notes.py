@@ -44,14 +44,12 @@ def gas_notes(gas: Gas, flow: GasFlow | None, system: System) -> Iterator[Note]:
         "caution",
         f"{pushed} the air in tanks, pits and closed rooms: test, ventilate, post a watch.",
         "practice",
-        "gas",
     )
     yield Note(
         "note",
         "Wind over 5 mph (8 km/h) takes the gas away: screen it. In a draught run the high end; "
         "more than that drags air in.",
         "aws-d1.1-wind",
-        "nozzle",
     )
 
 
