@@ -1,0 +1,313 @@
+"""Shielding gas: any mix read and said, its flow, what it does, its cylinder."""
+
+import json
+from collections.abc import Callable
+from math import pi
+from typing import Any, cast
+
+import CoolProp.CoolProp
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from beadwright.api import answer
+from beadwright.compressibility import normal_density, parts_of
+from beadwright.cylinders import SETTLES_K, content, settles_below
+from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
+from beadwright.gas_effects import EFFECTS, effects_of
+from beadwright.gas_flow import NOZZLES, gas_flow, lightness, nozzle_of, usual_nozzle
+from beadwright.gas_groups import ACTIVE, iso_14175_group
+from beadwright.gas_mix import Mix, read_mix, say_mix
+from beadwright.gas_notes import gas_notes
+from beadwright.gases import GASES, Gas, gas_of
+from beadwright.positions import Lie
+from beadwright.sources import SOURCES
+from tests.calc.reference_rows import read_rows
+
+FT3_H = 0.3048**3 / 3600
+PURE = {"argon": "Argon", "co2": "CarbonDioxide", "oxygen": "Oxygen", "helium": "Helium"}
+SAID = {"argon": "Ar", "co2": "CO2", "oxygen": "O2", "helium": "He"}
+props = cast("Callable[..., float]", CoolProp.CoolProp.PropsSI)
+STATE = cast("Callable[[str, str], Any]", CoolProp.CoolProp.AbstractState)
+LIES: tuple[Lie, ...] = ("flat", "horizontal", "vertical-up", "vertical-down", "overhead")
+
+
+@st.composite
+def mixes(draw: st.DrawFn) -> Mix:
+    """Any four shares in hundredths of a percent that add to 100."""
+    cuts = sorted(draw(st.lists(st.integers(0, 10_000), min_size=3, max_size=3)))
+    hundredths = [b - a for a, b in zip([0, *cuts], [*cuts, 10_000], strict=True)]
+    return Mix(*(round(share / 100, 2) for share in hundredths))
+
+
+@st.composite
+def gases(draw: st.DrawFn) -> Gas:
+    """A mix that may shield wire on steel."""
+    co2, oxygen = draw(st.integers(0, 50)), draw(st.integers(0, 10))
+    helium = draw(st.integers(0, 100 - co2 - oxygen))
+    text = f"{100 - co2 - oxygen - helium} Ar/{co2} CO2/{oxygen} O2/{helium} He"
+    try:
+        return gas_of(text)
+    except UnknownEntryError:
+        assume(False)
+        raise
+
+
+@given(mixes())
+def test_what_is_said_reads_back(mix: Mix) -> None:
+    assert read_mix(say_mix(mix)) == mix
+
+
+@given(mixes(), st.randoms(use_true_random=False))
+def test_with_symbols_the_order_does_not_matter(mix: Mix, random: Any) -> None:
+    parts = [f"{getattr(mix, name):.2f} {symbol}" for name, symbol in SAID.items()]
+    random.shuffle(parts)
+    assert read_mix("/".join(parts)) == mix
+
+
+@given(gases())
+def test_a_gas_is_its_name(gas: Gas) -> None:
+    assert gas_of(gas.name) == gas
+    assert gas.argon + gas.co2 + gas.oxygen + gas.helium == pytest.approx(1, abs=1e-9)
+    assert sum(parts_of(gas).values()) == pytest.approx(1, abs=1e-9)
+    assert gas.iso_group == iso_14175_group(gas.co2, gas.oxygen, gas.helium)
+
+
+@given(st.floats(0, 1), st.floats(0, 1))
+def test_no_mix_is_in_two_groups(co2: float, oxygen: float) -> None:
+    assume(co2 + oxygen <= 1)
+
+    def within(share: float, limits: tuple[float, float]) -> bool:
+        low, high = limits
+        if high == 0:
+            return share == 0
+        return (low <= share if low == 0.005 else low < share) and share <= high
+
+    held = [row.name for row in ACTIVE if within(co2, row.co2) and within(oxygen, row.oxygen)]
+    assert len(held) <= 1
+    if held:
+        assert iso_14175_group(co2, oxygen) == held[0]
+
+
+@pytest.mark.parametrize("name", list(GASES))
+def test_a_usual_gas_is_called_by_its_normal_name(name: str) -> None:
+    assert GASES[name].name == name
+    assert gas_of(name) is GASES[name]
+    assert say_mix(read_mix(name)) == name
+
+
+@pytest.mark.parametrize(
+    ("text", "message"),
+    [
+        ("90/11", "“90/11” adds to 101; the shares must add to 100"),
+        ("80/10", "“80/10” adds to 90; the shares must add to 100"),
+        ("90/5/5", "“90/5/5” does not say what the 5 is"),
+        ("90 He/10", "“90 He/10” does not say what the 10 is"),
+        ("50 Ar/50 Ar", "“50 Ar/50 Ar” has Ar twice"),
+        ("95/5 Xe", "“xe” in “95/5 Xe” is not Ar, CO2, O2 or He"),
+        ("90//10", "“90//10” is no gas"),
+        ("-5/105", "“-5/105” is no gas"),
+        ("٩٠/١٠", "“٩٠/١٠” is no gas"),
+        ("", "“” is no gas"),
+        ("98/2 H2", "hydrogen in the gas cracks carbon steel"),
+        ("98/2 N2", "nitrogen in the gas makes pores"),
+        ("He", "He is no gas for wire on steel: helium alone does not hold an arc"),
+        ("2/98 He", "2/98 He is no gas for wire on steel: helium alone"),
+        ("84/16 O2", "ISO 14175 has no group over 15 % O2"),
+        ("69 CO2/31 O2", "ISO 14175 has no group over 30 % O2 in CO2"),
+        ("40/60", "over 50 % CO2 it is in no group of ISO 14175; use CO2 or a leaner mix"),
+        ("99.7/0.3", "under 0.5 % counts for no group"),
+        ("60/38/2 O2", "no group with 38 % CO2 and 2 % O2"),
+    ],
+)
+def test_what_is_refused_says_why(text: str, message: str) -> None:
+    with pytest.raises(UnknownEntryError) as refusal:
+        gas_of(text)
+    assert message in str(refusal.value)
+
+
+@given(st.text(max_size=60))
+def test_any_text_is_taken_or_refused_in_words(text: str) -> None:
+    try:
+        gas = gas_of(text)
+    except UnknownEntryError:
+        return
+    assert gas_of(gas.name) == gas
+
+
+def test_a_wrong_gas_stands_beside_its_field() -> None:
+    with pytest.raises(FieldErrors) as refusal:
+        answer("dial-in", "gas=90/11")
+    assert list(refusal.value.messages) == ["gas"]
+    with pytest.raises(FieldErrors) as refusal:
+        answer("dial-in", "nozzle=1in")
+    assert refusal.value.messages == {
+        "nozzle": ["“1in” is no nozzle bore in the table; it has 1/2in, 5/8in, 3/4in"]
+    }
+
+
+def test_a_blank_line_takes_no_gas_back() -> None:
+    # A form sends the tapped gas and then the line for another mix.
+    for query, gas in (
+        ("gas=75/25&gas=", "75/25"),
+        ("gas=75/25&gas=82/18", "82/18"),
+        ("gas=&gas=CO2", "CO2"),
+    ):
+        assert answer("dial-in", query).query.job.gas.name == gas
+
+
+# Flow
+
+
+@given(gases(), st.floats(20, 600), st.sampled_from(LIES), st.sampled_from([None, *NOZZLES]))
+def test_flow_stands_inside_its_nozzle(gas: Gas, amps: float, lie: Lie, name: str | None) -> None:
+    nozzle = NOZZLES[name] if name else None
+    flow = gas_flow(gas, amps, lie, nozzle)
+    assert flow.nozzle == (nozzle or usual_nozzle(amps))
+    assert flow.low < flow.usual <= flow.high * (1 + 1e-12)
+    assert flow.argon_meter * lightness(gas) == pytest.approx(flow.usual)
+    assert flow.usual >= gas_flow(gas, amps, "flat", nozzle).usual
+    assert set(flow.sources) <= set(SOURCES)
+
+
+@given(st.floats(20, 600), st.floats(20, 600))
+def test_more_current_never_asks_a_smaller_nozzle(one: float, other: float) -> None:
+    low, high = sorted((one, other))
+    assert usual_nozzle(low).bore_m <= usual_nozzle(high).bore_m
+
+
+@given(gases())
+def test_helium_asks_more_flow(gas: Gas) -> None:
+    # Second opinion: densities of the pure gases by reference equations of state.
+    density = sum(
+        share * props("D", "T", 294.26, "P", 101_325, PURE[name])
+        for name, share in parts_of(gas).items()
+    )
+    argon = props("D", "T", 294.26, "P", 101_325, "Argon")
+    expected = max(1.0, (argon / density) ** 0.5) if gas.helium else 1.0
+    assert lightness(gas) == pytest.approx(expected, rel=0.004)
+    assert normal_density(gas) == pytest.approx(density, rel=0.008)
+
+
+@pytest.mark.parametrize("name", list(NOZZLES))
+def test_the_most_flow_is_where_a_pipe_turns_turbulent(name: str) -> None:
+    # Reynolds number of argon in the bore; a pipe's flow turns over from about 2300 (textbooks of
+    # fluid mechanics). The paper's three figures stand there, and so does none of the usual ones.
+    nozzle = NOZZLES[name]
+    viscosity = props("V", "T", 294.26, "P", 101_325, "Argon")
+    density = props("D", "T", 294.26, "P", 101_325, "Argon")
+
+    def reynolds(flow: float) -> float:
+        return 4 * flow * density / (pi * nozzle.bore_m * viscosity)
+
+    assert 2200 < reynolds(nozzle.most) < 2700
+    assert reynolds(nozzle.usual) < 1800
+
+
+def test_nozzles_are_read_as_said() -> None:
+    for text in ("5/8in", "5/8", "0.625in", "16mm", "15.9 mm"):
+        assert nozzle_of(text).name == "5/8in"
+    for text in ("1in", "x", ""):
+        with pytest.raises(UnknownEntryError, match="1/2in, 5/8in, 3/4in"):
+            nozzle_of(text)
+    with pytest.raises(OutOfRangeError, match="current_a"):
+        usual_nozzle(0)
+
+
+def test_a_nozzle_asked_for_moves_the_flow() -> None:
+    small, large = (
+        answer("dial-in", f"plate=3/8in&nozzle={bore}").dial_in.outcome
+        for bore in ("1/2in", "3/4in")
+    )
+    assert small is not None
+    assert large is not None
+    assert small.flow.nozzle.name == "1/2in"
+    assert small.gas_flow.value == pytest.approx(25 * FT3_H)
+    assert small.gas_flow.high == pytest.approx(40 * FT3_H)
+    assert "1/2in" in small.gas_flow.high_by
+    assert large.gas_flow.high == pytest.approx(65 * FT3_H)
+
+
+# What it does
+
+
+def test_every_effect_is_held_by_a_row() -> None:
+    rows = [json.loads(r["inputs"]) for r in read_rows() if r["function"] == "gas_checks.effect"]
+    held = {
+        effect
+        for row in rows
+        for effect in effects_of(gas_of(row["gas"]))
+        if (effect.what, effect.part) == (row["what"], row["part"])
+    }
+    assert held == set(EFFECTS)
+    assert {effect.source for effect in EFFECTS} <= set(SOURCES)
+
+
+@given(gases())
+def test_a_part_moves_a_thing_one_way(gas: Gas) -> None:
+    found = list(effects_of(gas))
+    assert all(getattr(gas, effect.part) > 0 for effect in found)
+    of_co2 = [e.what for e in found if e.part == "co2"]
+    assert len(of_co2) == len(set(of_co2))
+    if gas.co2 > 0:
+        assert {"volts", "transfer", "spatter", "laid", "fume"} <= set(of_co2)
+
+
+@pytest.mark.parametrize(
+    ("gas", "words"),
+    [
+        ("Ar", ("Ar is inert", "2 % O2 or 5 % CO2")),
+        ("75/25 He", ("75/25 He is inert", "Shielding gas pushes out")),
+        ("7.5/2.5/90 He", ("stainless", "common practice", "flowmeter made for argon shows 33")),
+        ("90/10 O2", ("10 % O2 burns manganese",)),
+        ("CO2", ("CO2 pushes out", "5 mph")),
+        ("90/10", ("Argon and CO2 push out", "5 mph")),
+    ],
+)
+def test_what_the_welder_is_told(gas: str, words: tuple[str, ...]) -> None:
+    found = gas_of(gas)
+    notes = list(gas_notes(found, gas_flow(found, 250, "flat"), "us"))
+    text = " ".join(note.text for note in notes)
+    for word in words:
+        assert word in text
+    assert all(note.source in SOURCES for note in notes)
+
+
+def test_a_plain_mix_is_told_nothing_of_helium() -> None:
+    gas = gas_of("90/10")
+    text = " ".join(note.text for note in gas_notes(gas, gas_flow(gas, 250, "flat"), "us"))
+    for word in ("elium", "inert", "flowmeter", "burns"):
+        assert word not in text
+
+
+# Cylinders
+
+
+@pytest.mark.parametrize(("share", "kelvin"), SETTLES_K)
+def test_co2_settles_where_the_dew_line_ends(share: float, kelvin: float) -> None:
+    state = STATE("HEOS", "CarbonDioxide&Argon")
+    state.set_mole_fractions([share, 1 - share])
+    state.build_phase_envelope("none")
+    line = state.get_phase_envelope_data()
+    below = [t for t, p in zip(line.T, line.p, strict=True) if p < 150e5]
+    assert max(below) == pytest.approx(kelvin, abs=1)
+
+
+def test_a_cold_cylinder_of_rich_mix_is_not_read_by_its_gauge() -> None:
+    half = gas_of("50/50")
+    assert content(half, 50e5, 0.05, settles_below(half) + 0.1) > 0
+    with pytest.raises(OutOfRangeError, match="turns liquid"):
+        content(half, 50e5, 0.05, settles_below(half) - 0.1)
+    with pytest.raises(OutOfRangeError, match="comes in no cylinder"):
+        content(gas_of("97 CO2/3 O2"), 50e5, 0.05)
+    assert settles_below(gas_of("90/10")) == 0
+
+
+@pytest.mark.parametrize("gas", ["82/18", "65/8/0.5 O2/26.5 He", "97 CO2/3 O2", "Ar", "90/8/2 O2"])
+def test_every_page_answers_for_any_mix(gas: str) -> None:
+    query = f"plate=3/8in&leg=5/16in&gas={gas}"
+    assert answer("dial-in", query).query.job.gas.name == gas
+    assert answer("cost", f"{query}&b_wire=ER70S-3").ways
+    found = answer("supplies", query).supplies
+    assert found.gas_m3 > 0
+    assert (found.cylinders is None) == (gas == "97 CO2/3 O2")
