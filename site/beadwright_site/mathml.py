@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from markupsafe import Markup, escape
 
-OPERATORS = frozenset("=+−·×≤≥<>,()±∑√")
+OPERATORS = frozenset("=+−·×≤≥<>,()±∑√∝")
 
 Part = str | Markup
 
@@ -64,6 +64,11 @@ def fenced(*parts: Part) -> Markup:
 def function(name: str, of: Part) -> Markup:
     """Return a named function of something, such as the sine of an angle."""
     return row(Markup("<mtext>{}</mtext>").format(escape(name)), of)
+
+
+def total(index: str) -> Markup:
+    """Return the sign of a sum over an index."""
+    return tag("msub", Markup("<mo>∑</mo>"), index)
 
 
 def equation(*parts: Part) -> Markup:

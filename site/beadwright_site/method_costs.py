@@ -1,23 +1,16 @@
-"""The method of cost, supplies and circuit as data: each equation those pages use."""
+"""The method of cost and breaking even as data."""
 
 from __future__ import annotations
 
+from beadwright.break_even import MONTHS_A_YEAR
 from beadwright.capacity import FULL_SHARE
-from beadwright.circuit import MOST_CABLE_VOLTS
-from beadwright.conductors import WARM_K
-from beadwright.cylinders import RESIDUAL_PA
-from beadwright.measures import PSI_PA
-from beadwright.primary import LEAST_MULTIPLIER
-from beadwright.spools import PACKING
-from beadwright_site.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.mathml import equation, line, over, power, root, row, sub, total
 from beadwright_site.method import Equation, Section, Symbol, plain
 
 T_ON, T_OFF = sub("t", "on"), sub("t", "off")
 C_NOW, C_NEW = sub("C", "now"), sub("C", "new")
-I_RATED, X_RATED = sub("I", "rated"), sub("X", "rated")
-I_IN, I_EFF, U_IN = sub("I", "in"), sub("I", "eff"), sub("U", "in")
-P_0, T_0 = sub("p", "0"), sub("T", "0")
 P_MOST = sub("P", "most")
+B_NET, D_I = sub("B", "net"), sub("δ", "i")
 
 _COST = Symbol("C", "cost of a part", "money")
 _ONCE = Symbol("F", "paid once for the change", "money")
@@ -25,7 +18,8 @@ _MONTHS = Symbol("n", "months in which it must come back", "–")
 _METAL = Symbol("M", "weld metal in a part", "kg")
 _EFFICIENCY = Symbol("η", "laid metal over wire used", "–")
 _WASTE = Symbol("u", "wire bought and never melted", "–")
-_CURRENT = Symbol("I", "welding current", "A")
+_NOW = Symbol(C_NOW, "cost of a part as now", "money")
+_NEW = Symbol(C_NEW, "cost of a part the new way", "money")
 
 COST = Equation(
     "cost",
@@ -66,6 +60,7 @@ COST = Equation(
     "Each input's own; drawn on Cost as what it hangs on.",
     ("cost-chapter", "operating-factor", "navedtra-14251a"),
     "The pieces are the whole: nothing is added after. Operating factor is arc time over all time.",
+    ("cost.cost_of", "cost.part_cost", "way.off_arc",),
 )  # fmt: skip
 
 BREAK_EVEN = Equation(
@@ -93,6 +88,67 @@ BREAK_EVEN = Equation(
     "doubt: root of the sum of squares of all swings.",
     ("mass-balance", "practice"),
     f"Over {FULL_SHARE:.0%} of the hours taken there is nothing left for a bad week.",
+    ("break_even.break_even", "break_even.parts_to_break_even", "break_even.highest_price",
+     "break_even.least_laid", "break_even.at_laid", "capacity.FULL_SHARE",),
+)  # fmt: skip
+
+PAYBACK = Equation(
+    "payback",
+    "Until what is paid once has come back",
+    (
+        equation("p", "=", over("F", row(C_NOW, "−", C_NEW)), ",", "m", "=",
+                 over(line(f"{MONTHS_A_YEAR} · F"), "G")),
+    ),
+    (
+        Symbol("p", "parts", "–"),
+        Symbol("m", "months", "–"),
+        _ONCE,
+        _NOW,
+        _NEW,
+        Symbol("G", "saved a year, paid by the year taken off", "money/year"),
+    ),
+    "Where a part saves and a year saves; else it never comes back, and that is said.",
+    "That of both costs.",
+    ("mass-balance",),
+    "",
+    ("break_even.months_to_pay", "break_even.parts_to_pay", "break_even.MONTHS_A_YEAR"),
+)  # fmt: skip
+
+CAPACITY = Equation(
+    "capacity",
+    "Hours",
+    (equation("s", "=", over(line("N · t"), row("k", "·", "h", "·", "j", "·", "y"))),),
+    (
+        Symbol("s", "share of the shop's hours taken", "–"),
+        Symbol("N", "parts a year", "1/year"),
+        Symbol("t", "time for a part, rework with it", "s"),
+        Symbol("k", "welders", "–"),
+        Symbol("h", "length of a shift", "s"),
+        Symbol("j", "shifts in a week", "–"),
+        Symbol("y", "weeks worked in a year", "–"),
+    ),
+    "Any volume. Over the whole, the shop cannot deliver.",
+    f"Over {FULL_SHARE:.0%} is called just delivering.",
+    ("practice",),
+    "",
+    ("capacity.capacity",),
+)
+
+SWINGS = Equation(
+    "swings",
+    "Band of the net saving",
+    (equation(B_NET, "=", root(row(total("i"), power(D_I, "2")))),),
+    (
+        Symbol(B_NET, "how far the net saving may be off, each way for itself", "money/year"),
+        Symbol(D_I, "how far one unsure input moves it that way", "money/year"),
+        Symbol("i", "each input that is not known for sure", "–"),
+    ),
+    "Inputs that know nothing of each other.",
+    "As honest as the swings put in.",
+    ("practice",),
+    "",
+    ("swings.swings", "swings.net_band", "swings.cost_bands", "swings.moved",
+     "swings.factors_of"),
 )  # fmt: skip
 
 CHANCE = Equation(
@@ -107,126 +163,11 @@ CHANCE = Equation(
     "Inputs that know nothing of each other. Same seed, same draws.",
     "Two in a hundred at 2000 draws.",
     ("practice",),
+    "",
+    ("chance.chance_of",),
 )
-
-SPOOL = Equation(
-    "spool",
-    "Wire on a begun spool",
-    (
-        equation(
-            "m", "=", over("π", "4"), "·",
-            row("(", power("d", "2"), "−", power("b", "2"), ")"), line("· w · k · ρ"),
-        ),
-        equation("l", "=", over(line("m · ( 1 − u ) · η"), "c")),
-    ),
-    (
-        Symbol("π", "3.14159", "–"),
-        Symbol("m", "wire on it, or weighed: the spool less an empty one", "kg"),
-        Symbol("d", "diameter it is wound to", "m"),
-        Symbol("b", "barrel under the wire", "m"),
-        Symbol("w", "width between the flanges", "m"),
-        Symbol("k", f"share of the winding that is wire, {PACKING[1]:g}", "–"),
-        Symbol("ρ", "density of the wire", "kg/m³"),
-        Symbol("l", "length of this weld it lays", "m"),
-        Symbol("c", "weld metal by length", "kg/m"),
-        _WASTE,
-        _EFFICIENCY,
-    ),
-    "Layer-wound spools.",
-    f"By size {PACKING[0]:g} to {PACKING[2]:g} of the winding is wire; by weight, the scale's.",
-    ("practice", "mass-balance"),
-)  # fmt: skip
-
-GAS = Equation(
-    "gas-left",
-    "Gas in a cylinder",
-    (
-        equation("V", "=", over(line("w · p"), row(P_0, "·", "Z")), "·", over(T_0, "T")),
-        equation("t", "=", over(row("V", "−", sub("V", "rest")), "q")),
-    ),
-    (
-        Symbol("V", "gas at 70 °F and 1 atm", "m³"),
-        Symbol("w", "water volume of the cylinder", "m³"),
-        Symbol("p", "gauge pressure and one atmosphere", "Pa"),
-        Symbol(P_0, "one atmosphere", "Pa"),
-        Symbol("Z", "compressibility, by Redlich and Kwong", "–"),
-        Symbol(T_0, "70 °F", "K"),
-        Symbol("T", "temperature of the cylinder", "K"),
-        Symbol("t", "time with the gas on", "s"),
-        Symbol(sub("V", "rest"),
-               f"what stays: under {RESIDUAL_PA / float(PSI_PA):.0f} psi the flow no longer holds",
-               "m³"),
-        Symbol("q", "gas flow", "m³/s"),
-    ),
-    "Argon and its mixtures up to 300 bar. CO2 alone is liquid: weigh it, 8.76 ft³ a pound.",
-    "Z within 2 % up to 200 bar; the gauge is worse.",
-    ("redlich-kwong", "cylinder-chart", "co2-by-weight"),
-)  # fmt: skip
-
-DUTY = Equation(
-    "duty",
-    "Duty cycle at another current",
-    (
-        equation("X", "=", X_RATED, "·",
-                 power(row("(", over(I_RATED, "I"), ")"), "2")),
-    ),
-    (
-        Symbol("X", "share of ten minutes the arc may burn, 1 at the most", "–"),
-        Symbol(X_RATED, "duty cycle at the rated current", "–"),
-        Symbol(I_RATED, "rated current", "A"),
-        _CURRENT,
-    ),
-    "Up to the most current the machine gives.",
-    "Up to a tenth against rating plates; the plate rules.",
-    ("i2t", "aws-duty"),
-)  # fmt: skip
-
-PRIMARY = Equation(
-    "primary",
-    "Current from the wall",
-    (
-        equation(I_IN, "=", over(line("U · I"), row("η", "·", "λ", "·", "k", "·", U_IN))),
-        equation(I_EFF, "=", I_IN, "·", root("X")),
-    ),
-    (
-        Symbol(I_IN, "current drawn while the arc burns", "A"),
-        Symbol("U", "volts at the machine: the arc's and what the leads lose", "V"),
-        _CURRENT,
-        Symbol("η", "power given over power drawn", "–"),
-        Symbol("λ", "power factor", "–"),
-        Symbol("k", "1 for single phase, √3 for three", "–"),
-        Symbol(U_IN, "supply volts, between lines if three phase", "V"),
-        Symbol(I_EFF, "steady current that heats a conductor as much", "A"),
-        Symbol("X", f"duty cycle worked at; the root is {LEAST_MULTIPLIER:g} at the least", "–"),
-    ),
-    "Current without an arc is left out.",
-    "That of efficiency and power factor: read the plate.",
-    ("machine-efficiency", "nec-630"),
-)
-
-LEADS = Equation(
-    "leads",
-    "Volts lost in leads and cord",
-    (
-        equation("R", "=", over(row("l", "·", "1.02"), line("58 · A")), "·",
-                 row("(", line("1 + 0.00393 · θ"), ")")),
-        equation(line("V = I · R")),
-    ),
-    (
-        Symbol("R", "resistance; metric sizes by table, AWG by section and 2 % for the lay", "Ω"),
-        Symbol("l", "length there and back", "m"),
-        Symbol("A", "copper section", "mm²"),
-        Symbol("θ", f"how much warmer than 20 °C, {WARM_K:g}", "K"),
-        Symbol("V", "volts lost", "V"),
-        _CURRENT,
-    ),
-    f"Copper. Over {MOST_CABLE_VOLTS:g} V in the welding leads the page asks for shorter or "
-    "thicker ones.",
-    "Few percent; bad lugs lose more than the cable.",
-    ("awg", "copper-annealed", "iec-60228", "four-volts"),
-)  # fmt: skip
 
 
 def sections() -> tuple[Section, ...]:
-    """Return the sections of the topic, in the order of the pages."""
-    return plain((COST, BREAK_EVEN, CHANCE, SPOOL, GAS, DUTY, PRIMARY, LEADS))
+    """Return the sections of the topic."""
+    return plain((COST, BREAK_EVEN, PAYBACK, CAPACITY, SWINGS, CHANCE))

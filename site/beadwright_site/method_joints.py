@@ -158,9 +158,18 @@ def legs_table() -> Table:
             (upto(at), f"{units.show(leg, 'leg', 'us')} in, {units.show(leg, 'leg', 'si')} mm")
             for at, (_, leg) in enumerate(MINIMUM_LEG_M)
         ),
-        ("aisc-j2.4", "aws-d1.1-7.7"),
-        "No more than the thinner plate itself.",
-        ("fillets.MINIMUM_LEG_M", "fillets.minimum_leg"),
+        ("aisc-j2.4", "aws-d1.1-7.7", "aisc-j2.2b"),
+        "No more than the thinner plate itself. At an edge, from 1/4 in up, 1/16 in less than it. "
+        "Shortest fillet that counts in full: four legs; a piece of a broken one also 1-1/2 in. A "
+        "lap covers five times the thinner plate and 1 in.",
+        (
+            "fillets.MINIMUM_LEG_M",
+            "fillets.minimum_leg",
+            "fillets.largest_edge_leg",
+            "fillets.least_length",
+            "fillets.least_segment",
+            "fillets.least_lap",
+        ),
     )
 
 

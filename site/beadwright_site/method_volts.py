@@ -87,7 +87,7 @@ def _plot(kind: Kind, size: str, rows: Sequence[tuple[_Key, Settings]], family: 
     return draw_points(
         plot_key("volts", kind, size, family),
         f"Volts, {kind} {size_text(size)}, {family}",
-        Axis("current, A", 0, max(p.x for p in points)),
+        Axis("current, A", 0, max(end for band, _ in drawn for end, _ in band.line)),
         Axis("volts", 10, max([40.0, *(p.y for p in points)])),
         points,
         [band for band, _ in drawn],

@@ -8,21 +8,22 @@ from flask.testing import FlaskClient
 
 from beadwright.api import answer
 from beadwright.burnoff import CONSTANTS
-from beadwright.burnoff_fit import fitted_points
-from beadwright.penetration_points import BEADS
+from beadwright.burnoff_fit import fitted_points, shown_points
+from beadwright.burnoff_points import POINTS
 from beadwright.sources import SOURCES
+from beadwright.volts_points import VOLTS_POINTS
 from beadwright_site.mathml import equation, over, sign
 from beadwright_site.method_arc import constants_table
 from beadwright_site.method_plots import (
-    LEAST_DRAWN,
     burn_off_plots,
     penetration_plot,
-    points_inside,
+    plot_key,
     transition_plot,
-    volts_plots,
 )
+from beadwright_site.method_volts import LEAST_DRAWN, points_inside, volts_plots
 from beadwright_site.pages.facts import origins
 from beadwright_site.pages.method import TOPICS, method_page, sections
+from beadwright_site.points_drawing import BOTTOM, LEFT, RIGHT, TOP
 from tests.site.page import elements
 from tests.site.test_pages import QUERIES
 
@@ -123,3 +124,98 @@ def test_numbers_in_equations_are_the_core_s() -> None:
 
 def test_a_part_is_escaped() -> None:
     assert "<b>" not in equation(over("<b>", "1"))
+
+
+def test_contents_lead_to_every_topic_and_section() -> None:
+    keys = [section.equation.key for section in sections()]
+    assert len(keys) == len(set(keys))
+    assert len({topic.key for topic in TOPICS}) == len(TOPICS)
+    found = elements(method_page())
+    links = [e.attrs["href"] for e in found if e.tag == "a" and "href" in e.attrs]
+    for key in (*(f"topic-{topic.key}" for topic in TOPICS), *keys, "sources", "changes"):
+        assert f"#{key}" in links
+    ids = [e.attrs["id"] for e in found if "id" in e.attrs]
+    assert len(ids) == len(set(ids))
+
+
+def test_every_wire_with_points_is_drawn_with_all_of_them() -> None:
+    drawn = {plot.key: plot for plot in burn_off_plots()}
+    with_points = {key for key, fitted in CONSTANTS.items() if fitted.points}
+    assert set(drawn) == {plot_key("burn-off", *key) for key in with_points}
+    for kind, size in with_points:
+        plot = drawn[plot_key("burn-off", kind, size)]
+        points = [p for p in POINTS if (p.kind, p.size) == (kind, size)]
+        assert len(plot.marks) == len(points)
+        shown = shown_points(kind, size)
+        assert [mark.inside for mark in plot.marks[: len(shown)]] == [s.inside for s in shown]
+        held = sum(s.inside for s in shown)
+        assert plot.words.startswith(f"{held} of {len(shown)} points inside")
+
+
+def test_points_stand_to_scale_beside_their_line() -> None:
+    plot = next(p for p in burn_off_plots() if p.key == plot_key("burn-off", "solid", "0.045in"))
+    across = {float(tick.text): tick.at for tick in plot.x_ticks}
+    up = {float(tick.text): tick.at for tick in plot.y_ticks}
+    first = shown_points("solid", "0.045in")[0]
+    assert (first.point.current_a, first.point.feed_in_min) == (125, 125)
+    least, most = min(across), max(across)
+    x = across[least] + (across[most] - across[least]) * (125 - least) / (most - least)
+    low, high = min(up), max(up)
+    y = up[low] + (up[high] - up[low]) * (125 - low) / (high - low)
+    assert (plot.marks[0].x, plot.marks[0].y) == (
+        pytest.approx(x, abs=0.1),
+        pytest.approx(y, abs=0.1),
+    )
+    assert len(plot.lines) == 2  # short circuit and the open arc, each at its own extension
+
+
+def test_every_mark_and_line_is_on_the_paper_and_in_the_legend() -> None:
+    plots = (*burn_off_plots(), *volts_plots(), transition_plot(), penetration_plot())
+    assert len({plot.key for plot in plots}) == len(plots)
+    for plot in plots:
+        for mark in plot.marks:
+            assert LEFT <= mark.x <= RIGHT
+            assert TOP <= mark.y <= BOTTOM
+            assert mark.path in {entry.path for entry in plot.legend}
+        for line in plot.lines:
+            for corner in (*line.path.split(), *line.band.split()):
+                x, y = map(float, corner.split(","))
+                assert LEFT <= x <= RIGHT
+                assert TOP <= y <= BOTTOM
+        hollow = any(not mark.inside for mark in plot.marks)
+        assert hollow == any(not entry.filled for entry in plot.legend)
+        assert set(plot.sources) <= set(SOURCES)
+
+
+def test_volts_outside_the_window_are_counted_and_said() -> None:
+    counted = points_inside()
+    assert sum(count for *_, count in counted) == sum(map(len, VOLTS_POINTS.values()))
+    assert all(0 <= held <= count for *_, held, count in counted)
+    drawn = volts_plots()
+    assert all(len(plot.marks) >= LEAST_DRAWN for plot in drawn)
+    marks = sum(len(plot.marks) for plot in drawn)
+    assert marks > 0.8 * sum(map(len, VOLTS_POINTS.values()))
+    page = method_page()
+    for plot in drawn:
+        held = sum(mark.inside for mark in plot.marks)
+        assert f"{held} of {len(plot.marks)} points inside" in plot.words
+        assert plot.words in page
+
+
+def test_the_share_of_beads_inside_is_said() -> None:
+    plot = penetration_plot()
+    assert len(plot.marks) == 31
+    assert sum(mark.inside for mark in plot.marks) == 29
+    assert plot.words == "29 of 31 beads inside the band."
+    assert "29 of 31 beads stand inside" in method_page()
+
+
+def test_a_plot_is_told_in_words_and_waits_folded() -> None:
+    found = elements(method_page())
+    pictures = [e for e in found if e.tag == "svg" and e.attrs.get("role") == "img"]
+    pictures = [e for e in pictures if "points" in e.attrs.get("class", "")]
+    assert len(pictures) == len((*burn_off_plots(), *volts_plots())) + 2
+    assert all("points" in e.attrs["aria-label"] for e in pictures)
+    folded = [e for e in found if e.tag == "details" and e.attrs.get("class") == "plots"]
+    assert len(folded) == 2
+    assert all("open" not in e.attrs for e in folded)

@@ -1,0 +1,95 @@
+"""The Method page misses no formula: each one the core holds is named by an equation or table."""
+
+import importlib
+import inspect
+from collections.abc import Iterator
+
+import pytest
+
+from beadwright_site.pages.method import sections
+
+FORMULAS = (
+    "arc", "break_even", "burnoff", "capacity", "chance", "compressibility", "conductors",
+    "cost", "cylinders", "deposition", "dilution", "duty_cycle", "fillet_joints", "fillets",
+    "gas_flow", "groove_joints", "heat", "operating", "penetration", "primary", "spools",
+    "swings", "transfer", "way",
+)  # fmt: skip
+"""Modules that must be told of; any other that an equation names is walked too."""
+
+TOLD_ELSEWHERE = {
+    "arc.conventional_load_volts": "rates machines; no answer uses it",
+    "chance.BINS": "how finely the draws are drawn",
+    "chance.MOST_DRAWS": "a limit on waiting",
+    "conductors.AWG_NUMBERS": "names of sizes",
+    "conductors.CONDUCTORS": "a table of sizes",
+    "conductors.CORD_AMPS": "a printed table, shown on Shop with its source",
+    "conductors.IEC_CORD_AMPS": "a printed table, shown on Shop with its source",
+    "conductors.IEC_OHM_KM": "a printed table, shown on Shop with its source",
+    "conductors.conductor_of": "finds a row",
+    "cylinders.CYLINDERS": "a table of sizes, shown on Supplies",
+    "cylinders.cylinder_of": "finds a row",
+    "cylinders.usual_cylinder": "finds a row",
+    "gas_flow.nozzle_of": "finds a row",
+    "groove_joints.BACKING_M": "drawn only",
+    "joints.box": "drawn only",
+    "joints.region": "gathers what is drawn",
+    "positions.COMFORTABLE_TRAVEL_M_S": "where to start, shown on Dial in",
+    "positions.POSITIONS": "a table of positions",
+    "positions.position_of": "finds a row",
+    "spools.PACKAGES_KG": "sizes bought, shown on Supplies",
+    "spools.packages": "counts whole packages",
+    "transfer.FLUX_MIX_CO2": "said where a gas is refused",
+    "transfer.NAMES": "words",
+    "transfer.NO_SHORT_V": "drawn only",
+    "transfer.gas_refused": "says why in words, beside the field",
+    "transfer.position_refused": "says why in words, beside the field",
+    "transfer.transfer_refused": "says why in words, beside the field",
+    "wires.CORED_MASS_RATIO": "a printed table, told of with laid metal",
+    "wires.INCH_SIZES_M": "names of sizes",
+    "wires.METRIC_NAMES": "names of sizes",
+    "wires.wire_of": "finds a row",
+}
+"""What needs no equation, and why."""
+
+
+def covered() -> set[str]:
+    """Everything equations and tables of the page say they tell of."""
+    names: set[str] = set()
+    for section in sections():
+        names |= set(section.equation.covers)
+        for table in section.tables:
+            names |= set(table.covers)
+    return names
+
+
+def public_names(module: str) -> Iterator[str]:
+    """Functions and constants a module defines itself."""
+    found = importlib.import_module(f"beadwright.{module}")
+    own = inspect.getsource(found).splitlines()
+    for name, value in vars(found).items():
+        if name.startswith("_"):
+            continue
+        if inspect.isfunction(value):
+            if value.__module__ == found.__name__:
+                yield f"{module}.{name}"
+        elif name.isupper() and any(line.startswith((f"{name} =", f"{name}:")) for line in own):
+            yield f"{module}.{name}"
+
+
+@pytest.mark.parametrize("module", FORMULAS)
+def test_no_formula_of_a_module_is_missing(module: str) -> None:
+    assert set(public_names(module)) - covered() - set(TOLD_ELSEWHERE) == set()
+
+
+def test_what_the_page_names_is_there() -> None:
+    for name in covered():
+        module, _, attribute = name.partition(".")
+        assert hasattr(importlib.import_module(f"beadwright.{module}"), attribute), name
+
+
+def test_an_excuse_is_for_something_that_is_there_and_not_told() -> None:
+    told = covered()
+    for name in TOLD_ELSEWHERE:
+        module, _, attribute = name.partition(".")
+        assert hasattr(importlib.import_module(f"beadwright.{module}"), attribute), name
+        assert name not in told, name
