@@ -7,7 +7,8 @@ from dataclasses import dataclass
 
 from beadwright.gas_effects import What, effects_of
 from beadwright.gases import Gas
-from beadwright.sources import SOURCES, Source
+from beadwright.source import Source
+from beadwright.sources import SOURCES
 
 NAMES: Mapping[What, str] = {
     "transfer": "Transfer",
