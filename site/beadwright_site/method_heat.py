@@ -163,7 +163,8 @@ COOLING = Equation(
     "Cooling time",
     (
         equation(T_85, "=", row("(", line("6700 − 5 ·"), T_0, ")"), line("· Q · ("),
-                 over("1", row("500", "−", T_0)), "−", over("1", row("800", "−", T_0)), line(") ·"), F_3),
+                 over("1", row("500", "−", T_0)), "−", over("1", row("800", "−", T_0)),
+                 line(") ·"), F_3),
         equation(T_85, "=", row("(", line("4300 − 4.3 ·"), T_0, ")"), "·", power("10", "5"), "·",
                  over(power("Q", "2"), power("d", "2")), line("· ("),
                  over("1", power(row("(", "500", "−", T_0, ")"), "2")), "−",

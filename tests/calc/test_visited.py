@@ -26,6 +26,8 @@ from beadwright import (
 from tests.calc.reference_rows import read_rows, values_of
 
 MODULES = (
+    "carbon_equivalent", "cooling", "cooling_curve", "haz_hardness", "preheat", "preheat_table",
+    "steels", "temperatures", "thermal_field",
     "angular", "camber", "distortion", "distortion_query", "published_forms", "shrinkage",
     "welded_part",
     "arc", "burnoff", "burnoff_fit", "deposition", "dilution", "fillets", "gas_effects", "gas_flow",
@@ -70,6 +72,8 @@ def codes_run(work: Callable[[], object]) -> set[CodeType]:
 
 # Not reached by any printed row: the test that holds each.
 NAMED_TESTS = {
+    "cooling_curve.cooling_curves":
+        "test_cooling.py::test_the_curve_takes_the_cooling_time_between_its_marks",
     "distortion.Distortion.all": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
     "distortion.Laid.fillet": "test_distortion.py::test_a_fillet_worked_by_hand",
     "distortion.distortion_of": "test_distortion.py::test_a_fillet_worked_by_hand",

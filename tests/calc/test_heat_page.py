@@ -1,0 +1,211 @@
+"""The Heat page's answer: the stricter counts, what is by hand, what is refused, what is said."""
+
+import json
+
+import pytest
+
+from beadwright.api import answer, answer_json
+from beadwright.errors import FieldErrors
+from beadwright.heat_page import HeatAnswer
+from beadwright.heat_query import DEFAULTS, KEY_WORDS
+from beadwright.preheat import HYDROGEN
+from beadwright.steels import ELEMENTS, STEELS
+from beadwright.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
+
+JOB = "plate=3/8in&leg=5/16in"
+THICK = "plate=1in&leg=1/2in&heat=1.5kJ/mm&units=si"
+
+
+def heat(query: str) -> HeatAnswer:
+    return answer("heat", query)
+
+
+def refused(query: str) -> dict[str, list[str]]:
+    with pytest.raises(FieldErrors) as caught:
+        heat(query)
+    return caught.value.messages
+
+
+def said(found: HeatAnswer, level: str) -> str:
+    return " ".join(note.text for note in found.notes if note.level == level)
+
+
+def test_every_key_has_words() -> None:
+    assert set(KEY_WORDS) == set(DEFAULTS)
+
+
+def test_the_demonstration_bracket_wants_no_preheat() -> None:
+    """A36, 3/8 in: category B, 32 °F (AWS D1.1 Table 5.8, found); method B asks none."""
+    found = heat(JOB)
+    assert found.steel.name == "A36"
+    assert found.needed.even_cold
+    assert found.needed.by == "table"
+    assert found.needed.kelvin == pytest.approx(from_fahrenheit(32))
+    assert found.start_k == pytest.approx(from_celsius(20))
+    assert "Below 32 °F: warm it to 70 °F" in said(found, "note")
+    assert found.heat.value == found.dialled.outcome.heat.value  # type: ignore[union-attr]
+
+
+def test_the_stricter_of_both_counts() -> None:
+    """A572-60 at 25.4 mm: table 65 °C (found); method B by its formula, worked by hand.
+
+    CET .16 + .130 + .002 + .004 + .0125 + .00225 = .31075; 697 CET 216.59; 160 tanh(25.4/35)
+    99.27; 62·5^0.35 108.90; (53 CET - 32)·1.2 = -18.64; sum - 328 = 78.1 °C: up to 80 °C.
+    """
+    found = heat(f"{THICK}&steel=A572-60")
+    assert to_celsius(found.needed.table_k or 0) == pytest.approx(65)
+    assert found.needed.method_b is not None
+    assert to_celsius(found.needed.method_b.kelvin or 0) == pytest.approx(78.1, abs=0.1)
+    assert found.needed.by == "method-b"
+    assert to_celsius(found.needed.kelvin or 0) == pytest.approx(80)
+    lean = heat(f"{THICK}&steel=A572-60&hydrogen=2")  # 62·2^0.35 = 79.02: 48.2 °C
+    assert to_celsius(lean.needed.method_b.kelvin or 0) == pytest.approx(48.2, abs=0.1)  # type: ignore[union-attr]
+    assert (lean.needed.by, round(to_celsius(lean.needed.kelvin or 0))) == ("table", 65)
+
+
+@pytest.mark.parametrize("name", STEELS)
+@pytest.mark.parametrize("plate", ["1/4in", "1in", "3in"])
+def test_what_is_asked_is_never_less_than_either_method(name: str, plate: str) -> None:
+    found = heat(f"plate={plate}&leg=1/4in&steel={name}&heat=40kJ/in")
+    assert found.needed.method_b is not None
+    asked = [found.needed.table_k, found.needed.method_b.kelvin]
+    assert found.needed.kelvin is not None
+    assert all(found.needed.kelvin >= a - 1e-9 for a in asked if a is not None)
+    assert found.start_k >= found.needed.kelvin - 1e-9
+    assert (found.needed.row is not None) == (STEELS[name].category is not None)
+
+
+def test_the_melt_counted_and_the_worst_are_both_said() -> None:
+    usual, worst = heat(THICK), heat(f"{THICK}&melt=limit")
+    assert usual.steel.worst == worst.steel.composition == STEELS["A36"].limit
+    assert usual.needed.worst_b is not None
+    assert usual.needed.worst_b.kelvin == worst.needed.method_b.kelvin  # type: ignore[union-attr]
+    assert "go by the mill certificate" in said(usual, "caution")
+    assert worst.needed.worst_b is None
+
+
+def test_a_certificate_counts_before_the_grade() -> None:
+    own = heat(f"{THICK}&c=0.18&mn=1.4")
+    assert own.steel.grade is None
+    assert own.steel.melt == "certificate"
+    assert own.needed.by == "method-b"
+    assert own.equivalents[1].value == pytest.approx(0.32)
+    both = heat(f"{THICK}&c=0.18&mn=1.4&steel=A36")
+    assert both.needed.row is not None
+    assert both.needed.method_b == own.needed.method_b
+
+
+@pytest.mark.parametrize(
+    ("query", "key", "text"),
+    [
+        ("c=0.2", "mn", "Write C and Mn both"),
+        ("mn=1.2&cr=0.3", "c", "Write C and Mn both"),
+        ("c=60&mn=70", "mn", "add up to 130 %"),
+        ("c=0.4&mn=1.0", "c", "C 0.4 % is outside 0.05 to 0.32 %"),
+        ("c=0.2&mn=2.2", "mn", "Mn 2.2 % is outside 0.5 to 1.9 %"),
+        ("c=0.2&mn=1.2&cr=9", "cr", "Cr 9 % is outside 0 to 1.5 %"),
+        ("c=0.2&mn=1.2&cr=9&steel=A36", "cr", "Cr 9 %"),
+        ("c=0.32&mn=1.9&mo=0.5", "c", "CET 0.560 is over 0.5"),
+        ("c=120&mn=1", "c", "outside 0% to 100%"),
+        ("steel=A514", "steel", "A992, A500-B"),
+        ("preheat=hot", "preheat", "write 150F or 65C"),
+        ("preheat=900F", "preheat", "nobody welds plain steel so"),
+        ("preheat=450&units=si", "preheat", "outside −45C to 398C"),
+        ("hydrogen=30", "hydrogen", "outside 1 to 20 ml/100 g"),
+        ("hydrogen=dry", "hydrogen", "write 5 or H5"),
+        ("heat=900kJ/in", "heat", "outside 1kJ/in to 300kJ/in"),
+        ("melt=best", "melt", "typical, limit"),
+    ],
+)
+def test_what_cannot_be_taken_says_what_is_allowed_and_why(query: str, key: str, text: str) -> None:
+    assert text in " ".join(refused(f"{JOB}&{query}")[key])
+
+
+def test_a_lean_steel_is_counted_as_the_least_method_b_knows() -> None:
+    found = heat(f"{THICK}&c=0.04&mn=0.3")
+    notes = said(found, "note")
+    for text in ("C counted as 0.05 %", "Mn counted as 0.5 %", "counted as 0.2, the least"):
+        assert text in notes
+    assert [e.value for e in found.equivalents] == [None, None, None]
+    assert "C 0.04 % is outside" in found.equivalents[0].refused
+
+
+def test_an_unknown_steel_gets_no_number() -> None:
+    found = heat(f"{THICK}&steel=unknown")
+    assert found.needed.kelvin is None
+    assert found.equivalents == ()
+    assert found.hardness.value is None
+    assert "do not guess" in said(found, "stop")
+
+
+def test_a_temperature_by_hand_is_welded_at_and_judged() -> None:
+    asked = f"{THICK}&steel=A572-60"
+    cold, hot, good = (heat(f"{asked}&preheat={t}") for t in ("40C", "300C", "120C"))
+    assert [f.start_k for f in (cold, hot, good)] == [from_celsius(t) for t in (40, 300, 120)]
+    assert "too cold: preheat to 80 °C" in said(cold, "out")
+    assert "too hot: wait until it is under 250 °C" in said(hot, "out")
+    assert said(good, "out") == ""
+    assert cold.cooling is not None
+    assert good.cooling is not None
+    assert good.cooling.seconds > cold.cooling.seconds
+    assert (good.hardness.value or 0) < (cold.hardness.value or 0)
+    bare = heat("plate=1in&leg=1/2in&preheat=150")
+    assert to_fahrenheit(bare.start_k) == pytest.approx(150)
+
+
+def test_heat_by_hand_is_counted_both_ways() -> None:
+    found = heat(f"{JOB}&heat=40kJ/in")
+    assert found.heat.value == pytest.approx(40e3 / 0.0254)
+    assert found.heat_en.value == pytest.approx(32e3 / 0.0254)  # EN 1011-1: k = 0.8
+    assert found.heat.by_hand
+
+
+def test_a_job_no_setting_holds_still_gets_its_preheat() -> None:
+    found = heat("plate=1in&leg=1/2in&gas=CO2&transfer=spray&steel=A572-60")
+    assert found.dialled.outcome is None
+    assert found.heat.value is None
+    assert found.cooling is None
+    assert found.curves == ()
+    assert found.needed.kelvin is not None
+    assert (
+        found.needed.method_b
+        == heat(
+            "plate=1in&leg=1/2in&steel=A572-60&heat=0.625kJ/mm"  # 0.5 kJ/mm with EN's 0.8
+        ).needed.method_b
+    )
+    assert "No setting holds this job" in said(found, "out")
+
+
+def test_hydrogen_follows_the_wire_unless_written() -> None:
+    assert heat(JOB).hydrogen == HYDROGEN["solid"]
+    assert heat(f"{JOB}&wire=E70C-6M").hydrogen == HYDROGEN["metal-cored"]
+    assert heat(f"{JOB}&hydrogen=H4").hydrogen == 4
+    assert heat(f"{JOB}&hydrogen=2.5 ml/100g").hydrogen == 2.5
+
+
+def test_high_carbon_equivalent_hard_zones_and_sheet_are_said() -> None:
+    hard = heat("plate=1.5in&leg=1/4in&c=0.22&mn=1.5&heat=15kJ/in&preheat=70F")
+    assert "CE 0.47: it hardens" in said(hard, "caution")
+    assert "over 380" in said(hard, "caution")
+    assert "begins at 1/8 in" in said(heat("plate=16ga&leg=1/16in"), "note")
+    for text in ("written, qualified procedure", "Galvanised"):
+        assert text in said(heat(JOB), "caution")
+    assert "ventilate" in said(heat(f"{THICK}&steel=A572-60"), "caution")
+
+
+def test_links_keep_what_was_typed_and_unknown_keys_are_named() -> None:
+    query = "plate=1in&steel=A588&c=0.15&mn=1.1&cr=0.5&hydrogen=4&preheat=200F"
+    found = heat(f"{query}&nonsense=1")
+    assert heat(found.canonical).needed == found.needed
+    assert "nonsense" not in found.canonical
+    assert "“nonsense”" in said(found, "note")
+
+
+def test_json_is_plain_and_holds_the_answer() -> None:
+    found = json.loads(json.dumps(answer_json("heat", f"{THICK}&steel=A572-60")))["answer"]
+    assert found["preheat"]["value"] == pytest.approx(80)
+    assert found["preheat"]["table"] == {"value": 65.0, "unit": "°C", "category": "C"}
+    assert set(found["composition"]) == set(ELEMENTS)
+    assert found["cooling"]["regime"] == "thick"
+    assert found["curves"][0]["rules"] is True
+    assert answer_json("heat", "c=0.2")["errors"]["mn"]
