@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from statistics import median
 
 from beadwright import penetration as depth
 from beadwright.burnoff import CONSTANTS, feed_from_current
@@ -30,6 +29,11 @@ def plot_key(*parts: str) -> str:
     return "-".join(part.replace("/", "-").replace(".", "-").replace(" ", "") for part in parts)
 
 
+def _middle_extension(shown: Sequence[Shown]) -> float:
+    """Return an extension half of the points are no longer than [m]."""
+    return sorted(point.extension_m for point in shown)[len(shown) // 2]
+
+
 def steps(low: float, high: float) -> list[float]:
     """Return places along a line, both ends among them."""
     return [low + (high - low) * at / _STEPS for at in range(_STEPS + 1)]
@@ -54,7 +58,7 @@ _NAMED: tuple[tuple[str, Transfer], ...] = (
 
 def _burn_off_band(kind: Kind, size: str, shown: Sequence[Shown]) -> Band:
     wire, band = wire_of(REPRESENTATIVE[kind], size), CONSTANTS[kind, size].band
-    extension = median(point.extension_m for point in shown)
+    extension = _middle_extension(shown)
     amps = [point.point.current_a for point in shown]
 
     def curve(share: float) -> list[Place]:
@@ -73,15 +77,11 @@ def _burn_off(kind: Kind, size: str, shown: tuple[Shown, ...]) -> Plot:
     ]
     out = [p for p in POINTS if p.kind == kind and p.size == size and not p.fitted]
     points += [Point(p.current_a, p.feed_in_min, "cross") for p in out]
-    groups = [
-        [s for s in shown if (s.point.transfer == "short") is short] for short in (True, False)
-    ]
-    bands = [_burn_off_band(kind, size, group) for group in groups if len(group) > 1]
-    lengths = " and ".join(
-        f"{1000 * median(s.extension_m for s in group):.1f} mm"
-        for group in groups
-        if len(group) > 1
-    )
+    shorted = [s for s in shown if s.point.transfer == "short"]
+    open_arc = [s for s in shown if s.point.transfer != "short"]
+    groups = [group for group in (shorted, open_arc) if len(group) > 1]
+    bands = [_burn_off_band(kind, size, group) for group in groups]
+    lengths = " and ".join(f"{1000 * _middle_extension(group):.1f} mm" for group in groups)
     held = sum(s.inside for s in shown)
     words = (
         f"{held} of {len(shown)} points inside ±{CONSTANTS[kind, size].band:.0%} of the feed. "
@@ -103,8 +103,11 @@ def _burn_off(kind: Kind, size: str, shown: tuple[Shown, ...]) -> Plot:
 
 def burn_off_plots() -> tuple[Plot, ...]:
     """Return feed against current for each wire that has published points."""
-    found = ((kind, size, shown_points(kind, size)) for kind, size in CONSTANTS)
-    return tuple(_burn_off(*each) for each in found if each[2])
+    return tuple(
+        _burn_off(kind, size, shown)
+        for kind, size in CONSTANTS
+        if (shown := shown_points(kind, size))
+    )
 
 
 _FOUND = ("0.030in", "0.035in", "0.045in", "0.052in", "1/16in")
