@@ -60,7 +60,8 @@ CENTRE = Equation(
                  SIN_15, line(") ·"), power(line("( p · ( 1.9 − 0.9 · p ) )"), "0.3")),
         equation("p", "=", over("Δ", D_M), ",", D_M, "=", "0.209", "·",
                  power(line("( θ + 2 )"), row("−", "0.32")), "·", "w"),
-        equation(D_U, "=", "1.087", "·", power(line("( θ + 6 )"), row("−", "0.65")), line("· w ≤ 0.17 · w")),
+        equation(D_U, "=", "1.087", "·", power(line("( θ + 6 )"), row("−", "0.65")),
+                 line("· w ≤ 0.17 · w")),
     ),
     (
         Symbol("f", "force per length of an element", "N/m"),
@@ -143,8 +144,8 @@ PLATES = Equation(
         Symbol(F_U, "tensile strength", "Pa"),
         Symbol("t", "thickness", "m"),
     ),
-    f"Factored loads × {PHI_YIELD:g} and {PHI_RUPTURE:g}, in pull {PHI_PULL:g}; service loads ÷ 1.5 and "
-    "2. In pull the whole strength counts; pull and shear add as a circle.",
+    f"Factored loads × {PHI_YIELD:g} and {PHI_RUPTURE:g}, in pull {PHI_PULL:g}; service ÷ 1.5 "
+    "and 2. In pull the whole strength counts; pull and shear add as a circle.",
     "Least values of the grade. Old or unknown steel may have less.",
     ("aisc-j4.2", "astm-strengths", "en-1993-1-1"),
     "In EN 1993 shear yields at yield strength over √3.",
