@@ -31,7 +31,7 @@ def closed_corner_joint(
             f"gap_m = {gap_m} and crown_m = {crown_m} must be 0 or more, not both 0"
         )
     thin, half = min(plate_m, plate2_m), gap_m / 2
-    face = square_face_width(thin, gap_m)
+    face = square_face_width(thin, gap_m) if crown_m > 0 else gap_m
     low, high = (0.0, -face / 2), (0.0, face / 2)
     filled: Polygon = ((0.0, half), (-thin, half), (-thin, -half), (0.0, -half))
     weld = region("first", filled if gap_m > 0 else (), low, high, (-thin, 0.0), crown_m)

@@ -17,6 +17,7 @@ from beadwright.joints import (
     Polygon,
     WeldRegion,
     box,
+    corners,
     region,
 )
 
@@ -105,9 +106,8 @@ def groove_joint(
     _require(groove, thin, crown_m)
     depth, depth2 = groove.depth_m, groove.depth2_m
     root_face = max(0.0, thin - depth - depth2)
-    bottom = thin if groove.complete else depth  # how deep the first side's metal goes
-    if groove.complete and depth2:
-        bottom = thin - depth2
+    # How deep the first side's metal goes: into the gap between the root faces, if there is one.
+    bottom = thin - depth2 if groove.complete and groove.gap_m > 0 else depth
     regions = [_top(groove, thin, bottom, crown_m)]
     if depth2:
         regions.append(_bottom(groove, thin, crown_m))
@@ -117,6 +117,9 @@ def groove_joint(
             f"gap_m = {groove.gap_m} and crown_m = {crown_m} must be 0 or more, not both 0"
         )
     reach = 1.2 * max(plate_m, plate2_m) + max(r.face_m for r in regions)
+    if groove.backed or depth2:
+        slope = _TAPER * abs(plate_m - plate2_m)
+        reach = max(reach, _flat(groove, thin) + slope + 0.3 * max(plate_m, plate2_m))
     return JointShape(
         groove.kind,
         _plates(groove, plate_m, plate2_m, thin, reach),
@@ -178,13 +181,17 @@ def _toe(groove: Groove, thin: float) -> float:
 
 def _top(groove: Groove, thin: float, bottom: float, crown: float) -> WeldRegion:
     half, depth, (left, right) = groove.gap_m / 2, groove.depth_m, groove.slopes
-    edges: list[XY] = [(-half - depth * left, 0.0)]
-    if left:
-        edges.append((-half, -depth))
-    for point in ((-half, -bottom), (half, -bottom), (half, -depth), (half + depth * right, 0.0)):
-        if point not in (edges[-1], edges[0]):
-            edges.append(point)
-    filled: Polygon = tuple(edges) if len(edges) > 2 else ()
+    edges = corners(
+        (
+            (-half - depth * left, 0.0),
+            (-half, -depth),
+            (-half, -bottom),
+            (half, -bottom),
+            (half, -depth),
+            (half + depth * right, 0.0),
+        )
+    )
+    filled: Polygon = edges if half > 0 or left > 0 else ()
     toe = _toe(groove, thin) if crown > 0 else 0.0
     toes = (half + depth * right + toe, 0.0), (-half - depth * left - toe, 0.0)
     return region("first", filled, *toes, (0.0, -bottom), crown)
@@ -193,13 +200,17 @@ def _top(groove: Groove, thin: float, bottom: float, crown: float) -> WeldRegion
 def _bottom(groove: Groove, thin: float, crown: float) -> WeldRegion:
     half, depth, (left, right) = groove.gap_m / 2, groove.depth2_m, groove.slopes
     top = depth - thin
-    edges: list[XY] = [(half + depth * right, -thin)]
-    for point in ((half, top), (-half, top), (-half - depth * left, -thin)):
-        if point not in edges:
-            edges.append(point)
+    edges = corners(
+        (
+            (half + depth * right, -thin),
+            (half, top),
+            (-half, top),
+            (-half - depth * left, -thin),
+        )
+    )
     toe = _toe(groove, thin) if crown > 0 else 0.0
     toes = (-half - depth * left - toe, -thin), (half + depth * right + toe, -thin)
-    return region("second", tuple(edges), *toes, (0.0, top), crown)
+    return region("second", edges, *toes, (0.0, top), crown)
 
 
 def _plates(
@@ -222,20 +233,24 @@ def _edge(groove: Groove, slope: float, plate: float, thin: float, reach: float)
         points.append((half, -thin))
     if plate > thin * (1 + 1e-9):
         # The second side, or a backing, wants the thicker plate tapered to the thinner.
-        along = _TAPER * (plate - thin) if groove.depth2_m or groove.backed else 0.0
-        flat = points[-1][0] + (GROOVE_TOE_M + 0.025 if along else 0.0)
-        points += [(flat, -thin)] if along else []
-        points.append((min(flat + along, reach), -plate))
+        if groove.depth2_m or groove.backed:
+            flat = _flat(groove, thin)
+            points += [(flat, -thin), (flat + _TAPER * (plate - thin), -plate)]
+        else:
+            points.append((half, -plate))
     points.append((reach, -plate))
-    clean = [points[0]]
-    for point in points[1:]:
-        if point != clean[-1]:
-            clean.append(point)
-    return tuple(clean)
+    return corners(points)
+
+
+def _flat(groove: Groove, thin: float) -> float:
+    """How far from the middle the underside stays level: past the backing or the second cap."""
+    if groove.backed:
+        return groove.gap_m / 2 + min(0.0125, max(0.006, thin))
+    return groove.gap_m / 2 + groove.depth2_m * max(groove.slopes) + 2 * GROOVE_TOE_M
 
 
 def _backing(groove: Groove, thin: float) -> Polygon:
-    wide = groove.gap_m / 2 + 0.0125
+    wide = _flat(groove, thin)
     return box(-wide, -thin - BACKING_M, wide, -thin)
 
 

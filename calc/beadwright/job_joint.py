@@ -33,8 +33,8 @@ def joint_shape(job: Job) -> tuple[JointShape, float]:
         job: The job [-].
     """
     if job.closed_corner:
-        crown = _butt_crown(job)
-        return closed_corner_joint(job.plate_m, job.plate2_m, square_gap(job), crown), 0.0
+        closed = closed_corner_joint(job.plate_m, job.plate2_m, square_gap(job), _butt_crown(job))
+        return closed, 0.0
     if job.joint in BUTTS:
         groove = groove_of(job)
         throat = None if groove.complete else effective_depth(job)

@@ -17,6 +17,9 @@ _HAIR = 1e-9
 MOST_FILLET_GAP_M = 3 / 16 * _IN
 """AWS D1.1 7.21.1."""
 
+MOST_BEVEL_DEG = 70.0
+"""Common practice; the details ask 45°, with 10° more as fitted."""
+
 Conflict = tuple[tuple[str, ...], str]
 """The fields it stands beside, and what is wrong with them together."""
 
@@ -85,6 +88,13 @@ def _groove(job: Job) -> Iterator[Conflict]:
             ("root_face", "plate2" if job.joint in TEE_GROOVES else "plate"),
             f"Root face {_w(edges.root_face_m, job)} on plate {_w(thick, job)} leaves nothing to "
             "bevel; make it smaller.",
+        )
+    bevel = job.joint not in ("square", "corner", "v", "double-v")
+    if bevel and (edges.angle_deg or 0.0) > MOST_BEVEL_DEG:
+        yield (
+            ("angle",),
+            f"{edges.angle_deg:g}° is outside 10° to {MOST_BEVEL_DEG:g}°: one bevelled face, not "
+            "two; flatter is no groove.",
         )
     yield from _backing(job)
     if job.joint == "corner":

@@ -9,7 +9,7 @@ face, in short chords. The shapes themselves: ``fillet_joints``, ``groove_joints
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from math import hypot
 from typing import Literal
@@ -219,6 +219,31 @@ def box(left: float, bottom: float, right: float, top: float) -> Polygon:
     return ((left, bottom), (right, bottom), (right, top), (left, top))
 
 
+def same(one: XY, other: XY) -> bool:
+    """Return whether two points are one, but for rounding: within a nanometre.
+
+    Args:
+        one: A point [m].
+        other: Another [m].
+    """
+    return abs(one[0] - other[0]) < 1e-9 and abs(one[1] - other[1]) < 1e-9
+
+
+def corners(points: Iterable[XY]) -> Polygon:
+    """Return the points as a polygon, each corner once.
+
+    Args:
+        points: Corners in order, neighbours perhaps the same [m].
+    """
+    found: list[XY] = []
+    for point in points:
+        if not found or not same(point, found[-1]):
+            found.append(point)
+    if len(found) > 1 and same(found[0], found[-1]):
+        found.pop()
+    return tuple(found)
+
+
 def region(
     side: Literal["first", "second"],
     filled: Polygon,
@@ -239,10 +264,7 @@ def region(
         root: Where the first bead goes [m].
         crown_m: Height of the crown, zero or more [m].
     """
-    outline = [*filled]
-    for point in (right, *rounded_face(right, left, crown_m), left):
-        if not outline or point not in (outline[-1], outline[0]):
-            outline.append(point)
+    outline = corners((*filled, right, *rounded_face(right, left, crown_m), left))
     width = hypot(right[0] - left[0], right[1] - left[1])
     section = face_section(width, crown_m) + (polygon_area(filled) if len(filled) > 2 else 0.0)
-    return WeldRegion(side, tuple(outline), filled, root, (right, left), crown_m, section)
+    return WeldRegion(side, outline, filled, root, (right, left), crown_m, section)

@@ -168,15 +168,16 @@ def groove_of(job: Job) -> Groove:
     """
     thick, case, edges = prepared_m(job), case_of(job), job.edges
     if job.joint == "square":
-        depth = thick if case != "part" or edges.depth_m is None else edges.depth_m
-        return Groove("square", 0.0, square_gap(job), depth, 0.0, case != "part", job.backed)
+        deep = thick if case != "part" or edges.depth_m is None else edges.depth_m
+        return Groove("square", 0.0, square_gap(job), deep, 0.0, case != "part", job.backed)
     detail = DETAILS[job.joint, case]
     angle = detail.angle_deg if edges.angle_deg is None else edges.angle_deg
     gap = detail.gap_m if job.gap_m is None else job.gap_m
     face = edges.root_face_m
-    if face is None:
-        face = min(detail.root_face_m, thick / 4)
     depth, depth2 = edges.depth_m, edges.depth2_m
+    if face is None:
+        cut = (depth or 0.0) + ((depth2 or 0.0) if job.is_double else 0.0)
+        face = min(detail.root_face_m, (thick - cut) / 4)
     if not job.is_double:
         depth, depth2 = (thick - face if depth is None else depth), 0.0
     elif depth is None and depth2 is None:

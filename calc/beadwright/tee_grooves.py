@@ -16,6 +16,7 @@ from beadwright.joints import (
     Polygon,
     WeldRegion,
     box,
+    corners,
     region,
 )
 
@@ -124,18 +125,9 @@ def _side(
     """Weld metal on the right of the upright: groove, what is melted of the root, fillet."""
     gap, edge = groove.gap_m, groove.gap_m + depth * rise
     foot, top = (leg, 0.0), (0.0, max(leg, edge))
-    points: list[XY] = [top]
-    if top[1] > edge:
-        points.append((0.0, edge))
-    points.append((-depth, gap))
-    if gap > 0:
-        points += [(-depth - under, gap), (-depth - under, 0.0)] if under else [(-depth, 0.0)]
-    if leg > 0:
-        points.append(foot)
-    elif gap > 0 or points[-1] != foot:
-        points.append((0.0, 0.0))
-    root = (-depth - (under if gap > 0 else 0.0), 0.0)
-    return region(side, tuple(points), foot, top, root, crown)
+    far = -depth - (under if gap > 0 else 0.0)
+    points = corners((top, (0.0, edge), (-depth, gap), (far, gap), (far, 0.0), foot))
+    return region(side, points, foot, top, (far, 0.0), crown)
 
 
 def _mirrored(right: WeldRegion, plate2: float) -> WeldRegion:
@@ -171,10 +163,8 @@ def _plates(
         upright += [(-plate2, gap + depth2 * rise), (-plate2 + depth2, gap)]
     else:
         upright.append((-plate2, gap))
-    if (-depth, gap) != upright[-1]:
-        upright.append((-depth, gap))
-    upright.append((0.0, gap + depth * rise))
-    return box(-plate2 - reach, -plate, reach, 0.0), tuple(upright)
+    upright += [(-depth, gap), (0.0, gap + depth * rise)]
+    return box(-plate2 - reach, -plate, reach, 0.0), corners(upright)
 
 
 def _backing(groove: Groove, plate2: float) -> Polygon:
