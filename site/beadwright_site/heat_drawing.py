@@ -112,7 +112,7 @@ def time_at(curve: Curve, kelvin: float) -> float:
 
 
 def _ticks(last: float) -> tuple[float, ...]:
-    rough = last / 4
+    rough = last / 5
     ten = 10.0 ** floor(log10(rough))
     step = next((ten * s for s in STEPS if ten * s >= rough * (1 - 1e-9)), ten * 10)
     return tuple(round(step * i, 10) for i in range(int(last / step) + 1))

@@ -1,0 +1,161 @@
+"""The Heat page: the core's numbers, the curve to scale, errors beside their entries."""
+
+import re
+
+import pytest
+from flask.testing import FlaskClient
+
+from beadwright import units
+from beadwright.api import answer
+from beadwright.cooling_curve import FROM_K
+from beadwright.temperatures import from_celsius, show_temperature
+from beadwright_site.heat_drawing import BOTTOM, LEFT, RIGHT, TOP, draw_heat, time_at
+from beadwright_site.pages.example import EXAMPLE
+from beadwright_site.pages.heat import PARTS, seconds, show_heat
+from tests.site.page import by_id, elements, words
+
+QUERIES = (
+    EXAMPLE,
+    "plate=1in&leg=1/2in&steel=A572-60&units=si",
+    "plate=2in&leg=1/2in&steel=S355J2&melt=limit",
+    "plate=3/4in&leg=1/4in&c=0.19&mn=1.4&cr=0.2&hydrogen=4&preheat=120C",
+    "plate=10ga&leg=1/8in&joint=lap&position=3F-down&transfer=short&gas=75/25&dia=0.035in",
+    "plate=1/4in&joint=square&position=1G&steel=A992",
+    "steel=unknown&plate=1/2in",
+    "plate=1in&leg=1/2in&gas=CO2&transfer=spray",
+)
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str) -> None:
+    page = client.get(f"/heat/?{query}").text
+    found = answer("heat", query)
+    system = found.units
+    start = words(by_id(page, "start"))
+    needed = found.needed
+    if needed.kelvin is None:
+        assert "No preheat can be given" in start
+    elif needed.even_cold:
+        assert "No preheat" in start
+    else:
+        assert f"reheat to {show_temperature(needed.kelvin, system)}" in start
+    methods = words(by_id(page, "methods"))
+    if needed.table_k is not None:
+        assert show_temperature(needed.table_k, system) in methods
+    assert units.show(found.thickness_m, "length", system) in methods or needed.kelvin is None
+    for quantity in (found.heat, found.heat_en):
+        if quantity.value is not None:
+            assert units.show(quantity.value, "heat_input", system) in start
+    if found.cooling is not None:
+        assert seconds(found.cooling.seconds) in start
+        assert units.show(found.cooling.transition_m, "length", system) in words(
+            by_id(page, "cooling")
+        )
+    if found.hardness.value is not None:
+        assert f"{found.hardness.value:.0f} HV" in start
+    carbon = words(by_id(page, "carbon"))
+    for each in found.equivalents:
+        assert each.name in carbon
+        assert each.value is None or f"{each.value:.2f}" in carbon
+    notes = words(by_id(page, "notes"))
+    for note in found.notes:
+        assert note.text in notes
+
+
+@pytest.mark.parametrize(
+    ("query", "key", "said"),
+    [
+        ("c=0.2", "mn", "Write C and Mn both"),
+        ("c=0.2&mn=2.4", "mn", "outside 0.5 to 1.9 %"),
+        ("c=70&mn=60", "c", "add up to 130 %"),
+        ("preheat=warm", "preheat", "150F or 65C"),
+        ("hydrogen=50", "hydrogen", "1 to 20"),
+        ("heat=lots", "heat", "lots"),
+        ("plate=9ft", "plate", "9ft"),
+    ],
+)
+def test_an_error_stands_beside_its_field(
+    client: FlaskClient, query: str, key: str, said: str
+) -> None:
+    page = client.get(f"/heat/?{query}").text
+    field = by_id(page, key)
+    assert field.attrs["aria-invalid"] == "true"
+    assert said in words(by_id(page, field.attrs["aria-describedby"]))
+    for name, value in (pair.split("=") for pair in query.split("&")):
+        assert by_id(page, name).attrs["value"] == value
+
+
+@pytest.mark.parametrize("system", ["us", "si"])
+@pytest.mark.parametrize("query", QUERIES[:6])
+def test_the_curve_is_to_scale(query: str, system: str) -> None:
+    found = answer("heat", f"{query}&units={system}")
+    drawing = draw_heat(found.curves, found.units)
+    ruling = next(curve for curve in found.curves if curve.rules)
+    [line] = [line for line in drawing.lines if line.kind == "rules"]
+    assert drawing.lines[-1] is line
+    places = [tuple(map(float, point.split(","))) for point in line.points.split()]
+    last = ruling.points[-1][0]
+    for (x, y), (time, kelvin) in zip(places, ruling.points, strict=True):
+        assert x == pytest.approx(LEFT + (RIGHT - LEFT) * time / last, abs=0.06)
+        share = (kelvin - from_celsius(0)) / (FROM_K - from_celsius(0))
+        assert y == pytest.approx(BOTTOM - (BOTTOM - TOP) * share, abs=0.06)
+    hot, cool = (time_at(ruling, from_celsius(c)) for c in (800, 500))
+    assert cool - hot == pytest.approx(found.cooling.seconds, rel=0.03)  # type: ignore[union-attr]
+    assert drawing.left == pytest.approx(LEFT + (RIGHT - LEFT) * hot / last, abs=0.06)
+    assert drawing.right == pytest.approx(LEFT + (RIGHT - LEFT) * cool / last, abs=0.06)
+    assert all(LEFT <= tick.at <= RIGHT + 1 for tick in drawing.ticks)
+    assert 3 <= len(drawing.ticks) <= 6
+    assert drawing.levels[0].text in drawing.spoken
+
+
+def test_a_joint_welded_warm_shows_the_cold_curve_too(client: FlaskClient) -> None:
+    page = client.get(f"/heat/?{QUERIES[1]}").text
+    kinds = [e.attrs["class"] for e in elements(page) if e.tag == "polyline"]
+    assert {"line rules", "line other", "line cold"} <= set(kinds)
+    bare = client.get(f"/heat/?{EXAMPLE}").text
+    assert "line cold" not in [e.attrs.get("class") for e in elements(bare)]
+
+
+def test_a_bare_temperature_keeps_its_scale_when_units_change(client: FlaskClient) -> None:
+    page = client.get("/heat/?plate=1in&leg=1/2in&preheat=150").text
+    switch = by_id(page, "units-switch").attrs["href"]
+    assert "preheat=150F" in switch
+    other = client.get(f"/heat/{switch}").text
+    assert "66 °C" in words(by_id(other, "start"))
+    assert "welded at, by hand" in words(by_id(other, "start"))
+
+
+@pytest.mark.parametrize(
+    ("query", "said"),
+    [
+        ("steel=unknown", "No preheat can be given"),
+        ("plate=1in&leg=1/2in&steel=A572-60&preheat=60F", "Too cold: preheat to"),
+        ("plate=3/8in&preheat=0F", "Too cold: warm it to 32 °F"),
+        ("plate=3/8in&preheat=700F", "No preheat"),
+    ],
+)
+def test_the_headline_is_the_verdict(client: FlaskClient, query: str, said: str) -> None:
+    assert said in words(by_id(client.get(f"/heat/?{query}").text, "start"))
+
+
+def test_every_part_is_drawn_alone_as_it_is_in_the_whole() -> None:
+    whole = show_heat(EXAMPLE)
+    assert set(whole.html) == set(PARTS)
+    for part in PARTS:
+        assert show_heat(EXAMPLE, None, [part]).html == {part: whole.html[part]}
+
+
+def test_sources_named_are_on_the_method_page(client: FlaskClient) -> None:
+    ids = {e.attrs.get("id") for e in elements(client.get("/method/").text)}
+    for query in QUERIES:
+        page = client.get(f"/heat/?{query}").text
+        cited = re.findall(r'href="\.\./method/#([^"]+)"', page)
+        assert cited
+        assert set(cited) <= ids
+
+
+def test_nothing_odd_is_written(client: FlaskClient) -> None:
+    for query in QUERIES:
+        page = client.get(f"/heat/?{query}").text
+        text = " ".join(words(by_id(page, part)) for part in PARTS if part != "job-form")
+        assert not re.search(r"\bnan\b|\binf\b|None", text)
