@@ -29,8 +29,8 @@ _GAUSS = (
 )
 """Nodes and weights of the eight-point Gauss-Legendre rule on -1 to 1."""
 
-PANELS = 3
-"""Panels of eight points along a straight stretch."""
+PANELS, MOST_PANELS = 6, 24
+"""Panels of eight points along a straight stretch, and about how many along a whole group."""
 
 ROUND = 72
 """Points round a circle: equal spacing is exact for the squares that line properties take."""
@@ -75,7 +75,8 @@ class WeldGroup:
         if self.radius_m:
             share = 2 * pi * self.radius_m / ROUND
             return tuple(self._round(2 * pi * i / ROUND, share) for i in range(ROUND))
-        return tuple(place for stretch in self.stretches for place in _along(*stretch))
+        panels = min(PANELS, max(1, MOST_PANELS // len(self.stretches)))
+        return tuple(place for stretch in self.stretches for place in _along(*stretch, panels))
 
     @cached_property
     def ends(self) -> tuple[Place, ...]:
@@ -148,14 +149,14 @@ def _ends(start: XY, end: XY) -> tuple[Place, Place]:
     )
 
 
-def _along(start: XY, end: XY) -> list[Place]:
+def _along(start: XY, end: XY, panels: int) -> list[Place]:
     dx, dy = end[0] - start[0], end[1] - start[1]
     length = hypot(dx, dy)
     found: list[Place] = []
-    for panel in range(PANELS):
+    for panel in range(panels):
         for node, weight in _GAUSS:
-            at = (panel + (1 + node) / 2) / PANELS
-            share = weight / 2 / PANELS * length
+            at = (panel + (1 + node) / 2) / panels
+            share = weight / 2 / panels * length
             found.append(
                 Place(start[0] + at * dx, start[1] + at * dy, dx / length, dy / length, share)
             )

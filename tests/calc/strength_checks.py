@@ -1,4 +1,4 @@
-"""Adapters for the reference rows of weld strength: the source's units in, the source's units out."""
+"""Adapters for the reference rows of weld strength, in the source's own units."""
 
 from __future__ import annotations
 
