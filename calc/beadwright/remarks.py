@@ -53,7 +53,9 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
 
 def _shut(job: Job, plan: Plan) -> Iterator[Note]:
     if plan.refused:
-        what = "Wrong gas" if gas_refused(job.wire, job.gas) == plan.refused else "No spray here"
+        what = "Not this wire" if job.wire.kind == "flux-cored" else "No spray here"
+        if gas_refused(job.wire, job.gas) == plan.refused:
+            what = "Wrong gas"
         yield Note("stop", f"{what}: {plan.refused}.", "mig-handbook-1-2", "transfer")
     elif plan.heat_fight is not None:
         yield heat_fight(job, plan.heat_fight)

@@ -19,8 +19,13 @@ from beadwright.travel_limits import travel_room
 from beadwright.volts_limits import volts_room
 from beadwright.wires import Kind
 
-_VOLTS_SOURCE: Mapping[Kind, str] = MappingProxyType({"solid": "power-source-conditions"})
-_CORED_VOLTS_SOURCE = "e70c-sheet"
+_VOLTS_SOURCES: Mapping[Kind, tuple[str, ...]] = MappingProxyType(
+    {
+        "solid": ("machinery-31-t5", "power-source-conditions"),
+        "metal-cored": ("machinery-31-t5", "e70c-sheet"),
+        "flux-cored": ("fcaw-ranges",),
+    }
+)
 
 
 def settings_of(job: Job, plan: Plan) -> tuple[Settings, Operating | None, float | None]:
@@ -79,7 +84,7 @@ def _volts(job: Job, plan: Plan, point: Operating) -> Quantity:
             sources=("practice",),
             low_by="pulse: the machine sets its own volts; trim arc length by ear",
         )
-    sources = ("machinery-31-t5", _VOLTS_SOURCE.get(job.wire.kind, _CORED_VOLTS_SOURCE))
+    sources = _VOLTS_SOURCES[job.wire.kind]
     by_hand = job.by_hand.volts is not None
     window = volts_room(plan.run, point)
     return _windowed("Volts at the arc", "volts", point.volts, window, by_hand, sources)

@@ -22,12 +22,35 @@ PACKAGES_KG: Mapping[str, float] = MappingProxyType(
 )
 """Wire in a package by its name, spools and from 250 lb drums [kg]. Common practice."""
 
+_THIN = ("0.023in", "0.030in")
+
 PACKING = (0.60, 0.70, 0.80)
 """Share of the winding's volume that is wire: low, typical, high [-].
 
 Source: round wire in square layers fills π/4 = 0.785; spools are wound looser and lean at the
 flanges. Common practice; weigh the spool where it matters.
 """
+
+
+def packages_sold(wire: Wire) -> tuple[str, ...]:
+    """Return the packages a wire of this kind and size is usually sold in; keys of ``PACKAGES_KG``.
+
+    Thin solid wire comes on small spools (drums from 0.035 in up), cored wire on spools of 33 lb up
+    and in drums to 600 lb; flux-cored also on 5 kg spools.
+
+    Source: a wire maker's sheet of class E71T-1 (11, 28, 44, 55 lb spools, 550 lb drum: the nearest
+    of our packages), found; the rest common practice.
+
+    Args:
+        wire: The wire [-].
+    """
+    if wire.size in _THIN:
+        return ("10lb", "5kg", "33lb", "15kg", "44lb")
+    if wire.kind == "solid":
+        small = ("10lb", "5kg") if wire.size == "0.035in" else ()
+        return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb", "1000lb")
+    small = ("5kg",) if wire.kind == "flux-cored" else ()
+    return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb")
 
 
 @dataclass(frozen=True, slots=True)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from beadwright.gases import GASES
 from beadwright.job import Job
 from beadwright.plan import make_plan
+from beadwright.positions import POSITIONS
 from beadwright.transfer import NAMES
 from beadwright.wires import wire_of
 
@@ -50,6 +51,10 @@ def _changes(job: Job) -> Iterator[tuple[str, dict[str, str], Job]]:
     for name in ("90/10", "75/25", "CO2"):
         if name != job.gas.name:
             yield f"Use {name} gas", {"gas": name}, replace(job, gas=GASES[name])
+    if job.position.lie == "vertical-down":
+        up = POSITIONS["3-up"]
+        way = {"position": up.name(job.is_fillet)}
+        yield "Run it uphill", way, replace(job, position=up)
     for mover in ("track", "robot"):
         if mover != job.travel_by and job.travel_by != "robot":
             yield f"Put the torch on a {mover}", {"travel_by": mover}, replace(job, travel_by=mover)

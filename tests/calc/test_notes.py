@@ -13,7 +13,7 @@ from beadwright.units import read
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "2F", "dia": "0.045in"}
-SHUT = ("Two limits fight", "No spray here", "Wrong gas")
+SHUT = ("Two limits fight", "No spray here", "Wrong gas", "Not this wire")
 LOUDNESS = ["stop", "out", "caution", "note"]
 
 
@@ -54,7 +54,7 @@ def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) ->
     assert stop.level == "stop"
     if answer.plan.refused:
         assert stop.text.split(": ", 1)[1] == f"{answer.plan.refused}."
-        assert stop.text.startswith(("No spray here: ", "Wrong gas: "))
+        assert stop.text.startswith(("No spray here: ", "Wrong gas: ", "Not this wire: "))
         assert stop.field == "transfer"
         return
     if answer.plan.heat_fight is not None:

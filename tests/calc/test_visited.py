@@ -26,13 +26,13 @@ from beadwright import (
 from tests.calc.reference_rows import read_rows, values_of
 
 MODULES = (
-    "carbon_equivalent", "cooling", "cooling_curve", "haz_hardness", "preheat", "preheat_table",
-    "steels", "temperatures", "thermal_field",
-    "angular", "camber", "distortion", "distortion_query", "published_forms", "shrinkage",
-    "welded_part",
-    "arc", "burnoff", "burnoff_fit", "deposition", "dilution", "fillets", "gas_effects", "gas_flow",
-    "gas_groups", "gas_mix", "gas_notes", "gases", "heat", "joints", "limits",
-    "melted", "operating", "penetration", "positions", "technique", "transfer", "units", "wires",
+    "angular", "arc", "burnoff", "burnoff_fit", "camber", "carbon_equivalent", "comparison",
+    "cooling", "cooling_curve", "deposition", "dilution", "distortion", "distortion_query",
+    "fillets", "gas_effects", "gas_flow", "gas_groups", "gas_mix", "gas_notes", "gases",
+    "haz_hardness", "heat", "joints", "limits", "melted", "operating", "penetration", "positions",
+    "preheat", "preheat_table", "published_forms", "shrinkage", "steels", "technique",
+    "temperatures", "thermal_field", "transfer", "units", "welded_part", "wire_ranges",
+    "wire_remarks", "wire_types", "wires",
 )  # fmt: skip
 HERE = Path(__file__).parent
 ROWS = read_rows()
@@ -91,6 +91,31 @@ NAMED_TESTS = {
     "arc.short_circuit_volts": "test_volts.py::test_windows_stand_about_their_middle",
     "burnoff.current_from_feed": "test_burnoff.py::test_feed_and_current_undo_each_other",
     "burnoff.extension_from_feed": "test_burnoff.py::test_extension_undoes_feed",
+    **{
+        f"comparison.{name}": f"test_comparison.py::{test}"
+        for name, test in {
+            "Way.efficiency": "test_a_wire_is_held_at_its_usual_reach",
+            "Comparison.heat_ratio": "test_what_is_said_to_be_equal_is_equal",
+            "usual_way": "test_a_wire_is_held_at_its_usual_reach",
+            "laid_at_feed": "test_current_and_feed_describe_one_point",
+            "laid_at_current": "test_current_and_feed_describe_one_point",
+            "at_equal_current": "test_what_is_said_to_be_equal_is_equal",
+            "at_equal_feed": "test_what_is_said_to_be_equal_is_equal",
+            "at_equal_heat": "test_what_is_said_to_be_equal_is_equal",
+            "heat_of_bead": "test_heat_of_a_bead_is_power_over_the_travel_that_lays_it",
+            "more_laid": "test_a_comparison_in_words",
+        }.items()
+    },
+    **{
+        f"wire_remarks.{name}": f"test_wire_remarks.py::{test}"
+        for name, test in {
+            "volts_remark": "test_two_truths_about_volts",
+            "print_remark": "test_what_is_not_in_print_is_said",
+            "lays_remark": "test_what_it_lays_against_solid_is_said_with_its_band",
+            "wire_facts": "test_what_stands_on_the_label",
+        }.items()
+    },
+    "wire_remarks.wire_remarks": "test_wire_remarks.py::notes",
     "burnoff_fit.shown_points": "test_burnoff.py::test_what_is_shown_beside_each_point",
     "burnoff_fit.Shown.error": "test_burnoff.py::test_what_is_shown_beside_each_point",
     "burnoff_fit.Shown.inside": "test_burnoff.py::test_what_is_shown_beside_each_point",

@@ -1,5 +1,6 @@
 """A shut window: what is offered opens it, for real."""
 
+import pytest
 from hypothesis import HealthCheck, assume, given, settings
 
 from beadwright.api import answer
@@ -50,3 +51,20 @@ def test_what_is_tied_by_hand_is_let_go() -> None:
     if not found.dial_in.open:
         for way in found.ways_out:
             assert answer("dial-in", query(tied | dict(way.changes))).dial_in.open
+
+
+@pytest.mark.parametrize(
+    ("job", "way"),
+    [
+        ({"wire": "E71T-1C", "gas": "90/10"}, {"gas": "CO2"}),
+        ({"wire": "E71T-1M", "gas": "90/10"}, {"gas": "75/25"}),
+        ({"wire": "E71T-1C", "gas": "CO2", "position": "3F-down"}, {"position": "3F-up"}),
+        ({"wire": "E71T-1C", "gas": "CO2", "transfer": "short"}, {"transfer": "auto"}),
+    ],
+)
+def test_flux_cored_wire_is_led_to_its_gas_position_and_mode(
+    job: dict[str, str], way: dict[str, str]
+) -> None:
+    found = answer("dial-in", query({"plate": "3/8in", "leg": "1/4in"} | job))
+    assert not found.dial_in.open
+    assert way in [dict(offered.changes) for offered in found.ways_out]

@@ -5,8 +5,50 @@ Factors are typed here. Standard library and beadwright only; see ``reference_ro
 
 from __future__ import annotations
 
-from beadwright import arc, deposition, gases, positions, transfer, wires
+from beadwright import (
+    arc,
+    demo_prices,
+    deposition,
+    gases,
+    positions,
+    spools,
+    transfer,
+    wire_ranges,
+    wires,
+)
 from beadwright.transfer import Transfer
+
+INCH = 0.0254
+
+
+def usual_feed_in_min(wire: str, size: str, gas: str, mode: Transfer) -> tuple[float, float]:
+    found = wires.wire_of(wire, size)
+    low, high = wire_ranges.usual_feed(found, gases.gas_of(gas), mode)
+    return low / INCH * 60, high / INCH * 60
+
+
+def usual_current_a(wire: str, size: str, gas: str, mode: Transfer) -> tuple[float, float]:
+    return wire_ranges.usual_current(wires.wire_of(wire, size), gases.gas_of(gas), mode)
+
+
+def usual_volts(wire: str, size: str, gas: str, mode: Transfer) -> tuple[float, float] | str:
+    found = wire_ranges.usual_volts(wires.wire_of(wire, size), gases.gas_of(gas), mode)
+    return "the machine's own" if found is None else found
+
+
+def usual_positions(wire: str, gas: str, mode: Transfer) -> str:
+    found = wires.wire_of(wire, "0.045in")
+    return " ".join(wire_ranges.usual_positions(found, gases.gas_of(gas), mode))
+
+
+def sold_in(wire: str, size: str, package: str) -> str:
+    return "yes" if package in spools.packages_sold(wires.wire_of(wire, size)) else "no"
+
+
+def dearer(ways: str) -> float:
+    """Return the second wire's price over the first's, of the demonstration shop."""
+    first, second = (demo_prices.DEMO_PRICES[key] for key in ways.split())
+    return float(second.removesuffix("/lb")) / float(first.removesuffix("/lb"))
 
 
 def type_of(wire: str, what: str) -> str:

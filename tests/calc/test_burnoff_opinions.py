@@ -1,0 +1,115 @@
+"""Second opinions on burn-off: units by pint, the molten drop by handbook enthalpy of iron."""
+
+import pint
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from beadwright import burnoff_fit
+from beadwright.burnoff import (
+    CONSTANTS,
+    DROP_ENTHALPY_J_KG,
+    current_from_feed,
+    feed_from_current,
+)
+from beadwright.burnoff_fit import REPRESENTATIVE, fit
+from beadwright.deposition import bead_section, laid_rate
+from beadwright.wires import Kind, Wire, wire_of
+
+UNIT = pint.UnitRegistry()
+KEYS: list[tuple[Kind, str]] = list(CONSTANTS)
+keys = st.sampled_from(KEYS)
+
+
+def wire_for(kind: Kind, size: str) -> Wire:
+    return wire_of(REPRESENTATIVE[kind], size)
+
+
+@given(keys, st.floats(50, 450), st.floats(0.2, 1.2))
+def test_the_balance_in_shop_units_by_pint(
+    key: tuple[Kind, str], current: float, extension_in: float
+) -> None:
+    """Power to melt over mass per length and enthalpy, every unit carried through."""
+    wire, made = wire_for(*key), CONSTANTS[key]
+    amps = current * UNIT.ampere
+    anode = amps * made.phi_v * UNIT.volt
+    stick = extension_in * UNIT.inch
+    area = wire.conducting_area_m2 * UNIT.meter**2
+    resistance = amps**2 * (made.r_ohm_m * UNIT.ohm * UNIT.meter) * stick / area
+    per_length = wire.linear_mass_kg_m * UNIT.kilogram / UNIT.meter
+    feed = (anode + resistance) / (per_length * DROP_ENTHALPY_J_KG * UNIT.joule / UNIT.kilogram)
+    ours = feed_from_current(wire, current, extension_in * 0.0254)
+    assert ours / 0.0254 * 60 == pytest.approx(feed.to(UNIT.inch / UNIT.minute).magnitude, rel=1e-9)
+
+
+@given(keys, st.floats(60, 600), st.floats(0.8, 1.0))
+def test_laid_metal_in_pounds_an_hour_by_pint(
+    key: tuple[Kind, str], feed_in_min: float, efficiency: float
+) -> None:
+    wire = wire_for(*key)
+    feed = feed_in_min * UNIT.inch / UNIT.minute
+    per_length = wire.linear_mass_kg_m * UNIT.kilogram / UNIT.meter
+    pounds = (feed * per_length * efficiency).to(UNIT.pound / UNIT.hour).magnitude
+    laid = laid_rate(wire, feed.to(UNIT.meter / UNIT.second).magnitude, efficiency)
+    assert laid / 0.45359237 * 3600 == pytest.approx(pounds, rel=1e-9)
+
+
+def test_a_printed_row_by_pint() -> None:
+    """E70C-6M sheet: 450 in/min of 0.045 in at 0.420 lb/1000 in is 11.34, printed 11.6 lb/h."""
+    sheet = 0.420 * UNIT.pound / (1000 * UNIT.inch) * 450 * UNIT.inch / UNIT.minute
+    assert sheet.to(UNIT.pound / UNIT.hour).magnitude == pytest.approx(11.34, abs=0.005)
+    ours = laid_rate(wire_of("E70C-6M", "0.045in"), 450 * 0.0254 / 60, 1.0)
+    assert (ours * UNIT.kilogram / UNIT.second).to(UNIT.pound / UNIT.hour).magnitude == (
+        pytest.approx(11.6, rel=0.04)
+    )
+
+
+def test_a_bead_by_pint() -> None:
+    """6 lb/h at 12 in/min: 0.1 lb/min over 12 in/min and 0.2836 lb/in³ is 0.02938 in²."""
+    laid = (6 * UNIT.pound / UNIT.hour).to(UNIT.kilogram / UNIT.second).magnitude
+    travel = (12 * UNIT.inch / UNIT.minute).to(UNIT.meter / UNIT.second).magnitude
+    section = (bead_section(laid, travel) * UNIT.meter**2).to(UNIT.inch**2).magnitude
+    assert section == pytest.approx(0.1 / 12 / 0.2836, rel=1e-3)
+
+
+def test_the_drop_holds_what_molten_iron_holds() -> None:
+    """Iron from 298 K to liquid at 1811 K, handbook values, from memory.
+
+    Mean heat capacity of the solid with its changes about 0.70 kJ/(kg·K) over 1513 K, heat of
+    fusion 13.8 kJ/mol over 55.85 g/mol = 247 kJ/kg: 1.31 MJ/kg.
+    """
+    heated = 0.70e3 * (1811 - 298)
+    melted = 13.8e3 / 55.85e-3
+    assert pytest.approx(heated + melted, rel=0.03) == DROP_ENTHALPY_J_KG
+
+
+@pytest.mark.parametrize(("kind", "size"), [key for key in KEYS if CONSTANTS[key].points])
+@pytest.mark.parametrize("enthalpy", [1.2e6, 1.5e6])
+def test_feed_and_current_do_not_hang_on_the_enthalpy(
+    kind: Kind, size: str, enthalpy: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It scales φ and r together: a hotter drop only asks for more of both."""
+    before = fit(kind, size)
+    monkeypatch.setattr(burnoff_fit, "DROP_ENTHALPY_J_KG", enthalpy)
+    after = fit(kind, size)
+    scale = enthalpy / DROP_ENTHALPY_J_KG
+    assert after.phi_v == pytest.approx(before.phi_v * scale, rel=1e-9)
+    assert after.r_ohm_m == pytest.approx(before.r_ohm_m * scale, rel=1e-9)
+    assert after.errors == pytest.approx(before.errors, abs=1e-9)
+
+
+@given(keys, st.floats(80, 400), st.floats(0.006, 0.03))
+def test_the_current_is_the_root_found_by_halving(
+    key: tuple[Kind, str], current: float, extension: float
+) -> None:
+    """The closed form against a search that knows only the other direction."""
+    wire = wire_for(*key)
+    feed = feed_from_current(wire, current, extension)
+    low, high = 1.0, 2000.0
+    for _ in range(80):
+        middle = (low + high) / 2
+        if feed_from_current(wire, middle, extension) < feed:
+            low = middle
+        else:
+            high = middle
+    assert current_from_feed(wire, feed, extension) == pytest.approx(low, rel=1e-9)
