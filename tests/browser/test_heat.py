@@ -1,0 +1,66 @@
+"""Heat on a phone: a change is followed, a wrong entry is told, the certificate counts."""
+
+from playwright.sync_api import Page, expect
+
+from beadwright.api import answer
+from beadwright_site.pages.example import EXAMPLE
+from beadwright_site.pages.heat import headline_of
+from tests.browser.phone import READY_MS, Phone
+from tests.browser.test_cost import ready, write
+
+PATH = f"heat/?{EXAMPLE}&plate=1in"
+QUERY = f"{EXAMPLE}&plate=1in"
+
+
+def verdict(query: str) -> str:
+    """What the core says first."""
+    return headline_of(answer("heat", query))
+
+
+def choose(page: Page, name: str, value: str) -> None:
+    """Tap a choice, its folds opened."""
+    field = page.locator(f'input[name="{name}"][value="{value}"]')
+    page.evaluate(
+        "(e) => { for (let at = e; at; at = at.parentElement)"
+        " if (at.tagName === 'DETAILS') at.open = true; }",
+        field.element_handle(),
+    )
+    field.check(force=True)
+
+
+def test_a_change_of_steel_is_followed_and_stands_in_the_address(phone: Phone) -> None:
+    page = ready(phone, PATH)
+    headline = page.locator("#start h1")
+    expect(headline).to_have_text(verdict(QUERY))
+    choose(page, "steel", "A572-60")
+    after = verdict(f"{QUERY}&steel=A572-60")
+    assert after != verdict(QUERY)
+    expect(headline).to_have_text(after, timeout=READY_MS)
+    assert "steel=A572-60" in page.url
+    assert not phone.complaints
+
+
+def test_a_certificate_typed_in_two_steps_is_first_refused_then_counted(phone: Phone) -> None:
+    page = ready(phone, PATH)
+    write(page, "c", "0.22")
+    expect(page.locator("#wrong-mn")).to_contain_text("Write C and Mn both", timeout=READY_MS)
+    expect(page.locator("#state")).to_contain_text("last good answer")
+    write(page, "mn", "1.5")
+    expect(page.locator("#wrong-mn")).to_have_count(0, timeout=READY_MS)
+    after = verdict(f"{QUERY}&c=0.22&mn=1.5")
+    expect(page.locator("#start h1")).to_have_text(after, timeout=READY_MS)
+
+
+def test_everything_fits_and_can_be_hit_at_360(phone: Phone) -> None:
+    phone.page.set_viewport_size({"width": 360, "height": 740})
+    page = ready(phone, PATH)
+    page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
+    assert page.evaluate("document.documentElement.scrollWidth") <= 360
+    small = page.evaluate(
+        "() => [...document.querySelectorAll('nav a, button, summary, input, .choice span')]"
+        ".filter((e) => e.checkVisibility({visibilityProperty: true}))"
+        ".map((e) => [e.outerHTML.slice(0, 80), e.getBoundingClientRect()])"
+        ".filter(([, r]) => r.height > 0 && (r.height < 47.5 || r.width < 47.5))"
+        ".map(([html]) => html)"
+    )
+    assert small == []
