@@ -151,7 +151,7 @@ def shape_factor(joint: str, of: str, end: int) -> float:
 
 def rules_s(q_kj_mm: float, d_mm: float, start_c: float, joint: str) -> float:
     found = cooling.cooling(
-        (q_kj_mm * KJ_MM,) * 3,
+        (q_kj_mm * KJ_MM, q_kj_mm * KJ_MM, q_kj_mm * KJ_MM),
         (d_mm / 1000, d_mm / 1000),
         temperatures.from_celsius(start_c),
         cooling.BEAD if joint == "bead" else cooling.shape_factors(joint),

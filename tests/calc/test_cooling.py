@@ -224,7 +224,7 @@ def test_every_joint_has_shape_factors() -> None:
 
 
 def cooled(heat: float, depth: float, start: float) -> Cooling:
-    return cooling((heat,) * 3, (depth, depth), start, TEE)
+    return cooling((heat, heat, heat), (depth, depth), start, TEE)
 
 
 @pytest.mark.parametrize("depth", [4e-3, 40e-3])
