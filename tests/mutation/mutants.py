@@ -72,9 +72,17 @@ class _Site:
     counting: bool
 
 
+def _is_type(node: ast.AST) -> bool:
+    return (
+        isinstance(node, ast.Subscript)
+        and isinstance(node.value, ast.Name)
+        and node.value.id == "Literal"
+    )
+
+
 def _children(node: ast.AST) -> Iterator[ast.AST]:
     """Yield what is under a node, but for annotations, docstrings and what words a refusal."""
-    if isinstance(node, ast.Raise):
+    if isinstance(node, ast.Raise) or _is_type(node):
         return
     for name, field in ast.iter_fields(node):
         if name in ("annotation", "returns", "format_spec", "type_params"):

@@ -1,0 +1,192 @@
+"""Machine, leads and circuit, worked by hand; each limit on it and a little past it."""
+
+from collections.abc import Callable
+
+import pytest
+
+from beadwright import circuit as circuits
+from beadwright.circuit import Check, Circuit, Load, Machine, circuit
+from beadwright.conductors import conductor_of, volts_lost
+from beadwright.duty_cycle import current_at, duty_at
+from beadwright.errors import OutOfRangeError
+from beadwright.primary import apparent_power, effective_current, primary_current
+
+Fixed = Callable[..., float]
+
+
+def machine(**changes: object) -> Machine:
+    """A 250 A machine at 60 %, on 230 V single phase; 6 AWG cord of 10 m, 50 mm² leads of 20 m."""
+    fields: dict[str, object] = {
+        "rated_a": 250.0, "duty": 0.6, "most_a": None, "efficiency": 0.8, "power_factor": 0.9,
+        "supply_v": 230.0, "phases": 1, "breaker_a": 60.0, "cord": conductor_of("6 AWG"),
+        "cord_m": 10.0, "generator_va": 15_000.0, "cable": conductor_of("50 mm2"), "cable_m": 20.0,
+    }  # fmt: skip
+    return Machine(**(fields | changes))  # type: ignore[arg-type] # pyright: ignore[reportArgumentType]
+
+
+def load(current: float = 250.0, arc_s: float = 60.0, share: float | None = None) -> Load:
+    return Load(current, 25.0, arc_s, share)
+
+
+def check(found: Circuit, key: str) -> Check:
+    return next(each for each in found.checks if each.key == key)
+
+
+def always(value: float) -> Fixed:
+    def answer(*_: object) -> float:
+        return value
+
+    return answer
+
+
+def fix(monkeypatch: pytest.MonkeyPatch, **values: float) -> None:
+    """Let functions the circuit asks answer a fixed figure."""
+    for name, value in values.items():
+        monkeypatch.setattr(circuits, name, always(value))
+
+
+def test_duty_at_its_ends() -> None:
+    assert duty_at(100.0, 100.0, 1.0) == 1.0
+    assert current_at(1.0, 200.0, 1.0) == 200.0
+    with pytest.raises(OutOfRangeError):
+        duty_at(100, 100, 1.01)
+    for duty, rated in ((1.01, 0.6), (0.6, 1.01)):
+        with pytest.raises(OutOfRangeError):
+            current_at(duty, 200, rated)
+
+
+def test_primary_at_its_ends() -> None:
+    assert apparent_power(1000.0, 1.0, 1.0) == 1000.0
+    assert effective_current(50.0, 1.0) == 50.0
+    assert primary_current(4600.0, 1.0, 1.0, 230.0, 1) == pytest.approx(20.0, rel=1e-12)
+    for efficiency, factor in ((1.01, 1.0), (1.0, 1.01)):
+        with pytest.raises(OutOfRangeError):
+            apparent_power(1000, efficiency, factor)
+    with pytest.raises(OutOfRangeError):
+        effective_current(50, 1.01)
+
+
+def test_leads_are_counted_warm() -> None:
+    # 0.386 Ω/km × 0.1 km × (1 + 0.00393 × 50) × 200 A.
+    lost = volts_lost(conductor_of("50 mm2"), 100.0, 200.0)
+    assert lost == pytest.approx(0.0386 * 1.1965 * 200, rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("name", "section_mm2"),
+    [("14 AWG", 2.081), ("10 AWG", 5.261), ("6 AWG", 13.30), ("2 AWG", 33.63), ("1/0 AWG", 53.49),
+     ("4/0 AWG", 107.2)],
+)  # fmt: skip
+def test_sections_are_those_of_the_gauge(name: str, section_mm2: float) -> None:
+    # ASTM B258, table of American wire gauge, from memory.
+    assert conductor_of(name).section_m2 == pytest.approx(section_mm2 * 1e-6, rel=5e-4)
+
+
+@pytest.mark.parametrize("square", [1.5, 10, 50, 120])
+def test_metric_conductors_have_the_section_they_are_called_by(square: float) -> None:
+    assert conductor_of(f"{square:g} mm2").section_m2 == pytest.approx(square * 1e-6, rel=1e-12)
+
+
+def test_the_longest_weld_against_the_minutes_on() -> None:
+    # 0.6 of ten minutes is 360 s.
+    held = check(circuit(machine(), load(arc_s=360.0)), "arc")
+    assert held.held == "holds"
+    assert held.text == "At 250 A: 6.0 min on, 4.0 off, in ten."
+    past = check(circuit(machine(), load(arc_s=390.0)), "arc")
+    assert past.held == "fails"
+    assert "One weld runs 6.5 min without a break" in past.text
+
+
+@pytest.mark.parametrize(
+    ("current", "share", "held"),
+    [
+        (250.0, 0.54, "holds"),
+        (250.0, 0.56, "close"),
+        (250.0, 0.6, "close"),
+        (250.0, 0.61, "fails"),
+        # At 100 A the machine holds all day: nothing to come close to.
+        (100.0, 0.95, "holds"),
+        (100.0, 1.0, "holds"),
+    ],
+)
+def test_the_share_of_the_time_the_arc_burns(current: float, share: float, held: str) -> None:
+    assert check(circuit(machine(), load(current, share=share)), "share").held == held
+
+
+@pytest.mark.parametrize(
+    ("most", "current", "held"),
+    [(None, 250.0, "holds"), (None, 251.0, "close"), (250.0, 250.0, "holds"),
+     (300.0, 300.0, "close"), (300.0, 301.0, "fails")],
+)  # fmt: skip
+def test_the_current_against_plate_and_machine(
+    most: float | None, current: float, held: str
+) -> None:
+    assert check(circuit(machine(most_a=most), load(current)), "current").held == held
+
+
+@pytest.mark.parametrize(("lost", "held"), [(4.0, "holds"), (4.1, "close")])
+def test_four_volts_in_the_leads(monkeypatch: pytest.MonkeyPatch, lost: float, held: str) -> None:
+    fix(monkeypatch, volts_lost=lost)
+    found = check(circuit(machine(), load()), "cable")
+    assert found.held == held
+    assert ("Over 4 V" in found.text) == (held == "close")
+    assert f"set {25 + lost:.1f} V at the machine" in found.text
+
+
+def test_no_leads_no_check() -> None:
+    found = circuit(machine(cable=None), load())
+    assert found.cable_v is None
+    assert not any(each.key == "cable" for each in found.checks)
+
+
+@pytest.mark.parametrize(("steady", "held"), [(45.0, "holds"), (45.1, "fails")])
+def test_the_cord_against_its_amps(
+    monkeypatch: pytest.MonkeyPatch, steady: float, held: str
+) -> None:
+    fix(monkeypatch, effective_current=steady)
+    assert check(circuit(machine(), load()), "cord").held == held
+
+
+@pytest.mark.parametrize(
+    ("drawn", "steady", "held"),
+    [(60.0, 50.0, "holds"), (60.1, 50.0, "close"), (61.0, 60.0, "close"), (61.0, 60.1, "fails")],
+)
+def test_the_breaker_against_what_is_drawn(
+    monkeypatch: pytest.MonkeyPatch, drawn: float, steady: float, held: str
+) -> None:
+    fix(monkeypatch, primary_current=drawn, effective_current=steady)
+    assert check(circuit(machine(), load()), "breaker").held == held
+
+
+@pytest.mark.parametrize(("phases", "ways"), [(1, 2.0), (3, 1.7320508)])
+def test_volts_lost_in_the_cord(monkeypatch: pytest.MonkeyPatch, phases: int, ways: float) -> None:
+    fix(monkeypatch, primary_current=40.0)
+    found = check(circuit(machine(phases=phases), load()), "cord_drop")
+    # 6 AWG is 13.30 mm²; 1/58 Ω·mm²/m, 2 % for the lay, warm by 50 K.
+    per_metre = 1 / 58 * 1.02 / 13.30 * 1.1965
+    assert found.asked == pytest.approx(40 * per_metre * 10 * ways, rel=1e-3)
+    assert found.limit == pytest.approx(11.5, rel=1e-12)
+
+
+@pytest.mark.parametrize(("ohms", "held"), [(0.14375, "holds"), (0.145, "close")])
+def test_a_twentieth_of_the_supply_may_be_lost(
+    monkeypatch: pytest.MonkeyPatch, ohms: float, held: str
+) -> None:
+    # 40 A × 2 × 0.14375 Ω is 11.5 V of 230.
+    fix(monkeypatch, primary_current=40.0, resistance=ohms)
+    found = check(circuit(machine(), load()), "cord_drop")
+    assert found.held == held
+    assert ("The arc goes soft" in found.text) == (held == "close")
+
+
+@pytest.mark.parametrize(
+    ("asked", "held"),
+    [(12_000.0, "holds"), (12_100.0, "close"), (15_000.0, "close"), (15_100.0, "fails")],
+)
+def test_the_generator_against_what_is_drawn(
+    monkeypatch: pytest.MonkeyPatch, asked: float, held: str
+) -> None:
+    fix(monkeypatch, apparent_power=asked)
+    found = check(circuit(machine(), load()), "generator")
+    assert found.held == held
+    assert found.text.startswith(f"{asked / 1000:.1f} kVA drawn, generator gives 15.0.")

@@ -1,0 +1,215 @@
+"""Hours, curves and swings, worked by hand on ways whose part costs the price of its wire."""
+
+from dataclasses import replace
+from math import sqrt
+
+import pytest
+
+from beadwright.break_even import Case, break_even, months_to_pay, parts_to_break_even
+from beadwright.capacity import Hours, capacity
+from beadwright.cost import cost_of
+from beadwright.cost_page import cost_answer
+from beadwright.curves import curve
+from beadwright.levers import SwingShares, levers_of
+from beadwright.swings import Lever, cost_bands, moved, net_band, swings
+from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone
+
+
+def lever(part: str, field: str, low: float, high: float, key: str = "x") -> Lever:
+    targets = ((part, field),)
+    return Lever(key, "x", targets, low, high, "count", 1.0, False, "")  # type: ignore[arg-type] # pyright: ignore[reportArgumentType]
+
+
+NOW = lever("now", "wire_kg", 0.9, 1.1)
+OTHER = lever("other", "wire_kg", 0.95, 1.05)
+UPWARD = lever("now", "wire_kg", 1.0, 1.5)
+
+
+def test_cost_of_a_metre() -> None:
+    # 1.953125 kg of wire at 10, in 2 m.
+    found = cost_of(PLAIN, FREE)
+    assert found.part == pytest.approx(19.53125, rel=1e-12)
+    assert found.metre == pytest.approx(9.765625, rel=1e-12)
+
+
+# A part takes 1250 s, and a quarter of them 1250 + 100 s again: 1587.5 s.
+def hours(parts: float) -> Hours:
+    """Hours for just so many parts a year."""
+    return Hours(1, 1587.5, parts, 1.0)
+
+
+@pytest.mark.parametrize(
+    ("parts", "said"),
+    [(0, "Nothing to weld"), (85, "Delivers: takes 85.0%"), (86, "Just delivers: 86%"),
+     (100, "Just delivers: 100%"), (101, "Cannot deliver: hours for 100 parts")],
+)  # fmt: skip
+def test_hours_for_a_hundred_parts(parts: float, said: str) -> None:
+    found = capacity(PLAIN, parts, hours(100))
+    assert found.text.startswith(said)
+    assert found.delivers == (parts <= 100)
+    assert found.arc_s == pytest.approx(parts * 1.25 * 1250, rel=1e-12)
+    assert found.used == pytest.approx(parts / 100, rel=1e-12)
+    assert found.parts_a_shift == pytest.approx(1.0, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    ("parts", "last"),
+    [(0, 1.5), (20 / 3, 10), (100, 150), (101, 200), (120, 200), (150, 300), (220, 400),
+     (300, 500), (360, 600), (480, 800), (600, 1000), (1000, 1500)],
+)  # fmt: skip
+def test_a_curve_ends_at_a_round_number_past_half_as_much_again(parts: float, last: float) -> None:
+    points = curve(ten_against_eight(parts), [], None)
+    assert points[-1].parts == pytest.approx(last, rel=1e-12)
+    assert len(points) == 25
+    assert points[12].parts == pytest.approx(last / 2, rel=1e-12)
+    assert points[0].parts == 0
+
+
+@pytest.mark.parametrize(
+    ("crossing", "last"), [(None, 150), (50, 150), (800, 1500), (801, 150), (820, 150)]
+)
+def test_a_crossing_is_drawn_up_to_eight_times_the_volume(
+    crossing: float | None, last: float
+) -> None:
+    points = curve(ten_against_eight(), [], crossing)
+    assert points[-1].parts == pytest.approx(last, rel=1e-12)
+
+
+def test_a_curve_has_the_band_of_all_but_the_volume() -> None:
+    case = replace(ten_against_eight(), other=wire_alone("other", 8.0, once=600, yearly=30))
+    found = swings(case, [NOW, lever("case", "parts", 0.5, 2.0, "parts")])
+    end = curve(case, found, None)[-1]
+    # 150 parts at 9, 10, 11; at 8 each, and 630 a year with what is paid once in twelve months.
+    assert end.now == pytest.approx((1350, 1500, 1650), rel=1e-12)
+    assert end.other == pytest.approx((1830, 1830, 1830), rel=1e-12)
+
+
+def test_swings_of_the_saving() -> None:
+    # 200 saved a year; wire now 10 % less or more: 100 or 300; the other's 5 %: 240 or 160.
+    case = ten_against_eight()
+    first, second = swings(case, [OTHER, NOW])
+    assert (first.at_low, first.at_high) == pytest.approx((100, 300))
+    assert (second.at_low, second.at_high) == pytest.approx((240, 160))
+    assert (first.width, second.width) == pytest.approx((200, 80))
+
+
+@pytest.mark.parametrize(
+    ("one", "turns"),
+    [
+        (lever("now", "wire_kg", 0.7, 1.3), True),  # −100 to 500
+        (NOW, False),  # 100 to 300
+        (lever("now", "wire_kg", 0.8, 1.2), False),  # 0 to 400
+        (lever("other", "wire_kg", 1.25, 1.5), True),  # 0 to −200: it breaks even, and loses
+        (lever("other", "wire_kg", 1.5, 1.75), False),  # −200 to −400
+        (lever("other", "wire_kg", 1.2, 0.9), False),  # 40 to 280, the low end last
+    ],
+)
+def test_a_swing_turns_the_answer_where_one_end_saves_and_the_other_loses(
+    one: Lever, turns: bool
+) -> None:
+    [found] = swings(ten_against_eight(), [one])
+    assert found.turns == turns
+
+
+def test_swings_together_are_the_root_of_their_squares() -> None:
+    case = ten_against_eight()
+    low, high = net_band(case, swings(case, [NOW, OTHER]))
+    # −100 and −40 one way, +100 and +40 the other.
+    assert low == pytest.approx(200 - sqrt(100**2 + 40**2), rel=1e-9)
+    assert high == pytest.approx(200 + sqrt(100**2 + 40**2), rel=1e-9)
+    # What only raises widens only upward: wire now half as dear again, +500.
+    low, high = net_band(case, swings(case, [NOW, UPWARD]))
+    assert low == pytest.approx(100, rel=1e-9)
+    assert high == pytest.approx(200 + sqrt(100**2 + 500**2), rel=1e-9)
+
+
+def test_costs_have_bands_of_their_own() -> None:
+    case = ten_against_eight()
+    now, other = cost_bands(case, swings(case, [NOW, UPWARD, OTHER]))
+    assert now == pytest.approx((9, 10 + sqrt(1 + 25)), rel=1e-9)
+    assert other == pytest.approx((7.6, 8.4), rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("field", "factor", "held"),
+    [("efficiency", 1.1, 0.88), ("efficiency", 1.3, 1.0), ("efficiency", 1.29, 1.0),
+     ("rework", 3.0, 0.75), ("rework", 4.1, 1.0), ("rework", 5.0, 1.0)],
+)  # fmt: skip
+def test_a_lever_is_held_to_what_can_be(field: str, factor: float, held: float) -> None:
+    case = Case(FREE, PLAIN, PLAIN, 100, 12)
+    found = moved(case, {("now", field): factor}).now
+    assert getattr(found, field) == pytest.approx(held, rel=1e-12)
+    kept = "rework" if field == "efficiency" else "efficiency"
+    assert getattr(found, kept) == getattr(PLAIN, kept)
+
+
+def test_what_is_paid_once_and_by_the_year() -> None:
+    # The way now has costs of its own to drop: 100 once, 20 a year.
+    now = wire_alone("now", 10.0, once=100, yearly=20)
+    other = wire_alone("other", 8.0, once=700, yearly=50)
+    case = Case(FREE, now, other, 100, 6)
+    assert (case.once, case.yearly) == (600, 30)
+    assert case.to_carry == pytest.approx(30 + 600 * 12 / 6)
+    assert case.year_saving == pytest.approx(200 - 30)
+    assert case.net_saving == pytest.approx(200 - 1230)
+
+
+SHARES = SwingShares(0.10, 0.05, 0.08, 0.20, 0.30, 0.25, 0.15)
+
+
+def factors(shares: SwingShares = SHARES, measured: bool = False) -> dict[str, tuple[float, float]]:
+    ways = cost_answer("plate=3/8in&leg=5/16in").ways
+    busy = replace(PLAIN, fit_up_s=60.0, spatter_s=30.0, gas_m3=5.0, once=100.0)
+    plan = replace(ways[0], way=busy, efficiency=(0.76, 0.8, 0.88), measured=measured)
+    case = Case(replace(FREE, labour_s=0.01, overhead_s=0.005), busy, busy, 100, 12)
+    return {each.key: (each.low, each.high) for each in levers_of(case, plan, plan, shares)}
+
+
+def test_how_far_each_lever_goes() -> None:
+    found = factors()
+    expected = {
+        "labour": (0.9, 1.1), "overhead": (0.9, 1.1), "parts": (0.7, 1.3), "gas": (0.95, 1.05),
+        "flow": (0.85, 1.15), "off": (0.8, 1.2), "size": (1.0, 1.15), "once": (0.75, 1.25),
+        "now_price": (0.95, 1.05), "now_laid": (0.92, 1.08), "now_efficiency": (0.95, 1.1),
+        "now_spatter": (0.6, 1.4), "now_rework": (0.0, 2.0),
+    }  # fmt: skip
+    for key, ends in expected.items():
+        assert found[key] == pytest.approx(ends, rel=1e-12), key
+    assert found["other_laid"] == found["now_laid"]
+
+
+def test_what_was_weighed_is_known_to_a_fiftieth() -> None:
+    assert factors(measured=True)["now_laid"] == pytest.approx((0.98, 1.02), rel=1e-12)
+
+
+@pytest.mark.parametrize(("minutes", "most"), [(0.49, 0.98), (0.5, 1.0), (0.51, 1.0), (0.6, 1.0)])
+def test_spatter_is_off_by_twice_the_minutes_and_never_below_none(
+    minutes: float, most: float
+) -> None:
+    low, high = factors(replace(SHARES, minutes=minutes))["now_spatter"]
+    assert (low, high) == pytest.approx((1 - most, 1 + most), abs=1e-12)
+
+
+def test_what_each_of_few_parts_has_to_carry() -> None:
+    # 1 paid once in a year, half a part a year: it must save 2, and 8 a kilogram does just that.
+    case = replace(ten_against_eight(0.5), other=wire_alone("other", 8.0, once=1))
+    assert break_even(case).price_paid_back == pytest.approx(8.0, rel=1e-12)
+    assert break_even(replace(case, parts=0.0)).price_paid_back is None
+
+
+def test_price_and_rate_at_which_running_costs_meet() -> None:
+    case = ten_against_eight()
+    # Wire for 8 may cost 10.
+    assert break_even(case).price == pytest.approx(10.0, rel=1e-12)
+    # At 0.001 a second the 2 saved are 2000 s: 1 kg in 3000 s will do, two thirds less than now.
+    busy = replace(case, rates=replace(FREE, labour_s=0.001))
+    for parts in (100.0, 0.0):
+        found = break_even(replace(busy, parts=parts))
+        assert found.laid == pytest.approx(1 / 3000, rel=1e-9)
+        assert found.gain == pytest.approx(-2 / 3, rel=1e-9)
+
+
+def test_small_savings_and_small_burdens_count() -> None:
+    assert parts_to_break_even(0.5, 0.25) == ("above", 0.5)
+    assert months_to_pay(0.0, 0.0) == 0.0
+    assert months_to_pay(0.0, -1.0) is None
