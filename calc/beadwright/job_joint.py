@@ -25,6 +25,9 @@ from beadwright.tee_grooves import tee_groove_joint
 _SLOT_OVER_WIDTH = 3
 """A slot's length over its width where none is given [-]. Common practice."""
 
+OUT_OF_POSITION = ("3-up", "3-down", "4")
+"""Positions where a narrow bevel loses depth. Source: AISC 360 Table J2.1."""
+
 
 def joint_shape(job: Job) -> tuple[JointShape, float]:
     """Return the joint to scale and the leg asked for (zero without a fillet) [m].
@@ -50,7 +53,7 @@ def joint_shape(job: Job) -> tuple[JointShape, float]:
     if crown is None:
         crown = min(SQUARE_REINFORCEMENT_M, largest_convexity(leg))
     groove = groove_of(job)
-    lost = lost_depth(groove.angle_deg, job.position.number in ("3-up", "3-down", "4"))
+    lost = lost_depth(groove.angle_deg, job.position.number in OUT_OF_POSITION)
     return tee_groove_joint(groove, job.plate_m, job.plate2_m, leg, crown, lost), leg
 
 
@@ -111,7 +114,7 @@ def effective_depth(job: Job) -> float:
         job: A job whose joint is a groove [-].
     """
     groove = groove_of(job)
-    out = job.position.number in ("3-up", "3-down", "4")
+    out = job.position.number in OUT_OF_POSITION
     lost = lost_depth(groove.angle_deg, out) if groove.angle_deg else 0.0
     depths = (d for d in (groove.depth_m, groove.depth2_m) if d > 0)
     return max(sum(max(0.0, depth - lost) for depth in depths), prepared_m(job) * 1e-6)

@@ -37,7 +37,7 @@ def conflicts(job: Job) -> Iterator[Conflict]:
     else:
         yield from _groove(job)
     pitch = job.edges.pitch_m
-    if pitch is not None and pitch < job.weld_length_m - _HAIR:
+    if pitch is not None and not job.is_round and pitch < job.weld_length_m - _HAIR:
         yield (
             ("pitch", "weld_length"),
             f"Pitch {_w(pitch, job)} is shorter than the weld, {_w(job.weld_length_m, job)}: "

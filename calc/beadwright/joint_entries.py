@@ -29,8 +29,8 @@ ENTRIES: Mapping[JointKind, tuple[str, ...]] = MappingProxyType(
         "double-bevel": (*_GROOVE, "depth2"),
         "tee-bevel": (*_GROOVE, "leg", "backing"),
         "tee-double-bevel": (*_GROOVE, "leg", "depth2"),
-        "plug": ("plate", "plate2", "hole", "depth"),
-        "slot": ("plate", "plate2", "hole", "slot_length", "depth"),
+        "plug": ("plate", "plate2", "hole", "depth", "pitch"),
+        "slot": ("plate", "plate2", "hole", "slot_length", "depth", "pitch"),
     }
 )
 """What each joint asks for."""

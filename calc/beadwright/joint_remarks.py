@@ -319,11 +319,19 @@ def _hole(job: Job) -> Iterator[Note]:
             "aisc-j2.3b",
             "depth",
         )
-    apart = f"{_w(4 * hole, job)}"
+    pitch = job.edges.pitch_m
+    if pitch is not None and pitch < 4 * hole - _HAIR:
+        yield Note(
+            "stop",
+            f"Centres {_w(pitch, job)} apart are under four times the {what.lower()}, "
+            f"{_w(4 * hole, job)}.",
+            "aisc-j2.3b",
+            "pitch",
+        )
     yield Note(
         "note",
-        f"Keep {'holes' if job.joint == 'plug' else 'slots side by side'} {apart} apart, centre "
-        "to centre. Run round the foot first, then fill; let slag and heat out between layers.",
+        f"Keep {'holes' if job.joint == 'plug' else 'slots side by side'} {_w(4 * hole, job)} "
+        "apart, centre to centre. Run round the foot first, then fill.",
         "aisc-j2.3b",
         "hole",
     )

@@ -129,6 +129,7 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
         "facts": lambda: {"main": main_facts(dialled)},
         "setup": lambda: {
+            "card": card,
             "gas": dialled.job.gas,
             "gas_lines": gas_lines(dialled.job.gas),
             "torch": torch_facts(dialled),
@@ -137,7 +138,7 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
             "never_size_by_it": NEVER_SIZE_BY_IT,
         },
         "map": lambda: {"map": draw_map(found.window_map, system)},
-        "how": lambda: {"origins": tuple(origins(dialled)), "bands": bands},
+        "how": lambda: {"origins": tuple(origins(dialled)), "bands": bands, "card": card},
     }
     html = {part: _render(part, **views[part]()) for part in parts if part in views}
     feed, volts = bands[0], bands[1]

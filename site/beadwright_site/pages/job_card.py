@@ -9,7 +9,9 @@ from beadwright.dial_in import DialIn
 from beadwright.job_joint import hole_m
 from beadwright.joints import BUTTS, Dimension
 from beadwright.units import System
+from beadwright.weld_symbol import weld_symbol
 from beadwright_site.drawing import JointDrawing, draw_joint
+from beadwright_site.symbol_drawing import Standard, SymbolDrawing, draw_symbol, standard_of
 
 JOINT_NAMES = {
     "tee": "Tee",
@@ -36,12 +38,14 @@ class JobCard:
         spoken: The picture in words.
         rows: Name and value of what the job is.
         line: The job in one line.
+        symbols: The weld symbol, to the standard of the job's units first.
     """
 
     drawing: JointDrawing
     spoken: str
     rows: tuple[tuple[str, str], ...]
     line: str
+    symbols: tuple[SymbolDrawing, ...]
 
 
 def length(value_m: float, system: System, measure: str = "leg") -> str:
@@ -111,4 +115,12 @@ def job_card(found: DialIn) -> JobCard:
     spoken = f"{joint}, to scale. Plate {_plates(found)}, {weld.lower()} {size}."
     made_with = f"{wire_name(found)}, {job.gas.name}"
     line = f"{joint}, plate {_plates(found)}, {weld.lower()} {size}, {made_with}"
-    return JobCard(drawing, spoken, rows, line)
+    return JobCard(drawing, spoken, rows, line, _symbols(found))
+
+
+def _symbols(found: DialIn) -> tuple[SymbolDrawing, ...]:
+    system = found.job.units
+    symbol = weld_symbol(found.job, found.plan.shape)
+    own = standard_of(system)
+    other: Standard = "ISO 2553" if own == "AWS A2.4" else "AWS A2.4"
+    return tuple(draw_symbol(symbol, standard, system) for standard in (own, other))
