@@ -47,7 +47,7 @@ def packages_sold(wire: Wire) -> tuple[str, ...]:
     if wire.size in _THIN:
         return ("10lb", "5kg", "33lb", "15kg", "44lb")
     if wire.kind == "solid":
-        small = ("10lb", "5kg") if wire.size == "0.035in" else ()
+        small: tuple[str, ...] = ("10lb", "5kg") if wire.size == "0.035in" else ()
         return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb", "1000lb")
     small = ("5kg",) if wire.kind == "flux-cored" else ()
     return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb")

@@ -1,5 +1,7 @@
 """Second opinions on burn-off: units by pint, the molten drop by handbook enthalpy of iron."""
 
+from typing import Any
+
 import pint
 import pytest
 from hypothesis import given
@@ -16,7 +18,7 @@ from beadwright.burnoff_fit import REPRESENTATIVE, fit
 from beadwright.deposition import bead_section, laid_rate
 from beadwright.wires import Kind, Wire, wire_of
 
-UNIT = pint.UnitRegistry()
+UNITS: Any = pint.UnitRegistry()
 KEYS: list[tuple[Kind, str]] = list(CONSTANTS)
 keys = st.sampled_from(KEYS)
 
@@ -25,21 +27,30 @@ def wire_for(kind: Kind, size: str) -> Wire:
     return wire_of(REPRESENTATIVE[kind], size)
 
 
+def of(value: float, unit: str) -> Any:
+    """A quantity of pint's."""
+    return UNITS.Quantity(value, unit)
+
+
+def in_unit(quantity: Any, unit: str) -> float:
+    """The number of a quantity of pint's in a unit."""
+    return float(quantity.to(unit).magnitude)
+
+
 @given(keys, st.floats(50, 450), st.floats(0.2, 1.2))
 def test_the_balance_in_shop_units_by_pint(
     key: tuple[Kind, str], current: float, extension_in: float
 ) -> None:
     """Power to melt over mass per length and enthalpy, every unit carried through."""
     wire, made = wire_for(*key), CONSTANTS[key]
-    amps = current * UNIT.ampere
-    anode = amps * made.phi_v * UNIT.volt
-    stick = extension_in * UNIT.inch
-    area = wire.conducting_area_m2 * UNIT.meter**2
-    resistance = amps**2 * (made.r_ohm_m * UNIT.ohm * UNIT.meter) * stick / area
-    per_length = wire.linear_mass_kg_m * UNIT.kilogram / UNIT.meter
-    feed = (anode + resistance) / (per_length * DROP_ENTHALPY_J_KG * UNIT.joule / UNIT.kilogram)
+    amps, stick = of(current, "ampere"), of(extension_in, "inch")
+    anode = amps * of(made.phi_v, "volt")
+    resistivity, area = of(made.r_ohm_m, "ohm * meter"), of(wire.conducting_area_m2, "meter ** 2")
+    per_length = of(wire.linear_mass_kg_m, "kilogram / meter")
+    power = anode + amps**2 * resistivity * stick / area
+    feed = power / (per_length * of(DROP_ENTHALPY_J_KG, "joule / kilogram"))
     ours = feed_from_current(wire, current, extension_in * 0.0254)
-    assert ours / 0.0254 * 60 == pytest.approx(feed.to(UNIT.inch / UNIT.minute).magnitude, rel=1e-9)
+    assert ours / 0.0254 * 60 == pytest.approx(in_unit(feed, "inch / minute"), rel=1e-9)
 
 
 @given(keys, st.floats(60, 600), st.floats(0.8, 1.0))
@@ -47,28 +58,25 @@ def test_laid_metal_in_pounds_an_hour_by_pint(
     key: tuple[Kind, str], feed_in_min: float, efficiency: float
 ) -> None:
     wire = wire_for(*key)
-    feed = feed_in_min * UNIT.inch / UNIT.minute
-    per_length = wire.linear_mass_kg_m * UNIT.kilogram / UNIT.meter
-    pounds = (feed * per_length * efficiency).to(UNIT.pound / UNIT.hour).magnitude
-    laid = laid_rate(wire, feed.to(UNIT.meter / UNIT.second).magnitude, efficiency)
-    assert laid / 0.45359237 * 3600 == pytest.approx(pounds, rel=1e-9)
+    feed = of(feed_in_min, "inch / minute")
+    laid = laid_rate(wire, in_unit(feed, "meter / second"), efficiency)
+    by_pint = feed * of(wire.linear_mass_kg_m, "kilogram / meter") * efficiency
+    assert laid / 0.45359237 * 3600 == pytest.approx(in_unit(by_pint, "pound / hour"), rel=1e-9)
 
 
 def test_a_printed_row_by_pint() -> None:
     """E70C-6M sheet: 450 in/min of 0.045 in at 0.420 lb/1000 in is 11.34, printed 11.6 lb/h."""
-    sheet = 0.420 * UNIT.pound / (1000 * UNIT.inch) * 450 * UNIT.inch / UNIT.minute
-    assert sheet.to(UNIT.pound / UNIT.hour).magnitude == pytest.approx(11.34, abs=0.005)
+    sheet = of(0.420, "pound / inch") / 1000 * of(450, "inch / minute")
+    assert in_unit(sheet, "pound / hour") == pytest.approx(11.34, abs=0.005)
     ours = laid_rate(wire_of("E70C-6M", "0.045in"), 450 * 0.0254 / 60, 1.0)
-    assert (ours * UNIT.kilogram / UNIT.second).to(UNIT.pound / UNIT.hour).magnitude == (
-        pytest.approx(11.6, rel=0.04)
-    )
+    assert in_unit(of(ours, "kilogram / second"), "pound / hour") == pytest.approx(11.6, rel=0.04)
 
 
 def test_a_bead_by_pint() -> None:
     """6 lb/h at 12 in/min: 0.1 lb/min over 12 in/min and 0.2836 lb/in³ is 0.02938 in²."""
-    laid = (6 * UNIT.pound / UNIT.hour).to(UNIT.kilogram / UNIT.second).magnitude
-    travel = (12 * UNIT.inch / UNIT.minute).to(UNIT.meter / UNIT.second).magnitude
-    section = (bead_section(laid, travel) * UNIT.meter**2).to(UNIT.inch**2).magnitude
+    laid = in_unit(of(6, "pound / hour"), "kilogram / second")
+    travel = in_unit(of(12, "inch / minute"), "meter / second")
+    section = in_unit(of(bead_section(laid, travel), "meter ** 2"), "inch ** 2")
     assert section == pytest.approx(0.1 / 12 / 0.2836, rel=1e-3)
 
 

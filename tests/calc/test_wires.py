@@ -17,6 +17,7 @@ from beadwright.transfer import (
     FLUX_CORED_LEAST_A,
     NAMES,
     OPEN_TOP_A,
+    Transfer,
     edges,
     gas_refused,
     globular_current,
@@ -170,11 +171,12 @@ def test_positions_by_kind_of_wire(place: object) -> None:
         ("E70C-6M", "CO2", "2F", "short", "E70C-6M is made for argon mixtures, not CO2"),
     ],
 )  # fmt: skip
-def test_why_a_mode_is_refused(wire: str, gas: str, position: str, mode: str, words: str) -> None:
+def test_why_a_mode_is_refused(
+    wire: str, gas: str, position: str, mode: Transfer, words: str
+) -> None:
     found = wire_of(wire, "0.045in")
-    asked_mode = next(name for name in NAMES if name == mode)
     place = position_of(position)
-    assert transfer_refused(found, gas_of(gas), place, asked_mode) == words
+    assert transfer_refused(found, gas_of(gas), place, mode) == words
 
 
 # Any mixture
