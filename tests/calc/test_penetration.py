@@ -42,8 +42,12 @@ def one(
     return melted(kind, transfer, current_a, u, travel, plate, 38e-6, leg)
 
 
-def test_the_constant_is_the_mean_of_the_beads() -> None:
-    assert penetration.fit_constant() == pytest.approx(penetration.DEPTH_CONSTANT, rel=2e-3)
+def test_the_constant_is_the_mean_of_the_beads(monkeypatch: pytest.MonkeyPatch) -> None:
+    fitted = penetration.fit_constant()
+    assert fitted == pytest.approx(penetration.DEPTH_CONSTANT, rel=1e-4)
+    # Whatever it starts from, the beads give the same.
+    monkeypatch.setattr(penetration, "DEPTH_CONSTANT", 2 * penetration.DEPTH_CONSTANT)
+    assert penetration.fit_constant() == pytest.approx(fitted, rel=1e-9)
 
 
 def test_beads_stand_within_the_band_as_said() -> None:
@@ -179,6 +183,34 @@ def test_where_nothing_supports_it_no_estimate_is_given_and_why(found: Melted, s
         assert (quantity.value, quantity.low, quantity.high) == (None, None, None)
         assert quantity.low_by.startswith("no estimate")
         assert said in quantity.low_by
+
+
+def test_bands_worked_by_hand() -> None:
+    # 300 A, 28 V, 8 mm/s: cube root of 8.1e9 / 6.272 is 1089.0; half of 3.05e-6 times that.
+    near, far = one().penetration, one(travel=0.005).penetration
+    assert near.value == pytest.approx(1.6607e-3, rel=1e-3)
+    for found, low, high in (
+        (near, 1 - (0.3**2 + 0.4**2) ** 0.5, 1 + (0.4**2 + 0.4**2) ** 0.5),
+        (far, 1 - (0.5**2 + 0.4**2) ** 0.5, 1 + (0.6**2 + 0.4**2) ** 0.5),
+    ):
+        assert found.value is not None
+        assert found.low == pytest.approx(low * found.value)
+        assert found.high == pytest.approx(high * found.value)
+    butt = one(leg=None).penetration
+    assert butt.value is not None
+    assert butt.low == pytest.approx(0.7 * butt.value)
+    assert butt.high == pytest.approx(1.4 * butt.value)
+
+
+def test_a_plate_no_thicker_than_the_least_depth_gets_no_estimate() -> None:
+    least = 0.7 * penetration.bead_penetration(300, 28, 0.008)
+    assert one(plate=least).penetration.value is None
+    assert one(plate=1.001 * least).penetration.value is not None
+
+
+def test_refused_quantities_keep_their_measure() -> None:
+    for found in (one(), one(transfer="short"), one(leg=None)):
+        assert (found.penetration.measure, found.dilution.measure) == ("length", "share")
 
 
 def test_refusals_come_from_one_place() -> None:
