@@ -5,13 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.measures import INCH_M
-
-LEAST_SEGMENT_M = 1.5 * float(INCH_M)
-"""Source: AISC 360 J2.2b(e): no segment under 1-1/2 in."""
-
-LEAST_LEGS = 4
-"""Source: AISC 360 J2.2b(e): no segment under four legs."""
+from beadwright.fillets import least_segment
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,21 +24,6 @@ class Intermittent:
     def share(self) -> float:
         """Welded over whole length [-]."""
         return self.segment_m / self.pitch_m
-
-
-def least_segment(leg_m: float) -> float:
-    """Return the shortest segment allowed [m].
-
-    Source: AISC 360 J2.2b(e): four legs and 1-1/2 in.
-
-    Args:
-        leg_m: Leg, above zero [m].
-
-    Raises:
-        OutOfRangeError: If the leg is not above zero.
-    """
-    require_positive(leg_m=leg_m)
-    return max(LEAST_LEGS * leg_m, LEAST_SEGMENT_M)
 
 
 def widest_gap(thinner_m: float) -> float:

@@ -9,6 +9,7 @@ from math import acos, degrees, hypot, inf
 from beadwright import base_metal, resistance_en
 from beadwright.elastic_line import LineForce, line_forces, worst
 from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.fillet_joints import fillet_throat
 from beadwright.fillets import throat
 from beadwright.instantaneous_centre import CentreStrength, centre_strength
 from beadwright.resistance_aisc import (
@@ -132,13 +133,28 @@ def point_numbers(forces: tuple[LineForce, ...]) -> tuple[int, ...]:
     )
 
 
-def weld_link(task: StrengthTask, found: Spread, leg_m: float) -> Link:
+def counted_throat(leg_m: float, leg2_m: float | None = None) -> float:
+    """Return the throat of a fillet of equal or unequal legs [m].
+
+    A skewed tee is welded with the legs that keep this throat.
+
+    Source: geometry; AWS A3.0, theoretical throat.
+
+    Args:
+        leg_m: Leg, above zero [m].
+        leg2_m: The other leg, or None for the same [m].
+    """
+    return throat(leg_m) if leg2_m is None else fillet_throat(leg_m, leg2_m)
+
+
+def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | None = None) -> Link:
     """Return the weld itself as a link, at a leg.
 
     Args:
         task: What is asked [-].
         found: How the load spreads [-].
         leg_m: Leg, above zero [m].
+        leg2_m: The other leg, or None for the same [m].
 
     Raises:
         OutOfRangeError: If a weld so short may carry no load with this leg.
@@ -148,10 +164,11 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float) -> Link:
     if task.group.radius_m:
         name = "weld at the ringed point"
     if task.european:
-        return _weld_en(task, force, leg_m, name)
+        return _weld_en(task, force, counted_throat(leg_m, leg2_m), name)
     basis: Basis = "lrfd" if task.code == "lrfd" else "asd"
-    leg = counted_leg(leg_m, task.group.shortest_m)
-    unit = task.sides * available(nominal_strength(throat(leg), task.filler_pa), basis)
+    share = counted_leg(leg_m, task.group.shortest_m) / leg_m
+    counted = share * counted_throat(leg_m, leg2_m)
+    unit = task.sides * available(nominal_strength(counted, task.filler_pa), basis)
     if task.end_loaded:
         unit *= long_weld_factor(task.group.shortest_m, leg_m)
     source = "aisc-j2.4-strength"
@@ -189,8 +206,7 @@ def _mixed(task: StrengthTask) -> float | None:
     return size / concentric_strength(along, across)
 
 
-def _weld_en(task: StrengthTask, force: LineForce, leg_m: float, name: str) -> Link:
-    a = throat(leg_m)
+def _weld_en(task: StrengthTask, force: LineForce, a: float, name: str) -> Link:
     _, fu = task.steel.at(max(task.job.plate_m, task.job.plate2_m))
     assert task.steel.correlation is not None  # refused when the query was read
     whole = task.group.length_m

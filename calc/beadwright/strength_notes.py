@@ -118,8 +118,8 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
     if legs.to_weld > legs.judged + _HAIR:
         yield Note(
             "note",
-            f"Gap over 1/16 in: weld {_written(legs.to_weld, 'leg', task)} so the throat counted "
-            "here is there.",
+            f"Gap or slant: weld {_written(legs.to_weld, 'leg', task)} so the throat counted is "
+            "there.",
             "aws-d1.1-gap",
             "gap",
         )

@@ -8,8 +8,15 @@ from math import floor
 from typing import Any
 
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.fillets import gapped_leg, largest_edge_leg, minimum_leg, throat
-from beadwright.intermittent import Intermittent, intermittent_for, least_segment, widest_gap
+from beadwright.fillet_joints import skew_leg
+from beadwright.fillets import (
+    gapped_leg,
+    largest_edge_leg,
+    least_length,
+    least_segment,
+    minimum_leg,
+)
+from beadwright.intermittent import Intermittent, intermittent_for, widest_gap
 from beadwright.page_query import PageQuery, read_page
 from beadwright.resistance_en import LEAST_THROAT_M
 from beadwright.results import Note
@@ -18,6 +25,7 @@ from beadwright.strength_check import (
     SHOP_STEP_M,
     Link,
     Spread,
+    counted_throat,
     leg_needed,
     plate_links,
     spread,
@@ -42,7 +50,7 @@ class LegSizes:
         least: Least the code lets be welded [m].
         most: Most along the plate's edge, or None where no edge is welded [m].
         one_pass: Most in one pass in this position [m].
-        to_weld: What to weld so that the gap does not cost throat [m].
+        to_weld: What to weld so that neither gap nor slant costs throat [m].
         throat: Throat of the leg judged [m].
         shortest: Shortest weld this leg counts fully in [m].
     """
@@ -123,7 +131,7 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     found = spread(task)
     legs = _legs(task, found)
     try:
-        weld = weld_link(task, found, legs.judged)
+        weld = weld_link(task, found, legs.judged, _leg2(task))
     except OutOfRangeError as error:
         text = f"This weld is too short for the leg: {error}."
         raise FieldErrors({"leg": [text], "group_height": [text]}) from error
@@ -143,11 +151,18 @@ def _legs(task: StrengthTask, found: Spread) -> LegSizes:
     judged = job.leg_m
     if judged is None:
         judged = max(needed or LARGEST_LEG_M, least)
-    gap = job.gap_m or 0.0
+    gap, leg2 = job.gap_m or 0.0, _leg2(task)
+    skew = job.edges.skew_deg if job.joint == "tee" else 90.0
     return LegSizes(
         judged, job.leg_m is not None, needed, least, most, job.position.single_pass_leg_m,
-        gapped_leg(judged, gap), throat(judged), 4 * judged,
+        skew_leg(gapped_leg(judged, gap), skew), counted_throat(judged, leg2),
+        least_length(judged),
     )  # fmt: skip
+
+
+def _leg2(task: StrengthTask) -> float | None:
+    """The other leg, where both are given; a leg worked out here is of equal legs."""
+    return task.job.edges.leg2_m if task.job.leg_m is not None else None
 
 
 def _least(task: StrengthTask) -> float:

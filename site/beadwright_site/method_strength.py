@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from beadwright.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
-from beadwright.intermittent import LEAST_LEGS
 from beadwright.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
 from beadwright.resistance_en import GAMMA_M2
 from beadwright.steel_strength import STRENGTHS
@@ -161,7 +160,7 @@ SEAM = Equation(
         Symbol("R", "what the weakest link holds per length", "N/m"),
         Symbol("f", "what the seam is asked per length", "N/m"),
     ),
-    f"Straight seams loaded evenly; segments {LEAST_LEGS} legs and 1-1/2 in or longer. The clear "
+    "Straight seams loaded evenly; segments four legs and 1-1/2 in or longer. The clear "
     "gap is held to 16 thicknesses and 200 mm.",
     "Rounded down to a mark on the rule.",
     ("aisc-j2.2b-long", "en-1993-1-8"),

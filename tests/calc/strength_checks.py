@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import hypot, sqrt
 
-from beadwright import base_metal, intermittent, resistance_aisc, resistance_en
+from beadwright import base_metal, fillets, intermittent, resistance_aisc, resistance_en
 from beadwright.elastic_line import GroupLoad, line_forces, load_at_centroid, worst
 from beadwright.fillets import throat
 from beadwright.instantaneous_centre import centre_strength
@@ -216,7 +216,7 @@ def correlation(grade: str) -> float:
 
 def least_segment_in(leg_in: float) -> float:
     """Shortest intermittent segment."""
-    return convert(intermittent.least_segment(leg_in * _IN), "length", "us")
+    return convert(fillets.least_segment(leg_in * _IN), "length", "us")
 
 
 def widest_gap_mm(thinner_mm: float) -> float:

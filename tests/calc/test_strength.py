@@ -10,6 +10,7 @@ from beadwright import intermittent, resistance_aisc, resistance_en
 from beadwright.api import answer, answer_json
 from beadwright.elastic_line import GroupLoad
 from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
+from beadwright.fillets import least_segment
 from beadwright.steel_strength import STRENGTHS, strength_of
 from beadwright.strength_page import StrengthAnswer
 from beadwright.units import read
@@ -161,7 +162,7 @@ def test_segments_carry_what_the_seam_is_asked(load: float) -> None:
     seam = found.segments
     if seam is None:
         return
-    assert seam.pitch_m > seam.segment_m >= intermittent.least_segment(found.legs.judged) - 1e-9
+    assert seam.pitch_m > seam.segment_m >= least_segment(found.legs.judged) - 1e-9
     for link in found.links:
         assert link.asked <= seam.share * link.holds * (1 + 1e-9)
     gap = seam.pitch_m - seam.segment_m
@@ -283,3 +284,24 @@ def test_json_has_the_numbers_of_the_answer() -> None:
 def test_a_load_of_nothing_uses_nothing() -> None:
     assert GroupLoad().in_plane
     assert ask("pz=0.001kip&leg=1/4in").load_times > 1000
+
+
+def test_unequal_legs_and_slanted_tees_keep_to_their_throat() -> None:
+    # Throat of 1/4 by 1/2 in: 1/4·1/2/√(1/16 + 1/4) = 0.2236 in, by hand.
+    found = ask("leg=1/4in&leg2=1/2in&py=2kip&weld_sides=1&plate=1in")
+    assert found.legs.throat == pytest.approx(0.2236 * 0.0254, rel=1e-3)
+    assert found.weld.holds / read("1kip/in", "force_per_length") == pytest.approx(
+        0.6 * 70 * 0.2236 / 2, rel=1e-3
+    )
+    # A tee at 120°, legs along the plates: throat over cos 60° is 1.414 times the square leg.
+    slanted = ask("leg=1/4in&skew=120deg&py=2kip")
+    assert slanted.legs.to_weld == pytest.approx(1.4142 * 0.25 * 0.0254, rel=1e-3)
+
+
+def test_every_shape_code_and_steel_is_answered() -> None:
+    for shape in SHAPES:
+        for code in CODES:
+            assert ask(f"group={shape}&py=2kip&design_code={code}&weld_sides=1").links
+    for grade, steel in STRENGTHS.items():
+        code = "asd" if steel.correlation is None else "en"
+        assert ask(f"steel={grade}&design_code={code}").task.steel is steel

@@ -181,7 +181,7 @@ def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
     most = "–" if legs.most is None else written(legs.most, "leg", system)
     yield Fact("", most, "most along the edge" if legs.most is not None else "no edge welded")
     yield Fact("", written(legs.one_pass, "leg", system), "most in one pass")
-    yield Fact("", written(legs.to_weld, "leg", system), "leg to weld, with the gap")
+    yield Fact("", written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
     yield Fact("", written(legs.shortest, "length", system), "shortest full-strength weld")
     seam = found.segments
     if seam is None:
