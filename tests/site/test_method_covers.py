@@ -38,6 +38,7 @@ TOLD_ELSEWHERE = {
     "positions.position_of": "finds a row",
     "spools.PACKAGES_KG": "sizes bought, shown on Supplies",
     "spools.packages": "counts whole packages",
+    "spools.packages_sold": "names of packages",
     "transfer.FLUX_MIX_CO2": "said where a gas is refused",
     "transfer.NAMES": "words",
     "transfer.NO_SHORT_V": "drawn only",

@@ -19,6 +19,7 @@ from beadwright_site import (
     method_plates,
     method_strength,
     method_supplies,
+    method_wires,
 )
 from beadwright_site.changes import CHANGES
 from beadwright_site.mathml import inline
@@ -38,6 +39,7 @@ class Topic:
 TOPICS = (
     Topic("arc", "The arc", method_arc.sections),
     Topic("metal", "Metal laid", method_metal.sections),
+    Topic("wires", "The wires", method_wires.sections),
     Topic("gas", "Gas", method_gas.sections),
     Topic("joints", "Joints", method_joints.sections),
     Topic("plates", "Heat in the plates", method_plates.sections),
