@@ -1,0 +1,162 @@
+"""The Strength page: the core's numbers, the weld to scale, the worst point ringed, refusals."""
+
+import re
+from math import hypot
+
+import pytest
+from flask.testing import FlaskClient
+
+from beadwright import units
+from beadwright.api import answer
+from beadwright_site.pages.cost_view import written
+from beadwright_site.pages.example import EXAMPLE
+from beadwright_site.pages.strength import PARTS, show_strength, verdict_of
+from beadwright_site.strength_drawing import HEIGHT, LONGEST_FORCE, WIDTH, draw_group
+from tests.site.page import by_id, elements, words
+
+QUERIES = (
+    EXAMPLE,
+    "py=-20kip&load_x=8in&group=c&group_width=4in&group_height=11in&weld_sides=1&joint=lap",
+    "analysis=ic&py=-20kip&load_x=8in&group=c&group_width=4in&group_height=11in&leg=1/4in",
+    "group=circle&group_height=6in&mz=10kip-ft&pz=2kip",
+    "units=si&design_code=en-directional&plate=12mm&px=40kN&pz=10kN&group=rectangle"
+    "&group_width=80mm&group_height=120mm&weld_sides=1&leg=6mm",
+    "line_load=3kip/in",
+    "group=polyline:0,0 4in,0 4in,6in 1in,6in&py=5kip&load_x=10in&design_code=lrfd",
+    "group=t&mx=20kip-in&my=10kip-in",
+    "py=200kip",
+)
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str) -> None:
+    page = client.get(f"/strength/?{query}").text
+    found = answer("strength", query)
+    headline, reason = verdict_of(found)
+    top = words(by_id(page, "verdict"))
+    assert headline in top
+    assert reason in top
+    for value, measure in ((found.weld.asked, "force_per_length"), (found.legs.throat, "length")):
+        assert written(value, measure, found.units) in top
+    listed = words(by_id(page, "links"))
+    for link in found.links:
+        assert f"{link.use:.0%}" in listed
+        assert units.show(link.holds, "force_per_length", found.units) in listed
+    assert units.show(found.legs.least, "leg", found.units) in words(by_id(page, "sizes"))
+    notes = words(by_id(page, "notes"))
+    assert "licensed people rule" in notes
+    assert all(note.text in notes for note in found.notes)
+
+
+def test_the_verdict_in_words() -> None:
+    def said(query: str) -> str:
+        return " ".join(verdict_of(answer("strength", query)))
+
+    assert said(EXAMPLE).startswith("5/16 in holds; 69% used")
+    assert "all round holds" in said("group=circle&py=2kip&leg=1/4in")
+    assert said("py=2kip").startswith("Weld 3/16 in")
+    assert "does not hold" in said("leg=3/16in&py=-10kip&load_z=4in")
+    assert "other plate does not hold" in said("leg=1/2in&py=60kip")
+    assert "No fillet holds this" in said("py=5000kip")
+
+
+@pytest.mark.parametrize(
+    ("query", "key", "said"),
+    [
+        ("py=1kip&line_load=1kip/in", "py", "not both"),
+        ("py=lots", "py", "lots"),
+        ("analysis=ic&pz=1kip", "pz", "in the plane"),
+        ("joint=lap&leg=3/8in&plate2=3/8in&py=1kip", "leg", "most along the edge"),
+        ("group=c&group_height=8in&part_length=6in&py=1kip", "part_length", "shorten the weld"),
+        ("filler_strength=10ksi", "filler_strength", "10ksi"),
+        ("group=polyline:0,0", "group", "2 to 24 points"),
+    ],
+)
+def test_an_error_stands_beside_its_field(
+    client: FlaskClient, query: str, key: str, said: str
+) -> None:
+    page = client.get(f"/strength/?{query}").text
+    field = by_id(page, key)
+    assert field.attrs["aria-invalid"] == "true"
+    assert said in words(by_id(page, field.attrs["aria-describedby"]))
+    for name, value in (pair.split("=") for pair in query.split("&")):
+        if name not in ("analysis", "joint"):
+            shown = [e for e in elements(page) if e.attrs.get("name") == name]
+            assert any(e.attrs.get("value") == value for e in shown)
+
+
+def test_an_error_of_a_choice_stands_beside_it(client: FlaskClient) -> None:
+    page = client.get("/strength/?design_code=en&steel=A36").text
+    for key in ("steel", "design_code"):
+        assert "correlation factor" in words(by_id(page, f"wrong-{key}"))
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_the_picture_stays_on_the_paper(query: str) -> None:
+    found = answer("strength", query)
+    drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
+    numbers = re.findall(r"-?\d+\.\d", drawing.weld)
+    xs, ys = [float(n) for n in numbers[::2]], [float(n) for n in numbers[1::2]]
+    assert all(0 <= x <= WIDTH for x in xs)
+    assert all(0 <= y <= HEIGHT for y in ys)
+    for text in drawing.texts:
+        assert -2 <= text.x <= WIDTH + 2
+        assert 0 < text.y <= HEIGHT + 2
+
+
+def test_the_weld_is_drawn_to_scale_and_its_worst_point_ringed() -> None:
+    query = QUERIES[1]
+    found = answer("strength", query)
+    drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
+    path = [tuple(map(float, p)) for p in re.findall(r"[ML](-?[\d.]+) (-?[\d.]+)", drawing.weld)]
+    lengths = [hypot(b[0] - a[0], b[1] - a[1]) for a, b in zip(path[::2], path[1::2], strict=True)]
+    assert lengths[1] / lengths[0] == pytest.approx(11 / 4, rel=0.01)
+    assert drawing.worst in path
+    at = found.spread.forces[found.spread.worst].place
+    right = max(x for x, _ in path)
+    assert (drawing.worst[0] == right) == (at.x > found.task.properties.x)
+    longest = 0.0
+    for arrow in drawing.forces:
+        x0, y0 = map(float, re.findall(r"-?[\d.]+", arrow.line)[:2])
+        x1, y1 = map(float, arrow.head.split()[0].split(","))
+        longest = max(longest, hypot(x1 - x0, y1 - y0))
+    assert longest == pytest.approx(LONGEST_FORCE, abs=0.2)
+    assert drawing.load is not None
+    assert drawing.load_text is not None
+    assert drawing.load_text.text == "20.00 kip"
+
+
+def test_the_turning_centre_is_marked_where_it_is() -> None:
+    found = answer("strength", QUERIES[2])
+    drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
+    assert found.spread.centre is not None
+    assert drawing.centre
+    assert any(text.text == "turns here" for text in drawing.texts)
+    elastic = answer("strength", QUERIES[1])
+    assert not draw_group(elastic, lambda v, m: written(v, m, "us")).centre
+
+
+def test_pull_and_push_are_told_apart() -> None:
+    found = answer("strength", EXAMPLE)
+    drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
+    assert {ring.pulls for ring in drawing.rings} == {True, False}
+    # Ten kip down, held three inches out, pulls the top of the weld off the joint.
+    top = min(drawing.rings, key=lambda ring: ring.y)
+    assert top.pulls
+
+
+def test_hostile_words_do_not_become_markup(client: FlaskClient) -> None:
+    page = client.get("/strength/?group=<script>alert(1)</script>&py=<b>&steel=%00").text
+    assert "<script>alert" not in page
+    assert "<b>&" not in page
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_units_turn_over_and_back(query: str) -> None:
+    shown = show_strength(query)
+    assert shown.ok
+    other = re.search(r'data-query="([^"]*)"', shown.html["units-switch"])
+    assert other is not None
+    again = show_strength(other[1].replace("&amp;", "&"))
+    assert again.ok
+    assert set(again.html) == set(PARTS)
