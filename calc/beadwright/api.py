@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from importlib import import_module
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Literal, Protocol, overload
 from urllib.parse import urlencode
@@ -19,6 +20,7 @@ from beadwright.window_map import WindowMap, window_map
 if TYPE_CHECKING:
     from beadwright.cost_page import CostAnswer
     from beadwright.heat_page import HeatAnswer
+    from beadwright.pass_page import PassAnswer
     from beadwright.shop_page import ShopAnswer
     from beadwright.strength_page import StrengthAnswer
     from beadwright.supplies_page import SuppliesAnswer
@@ -92,81 +94,6 @@ def _dial_in_report(found: Answer) -> dict[str, Any]:
     }
 
 
-# The other pages are imported when first asked: a phone dials in before anybody asks a price.
-
-
-def _cost(text: str, kept: Kept) -> CostAnswer:
-    from beadwright.cost_page import cost_answer
-
-    return cost_answer(text, kept)
-
-
-def _cost_report(found: CostAnswer) -> dict[str, Any]:
-    from beadwright.cost_report import cost_report
-
-    return {"answer": cost_report(found)}
-
-
-def _cost_csv(found: CostAnswer) -> str:
-    from beadwright.cost_report import cost_csv
-
-    return cost_csv(found)
-
-
-def _supplies(text: str, kept: Kept) -> SuppliesAnswer:
-    from beadwright.supplies_page import supplies_answer
-
-    return supplies_answer(text, kept)
-
-
-def _supplies_report(found: SuppliesAnswer) -> dict[str, Any]:
-    from beadwright.supplies_report import supplies_report
-
-    return {"answer": supplies_report(found)}
-
-
-def _supplies_csv(found: SuppliesAnswer) -> str:
-    from beadwright.supplies_report import supplies_csv
-
-    return supplies_csv(found)
-
-
-def _shop(text: str, kept: Kept) -> ShopAnswer:
-    from beadwright.shop_page import shop_answer
-
-    return shop_answer(text, kept)
-
-
-def _shop_report(found: ShopAnswer) -> dict[str, Any]:
-    from beadwright.shop_report import shop_report
-
-    return {"answer": shop_report(found)}
-
-
-def _heat(text: str, kept: Kept) -> HeatAnswer:
-    from beadwright.heat_page import heat_answer
-
-    return heat_answer(text, kept)
-
-
-def _heat_report(found: HeatAnswer) -> dict[str, Any]:
-    from beadwright.heat_report import heat_report
-
-    return {"answer": heat_report(found)}
-
-
-def _strength(text: str, kept: Kept) -> StrengthAnswer:
-    from beadwright.strength_page import strength_answer
-
-    return strength_answer(text, kept)
-
-
-def _strength_report(found: StrengthAnswer) -> dict[str, Any]:
-    from beadwright.strength_report import strength_report
-
-    return {"answer": strength_report(found)}
-
-
 @dataclass(frozen=True, slots=True)
 class Page:
     """How a page is answered.
@@ -182,14 +109,34 @@ class Page:
     csv: Callable[[Any], str] | None = None
 
 
+def _later(module: str, name: str) -> Callable[..., Any]:
+    """Return a function imported when first called: a phone dials in before it asks a price."""
+
+    def call(*given: Any) -> Any:
+        return getattr(import_module(f"beadwright.{module}"), name)(*given)
+
+    return call
+
+
+def _page(stem: str, *, csv: bool = False) -> Page:
+    """Return a page of the modules ``<stem>_page`` and ``<stem>_report``."""
+    report = _later(f"{stem}_report", f"{stem}_report")
+    return Page(
+        _later(f"{stem}_page", f"{stem}_answer"),
+        lambda found: {"answer": report(found)},
+        _later(f"{stem}_report", f"{stem}_csv") if csv else None,
+    )
+
+
 PAGES: Mapping[str, Page] = MappingProxyType(
     {
         "dial-in": Page(_dial_in, _dial_in_report),
-        "cost": Page(_cost, _cost_report, _cost_csv),
-        "supplies": Page(_supplies, _supplies_report, _supplies_csv),
-        "shop": Page(_shop, _shop_report),
-        "strength": Page(_strength, _strength_report),
-        "heat": Page(_heat, _heat_report),
+        "passes": _page("pass", csv=True),
+        "heat": _page("heat"),
+        "strength": _page("strength"),
+        "cost": _page("cost", csv=True),
+        "supplies": _page("supplies", csv=True),
+        "shop": _page("shop"),
     }
 )
 """Pages that compute, by name."""
@@ -197,6 +144,8 @@ PAGES: Mapping[str, Page] = MappingProxyType(
 
 @overload
 def answer(page: Literal["dial-in"], query: str, kept: Kept = None) -> Answer: ...
+@overload
+def answer(page: Literal["passes"], query: str, kept: Kept = None) -> PassAnswer: ...
 @overload
 def answer(page: Literal["cost"], query: str, kept: Kept = None) -> CostAnswer: ...
 @overload

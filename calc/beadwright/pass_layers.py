@@ -31,12 +31,14 @@ class BeadLimits:
     """What one bead and one layer may be.
 
     Attributes:
-        section_m2: Largest section of a bead [m²].
+        root_m2: Largest section of a bead in the first layer [m²].
+        section_m2: Largest section of a bead after it [m²].
         root_m: Thickest first layer [m].
         layer_m: Thickest layer after it [m].
         width_m: Widest bead [m].
     """
 
+    root_m2: float
     section_m2: float
     root_m: float
     layer_m: float
@@ -49,6 +51,7 @@ class BeadLimits:
             factor: Above zero; sections go with its square [-].
         """
         return BeadLimits(
+            self.root_m2 * factor**2,
             self.section_m2 * factor**2,
             self.root_m * factor,
             self.layer_m * factor,
@@ -83,7 +86,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
         around: True if beads run around a hole, so that half the section is laid [-].
     """
     require_positive(
-        section_m2=limits.section_m2, root_m=limits.root_m,
+        root_m2=limits.root_m2, section_m2=limits.section_m2, root_m=limits.root_m,
         layer_m=limits.layer_m, width_m=limits.width_m,
     )  # fmt: skip
     share = 0.5 if around else 1.0
@@ -102,7 +105,8 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
                 break
             section = areas[high] - areas[low]
             wide = max(widest[low], widest[high - 1], 0.0 if cap else widest[high])
-            beads = max(1, ceil(section / limits.section_m2 - _HAIR))
+            most = limits.section_m2 if low else limits.root_m2
+            beads = max(1, ceil(section / most - _HAIR))
             beads = max(beads, ceil(wide / limits.width_m - _HAIR))
             # One bead makes the root wherever it can.
             cost = best[low][0] + beads + (_WIDE_ROOT * (beads - 1) if low == 0 else 0)
@@ -138,6 +142,8 @@ def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
     beads = swept.area * share / limits.section_m2
     if beads < _MOST_FULL:
         found |= {swept.level(swept.area * i / beads) for i in range(1, ceil(beads))}
+    if limits.root_m2 < swept.area * share:
+        found.add(swept.level(limits.root_m2 / share))
     level = bottom + limits.root_m
     while level < top and limits.layer_m > step:
         found.add(level)
@@ -187,7 +193,7 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
     wide = share * max(_chord(levels, layer.low), _chord(levels, high)) / layer.beads
     thick = layer.high - layer.low
     return (
-        section <= limits.section_m2 * (1 + _HAIR)
+        section <= (limits.root_m2 if root else limits.section_m2) * (1 + _HAIR)
         and thick <= (limits.root_m if root else limits.layer_m) + _HAIR
         and wide <= limits.width_m + _HAIR
     )

@@ -39,7 +39,7 @@ COLD_LAP_M = 3 / 16 * _IN
 MOST_PASSES = 150
 """More than the largest leg takes in the position that takes most."""
 
-_SIZE_SLACK = 1.03
+SIZE_SLACK = 1.03
 """So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
 
 _ASKED: Mapping[Transfer, str] = MappingProxyType(
@@ -170,7 +170,7 @@ def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
     most, least = section_room(job, shape)
     first: Plan | None = None
     open_: Plan | None = None
-    fewest = max(1, ceil(shape.section_m2 / (largest_bead_m2(job) * _SIZE_SLACK)))
+    fewest = max(1, ceil(shape.section_m2 / (largest_bead_m2(job) * SIZE_SLACK)))
     for passes in range(fewest, MOST_PASSES + 1):
         run = Run(job, transfer, tip, shape.section_m2 / passes, efficiency[1], currents, heats)
         room = feed_room(run, (most / passes, least / passes))

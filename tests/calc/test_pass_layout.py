@@ -19,8 +19,10 @@ from beadwright.pass_layout import Slot, slots_of
 from beadwright.plug_slot import plug_joint
 
 IN = 0.0254
+ONE_PASS = 1.2 * (5 / 16 * IN) ** 2 / 2 * 1.03
 HORIZONTAL = BeadLimits(
-    section_m2=1.2 * (5 / 16 * IN) ** 2 / 2 * 1.03,
+    root_m2=ONE_PASS,
+    section_m2=ONE_PASS,
     root_m=5 / 16 * IN,
     layer_m=1 / 4 * IN,
     width_m=5 / 8 * IN,
@@ -130,7 +132,7 @@ def test_equal_beads_of_a_flat_fillet_by_hand() -> None:
     """One bead of six under five: the first triangle's leg is z / sqrt(3) in layers of 1, 2."""
     z = 0.012
     shape = fillet(z, crown=0.0)
-    layers = fewest(shape, BeadLimits(z * z / 2 / 3 * 1.0001, z, z, z))
+    layers = fewest(shape, BeadLimits(z * z / 6 * 1.0001, z * z / 6 * 1.0001, z, z, z))
     assert [layer.beads for layer in layers] == [1, 2]
     slots = laid(shape.regions[0], layers)
     assert [slot.section_m2 for slot in slots] == pytest.approx([z * z / 6] * 3, rel=1e-3)
@@ -173,4 +175,4 @@ def test_no_beads_are_refused() -> None:
     with pytest.raises(OutOfRangeError, match="count"):
         layers_of_count(frame, HORIZONTAL, 0, groove=False, around=False)
     with pytest.raises(OutOfRangeError, match="width_m"):
-        fewest_layers(frame, BeadLimits(1e-5, 1e-2, 1e-2, 0.0), groove=False, around=False)
+        fewest_layers(frame, BeadLimits(1e-5, 1e-5, 1e-2, 1e-2, 0.0), groove=False, around=False)

@@ -1,0 +1,82 @@
+"""The Passes page's answer: every bead drawn in its place, with its settings."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from beadwright.dial_in import DialIn, dial_in
+from beadwright.page_query import PageQuery, read_job, read_page
+from beadwright.pass_beads import PassPlan
+from beadwright.pass_choices import Choice, choices, nearest
+from beadwright.pass_plan import pass_plan
+from beadwright.pass_query import DEFAULTS, PassSchema, asked_of
+from beadwright.pass_remarks import pass_remarks
+from beadwright.results import Note
+from beadwright.units import System
+from beadwright.ways_out import WayOut, ways_out
+
+_ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
+
+
+@dataclass(frozen=True, slots=True)
+class PassAnswer:
+    """The Passes page's answer.
+
+    Attributes:
+        page: ``passes``.
+        query: The query as read.
+        dialled: The job as Dial in answers it.
+        found: The plan.
+        nearest: Where the plan does not hold, the nearest that does, or None.
+        ways_out: What else would open it.
+        notes: What to mind, loudest first.
+    """
+
+    page: str
+    query: PageQuery
+    dialled: DialIn
+    found: PassPlan
+    nearest: Choice | None
+    ways_out: tuple[WayOut, ...]
+    notes: tuple[Note, ...]
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return self.query.canonical
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        return self.found.job.units
+
+    def choices(self) -> tuple[Choice, ...]:
+        """Return other plans and what each costs; worked out when asked."""
+        return choices(self.found)
+
+
+def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
+    """Return the Passes page's answer to a query string.
+
+    Args:
+        text: The query string [-].
+        kept: The shop's own defaults by key [-].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
+    query = read_page(text, kept, PassSchema, DEFAULTS)
+    job = read_job(query.filled).job
+    dialled = dial_in(job)
+    found = pass_plan(job, asked_of(query.values))
+    holds = found.open and not found.over
+    near = None if holds else nearest(found)
+    out = () if found.open else ways_out(job)
+    kept_notes = [note for note in dialled.notes if note.level in ("stop", "caution")]
+    notes = [*pass_remarks(found), *kept_notes, *query.notes()]
+    return PassAnswer(
+        "passes", query, dialled, found, near, out,
+        tuple(sorted(notes, key=lambda note: _ORDER[note.level])),
+    )  # fmt: skip
