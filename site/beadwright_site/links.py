@@ -46,8 +46,8 @@ class Navigation:
 
 
 NAVIGATION = Navigation(
-    first=(("dial_in", "Dial in"), ("cost", "Cost"), ("supplies", "Supplies")),
-    more=(("shop", "Shop"), ("method", "Method")),
+    first=(("dial_in", "Dial in"), ("heat", "Heat"), ("strength", "Strength")),
+    more=(("cost", "Cost"), ("supplies", "Supplies"), ("shop", "Shop"), ("method", "Method")),
 )
 """Every page a link leads to: what the joint asks first, then what the shop asks."""
 
