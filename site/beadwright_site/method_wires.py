@@ -87,10 +87,10 @@ def compared_table() -> Table:
     return Table(
         "compared-table",
         f"Metal-cored over solid, {_COMPARED_SIZE.removesuffix('in')} in, {_COMPARED_GAS}",
-        ("current of the solid, A", "equal current", "equal feed", "equal heat"),
+        ("solid, A", "equal amps", "equal feed", "equal heat"),
         tuple(map(row, _CURRENTS_A)),
         ("power-balance", "e70c-sheet"),
-        "In brackets the band.",
+        "At the current of the solid wire; in brackets the band.",
         ("comparison.usual_way",),
     )
 
@@ -105,13 +105,14 @@ def types_table() -> Table:
     return Table(
         "wire-types",
         "The wires",
-        ("class", "kind", "made, in", "gas", "weld metal, MPa", "ISO"),
+        ("class", "kind", "made, in", "MPa", "gas", "ISO"),
         tuple(
-            (t.name, t.kind, sizes(t.sizes), t.gases, f"{t.tensile_pa / 1e6:.0f}", t.iso)
+            (t.name, t.kind, sizes(t.sizes), f"{t.tensile_pa / 1e6:.0f}", t.gases, t.iso)
             for t in WIRE_TYPES.values()
         ),
         ("aws-wires", "aws-a5.20", "practice"),
-        "ISO names are of the nearest common type, not an equivalence.",
+        "MPa: least strength of the weld metal. ISO names are of the nearest common type, not an "
+        "equivalence.",
         ("wire_types.WIRE_TYPES",),
     )
 

@@ -15,7 +15,7 @@ def test_every_wire_can_be_chosen_and_says_what_it_is() -> None:
     assert under["ER80S-D2"] == "solid"
     assert under["E80C-Ni1"] == "metal-cored"
     assert under["E71T-1C"] == "flux-cored, CO2"
-    assert under["E71T-1M"] == "flux-cored, argon with 20 to 25 % CO2"
+    assert under["E71T-1M"] == "flux-cored, 75/25"
 
 
 @pytest.mark.parametrize("wire", WIRE_TYPES)

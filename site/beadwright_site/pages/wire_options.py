@@ -11,11 +11,10 @@ from beadwright_site.pages.option import Option
 
 def wire_choices() -> list[tuple[str, str, str]]:
     """Return value, word and a word under it for each wire; flux-cored wire names its gas."""
+    gas = {"E71T-1C": ", CO2", "E71T-1M": ", 75/25"}
     return [
-        (wire.name, wire.name, f"{wire.kind}, {wire.gases}" if wire.kind == "flux-cored"
-         else wire.kind)
-        for wire in WIRE_TYPES.values()
-    ]  # fmt: skip
+        (wire.name, wire.name, wire.kind + gas.get(wire.name, "")) for wire in WIRE_TYPES.values()
+    ]
 
 
 def size_options(wire: str, wanted: str, system: System) -> tuple[Option, ...]:
