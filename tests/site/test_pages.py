@@ -8,6 +8,8 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
+from beadwright.joint_entries import JOINT_KEYS, entries_of
+from beadwright.joints import JOINTS, JointKind
 from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
 from beadwright_site.links import PATHS
 from tests.site.page import by_id, elements, words
@@ -19,6 +21,12 @@ QUERIES = (
     "joint=square&plate=3/16in&position=1G",
     "joint=lap&plate=10ga&position=3F-down&transfer=short&gas=75/25&dia=0.035in",
     "joint=corner&plate=3/8in&plate2=1/4in",
+    "joint=corner&corner=half",
+    "skew=120deg&leg=1/4in",
+    "joint=v&plate=1/2in&backing=steel",
+    "joint=tee-double-bevel&plate2=1in",
+    "units=si&joint=double-v&plate=20mm&depth=5mm&depth2=6mm",
+    "joint=slot&plate2=1in&pitch=8in",
     "units=si&plate=10mm&leg=8mm",
     "plate=3/8in&leg=5/16in&wfs=450in/min&volts=22",
     "transfer=pulse",
@@ -78,11 +86,17 @@ def test_heat_says_by_which_convention(client: FlaskClient) -> None:
     assert f"{0.8 * found.heat.value / 1e6:.2f} kJ/mm" in si
 
 
-def test_every_entry_is_in_the_form_with_a_label(client: FlaskClient) -> None:
-    page = client.get("/").text
+@pytest.mark.parametrize("joint", JOINTS)
+def test_every_entry_the_joint_asks_is_in_the_form_with_a_label(
+    client: FlaskClient, joint: JointKind
+) -> None:
+    page = client.get(f"/?joint={joint}").text
     everything = elements(page)
     labelled = {e.attrs["for"] for e in everything if e.tag == "label" and "for" in e.attrs}
-    for key in DEFAULTS:
+    asked = [key for key in DEFAULTS if key not in JOINT_KEYS or key in entries_of(joint)]
+    left = [key for key in DEFAULTS if key not in asked]
+    assert not [e for e in everything if e.tag == "input" and e.attrs.get("name") in left]
+    for key in asked:
         fields = [e for e in everything if e.tag == "input" and e.attrs.get("name") == key]
         assert fields, key
         if fields[0].attrs["type"] == "radio":

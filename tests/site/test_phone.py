@@ -1,12 +1,14 @@
 """The phone's door gives what the live app shows."""
 
 import json
+from collections.abc import Sequence
 from typing import Any
 
 import pytest
 from flask.testing import FlaskClient
 
 from beadwright.api import answer_json
+from beadwright.joints import XY, polygon_area
 from beadwright_site import phone
 from beadwright_site.pages.dial_in import PARTS
 from tests.site.test_pages import QUERIES
@@ -49,10 +51,10 @@ def test_check_compares_with_the_printed_fillet() -> None:
 
 
 def test_check_can_fail(monkeypatch: pytest.MonkeyPatch) -> None:
-    def too_large(leg_m: float) -> float:
-        return 0.6 * leg_m**2
+    def too_large(points: Sequence[XY]) -> float:
+        return 1.2 * polygon_area(points)
 
-    monkeypatch.setattr("beadwright.joints.flat_section", too_large)
+    monkeypatch.setattr("beadwright.joints.polygon_area", too_large)
     assert call("check")["ok"] is False
 
 
