@@ -34,6 +34,7 @@ GOOD = (
     "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10",
     "plate=10ga&joint=lap&position=3F-down&transfer=short&gas=75/25&dia=0.035in",
     "plate=25mm&plate2=12mm&units=si&joint=tee&position=PB&wire=E70C-6M&travel_by=robot",
+    "position=4F&wire=E71T-1M&dia=1/16in&gas=75/25",
     "plate=1/2in&joint=v&position=1G&transfer=spray&gas=CO2",
     "wfs=300in/min&volts=24&travel=12in/min&machine_amps=150",
 )
