@@ -30,7 +30,7 @@ STRENGTH_WORDS: Mapping[str, str] = MappingProxyType(
         "group": "shape of the weld: " + " ".join(GROUPS) + ", or polyline:0,0 4,0 4,6",
         "group_width": "of the weld, left to right",
         "group_height": "of the weld, bottom to top; a circle's diameter; blank: weld_length",
-        "weld_sides": "1, or 2 for the same weld on both sides of the plate",
+        "weld_sides": "1, or 2: both sides of the plate; blank: 2 for a line in a tee, else 1",
         "part_length": "length of the part along the weld; blank: not checked",
         "px": "force to the right",
         "py": "force up",
@@ -53,7 +53,7 @@ STRENGTH_WORDS: Mapping[str, str] = MappingProxyType(
 """What each key past the job's means."""
 
 _STRENGTH_DEFAULTS = {
-    "group": "line", "group_width": "4in", "group_height": "", "weld_sides": "2", "part_length": "",
+    "group": "line", "group_width": "4in", "group_height": "", "weld_sides": "", "part_length": "",
     "px": "", "py": "", "pz": "", "load_x": "", "load_y": "", "load_z": "",
     "mx": "", "my": "", "mz": "", "line_load": "",
     "design_code": "asd", "analysis": "elastic", "cross_increase": "no",

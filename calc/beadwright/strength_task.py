@@ -117,7 +117,7 @@ def strength_task(query: PageQuery) -> StrengthTask:
     if analysis == "ic":
         _check_plane(values, load)
     return StrengthTask(
-        job, group, properties, load, at, values.get("line_load"), int(values["weld_sides"]),
+        job, group, properties, load, at, values.get("line_load"), _sides(values, group, job),
         _steel(values, code, job), _filler(values, job), code, analysis,
         values["cross_increase"] == "yes", values.get("segment"), demo,
     )  # fmt: skip
@@ -132,6 +132,12 @@ def _group(values: Mapping[str, Any], job: Job) -> WeldGroup:
     if shape == "flats" and "group_height" not in values:
         height, width = width, job.weld_length_m
     return shaped_group(shape, width, height)
+
+
+def _sides(values: Mapping[str, Any], group: WeldGroup, job: Job) -> int:
+    """A tee's straight fillet is run on both sides unless it is said otherwise; all else on one."""
+    usual = "2" if group.name == "line" and job.joint == "tee" else "1"
+    return int(values.get("weld_sides", usual))
 
 
 def _check_part(values: Mapping[str, Any], group: WeldGroup, job: Job) -> None:

@@ -268,9 +268,9 @@ def _load(
         words.append(write(size, "force"))
         if abs(task.at[2]) > 1e-9:
             words.append(f"{write(abs(task.at[2]), 'length')} out")
-    elif load.mz:
+    if load.mz and not plane:
         words.append(write(abs(load.mz), "moment"))
-    elif load.mx or load.my:
+    elif (load.mx or load.my) and not size:
         words.append(f"bends {write(hypot(load.mx, load.my), 'moment')}")
     side = "end" if x > WIDTH * 0.6 else "start"
     tx = x + (-12.0 if side == "end" else 12.0)

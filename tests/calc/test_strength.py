@@ -305,3 +305,19 @@ def test_every_shape_code_and_steel_is_answered() -> None:
     for grade, steel in STRENGTHS.items():
         code = "asd" if steel.correlation is None else "en"
         assert ask(f"steel={grade}&design_code={code}").task.steel is steel
+
+
+@pytest.mark.parametrize(
+    ("query", "sides"),
+    [
+        ("py=1kip", 2),
+        ("py=1kip&joint=lap", 1),
+        ("py=1kip&group=c", 1),
+        ("py=1kip&group=circle", 1),
+        ("py=1kip&group=lines", 1),
+        ("py=1kip&group=c&weld_sides=2", 2),
+        ("py=1kip&weld_sides=1", 1),
+    ],
+)
+def test_only_a_tee_s_line_is_taken_as_run_on_both_sides(query: str, sides: int) -> None:
+    assert ask(query).task.sides == sides

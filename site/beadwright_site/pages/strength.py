@@ -149,7 +149,8 @@ def line_of(found: StrengthAnswer) -> str:
     plates = written(job.plate_m, "leg", system)
     if abs(job.plate2_m - job.plate_m) > 1e-9:
         plates = f"{units.show(job.plate2_m, 'leg', system)} on {plates}"
-    length = written(task.properties.length_m * task.sides, "length", system)
+    whole = units.convert(task.properties.length_m * task.sides, "length", system)
+    length = f"{whole:.4g} {units.symbol('length', system)}"
     filler = written(task.filler_pa, "stress", system)
     code = {"asd": "AISC, service loads", "lrfd": "AISC, factored loads", "en": "EN 1993",
             "en-directional": "EN 1993, directional"}[task.code]  # fmt: skip
@@ -204,7 +205,8 @@ def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, 
 def spoken(found: StrengthAnswer) -> str:
     """Return the picture in words."""
     p, system = found.task.properties, found.units
-    length = written(p.length_m, "length", system)
+    whole = units.convert(p.length_m, "length", system)
+    length = f"{whole:.4g} {units.symbol('length', system)}"
     return f"Weld to scale, {length} long, with its load. Worst: {found.weld.name}."
 
 

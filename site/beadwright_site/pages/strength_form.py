@@ -102,7 +102,7 @@ def strength_form(
         _group("weld", "Weld", [
             shape, *map(entry, ("group_width", "group_height")),
             form.choice("weld_sides", LABELS["weld_sides"], (("1", "One side", ""),
-                        ("2", "Both sides", ""))),
+                        ("2", "Both sides", "")), "Usual"),
             *job("leg", "gap", "weld_length"), *map(entry, ("part_length", "segment")),
         ], links=links),
         _group("plates", "Plates, steel, wire", [
