@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from functools import partial
 from math import inf
 
 from beadwright import units
@@ -15,9 +16,12 @@ from beadwright.operating import feed_at_current, volts_window
 from beadwright.positions import TRAVEL_RANGE_M_S
 from beadwright.run import Run, crossing
 from beadwright.transfer import NAMES
+from beadwright.volts_limits import edge_point
 
 FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
 """What a usual feeder holds steadily [m/s]. Common practice."""
+
+_HAIR_ROOM = 1 - 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,35 +50,42 @@ def feed_room(run: Run, section_room_m2: tuple[float, float]) -> FeedRoom:
         section_room_m2: Largest and smallest section of one bead that is still the joint [m²].
     """
     hand = run.job.by_hand
-    free = replace(run, job=replace(run.job, by_hand=replace(hand, volts=None, travel_m_s=None)))
-    limits = [*_of_current(run, hand.volts), *_of_feeder(), *_of_travel(run)]
-    firm = bind(limits)
-    if not firm.open:
-        return FeedRoom(firm, None, False)
-    heat, fight = _of_heat(free, firm, None)
-    limits += heat
+    found = FeedRoom(bind(_of_feeder()), None, False)
+    for volts, travel in _tied(run):
+        limits = [*_of_current(run, hand.volts if volts else None), *_of_feeder()]
+        limits += _of_size(run, section_room_m2) if travel else _of_travel(run)
+        limits += _of_arc(run, hand.volts) if volts and hand.volts is not None else ()
+        found = _with_heat(run, limits, volts=volts, travel=travel)
+        if found.kept:
+            kept = travel == (hand.travel_m_s is not None) and _feed_kept(run, found.window)
+            return replace(found, kept=kept)
+    return found
+
+
+def _tied(run: Run) -> list[tuple[bool, bool]]:
+    """Which of volts and travel fixed by hand to keep, as many as can be first."""
+    volts = run.job.by_hand.volts is not None and run.transfer != "pulse"
+    travel = run.job.by_hand.travel_m_s is not None
+    ways = ((True, True), (False, True), (True, False), (False, False))
+    return [(v, t) for v, t in ways if (volts or not v) and (travel or not t)]
+
+
+def _with_heat(run: Run, limits: list[Limit], *, volts: bool, travel: bool) -> FeedRoom:
+    """The room under some limits and the heat, with volts and travel fixed or following."""
     window = bind(limits)
-    kept = fight is None
-    groups = []
-    if hand.travel_m_s is not None:
-        groups.append(list(_of_size(run, section_room_m2)))
-    if hand.volts is not None and run.transfer != "pulse":
-        groups.append(list(_of_arc(run, hand.volts)))
-    for group in groups:
-        tighter = bind([*limits, *group])
-        if tighter.open:
-            window, limits = tighter, [*limits, *group]
-        elif hand.travel_m_s is not None:
-            kept = False
-    if kept and (hand.volts is not None or hand.travel_m_s is not None):
-        heat, hot = _of_heat(run, window, hand.volts)
-        if hot is None:
-            window = bind([*limits, *heat])
-        elif hand.travel_m_s is None:
-            kept = False
-    if hand.wire_feed_m_s is not None:
-        kept = kept and window.low <= hand.wire_feed_m_s <= window.high
-    return FeedRoom(window, fight, kept)
+    if not window.open:
+        return FeedRoom(window, None, False)
+    hand = run.job.by_hand
+    held = replace(hand, travel_m_s=hand.travel_m_s if travel else None)
+    tied = replace(run, job=replace(run.job, by_hand=held))
+    heat, fight = _of_heat(tied, window, hand.volts if volts else None, any_volts=travel)
+    window = bind([*limits, *heat])
+    return FeedRoom(window, fight, fight is None and window.open)
+
+
+def _feed_kept(run: Run, window: Window) -> bool:
+    feed = run.job.by_hand.wire_feed_m_s
+    return feed is None or window.low <= feed <= window.high
 
 
 def _of_current(run: Run, volts: float | None) -> Iterator[Limit]:
@@ -164,28 +175,40 @@ def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
         yield Limit("arc-long", text, low=feed(current(2)))
 
 
-def _of_heat(run: Run, window: Window, volts: float | None) -> tuple[list[Limit], Limit | None]:
-    """Limits of the heat on the feed, or the one that none in the window keeps."""
+def _of_heat(
+    run: Run, window: Window, volts: float | None, *, any_volts: bool
+) -> tuple[list[Limit], Limit | None]:
+    """Limits of the heat on the feed, or the one that none in the window keeps.
+
+    The heat is that on the mode's line, or at the volts given, or, where any will do, at those of
+    the mode's volts that suit the limit best.
+    """
     heats = run.heats
     if heats.low <= 0 and heats.high == inf:
         return [], None
 
-    def heat(feed: float) -> float:
-        return run.heat(run.point(feed, volts))
+    def heat(feed: float, over: bool) -> float:
+        point = run.point(feed, volts)
+        if any_volts and volts is None and run.transfer != "pulse":
+            point = edge_point(run, point, run.transfer, 0 if over else 2)
+        return run.heat(point)
 
     found: list[Limit] = []
-    first, last = heat(window.low), heat(window.high)
+    room = _HAIR_ROOM if any_volts or volts is not None else STEP_ROOM
     for level, limit, over in (
-        (heats.high * STEP_ROOM, heats.high_limit, True),
-        (heats.low / STEP_ROOM, heats.low_limit, False),
+        (heats.high * room, heats.high_limit, True),
+        (heats.low / room, heats.low_limit, False),
     ):
+        if level in (0.0, inf):
+            continue
+        first, last = heat(window.low, over), heat(window.high, over)
         bad_first, bad_last = ((first > level, last > level) if over
                                else (first < level, last < level))  # fmt: skip
         if bad_first and bad_last:
             return [], limit
         if not (bad_first or bad_last):
             continue
-        at = crossing(heat, window.low, window.high, level)
+        at = crossing(partial(heat, over=over), window.low, window.high, level)
         side = "less" if bad_first else "more"
         text = f"{side} feed puts in {limit.text}"
         found.append(replace(limit, text=text, low=at if bad_first else -inf,

@@ -45,7 +45,8 @@ SIZE_SLACK = 1.03
 _ASKED: Mapping[Transfer, str] = MappingProxyType(
     {"short": "short circuit", "spray": "spray", "pulse": "pulse"}
 )
-_HEAT = ("plate-heat", "heat-max", "heat-min")
+_LIGHTER = ("travel-low", "plate-heat", "heat-max")
+"""Limits under which a feed may come back in with lighter beads."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,9 +196,9 @@ def _more_passes_help(run: Run, room: FeedRoom) -> bool:
         return window.high_limit.key != "travel-high"  # more passes only ask for more speed
     if room.heat_fight is not None:
         return room.heat_fight.high < inf  # too hot; if too cold, they would be colder
-    if hand.wire_feed_m_s is not None:
-        return hand.wire_feed_m_s < window.low and window.low_limit.key in ("travel-low", *_HEAT)
     if hand.travel_m_s is not None:
         filling = feed_for_travel(run.job.wire, hand.travel_m_s, run.section_m2, run.efficiency)
-        return filling > window.high
+        return filling > (hand.wire_feed_m_s or window.high)
+    if hand.wire_feed_m_s is not None:
+        return hand.wire_feed_m_s < window.low and window.low_limit.key in _LIGHTER
     return True

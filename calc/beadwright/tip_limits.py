@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from math import inf
 
 from beadwright.arc import arc_length_m
-from beadwright.burnoff import extension_from_feed
+from beadwright.burnoff import current_from_feed, extension_from_feed
 from beadwright.limits import Limit, Window, bind
-from beadwright.operating import Operating
-from beadwright.run import Run
+from beadwright.operating import Operating, extension, volts_window
+from beadwright.run import Run, crossing
 from beadwright.technique import tip_to_work
 from beadwright.transfer import NAMES
 
@@ -27,6 +28,8 @@ def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
     low, _, high = tip_to_work(job.wire, run.transfer)
     mode = NAMES[run.transfer].lower()
     limits = [Limit("tip-range", f"the usual range for this wire in {mode}", low, high)]
+    if run.transfer != "pulse":
+        limits.extend(_of_arc(run, point, low, high))
     arc = arc_length_m(point.volts)
     # Heat is volts times current over travel: at this point a limit on one is one on the other.
     per_amp = point.volts / travel_m_s
@@ -47,3 +50,25 @@ def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
             text = closer.format(limit_high.text)
             limits.append(Limit("current-high", text, low=closest, source=limit_high.source))
     return bind(limits)
+
+
+def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Limit]:
+    """Closer in the current asks more volts, farther out fewer, than stand."""
+    job, volts = run.job, point.volts
+    mode = NAMES[run.transfer].lower()
+
+    def over(tip: float, end: int) -> float:
+        """Volts that an end of the mode's room asks over those that stand."""
+        reach = extension(tip, volts)
+        current = current_from_feed(job.wire, point.feed_m_s, reach)
+        return volts_window(current, job.wire, job.gas, run.transfer)[end] - volts
+
+    if not over(run.tip_to_work_m, 0) <= 0 <= over(run.tip_to_work_m, 2):
+        return
+    if over(low, 0) > 0:
+        closest = crossing(lambda tip: over(tip, 0), low, run.tip_to_work_m, 0.0)
+        yield Limit("arc-short", f"closer in, {mode} stubs on these volts", low=closest)
+    if over(high, 2) < 0:
+        farthest = crossing(lambda tip: over(tip, 2), run.tip_to_work_m, high, 0.0)
+        text = f"farther out, the {mode} arc is too long on these volts"
+        yield Limit("arc-long", text, high=farthest)

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 from beadwright.limits import Limit, Window, bind
 from beadwright.operating import Operating, volts_window
 from beadwright.run import Run, crossing
-from beadwright.transfer import NAMES
+from beadwright.transfer import NAMES, Transfer, spray_refused, transition_current
 
 _ROUNDS = 8
 _SETTLED = 1e-8
+_HAIR = 1e-8
 
 
 def volts_room(run: Run, point: Operating) -> Window:
@@ -23,13 +26,14 @@ def volts_room(run: Run, point: Operating) -> Window:
     """
     job, feed = run.job, point.feed_m_s
     mode = NAMES[run.transfer].lower()
-    low = _edge(run, point, 0)
-    high = _edge(run, point, 2)
+    low = edge_point(run, point, run.transfer, 0)
+    high = edge_point(run, point, run.transfer, 2)
     limits = [
         Limit("arc-short", f"below it {mode} stubs and spits at this current", low=low.volts),
         Limit("arc-long", f"above it the {mode} arc is too long: spatter and undercut",
               high=high.volts),
     ]  # fmt: skip
+    limits.extend(_of_mode(run, point))
     if job.machine_volts_v is not None:
         text = f"your machine stops at {job.machine_volts_v:g} V"
         limits.append(Limit("machine", text, high=job.machine_volts_v, source="yours"))
@@ -41,12 +45,14 @@ def volts_room(run: Run, point: Operating) -> Window:
         return run.heat(run.point(feed, volts))
 
     currents, heats = run.currents, run.heats
-    if low.current_a < currents.low <= high.current_a:
-        at = crossing(current, low.volts, high.volts, currents.low)
+    # A hair's breadth off: under the shortest arc the current no longer moves with the volts.
+    least, most = currents.low * (1 - _HAIR), currents.high * (1 + _HAIR)
+    if low.current_a < least <= high.current_a:
+        at = crossing(current, low.volts, high.volts, least)
         limit = currents.low_limit
         limits.append(Limit("current-low", f"lower, {limit.text}", low=at, source=limit.source))
-    if low.current_a <= currents.high < high.current_a:
-        at = crossing(current, low.volts, high.volts, currents.high)
+    if low.current_a <= most < high.current_a:
+        at = crossing(current, low.volts, high.volts, most)
         limit = currents.high_limit
         limits.append(Limit("current-high", f"higher, {limit.text}", high=at, source=limit.source))
     coolest, hottest = run.heat(low), run.heat(high)
@@ -61,11 +67,30 @@ def volts_room(run: Run, point: Operating) -> Window:
     return bind(limits)
 
 
-def _edge(run: Run, point: Operating, end: int) -> Operating:
-    """Where the arc stands on an end of the mode's volts, the feed held."""
+def _of_mode(run: Run, point: Operating) -> Iterator[Limit]:
+    """Where the neighbouring mode begins inside the volts a mode is given."""
+    wire, gas = run.job.wire, run.job.gas
+    if run.transfer == "short" and not spray_refused(wire, gas):
+        spray = edge_point(run, point, "spray", 0)
+        if spray.current_a >= transition_current(wire, gas):
+            yield Limit("spray-begins", "above it this current sprays", high=spray.volts)
+    elif run.transfer == "globular":
+        shorts = edge_point(run, point, "short", 2)
+        yield Limit("short-ends", "below it this current still short circuits", low=shorts.volts)
+
+
+def edge_point(run: Run, point: Operating, transfer: Transfer, end: int) -> Operating:
+    """Return where the arc stands on an end of a mode's volts, the feed held.
+
+    Args:
+        run: The run [-].
+        point: Where to start; its feed is held [-].
+        transfer: The mode whose volts are meant [-].
+        end: 0 for the low end, 2 for the high one, as of ``operating.volts_window`` [-].
+    """
     job, here = run.job, point
     for _ in range(_ROUNDS):
-        volts = volts_window(here.current_a, job.wire, job.gas, run.transfer)[end]
+        volts = volts_window(here.current_a, job.wire, job.gas, transfer)[end]
         if abs(volts - here.volts) <= _SETTLED * volts:
             break
         here = run.point(point.feed_m_s, volts)

@@ -129,7 +129,7 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
         ({"plate2": "3/4in"}, "note", "Unequal plates", "plate2"),
         ({"wfs": "300in/min", "travel": "5in/min"}, "out", "leg, over the 5/16 in asked",
          "travel"),
-        ({"wfs": "300in/min", "travel": "20in/min"}, "out", "leg, under the 5/16 in asked",
+        ({"wfs": "300in/min", "travel": "10in/min"}, "out", "leg, under the 5/16 in asked",
          "travel"),
         ({"volts": "18V"}, "out", "the arc runs short circuit; the windows are for spray",
          "volts"),
