@@ -14,6 +14,7 @@ from beadwright.fillets import least_segment
 from beadwright.steel_strength import STRENGTHS, strength_of
 from beadwright.strength_page import StrengthAnswer
 from beadwright.units import read
+from beadwright.wires import WIRE_TYPES
 
 SHAPES = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")
 WIDE = ("rectangle", "circle", "c", "l", "t", "lines", "flats")
@@ -321,3 +322,9 @@ def test_every_shape_code_and_steel_is_answered() -> None:
 )
 def test_only_a_tee_s_line_is_taken_as_run_on_both_sides(query: str, sides: int) -> None:
     assert ask(query).task.sides == sides
+
+
+def test_every_wire_s_class_says_its_strength() -> None:
+    for name in WIRE_TYPES:
+        strength = resistance_aisc.filler_strength(name) / read("1ksi", "stress")
+        assert strength == pytest.approx(int("".join(c for c in name if c.isdigit())[0]) * 10)

@@ -43,6 +43,8 @@ GOOD = (
 ACTS = (
     ("csv", {"page": "cost", "query": "leg=5/16in&draws=200", "kept": {"labour": "30/h"}}),
     ("csv", {"page": "supplies", "query": "units=si&gas=CO2&spool_gross=9kg&spool_empty=1kg"}),
+    ("json", {"page": "strength", "query": "analysis=ic&group=circle&mz=2kn-m&units=si"}),
+    ("json", {"page": "strength", "query": "design_code=en-directional&group=t&mx=9kip-in"}),
     ("chance", {"query": "", "kept": {"wire_price@ER70S-6 0.045in": "2/lb"}, "way": 1,
                 "done": 0, "chunk": 50}),
     ("keep", {"kept": {"labour": "30/h", "breaker": "many"}}),
