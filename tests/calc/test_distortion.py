@@ -124,6 +124,7 @@ def test_a_lap_has_no_lift_and_its_own_constant() -> None:
 def test_what_is_welded_in_part_counts_in_part() -> None:
     whole = distortion_of("yours", "", LAID, PART)
     half = distortion_of("yours", "", replace(LAID, share=0.5), PART)
+    assert tuple(whole.named().values()) == whole.all()
     for one, other in zip(whole.all(), half.all(), strict=True):
         assert one.value is not None
         assert other.value == pytest.approx(one.value / 2, rel=1e-12)

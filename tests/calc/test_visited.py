@@ -17,8 +17,10 @@ from beadwright import (
     burnoff_points,
     fillets,
     gases,
+    groove_rules,
     joints,
     positions,
+    preparations,
     transfer,
     units,
     wires,
@@ -26,6 +28,8 @@ from beadwright import (
 from tests.calc.reference_rows import read_rows, values_of
 
 MODULES = (
+    "closed_corner", "fillet_joints", "groove_joints", "groove_rules", "job_joint", "joint_entries",
+    "plug_slot", "preparations", "tee_grooves", "weld_symbol",
     "angular", "arc", "base_metal", "burnoff", "burnoff_fit", "camber", "carbon_equivalent",
     "comparison", "cooling", "cooling_curve", "deposition", "dilution", "distortion",
     "distortion_query", "elastic_line", "fillets", "gas_effects", "gas_flow", "gas_groups",
@@ -77,6 +81,7 @@ NAMED_TESTS = {
     "cooling_curve.cooling_curves":
         "test_cooling.py::test_the_curve_takes_the_cooling_time_between_its_marks",
     "distortion.Distortion.all": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
+    "distortion.Distortion.named": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
     "distortion.Laid.fillet": "test_distortion.py::test_a_fillet_worked_by_hand",
     "distortion.distortion_of": "test_distortion.py::test_a_fillet_worked_by_hand",
     "distortion.distortions": "test_distortion.py::test_no_other_way_draws_a_tee_further",
@@ -138,6 +143,10 @@ NAMED_TESTS = {
     ),
     "fillets.leg_of_section": "test_fillets.py::test_leg_and_section_undo_each_other",
     "joints.square_face_width": "test_joints.py::test_square_face",
+    "joints.Angle.value_deg":
+        "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
+    "joints.JointShape.weld":
+        "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
     "limits.bind": "test_limits.py::test_the_tightest_limits_bind",
     "limits.Window.open": "test_limits.py::test_a_window_with_its_ends_crossed_is_shut",
     "limits.Window.place": "test_limits.py::test_place_and_hold",
@@ -181,9 +190,9 @@ def test_a_named_test_is_there_and_uses_its_function(function: str, test: str) -
     assert function.split(".")[-1] in found[0]
 
 
-def asked(function: str, *keys: str) -> set[Any]:
+def asked(function: str, *keys: str, home: str = "checks") -> set[Any]:
     """The values rows give a function's arguments; tuples where several are named."""
-    inputs = [json.loads(r["inputs"]) for r in ROWS if r["function"] == f"checks.{function}"]
+    inputs = [json.loads(r["inputs"]) for r in ROWS if r["function"] == f"{home}.{function}"]
     found = [tuple(given[key] for key in keys) for given in inputs]
     return {one[0] if len(keys) == 1 else one for one in found}
 
@@ -197,6 +206,18 @@ def test_every_step_of_the_minimum_fillet_is_checked() -> None:
     assert {round(leg / 0.0254, 6) for _, leg in fillets.MINIMUM_LEG_M} <= {
         round(int(top) / int(below), 6) for top, below in (leg.split("/") for leg in legs)
     }
+
+
+def test_every_step_of_the_least_throat_is_checked() -> None:
+    printed = {row["expected"] for row in ROWS
+               if row["function"] == "joint_checks.minimum_throat_in"}  # fmt: skip
+    checked = {round(int(top) / int(below), 6) for top, below in (v.split("/") for v in printed)}
+    assert {round(least / 0.0254, 6) for _, least in groove_rules.MINIMUM_THROAT_M} == checked
+
+
+def test_every_detail_and_every_joint_s_entries_are_checked() -> None:
+    assert asked("detail", "joint", "case", home="joint_checks") == set(preparations.DETAILS)
+    assert {joint for joint, _ in asked("asks", "joint", "key", home="joint_checks")} == set(joints.JOINTS)
 
 
 def test_every_transition_current_is_checked() -> None:
