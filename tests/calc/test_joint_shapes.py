@@ -21,7 +21,15 @@ from beadwright.fillet_joints import (
 from beadwright.groove_joints import Groove, groove_joint
 from beadwright.job_joint import joint_shape, weld_way
 from beadwright.joint_entries import ENTRIES, JOINT_KEYS, entries_of
-from beadwright.joints import DOUBLES, HOLES, JOINTS, JointShape, polygon_area
+from beadwright.joints import (
+    DOUBLES,
+    HOLES,
+    JOINTS,
+    JointShape,
+    corners,
+    polygon_area,
+    same,
+)
 from beadwright.plug_slot import hole_area, plug_joint, turn_length
 from beadwright.schemas import read_query
 from beadwright.tee_grooves import distance_to_face, tee_groove_joint
@@ -279,3 +287,23 @@ def test_shapes_that_cannot_be_are_refused(work: object, message: str) -> None:
 
 def test_area_is_signless() -> None:
     assert polygon_area(((0, 0), (0, 1), (1, 1), (1, 0))) == pytest.approx(1)
+
+
+@pytest.mark.parametrize(
+    ("text", "angle"),
+    [("skew=75deg", 75), ("joint=v&angle=50deg", 50), ("joint=bevel", 45),
+     ("joint=double-v&plate=1in", 60), ("joint=tee-bevel&angle=30deg", 30)],
+)  # fmt: skip
+def test_the_angle_written_is_the_one_between_the_edges(text: str, angle: float) -> None:
+    shape = joint_shape(read_query(text).job)[0]
+    (drawn,) = shape.angles
+    assert drawn.value_deg == pytest.approx(angle)
+    # The arc runs outside the weld.
+    far = max(Point(drawn.vertex).distance(Point(xy)) for xy in shape.weld if xy[1] <= 0)
+    assert drawn.radius_m > 0.5 * far
+
+
+def test_corners_are_each_there_once() -> None:
+    assert same((0.0, 0.0), (1e-10, -1e-10))
+    assert not same((0.0, 0.0), (1e-8, 0.0))
+    assert corners(((0, 0), (1, 0), (1, 0), (1, 1), (0, 1e-12), (0, 0))) == ((0, 0), (1, 0), (1, 1))
