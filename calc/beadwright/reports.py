@@ -11,6 +11,7 @@ from beadwright.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note, Quantity
 from beadwright.units import System
 from beadwright.window_map import WindowMap
+from beadwright.wire_ranges import usual_positions
 
 
 def _number(value: float | None, measure: str, system: System) -> float | None:
@@ -66,6 +67,7 @@ def dial_in_report(answer: DialIn) -> dict[str, Any]:
         "position": answer.job.position_name,
         "polarity": answer.job.wire.type.polarity,
         "drive_roll": answer.job.wire.type.drive_roll,
+        "wire": _wire(answer),
         "gas": answer.job.gas.name,
         "iso_gas_group": answer.job.gas.iso_group,
         "gas_effects": [
@@ -104,6 +106,21 @@ def dial_in_report(answer: DialIn) -> dict[str, Any]:
             said = {"because": estimate.low_by, "note": NEVER_SIZE_BY_IT}
             report[name] = quantity_report(estimate, system) | said
     return report
+
+
+def _wire(answer: DialIn) -> dict[str, Any]:
+    job = answer.job
+    made = job.wire.type
+    return {
+        "class": made.name,
+        "spec": made.spec,
+        "iso": made.iso,
+        "a5_36": made.alias,
+        "kind": made.kind,
+        "dia": job.wire.size,
+        "fill_share": made.fill_share,
+        "runs_in": list(usual_positions(job.wire, job.gas, answer.plan.transfer)),
+    }
 
 
 def _angles(three: tuple[float, float, float]) -> dict[str, Any]:

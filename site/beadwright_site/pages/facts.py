@@ -8,12 +8,14 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.dial_in import DialIn
 from beadwright.outcome import Outcome
+from beadwright.positions import POSITIONS
 from beadwright.results import Quantity
 from beadwright.source import Source
 from beadwright.sources import SOURCES
 from beadwright.technique import tip_position
 from beadwright.transfer import NAMES
 from beadwright.units import System
+from beadwright.wire_ranges import usual_positions
 
 
 @dataclass(frozen=True, slots=True)
@@ -106,7 +108,19 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
         Fact("torch", _capital(tip_position(found.plan.transfer)), "contact tip"),
         Fact("torch", _capital(wire.type.drive_roll), "drive roll"),
         *_nozzle(found),
+        *_wire(found),
     )  # fmt: skip
+
+
+def _wire(found: DialIn) -> Iterator[Fact]:
+    job = found.job
+    yield Fact("torch", job.wire.type.iso, "this wire in ISO's words")
+    runs = usual_positions(job.wire, job.gas, found.plan.transfer)
+    if runs:
+        every = len(runs) == len(POSITIONS)
+        mode = _lower(NAMES[found.plan.transfer])
+        yield Fact("torch", "Every position" if every else _capital(", ".join(runs)),
+                   f"it runs {mode} in")  # fmt: skip
 
 
 def _nozzle(found: DialIn) -> Iterator[Fact]:
