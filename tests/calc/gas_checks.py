@@ -87,6 +87,10 @@ def flow(gas: str, amps: float, lie: Lie = "flat") -> tuple[float, float]:
     return found.low / FT3_H, found.high / FT3_H
 
 
+def flow_low(gas: str, amps: float) -> float:
+    return flow(gas, amps)[0]
+
+
 def flow_set(gas: str, amps: float, lie: Lie = "flat") -> float:
     return gas_flow.gas_flow(gases.gas_of(gas), amps, lie).usual / FT3_H
 

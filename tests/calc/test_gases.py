@@ -117,6 +117,9 @@ def test_a_usual_gas_is_called_by_its_normal_name(name: str) -> None:
         ("69 CO2/31 O2", "ISO 14175 has no group over 30 % O2 in CO2"),
         ("40/60", "over 50 % CO2 it is in no group of ISO 14175; use CO2 or a leaner mix"),
         ("99.7/0.3", "under 0.5 % counts for no group"),
+        ("98.8/1/0.2 O2", "under 0.5 % counts for no group"),
+        ("49/51", "over 50 % CO2 it is in no group of ISO 14175; use CO2 or a leaner mix"),
+        ("4.99/95.01 He", "4.99/95.01 He is no gas for wire on steel: helium alone"),
         ("60/38/2 O2", "no group with 38 % CO2 and 2 % O2"),
     ],
 )
@@ -168,6 +171,8 @@ def test_flow_stands_inside_its_nozzle(gas: Gas, amps: float, lie: Lie, name: st
     assert flow.argon_meter * lightness(gas) == pytest.approx(flow.usual)
     assert flow.usual >= gas_flow(gas, amps, "flat", nozzle).usual
     assert set(flow.sources) <= set(SOURCES)
+    assert ("gas-density" in flow.sources) == (flow.argon_meter != flow.usual)
+    assert ("gas-flow-textbook" in flow.sources) == (lie not in ("flat", "horizontal"))
 
 
 @given(st.floats(20, 600), st.floats(20, 600))
