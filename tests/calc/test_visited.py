@@ -147,10 +147,6 @@ NAMED_TESTS = {
         "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
     "joints.JointShape.weld":
         "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
-    "joints.Angle.value_deg":
-        "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
-    "joints.JointShape.weld":
-        "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
     "limits.bind": "test_limits.py::test_the_tightest_limits_bind",
     "limits.Window.open": "test_limits.py::test_a_window_with_its_ends_crossed_is_shut",
     "limits.Window.place": "test_limits.py::test_place_and_hold",
@@ -210,18 +206,6 @@ def test_every_step_of_the_minimum_fillet_is_checked() -> None:
     assert {round(leg / 0.0254, 6) for _, leg in fillets.MINIMUM_LEG_M} <= {
         round(int(top) / int(below), 6) for top, below in (leg.split("/") for leg in legs)
     }
-
-
-def test_every_step_of_the_least_throat_is_checked() -> None:
-    printed = {row["expected"] for row in ROWS
-               if row["function"] == "joint_checks.minimum_throat_in"}  # fmt: skip
-    checked = {round(int(top) / int(below), 6) for top, below in (v.split("/") for v in printed)}
-    assert {round(least / 0.0254, 6) for _, least in groove_rules.MINIMUM_THROAT_M} == checked
-
-
-def test_every_detail_and_every_joint_s_entries_are_checked() -> None:
-    assert asked("detail", "joint", "case", home="joint_checks") == set(preparations.DETAILS)
-    assert {joint for joint, _ in asked("asks", "joint", "key", home="joint_checks")} == set(joints.JOINTS)
 
 
 def test_every_step_of_the_least_throat_is_checked() -> None:
