@@ -83,7 +83,7 @@ def outside(steel: Composition, method: Method) -> tuple[tuple[Element, str], ..
     found: list[tuple[Element, str]] = []
     for element, (low, high) in formula.ranges.items():
         share = steel.share(element)
-        if not low - 1e-9 <= share <= high + 1e-9:
+        if not low <= share <= high:
             text = f"{SYMBOLS[element]} {share:.4g} % is outside {low:g} to {high:g} %"
             found.append((element, f"{text}: {formula.name} is for no such steel"))
     return tuple(found)

@@ -94,7 +94,7 @@ def haz_hardness(steel: Composition, cooling_s: float) -> float:
     """
     for element, (low, high) in RANGES.items():
         share = steel.share(element)
-        if not low - 1e-9 <= share <= high + 1e-9:
+        if not low <= share <= high:
             raise OutOfRangeError(
                 f"{SYMBOLS[element]} {share:.4g} % is outside {low:g} to {high:g} %"
             )

@@ -152,7 +152,7 @@ def chosen_steel(read: PageQuery) -> ChosenSteel:
         FieldErrors: If the certificate lacks C or Mn, or adds up to more than 100 %.
     """
     values = read.values
-    shares = {key: values[key] * 100 for key in ELEMENTS if key in values}
+    shares = {key: round(values[key] * 100, 9) for key in ELEMENTS if key in values}
     grade: Steel | None = values["steel"]
     if not shares:
         if grade is None:

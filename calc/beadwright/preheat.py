@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import tanh
 
-from beadwright.carbon_equivalent import equivalent, outside
+from beadwright.carbon_equivalent import FORMULAS, equivalent, outside
 from beadwright.errors import OutOfRangeError
 from beadwright.steels import SYMBOLS, Composition, Element
 from beadwright.temperatures import from_celsius
@@ -62,8 +62,7 @@ def method_b(cet: float, thickness_m: float, hydrogen: float, heat_en_j_m: float
 
 def _within(name: str, value: float, span: tuple[float, float], unit: float, sign: str) -> None:
     low, high = span
-    slack = 1e-9 * high
-    if not low - slack <= value <= high + slack:
+    if not low <= value <= high:
         text = f"{name} {value / unit:.4g} {sign} is outside {low / unit:g} to {high / unit:g}"
         raise OutOfRangeError(f"{text} {sign}: EN 1011-2 method B")
 
@@ -110,13 +109,14 @@ def preheat_b(
     counted: list[str] = []
     refused: list[tuple[Element | str, str]] = []
     for element, text in outside(steel, "cet"):
-        low = {"c": 0.05, "mn": 0.50}.get(element, 0.0)
+        low = FORMULAS["cet"].ranges[element][0]
         if steel.share(element) < low:
             counted.append(f"{SYMBOLS[element]} counted as {low:g} %, the least method B knows")
         else:
             refused.append((element, text))
     cet = equivalent(steel, "cet")
-    cet += max(0.0, 0.05 - steel.c) + max(0.0, 0.50 - steel.mn) / 10
+    for element, (low, _) in FORMULAS["cet"].ranges.items():
+        cet += FORMULAS["cet"].weights.get(element, 0.0) * max(0.0, low - steel.share(element))
     if cet < CET_RANGE[0]:
         counted.append(f"CET {cet:.3f} counted as {CET_RANGE[0]:g}, the least method B knows")
         cet = CET_RANGE[0]

@@ -86,8 +86,8 @@ def rounded_up(kelvin: float, system: System) -> float:
         system: Whose scale [-].
     """
     if system == "si":
-        return from_celsius(5 * ceil(to_celsius(kelvin) / 5 - 1e-6))
-    return from_fahrenheit(10 * ceil(to_fahrenheit(kelvin) / 10 - 1e-6))
+        return from_celsius(5 * ceil(round(to_celsius(kelvin) / 5, 6)))
+    return from_fahrenheit(10 * ceil(round(to_fahrenheit(kelvin) / 10, 6)))
 
 
 def read_temperature(text: str, system: System) -> float:

@@ -218,6 +218,18 @@ def haz_hv(percent: dict[str, float], seconds: float) -> float:
     return nine(haz_hardness.haz_hardness(analysis(percent), seconds))
 
 
+def scatter_hv() -> float:
+    return haz_hardness.SCATTER_HV
+
+
+def most_hv() -> float:
+    return haz_hardness.MOST_HV
+
+
+def hardness_least_percent(element: Element) -> float:
+    return haz_hardness.RANGES[element][0]
+
+
 def hardness_most_percent(element: Element) -> float:
     return haz_hardness.RANGES[element][1]
 
@@ -240,6 +252,11 @@ def written_us(celsius: float) -> str:
 def rounded_up_f(fahrenheit: float) -> float:
     kelvin = temperatures.rounded_up(temperatures.from_fahrenheit(fahrenheit), "us")
     return nine(temperatures.to_fahrenheit(kelvin))
+
+
+def rounded_up_c(celsius: float) -> float:
+    kelvin = temperatures.rounded_up(temperatures.from_celsius(celsius), "si")
+    return nine(temperatures.to_celsius(kelvin))
 
 
 def read_c(text: str) -> float:

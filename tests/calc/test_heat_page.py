@@ -188,6 +188,8 @@ def test_high_carbon_equivalent_hard_zones_and_sheet_are_said() -> None:
     assert "CE 0.47: it hardens" in said(hard, "caution")
     assert "over 380" in said(hard, "caution")
     assert "begins at 1/8 in" in said(heat("plate=16ga&leg=1/16in"), "note")
+    for plate, thin in (("3.1mm", True), ("1/8in", False), ("3.3mm", False)):
+        assert ("begins at" in said(heat(f"plate={plate}&leg=1/8in"), "note")) == thin
     for text in ("written, qualified procedure", "Galvanised"):
         assert text in said(heat(JOB), "caution")
     assert "ventilate" in said(heat(f"{THICK}&steel=A572-60"), "caution")

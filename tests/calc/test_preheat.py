@@ -78,6 +78,26 @@ def test_a_stand_in_asks_no_less_than_the_thing_itself(
     assert preheat_b(steel, 20e-3, 5, heat).kelvin == preheat_b(steel, 20e-3, 5, 4e6).kelvin
 
 
+def test_at_the_ends_of_its_range_nothing_is_counted_otherwise() -> None:
+    for steel in (Composition(0.10, 1.0), Composition(0.31, 1.9)):  # CET 0.20 and 0.50
+        for depth in (10e-3, 90e-3):
+            for heat in (0.5e6, 4e6):
+                found = preheat_b(steel, depth, 5, heat)
+                assert (found.counted, found.refused) == ((), ())
+                assert found.kelvin == method_b(found.cet, depth, 5, heat)
+    assert preheat_b(Composition(0.05, 1.9), 20e-3, 5, 1e6).cet == pytest.approx(0.24, abs=1e-9)
+    assert preheat_b(Composition(0.20, 0.5), 20e-3, 5, 1e6).cet == pytest.approx(0.25, abs=1e-9)
+
+
+@pytest.mark.parametrize(("element", "percent"), [("si", 0.9), ("v", 0.2), ("nb", 0.07)])
+def test_too_much_of_what_the_equivalent_leaves_out_is_refused_too(
+    element: str, percent: float
+) -> None:
+    found = preheat_b(Composition(**{"c": 0.15, "mn": 1.2, element: percent}), 20e-3, 5, 1e6)
+    assert [key for key, _ in found.refused] == [element]
+    assert found.counted == ()
+
+
 def test_a_steel_past_the_method_is_refused_by_element() -> None:
     found = preheat_b(Composition(0.35, 2.5, cr=2.0), 20e-3, 5, 1e6)
     assert found.kelvin is None
@@ -92,6 +112,7 @@ def test_each_row_of_the_table_ends_where_the_next_begins(category: Category) ->
         assert table_row(category, row.through_m + 1e-6) == after
         assert row.kelvin("us") < after.kelvin("us")
         assert after.over_m == row.through_m
+    assert rows[0].over_m == 0
     for row in rows:  # the two columns are rounded, not converted
         assert row.kelvin("us") == pytest.approx(row.kelvin("si"), abs=3)
     with pytest.raises(OutOfRangeError):
