@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from markupsafe import Markup, escape
 
+from beadwright_site.math_lines import in_lines
+
 OPERATORS = frozenset("=+−·×≤≥<>,()±∑√∝")
 
 Part = str | Markup
@@ -72,8 +74,8 @@ def total(index: str) -> Markup:
 
 
 def equation(*parts: Part) -> Markup:
-    """Return a whole equation, on a line of its own."""
-    return Markup('<math display="block">{}</math>').format(row(*parts))
+    """Return a whole equation, on a line of its own, or on several if it is long."""
+    return Markup('<math display="block">{}</math>').format(in_lines(row(*parts)))
 
 
 def inline(part: Part) -> Markup:
