@@ -35,13 +35,13 @@ MATHML = {
 
 
 @cache
-def page() -> str:
+def whole_page() -> str:
     """The page, drawn once for all tests."""
     return method_page()
 
 
 def formulas() -> list[str]:
-    return re.findall(r"<math.*?</math>", page(), re.DOTALL)
+    return re.findall(r"<math.*?</math>", whole_page(), re.DOTALL)
 
 
 def test_equations_are_well_formed_mathml() -> None:
@@ -81,7 +81,7 @@ def test_each_equation_says_range_band_and_source() -> None:
 
 @pytest.mark.parametrize("query", QUERIES)
 def test_every_source_a_number_or_note_names_is_on_the_page(query: str) -> None:
-    ids = {e.attrs.get("id") for e in elements(page())}
+    ids = {e.attrs.get("id") for e in elements(whole_page())}
     found = answer("dial-in", query)
     named = {note.source for note in found.notes if note.source}
     named |= {key for setting in found.dial_in.settings.all() for key in setting.sources}
@@ -91,14 +91,14 @@ def test_every_source_a_number_or_note_names_is_on_the_page(query: str) -> None:
 
 
 def test_all_sources_are_listed_with_how_they_were_come_by() -> None:
-    page = {e.attrs["id"]: e.text for e in elements(page()) if "id" in e.attrs}
+    page = {e.attrs["id"]: e.text for e in elements(whole_page()) if "id" in e.attrs}
     for key, source in SOURCES.items():
         assert source.document in page[f"source-{key}"]
         assert source.how in page[f"source-{key}"]
 
 
 def test_links_inside_the_page_lead_somewhere(client: FlaskClient) -> None:
-    method = elements(page())
+    method = elements(whole_page())
     ids = {e.attrs.get("id") for e in method}
     inside = [e.attrs["href"][1:] for e in method if e.attrs.get("href", "").startswith("#")]
     assert inside
@@ -138,7 +138,7 @@ def test_contents_lead_to_every_topic_and_section() -> None:
     keys = [section.equation.key for section in sections()]
     assert len(keys) == len(set(keys))
     assert len({topic.key for topic in TOPICS}) == len(TOPICS)
-    found = elements(page())
+    found = elements(whole_page())
     links = [e.attrs["href"] for e in found if e.tag == "a" and "href" in e.attrs]
     for key in (*(f"topic-{topic.key}" for topic in TOPICS), *keys, "sources", "changes"):
         assert f"#{key}" in links
@@ -203,7 +203,7 @@ def test_volts_outside_the_window_are_counted_and_said() -> None:
     assert all(len(plot.marks) >= LEAST_DRAWN for plot in drawn)
     marks = sum(len(plot.marks) for plot in drawn)
     assert marks > 0.8 * sum(map(len, VOLTS_POINTS.values()))
-    page = page()
+    page = whole_page()
     for plot in drawn:
         held = sum(mark.inside for mark in plot.marks)
         assert f"{held} of {len(plot.marks)} points inside" in plot.words
@@ -215,11 +215,11 @@ def test_the_share_of_beads_inside_is_said() -> None:
     assert len(plot.marks) == 31
     assert sum(mark.inside for mark in plot.marks) == 29
     assert plot.words == "29 of 31 beads inside the band."
-    assert "29 of 31 beads stand inside" in page()
+    assert "29 of 31 beads stand inside" in whole_page()
 
 
 def test_a_plot_is_told_in_words_and_waits_folded() -> None:
-    found = elements(page())
+    found = elements(whole_page())
     pictures = [e for e in found if e.tag == "svg" and e.attrs.get("role") == "img"]
     pictures = [e for e in pictures if "points" in e.attrs.get("class", "")]
     assert len(pictures) == len((*burn_off_plots(), *volts_plots())) + 2
