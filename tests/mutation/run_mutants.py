@@ -172,6 +172,9 @@ def forked(work: Callable[[], object], limit_s: float) -> object:
     child = os.fork()
     if child == 0:
         os.close(read)
+        # Should the parent be gone, nobody else would stop it.
+        signal.signal(signal.SIGALRM, signal.SIG_DFL)
+        signal.setitimer(signal.ITIMER_REAL, limit_s + 1)
         try:
             quiet = os.open("mutation-said.txt", os.O_WRONLY | os.O_CREAT | os.O_TRUNC)
             os.dup2(quiet, 1)
