@@ -8,6 +8,7 @@ from beadwright.api import answer
 from beadwright_site.pages.cost_view import cents
 from beadwright_site.pages.example import EXAMPLE
 from beadwright_site.pages.supplies import PARTS
+from beadwright_site.pages.supplies_form import supplies_form
 from tests.site.page import by_id, words
 
 QUERIES = (
@@ -87,3 +88,21 @@ def test_the_size_s_room_is_shown_and_the_scale_s_is_not(client: FlaskClient) ->
     weighed = words(by_id(client.get(f"/supplies/?{QUERIES[3]}").text, "spool"))
     assert "–" in sized
     assert "–" not in weighed
+
+
+@pytest.mark.parametrize(
+    ("query", "seldom"),
+    [
+        ("wire=ER70S-6&dia=0.045in", {"10lb", "5kg"}),
+        ("wire=ER70S-6&dia=0.030in&plate=16ga&gas=75/25",
+         {"60lb", "250lb", "500lb", "600lb", "1000lb"}),
+        ("wire=E70C-6M&dia=0.045in", {"10lb", "5kg", "1000lb"}),
+        ("wire=E71T-1M&dia=0.052in&gas=75/25", {"10lb", "1000lb"}),
+    ],
+)  # fmt: skip
+def test_packages_seldom_sold_of_a_wire_say_so(query: str, seldom: set[str]) -> None:
+    """Small spools are of thin wire, drums of thicker; cored wire to 600 lb: common practice."""
+    found = answer("supplies", query)
+    form = supplies_form({}, {}, "us", found)
+    (spool,) = [e for group in form.groups for e in group.entries if e.key == "spool"]
+    assert {o.value for o in spool.options if o.under == "seldom sold"} == seldom

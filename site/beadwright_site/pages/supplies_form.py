@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from beadwright.cost_page import invented_in_use
 from beadwright.cylinders import CYLINDERS
 from beadwright.demo_prices import INVENTED
-from beadwright.spools import PACKAGES_KG
+from beadwright.spools import PACKAGES_KG, packages_sold
 from beadwright.supplies_page import SuppliesAnswer
 from beadwright.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright.units import System
@@ -17,8 +17,12 @@ from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.kept import keep_name, way_buys
 from beadwright_site.pages.labels import LABELS
 
-JOB_KEYS = ("joint", "plate", "leg", "position", "weld_length", "welds", "wire", "dia", "gas",
-            "units")  # fmt: skip
+JOB_KEYS = (
+    "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
+    "depth", "depth2", "backing", "hole", "slot_length", "position", "weld_length", "welds",
+    "wire", "dia", "gas", "units",
+)  # fmt: skip
+"""What the joint does not ask of these is left out."""
 WIRE = ("waste", "rework", "efficiency", "arc_min", "laid")
 GAS = ("cylinder_gas", "gas_flow", "gas_extra", "gas_price", "cylinder_price")
 SMALL = ("wire_price", "tip_price", "tip_life", "nozzle_price", "nozzle_life", "currency")
@@ -93,11 +97,16 @@ def supplies_form(
         blank = "worked out" if key in ("efficiency", "arc_min", "laid", "gas_flow") else ""
         return form.entry(key, LABELS[key], blank=blank, words=key == "currency")
 
-    packages = [(name, name.replace("lb", " lb").replace("kg", " kg"), "") for name in PACKAGES_KG]
+    sold = packages_sold(dialled.job.wire) if dialled is not None else tuple(PACKAGES_KG)
+    packages = [
+        (name, name.replace("lb", " lb").replace("kg", " kg"), said)
+        for name in PACKAGES_KG
+        for said in ["" if name in sold else "seldom sold"]
+    ]
     sizes = [(name, name.replace("ft3", " ft³"), "") for name in CYLINDERS]
     groups = (
         _group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
-        _group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS]),
+        _group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS if not fields[key].hidden]),
         _group("wire", "Wire", [
             form.choice("spool", "Package", packages), *map(entry, WIRE),
         ]),
