@@ -23,7 +23,11 @@ from beadwright_site.pages.kept import keep_name, way_buys
 from beadwright_site.pages.labels import LABELS
 from beadwright_site.pages.wire_options import size_options
 
-JOB_KEYS = ("joint", "plate", "leg", "position", "weld_length", "welds")
+JOB_KEYS = (
+    "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
+    "depth", "depth2", "backing", "hole", "slot_length", "position", "weld_length", "welds",
+)  # fmt: skip
+"""What the joint does not ask of these is left out."""
 FIRST_WAY = ("wire", "dia", "gas", "transfer", "travel_by")
 BY_HAND = ("wfs", "volts", "travel")
 VOLUME = ("parts", "batch", "months")
@@ -90,7 +94,9 @@ def cost_form(
     fields = {f.key: f for group in job_form(job, system, dialled, wrong) for f in group.fields}
     ways = prefixes_in(typed)
     groups = [
-        _group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS]),
+        _group(
+            "job", "The job", [of_field(fields[key]) for key in JOB_KEYS if not fields[key].hidden]
+        ),
         _group("volume", "How many", [form.entry(key, LABELS[key]) for key in VOLUME]),
     ]
     for prefix in ways:

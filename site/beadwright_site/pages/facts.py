@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.dial_in import DialIn
+from beadwright.joints import TEE_GROOVES
 from beadwright.outcome import Outcome
 from beadwright.positions import POSITIONS
 from beadwright.results import Quantity
@@ -102,7 +103,7 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
     return (
         Fact("torch", along, "torch along the weld"),
         Fact("torch", _angle(torch.work_angle), "torch from the lower plate"
-             if found.job.is_fillet else "torch to the plate"),
+             if found.job.is_fillet or found.job.joint in TEE_GROOVES else "torch to the plate"),
         Fact("torch", _capital(torch.aim), "aim"),
         Fact("torch", wire.type.polarity, "polarity, wire positive"),
         Fact("torch", _capital(tip_position(found.plan.transfer)), "contact tip"),
@@ -138,7 +139,8 @@ def laid_facts(found: DialIn) -> tuple[Fact, ...]:
         return ()
     facts = [
         Fact("leg", written(outcome.leg, system), "leg laid"),
-        Fact("throat", written(outcome.throat, system), "throat of the leg asked"),
+        Fact("throat", written(outcome.throat, system),
+             "throat of the leg asked" if found.job.is_fillet else "effective throat"),
         Fact("bead", written(outcome.bead, system), "bead section"),
         Fact("metal", written(outcome.metal, system), "weld metal"),
         Fact("wire_mass", written(outcome.wire_mass, system), "wire, whole job"),

@@ -15,7 +15,11 @@ from beadwright_site.pages.heat_distortion import part_entries
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.kept import KEPT
 
-JOB_KEYS = ("joint", "plate", "plate2", "leg", "gap", "position", "wire", "dia", "gas", "units")
+JOB_KEYS = (
+    "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
+    "depth", "depth2", "backing", "hole", "slot_length", "position", "wire", "dia", "gas", "units",
+)  # fmt: skip
+"""What the joint does not ask of these is left out."""
 
 LABELS: Mapping[str, str] = {
     "steel": "Grade",
@@ -75,7 +79,8 @@ def heat_form(
         _group("part", "The part it pulls on", (
             of_field(fields["weld_length"]), *part_entries(form, dialled),
         ), "For how far it bows."),
-        _group("job", "The job", tuple(of_field(fields[key]) for key in JOB_KEYS if key in fields)),
+        _group("job", "The job", tuple(of_field(fields[key]) for key in JOB_KEYS
+                                     if key in fields and not fields[key].hidden)),
     )  # fmt: skip
 
 

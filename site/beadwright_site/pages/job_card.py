@@ -73,7 +73,7 @@ def _weld(found: DialIn) -> tuple[str, str]:
     if job.is_round:
         return "Hole", length(hole_m(job), job.units)
     if not shape.complete:
-        return "Throat", length(shape.throat_m, job.units)
+        return "Size", f"throat {length(shape.throat_m, job.units)}"
     return "Gap", length(shape.gap_m, job.units) if shape.gap_m else "none"
 
 

@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.aims import AIMS
 from beadwright.dial_in import DialIn
+from beadwright.errors import UnknownEntryError
 from beadwright.gas_flow import NOZZLES
 from beadwright.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joints import FILLETS, JOINTS, JointKind
-from beadwright.positions import POSITIONS
+from beadwright.positions import POSITIONS, position_of
 from beadwright.schemas import DEFAULTS
 from beadwright.transfer import NAMES
 from beadwright.units import System
@@ -190,6 +191,14 @@ def _options(key: str, wanted: str, system: System, fillet: bool) -> tuple[Optio
     return tuple(options)
 
 
+def _named_for(position: str, fillet: bool) -> str:
+    """A position by the letter of this joint, fillet or groove; as typed if it is none."""
+    try:
+        return position_of(position).name(fillet)
+    except UnknownEntryError:
+        return position
+
+
 def _joint_of(typed: Mapping[str, str]) -> tuple[JointKind, bool, frozenset[str]]:
     """The joint typed (a tee if none is known), whether its positions are a fillet's, its keys."""
     wanted = typed.get("joint", "").strip().lower()
@@ -220,6 +229,8 @@ def job_form(
 
     def field(key: str) -> Field:
         value = chosen.get(key) or typed.get(key) or DEFAULTS[key]
+        if key == "position":
+            value = _named_for(value, fillet)
         measure = MEASURED.get(key, "")
         options, other = _options(key, value, system, fillet), None
         if key == "gas":

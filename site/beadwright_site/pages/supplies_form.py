@@ -106,7 +106,8 @@ def supplies_form(
     sizes = [(name, name.replace("ft3", " ft³"), "") for name in CYLINDERS]
     groups = (
         _group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
-        _group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS if not fields[key].hidden]),
+        _group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS
+                                  if not fields[key].hidden]),
         _group("wire", "Wire", [
             form.choice("spool", "Package", packages), *map(entry, WIRE),
         ]),
