@@ -105,6 +105,10 @@ def strength_of(name: str) -> SteelStrength:
     for grade, steel in STRENGTHS.items():
         if grade.upper() == wanted:
             return steel
+    if wanted == "UNKNOWN":
+        raise UnknownEntryError(
+            "Steel without papers has no strength to count on: find them, or have it tested."
+        )
     raise UnknownEntryError(
         f"{quoted(name)} has no strength in the table; it has {', '.join(STRENGTHS)}"
     )

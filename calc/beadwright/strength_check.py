@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import acos, degrees, hypot, inf
 
 from beadwright import base_metal, resistance_en
@@ -34,6 +34,7 @@ class Link:
         asked: What it is asked to carry per length [N/m].
         holds: What it may be asked [N/m].
         source: Source id.
+        point: Index of the point of the weld where that is.
     """
 
     key: str
@@ -41,6 +42,7 @@ class Link:
     asked: float
     holds: float
     source: str
+    point: int = 0
 
     @property
     def use(self) -> float:
@@ -164,7 +166,9 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
     if task.group.radius_m:
         name = "weld at the ringed point"
     if task.european:
-        return _weld_en(task, force, counted_throat(leg_m, leg2_m), name)
+        return replace(
+            _weld_en(task, force, counted_throat(leg_m, leg2_m), name), point=found.worst
+        )
     basis: Basis = "lrfd" if task.code == "lrfd" else "asd"
     share = counted_leg(leg_m, task.group.shortest_m) / leg_m
     counted = share * counted_throat(leg_m, leg2_m)
@@ -174,12 +178,12 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
     source = "aisc-j2.4-strength"
     if task.analysis == "ic":
         # Per length the whole load asks 1/factor of what the weld has along itself.
-        return Link("weld", name, 1 / found.factor, unit, "aisc-manual-8")
+        return Link("weld", name, 1 / found.factor, unit, "aisc-manual-8", found.worst)
     mixed = _mixed(task)
     if mixed is not None:
-        return Link("weld", "weld, all of it", mixed, unit, source)
+        return Link("weld", "weld, all of it", mixed, unit, source, found.worst)
     holds = unit * (_towards(force) if found.increased else 1.0)
-    return Link("weld", name, force.total, holds, source)
+    return Link("weld", name, force.total, holds, source, found.worst)
 
 
 def _mixed(task: StrengthTask) -> float | None:
@@ -242,9 +246,10 @@ def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
     ):
         for way, pull, shear, source in _plate_strengths(task, thickness):
             at, use = _worst_use(found.forces, pull, shear, takes_pull=takes_pull)
-            asked = at.total * times
-            holds = at.total / use if use else shear
-            yield Link(f"{key}-{way}", f"{word}, {_WAYS[way]}", asked, holds, source)
+            force = found.forces[at].total
+            asked = force * times
+            holds = force / use if use else shear
+            yield Link(f"{key}-{way}", f"{word}, {_WAYS[way]}", asked, holds, source, at)
 
 
 _WAYS = {"yield": "yielding", "rupture": "tearing"}
@@ -280,13 +285,13 @@ def _plate_strengths(
 
 def _worst_use(
     forces: tuple[LineForce, ...], pull: float, shear: float, *, takes_pull: bool
-) -> tuple[LineForce, float]:
+) -> tuple[int, float]:
     uses = [
         base_metal.together(f.fz, hypot(f.fx, f.fy), pull, shear) if takes_pull else f.total / shear
         for f in forces
     ]
     at = max(range(len(uses)), key=uses.__getitem__)
-    return forces[at], uses[at]
+    return at, uses[at]
 
 
 SHOP_STEP_M = {"us": 0.0254 / 16, "si": 0.001}

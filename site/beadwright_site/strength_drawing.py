@@ -82,7 +82,7 @@ class GroupDrawing:
         turn: Path of the moment in the plane as an arc with its head, or empty.
         forces: What the points carry in the plane.
         rings: What they carry out of it.
-        worst: Middle of the worst point.
+        worst: Middle of the point where the weakest link gives way.
         numbers: Number of each point.
         centre: Path of the instantaneous centre's mark, or empty.
         dimensions: Paths of the dimension lines.
@@ -154,7 +154,7 @@ def draw_group(found: StrengthAnswer, write: Write) -> GroupDrawing:
     cx, cy = paper.at(p.x, p.y)
     shown = list(_shown_forces(found))
     biggest = max(f.total for f in spread.forces) or 1.0
-    worst = spread.forces[spread.worst].place
+    worst = spread.forces[found.links[0].point].place
     at_worst = paper.at(worst.x, worst.y)
     circle = None
     if group.radius_m:
@@ -225,7 +225,7 @@ def _shown_forces(found: StrengthAnswer) -> Iterator[LineForce]:
     forces = found.spread.forces
     if found.task.group.radius_m:
         step = len(forces) // MOST_ROUND
-        chosen = {i for i in range(len(forces)) if i % step == 0} | {found.spread.worst}
+        chosen = {i for i in range(len(forces)) if i % step == 0} | {found.links[0].point}
         yield from (forces[i] for i in sorted(chosen))
         return
     seen: set[int] = set()

@@ -112,7 +112,7 @@ def test_the_weld_is_drawn_to_scale_and_its_worst_point_ringed() -> None:
     lengths = [hypot(b[0] - a[0], b[1] - a[1]) for a, b in zip(path[::2], path[1::2], strict=True)]
     assert lengths[1] / lengths[0] == pytest.approx(11 / 4, rel=0.01)
     assert drawing.worst in path
-    at = found.spread.forces[found.spread.worst].place
+    at = found.spread.forces[found.links[0].point].place
     right = max(x for x, _ in path)
     assert (drawing.worst[0] == right) == (at.x > found.task.properties.x)
     longest = 0.0
@@ -160,3 +160,19 @@ def test_units_turn_over_and_back(query: str) -> None:
     again = show_strength(other[1].replace("&amp;", "&"))
     assert again.ok
     assert set(again.html) == set(PARTS)
+
+
+@pytest.mark.parametrize("query", QUERIES)
+def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> None:
+    found = answer("strength", query)
+    weak = found.links[0]
+    forces = found.spread.forces
+    if weak.key != "weld":
+        shear = [hypot(f.fx, f.fy) + abs(f.fz) for f in forces]
+        assert shear[weak.point] == pytest.approx(max(shear), rel=0.2)
+    page = show_strength(query).html["picture"]
+    assert f"Large ring: {weak.name}." in page
+    circle = re.search(r'class="worst" cx="([\d.]+)" cy="([\d.]+)"', page)
+    assert circle is not None
+    drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
+    assert drawing.worst == (float(circle[1]), float(circle[2]))

@@ -102,7 +102,11 @@ def _answered(
             "line": line_of(found),
             "facts": tuple(main_facts(found)),
         },
-        "picture": lambda: {"drawing": draw_group(found, write), "spoken": spoken(found)},
+        "picture": lambda: {
+            "drawing": draw_group(found, write),
+            "spoken": spoken(found),
+            "weakest": found.links[0].name,
+        },
         "links": lambda: {"links": tuple(link_rows(found))},
         "sizes": lambda: {"facts": tuple(size_facts(found))},
         "notes": lambda: {"notes": said_all(found.notes)},
@@ -207,7 +211,7 @@ def spoken(found: StrengthAnswer) -> str:
     p, system = found.task.properties, found.units
     whole = units.convert(p.length_m, "length", system)
     length = f"{whole:.4g} {units.symbol('length', system)}"
-    return f"Weld to scale, {length} long, with its load. Worst: {found.weld.name}."
+    return f"Weld to scale, {length} long, with its load. Weakest link: {found.links[0].name}."
 
 
 def strength_page(query: str) -> str:
