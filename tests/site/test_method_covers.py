@@ -9,15 +9,25 @@ import pytest
 from beadwright_site.pages.method import sections
 
 FORMULAS = (
-    "arc", "break_even", "burnoff", "capacity", "chance", "compressibility", "conductors",
-    "cost", "cylinders", "deposition", "dilution", "duty_cycle", "fillet_joints", "fillets",
-    "gas_flow", "groove_joints", "heat", "operating", "penetration", "primary", "spools",
+    "arc", "break_even", "burnoff", "capacity", "carbon_equivalent", "chance", "compressibility",
+    "conductors", "cooling", "cost", "cylinders", "deposition", "dilution", "duty_cycle",
+    "fillet_joints", "fillets", "gas_flow", "groove_joints", "heat", "operating", "penetration", "preheat", "primary", "spools",
     "swings", "transfer", "way",
 )  # fmt: skip
 """Modules that must be told of; any other that an equation names is walked too."""
 
 TOLD_ELSEWHERE = {
     "arc.conventional_load_volts": "rates machines; no answer uses it",
+    "cooling.BEAD": "shape factors, told of as a table",
+    "cooling.BUTT": "shape factors, told of as a table",
+    "cooling.CORNER": "shape factors, told of as a table",
+    "cooling.HOT_C": "names the range of the time",
+    "cooling.TEE": "shape factors, told of as a table",
+    "preheat.CET_RANGE": "where the method holds, said there",
+    "preheat.HEAT_RANGE_J_M": "where the method holds, said there",
+    "preheat.HYDROGEN_RANGE": "where the method holds, said there",
+    "preheat.INTERPASS_K": "said on Heat",
+    "preheat.THICKNESS_RANGE_M": "where the method holds, said there",
     "chance.BINS": "how finely the draws are drawn",
     "chance.MOST_DRAWS": "a limit on waiting",
     "conductors.AWG_NUMBERS": "names of sizes",
