@@ -139,8 +139,11 @@ def laid_facts(found: DialIn) -> tuple[Fact, ...]:
         return ()
     facts = [
         Fact("leg", written(outcome.leg, system), "leg laid"),
-        Fact("throat", written(outcome.throat, system),
-             "throat of the leg asked" if found.job.is_fillet else "effective throat"),
+        Fact(
+            "throat",
+            written(outcome.throat, system),
+            "throat of the leg asked" if found.job.is_fillet else "effective throat",
+        ),
         Fact("bead", written(outcome.bead, system), "bead section"),
         Fact("metal", written(outcome.metal, system), "weld metal"),
         Fact("wire_mass", written(outcome.wire_mass, system), "wire, whole job"),
@@ -158,6 +161,8 @@ def melted_facts(found: DialIn) -> tuple[Fact, ...]:
     if depth.value is None:
         return (Fact("penetration", "–", _lower(depth.name), depth.low_by),)
     room = f"{_room(depth, system)} {units.symbol(depth.measure, system)}"
+    if depth.low_by:
+        room = f"{room}; {depth.low_by}"
     facts = [Fact("penetration", f"≈ {written(depth, system)}", _lower(depth.name), room)]
     if share.value is not None and share.low is not None and share.high is not None:
         room = f"{share.low:.0%}–{share.high:.0%}"
