@@ -198,7 +198,7 @@ def _texts(
     if mark.fill_m is not None:
         yield Text(SIGN_AT, middle, "middle", _number(mark.fill_m, system))
     far = base + out * (SIGN + (8 if mark.contour else 0))
-    outside = []
+    outside: list[str] = []
     if mark.gap_m:
         outside.append(_number(mark.gap_m, system))
     if mark.angle_deg is not None:

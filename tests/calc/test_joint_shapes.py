@@ -25,6 +25,7 @@ from beadwright.joints import (
     DOUBLES,
     HOLES,
     JOINTS,
+    JointKind,
     JointShape,
     corners,
     polygon_area,
@@ -60,11 +61,12 @@ Typed = dict[str, str]
 def typed_joints(draw: st.DrawFn) -> Typed:
     joint = draw(st.sampled_from(JOINTS))
     keys = [key for key in WORDS if key in ENTRIES[joint] or key in ("plate", "position")]
-    return {"joint": joint} | {key: draw(st.sampled_from(WORDS[key])) for key in keys}
+    typed: Typed = {"joint": joint}
+    return typed | {key: draw(st.sampled_from(WORDS[key])) for key in keys}
 
 
 def shape_of(typed: Typed) -> JointShape:
-    kind = next(kind for kind in JOINTS if kind == typed["joint"])
+    kind: JointKind = next(kind for kind in JOINTS if kind == typed["joint"])
     refused: set[str] = set()
     try:
         return joint_shape(read_query(urlencode(typed)).job)[0]
