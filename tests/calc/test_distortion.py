@@ -1,6 +1,7 @@
 """What a weld does to its part: the ways beside one another, invariants, refusals."""
 
 from dataclasses import replace
+from typing import Any, cast
 
 import pytest
 from hypothesis import given
@@ -40,9 +41,13 @@ LAID = Laid("tee", 8 * MM, 32 * MM**2, 10 * MM, 0.0, 1, 0.8e6, 250.0, 1, 1.0, 3.
 PART = WeldedPart(1000 * MM**2, 5e5 * MM**4, 10 * MM, 1e5 * MM**4, 5 * MM, 100 * MM, 3.0)
 
 
+def values_of(**typed: str) -> dict[str, Any]:
+    given = {key: text for key, text in {**DEFAULTS, **typed}.items() if text}
+    return cast("dict[str, Any]", SCHEMA.load(given))
+
+
 def of_query(job: str, **typed: str) -> PartDistortion:
-    values = SCHEMA.load({key: text for key, text in {**DEFAULTS, **typed}.items() if text})
-    return job_distortion(answer("dial-in", job).dial_in, values)
+    return job_distortion(answer("dial-in", job).dial_in, values_of(**typed))
 
 
 def mm(found: Distortion, name: str) -> tuple[float, float, float]:
@@ -216,8 +221,7 @@ def test_section_of_a_tee_worked_by_hand() -> None:
 
 
 def test_demo_bracket_answers() -> None:
-    values = SCHEMA.load({key: text for key, text in DEFAULTS.items() if text})
-    found = job_distortion(answer("dial-in", JOB).dial_in, values)
+    found = job_distortion(answer("dial-in", JOB).dial_in, values_of())
     assert [way.key for way in found.ways] == ["yours", "smaller", "both", "stitched"]
     assert {s for way in found.ways for q in way.all() for s in q.sources} <= set(SOURCES)
     assert {note.source for note in found.notes} <= set(SOURCES)

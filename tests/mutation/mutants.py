@@ -11,6 +11,7 @@ import ast
 import copy
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
+from typing import cast
 
 Change = Callable[[ast.AST], None]
 
@@ -87,7 +88,7 @@ def _children(node: ast.AST) -> Iterator[ast.AST]:
     for name, field in ast.iter_fields(node):
         if name in ("annotation", "returns", "format_spec", "type_params"):
             continue
-        for child in field if isinstance(field, list) else [field]:
+        for child in cast("list[object]", field) if isinstance(field, list) else [field]:
             if isinstance(child, ast.Expr) and isinstance(child.value, ast.Constant):
                 continue
             if isinstance(child, ast.AST):

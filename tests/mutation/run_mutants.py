@@ -188,7 +188,11 @@ def forked(work: Callable[[], object], limit_s: float) -> object:
             sys.stderr.flush()
             os._exit(0)
     os.close(write)
-    signal.signal(signal.SIGALRM, lambda *_: os.kill(child, signal.SIGKILL))
+
+    def stop(_signal: int, _frame: object) -> None:
+        os.kill(child, signal.SIGKILL)
+
+    signal.signal(signal.SIGALRM, stop)
     signal.setitimer(signal.ITIMER_REAL, limit_s)
     with os.fdopen(read) as answer:
         text = answer.read()
