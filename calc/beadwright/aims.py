@@ -6,12 +6,13 @@ from collections.abc import Callable, Mapping
 from math import sqrt
 from types import MappingProxyType
 
+from beadwright.bead_limits import COLD_LAP_M
 from beadwright.deposition import feed_for_travel
 from beadwright.heat import thickness_current
 from beadwright.job import Aim
 from beadwright.limits import Window
 from beadwright.operating import Operating, feed_at_current
-from beadwright.plan import COLD_LAP_M, Plan
+from beadwright.plan import Plan
 from beadwright.positions import COMFORTABLE_TRAVEL_M_S
 from beadwright.size_limits import bead_room
 from beadwright.tip_limits import tip_room

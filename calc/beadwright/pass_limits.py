@@ -1,58 +1,14 @@
-"""What one bead and one layer may be: by position, and by what a bead's run holds."""
+"""The largest bead a run holds within its travel and heat."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from math import inf
-from types import MappingProxyType
 
 from beadwright.deposition import bead_section
 from beadwright.feed_limits import FeedRoom
-from beadwright.job import Job
-from beadwright.pass_layers import BeadLimits
 from beadwright.pass_process import Process
-from beadwright.plan import SIZE_SLACK, largest_bead_m2
-from beadwright.positions import TRAVEL_RANGE_M_S, Lie
-
-_IN = 0.0254
-
-ROOT_M: Mapping[Lie, float] = MappingProxyType(
-    {
-        "flat": 3 / 8 * _IN,
-        "horizontal": 5 / 16 * _IN,
-        "vertical-up": 1 / 2 * _IN,
-        "vertical-down": 3 / 16 * _IN,
-        "overhead": 5 / 16 * _IN,
-    }
-)
-"""Thickest root pass by position [m].
-
-Source: AWS D1.1:2020, Table 5.1, root pass thickness (second-hand); vertical-down is not in it:
-common practice.
-"""
-
-LAYER_M = 1 / 4 * _IN
-"""Thickest layer after the root [m]. Source: AWS D1.1:2020, Table 5.1, fill passes, gas metal arc
-and flux-cored arc (second-hand)."""
-
-SPLIT_M: Mapping[Lie, float] = MappingProxyType(
-    {
-        "flat": 5 / 8 * _IN,
-        "horizontal": 5 / 8 * _IN,
-        "vertical-up": 1.0 * _IN,
-        "vertical-down": 5 / 8 * _IN,
-        "overhead": 5 / 8 * _IN,
-    }
-)
-"""Widest bead before a layer is split [m].
-
-Source: AWS D1.1:2020, Table 5.1, layers over 5/8 in wide are split, vertical over 1 in (from
-memory).
-"""
-
-STRINGER_M = 3 / 8 * _IN
-"""Widest stringer: about eight wire diameters of 0.045 in wire [m]. Common practice."""
+from beadwright.positions import TRAVEL_RANGE_M_S
 
 _TIGHTER = 0.93
 _ROUNDS = 48
@@ -71,21 +27,6 @@ class Widest:
     section_m2: float
     room: FeedRoom
     holds: bool
-
-
-def position_limits(job: Job, *, stringers: bool) -> BeadLimits:
-    """Return what a bead and a layer may be in the job's position.
-
-    Source: ``plan.largest_bead_m2``, ``ROOT_M``, ``LAYER_M``, ``SPLIT_M``, ``STRINGER_M``.
-
-    Args:
-        job: The job [-].
-        stringers: True if beads are laid without weaving [-].
-    """
-    lie = job.position.lie
-    most = largest_bead_m2(job) * SIZE_SLACK
-    wide = min(SPLIT_M[lie], STRINGER_M) if stringers else SPLIT_M[lie]
-    return BeadLimits(most, most, ROOT_M[lie], LAYER_M, wide)
 
 
 def widest(process: Process, most_m2: float) -> Widest:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
+from beadwright.bead_limits import COLD_LAP_M, position_limits
 from beadwright.fillets import leg_of_section
 from beadwright.job import Job
 from beadwright.joints import JointShape
@@ -12,11 +13,11 @@ from beadwright.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role
 from beadwright.pass_frame import Frame, frame_of
 from beadwright.pass_layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
 from beadwright.pass_layout import Slot, slots_of
-from beadwright.pass_limits import position_limits, widest
+from beadwright.pass_limits import widest
 from beadwright.pass_process import Part, Process, process_of
 from beadwright.pass_settings import laid_beads
 from beadwright.pass_torch import torch_of
-from beadwright.plan import COLD_LAP_M, Plan, make_plan
+from beadwright.plan import Plan, make_plan
 
 MOST_BEADS = 400
 """Most beads that may be asked for; over it nobody counts."""

@@ -5,13 +5,14 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
+from beadwright.bead_limits import COLD_LAP_M, shorted_root
 from beadwright.current_limits import current_limits
 from beadwright.deposition import deposition_efficiency
 from beadwright.feed_limits import FeedRoom, feed_room
 from beadwright.heat_limits import heat_limits
 from beadwright.job import ByHand, Job
 from beadwright.limits import Window, bind
-from beadwright.plan import COLD_LAP_M, Plan
+from beadwright.plan import Plan
 from beadwright.run import Run
 from beadwright.technique import tip_to_work
 from beadwright.transfer import Transfer, transfer_refused
@@ -121,10 +122,10 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     """
     transfer, why = plan.transfer, plan.reason
     shape = plan.shape
-    open_root = shape.complete and shape.gap_m > 0 and not shape.backing
+    shorted = shorted_root(job, shape, transfer)
     if own.transfer is not None:
         transfer, why = own.transfer, "you asked for it"
-    elif part == "root" and open_root and _falls_through(job, transfer):
+    elif part == "root" and shorted:
         transfer, why = "short", "spray falls through an open gap"
     hand = job.by_hand
     fixed = ByHand(
@@ -137,7 +138,7 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         fixed = ByHand()  # what is fixed by hand was meant for the other mode
     ours = replace(job, by_hand=fixed, transfer=transfer if transfer != "globular" else "auto")
     edge = ours
-    if part == "root" and open_root and transfer == "short":
+    if part == "root" and shorted and transfer == "short":
         thin = min(job.thinner_m, COLD_LAP_M)
         edge = replace(ours, plate_m=thin, plate2_m=thin)
     return Process(
@@ -155,6 +156,3 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         hand.travel_m_s,
     )
 
-
-def _falls_through(job: Job, transfer: Transfer) -> bool:
-    return transfer in ("spray", "globular") and job.wire.kind != "flux-cored"

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from math import ceil, inf
+from math import inf
 from types import MappingProxyType
 
+from beadwright.bead_limits import COLD_LAP_M, fewest_beads
 from beadwright.current_limits import current_limits
 from beadwright.deposition import deposition_efficiency, feed_for_travel
 from beadwright.feed_limits import FeedRoom, feed_room
-from beadwright.fillets import REINFORCED_OVER_FLAT, flat_section
 from beadwright.heat import THIN_M, burn_through_current
 from beadwright.heat_limits import heat_limits
 from beadwright.job import Job
@@ -28,19 +28,11 @@ from beadwright.transfer import (
     transition_current,
 )
 
-_IN = 0.0254
-
 SHORT_BELOW_M = 0.0031
 """Thinner than 1/8 in, short circuit is planned [m]. Common practice."""
 
-COLD_LAP_M = 3 / 16 * _IN
-"""Over this, short circuit may lie on the plate without fusing [m]. Common practice."""
-
 MOST_PASSES = 150
 """More than the largest leg takes in the position that takes most."""
-
-SIZE_SLACK = 1.03
-"""So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded."""
 
 _ASKED: Mapping[Transfer, str] = MappingProxyType(
     {"short": "short circuit", "spray": "spray", "pulse": "pulse"}
@@ -133,17 +125,6 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
     return "short", refusal or "this wire would burn through in spray", ""
 
 
-def largest_bead_m2(job: Job) -> float:
-    """Return the largest section planned for one bead [m²].
-
-    Source: ``positions.POSITIONS``: the practical one-pass fillet, as welded.
-
-    Args:
-        job: The job [-].
-    """
-    return REINFORCED_OVER_FLAT * flat_section(job.position.practical_leg_m)
-
-
 def make_plan(job: Job) -> Plan:
     """Return the plan with the fewest passes that leaves room, or one that is shut.
 
@@ -171,8 +152,8 @@ def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
     most, least = section_room(job, shape)
     first: Plan | None = None
     open_: Plan | None = None
-    fewest = max(1, ceil(shape.section_m2 / (largest_bead_m2(job) * SIZE_SLACK)))
-    for passes in range(fewest, MOST_PASSES + 1):
+    fewest = fewest_beads(job, shape, transfer)
+    for passes in range(fewest, max(fewest, MOST_PASSES) + 1):
         run = Run(job, transfer, tip, shape.section_m2 / passes, efficiency[1], currents, heats)
         room = feed_room(run, (most / passes, least / passes))
         plan = Plan(transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents,

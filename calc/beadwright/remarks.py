@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
+from beadwright.bead_limits import COLD_LAP_M
 from beadwright.gas_notes import gas_notes
 from beadwright.heat_fight import heat_fight
 from beadwright.job import Job
 from beadwright.joint_remarks import joint_remarks
 from beadwright.outcome import Outcome, Settings
-from beadwright.plan import COLD_LAP_M, Plan
+from beadwright.plan import Plan
 from beadwright.published_range import published_notes
 from beadwright.results import Note
 from beadwright.size_limits import bead_room

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from beadwright.pass_limits import position_limits
+from beadwright.bead_limits import position_limits
 from beadwright.pass_page import pass_answer
 from beadwright.schemas import read_query
 

@@ -12,7 +12,7 @@ from beadwright.errors import FieldErrors
 from beadwright.joints import JOINTS
 from beadwright.pass_beads import PassPlan
 from beadwright.pass_choices import choices
-from beadwright.pass_limits import SPLIT_M
+from beadwright.bead_limits import SPLIT_M
 from beadwright.pass_page import PassAnswer, pass_answer
 from beadwright.pass_plan import pass_plan
 from beadwright.pass_remarks import numbers
