@@ -1,0 +1,116 @@
+"""The method of grooves cut part way, bevelled tees, plugs and slots as data; the details."""
+
+from __future__ import annotations
+
+from beadwright import units
+from beadwright.groove_rules import MINIMUM_THROAT_M
+from beadwright.preparations import DETAILS
+from beadwright_site.mathml import equation, fenced, line, over, power, row, sub
+from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.pages.job_card import JOINT_NAMES
+
+_LEAST, _MOST = sub("d", "least"), sub("d", "most")
+_CASES = {"open": "through", "backed": "on a backing", "part": "part way"}
+
+PART_WAY = Equation(
+    "part-way",
+    "Groove cut part way: effective throat",
+    (equation("E", "=", "p", "−", "c"),),
+    (
+        Symbol("E", "effective throat; both sides add", "m"),
+        Symbol("p", "depth of the groove; in a tee the shortest way from the root to the face of "
+               "the fillet on it", "m"),
+        Symbol("c", "what a narrow groove loses: nothing from 60°; at 45° nothing flat and "
+               "horizontal, 1/8 in vertical and overhead; under 45° 1/8 in anywhere", "m"),
+    ),
+    "Gas metal arc; not short circuit.",
+    "The code's; what the arc reaches is for a cut and etched coupon to say.",
+    ("aisc-j2.1", "aisc-pjp-details"),
+    "The fillet on a bevelled tee: a quarter of the upright, no more than 3/8 in.",
+    ("groove_rules.lost_depth", "groove_rules.LOST_M", "groove_rules.fillet_on_groove",
+     "tee_grooves.distance_to_face", "tee_grooves.tee_groove_joint", "job_joint.effective_depth"),
+)  # fmt: skip
+
+HOLES = Equation(
+    "holes",
+    "Plug and slot: metal and hole",
+    (
+        equation("S", "=", over(line("d · f"), "2")),
+        equation("l", "=", over(line("π · d"), "2"), "+", "2", "·", fenced("s", "−", "d")),
+        equation("V", "=", line("S · l"), "=",
+                 fenced(over(row("π", "·", power("d", "2")), "4"), "+", "d", "·",
+                        fenced("s", "−", "d")), "·", "f"),
+        equation(_LEAST, "=", "t", "+", line("5/16 in"), ",", _MOST, "=", "max",
+                 fenced(_LEAST, "+", line("1/8 in"), ";", over("9", "4"), "f")),
+    ),
+    (
+        Symbol("S", "section laid along one turn", "m²"),
+        Symbol("l", "way of the torch once around, at half the radius", "m"),
+        Symbol("V", "weld metal of one plug or slot", "m³"),
+        Symbol("d", "diameter of the hole, width of the slot", "m"),
+        Symbol("s", "length of the slot; d for a plug", "m"),
+        Symbol("f", "depth of fill", "m"),
+        Symbol("t", "thickness of the plate with the hole", "m"),
+        Symbol("π", "3.1416, a circle's way around over its width", "–"),
+    ),
+    "Filled flush, or to the depth given; the least hole is rounded up to an odd sixteenth.",
+    "Exact for the shape drawn.",
+    ("geometry", "aisc-j2.3b"),
+    "Filled level up to 5/8 in; thicker, half the plate and at least 5/8 in. Slots no longer than "
+    "ten times the fill. Centres four diameters apart.",
+    ("plug_slot.turn_length", "plug_slot.hole_area", "plug_slot.plug_joint",
+     "groove_rules.least_hole", "groove_rules.largest_hole", "groove_rules.least_fill",
+     "groove_rules.longest_slot", "groove_rules.FULL_FILL_M"),
+)  # fmt: skip
+
+
+def _inches(value: float) -> str:
+    return f"{units.show(value, 'leg', 'us')} in"
+
+
+def throats_table() -> Table:
+    """Return the least effective throat by thickness."""
+    bounds = [limit for limit, _ in MINIMUM_THROAT_M]
+    rows = tuple(
+        (
+            f"over {_inches(bounds[at - 1])}"
+            if bounds[at] == float("inf")
+            else f"to {_inches(bounds[at])}",
+            _inches(least),
+        )
+        for at, (_, least) in enumerate(MINIMUM_THROAT_M)
+    )
+    return Table(
+        "throats",
+        "Least effective throat by the thinner plate",
+        ("thinner plate", "least throat"),
+        rows,
+        ("aisc-j2.3",),
+        "",
+        ("groove_rules.MINIMUM_THROAT_M", "groove_rules.minimum_throat"),
+    )
+
+
+def details_table() -> Table:
+    """Return the prequalified details a blank entry is filled from."""
+    return Table(
+        "details",
+        "Preparations taken where the entry is blank",
+        ("joint", "detail", "angle, gap, root face"),
+        tuple(
+            (
+                f"{JOINT_NAMES[joint]}, {_CASES[case]}",
+                detail.name,
+                f"{detail.angle_deg:g}°, {_inches(detail.gap_m)}, {_inches(detail.root_face_m)}",
+            )
+            for (joint, case), detail in DETAILS.items()
+        ),
+        ("aws-d1.1-details", "aws-d1.1-bevels", "aisc-pjp-details"),
+        "Angles may be 10° wider. A root face to 1/8 in is melted or gouged through.",
+        ("preparations.DETAILS", "preparations.detail_of", "preparations.groove_of"),
+    )
+
+
+def sections() -> tuple[Section, ...]:
+    """Return the sections of the topic."""
+    return (Section(PART_WAY, (throats_table(), details_table())), Section(HOLES))
