@@ -164,7 +164,7 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
     force = found.forces[found.worst]
     name = f"weld at point {point_numbers(found.forces)[found.worst]}"
     if task.group.radius_m:
-        name = "weld at the ringed point"
+        name = "weld at its worst point"
     if task.european:
         return replace(
             _weld_en(task, force, counted_throat(leg_m, leg2_m), name), point=found.worst

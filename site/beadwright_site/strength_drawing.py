@@ -24,6 +24,9 @@ LONGEST_FORCE = 34.0
 
 LOAD_LENGTH = 40.0
 HEAD = 7.0
+WIDEST_LETTER = 8.4
+"""A letter of the load's text takes no more [px]."""
+
 MOST_ROUND = 12
 """Forces drawn round a circle."""
 
@@ -275,7 +278,11 @@ def _load(
     side = "end" if x > WIDTH * 0.6 else "start"
     tx = x + (-12.0 if side == "end" else 12.0)
     ty = y - LOAD_LENGTH * 0.55 if not plane or load.py <= 0 else y + LOAD_LENGTH * 0.75
-    return arrow, ring, Text(round(tx, 1), round(max(ty, 14.0), 1), side, ", ".join(words))
+    text = ", ".join(words)
+    wide = WIDEST_LETTER * len(text)
+    if not (0 <= (tx - wide if side == "end" else tx) <= WIDTH - (0 if side == "end" else wide)):
+        return arrow, ring, Text(WIDTH / 2, 16.0, "middle", text)  # no room beside it: on top
+    return arrow, ring, Text(round(tx, 1), round(max(ty, 14.0), 1), side, text)
 
 
 def _turn(found: StrengthAnswer, cx: float, cy: float) -> Arrow | None:

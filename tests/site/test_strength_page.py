@@ -102,6 +102,11 @@ def test_the_picture_stays_on_the_paper(query: str) -> None:
     for text in drawing.texts:
         assert -2 <= text.x <= WIDTH + 2
         assert 0 < text.y <= HEIGHT + 2
+    load = drawing.load_text
+    assert load is not None
+    half = 8 * len(load.text) * {"start": 0.0, "middle": 0.5, "end": 1.0}[load.anchor]
+    assert load.x - half >= 0
+    assert load.x - half + 8 * len(load.text) <= WIDTH
 
 
 def test_the_weld_is_drawn_to_scale_and_its_worst_point_ringed() -> None:
