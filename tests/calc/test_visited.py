@@ -28,6 +28,8 @@ from beadwright import (
 from tests.calc.reference_rows import read_rows, values_of
 
 MODULES = (
+    "bead_limits", "pass_choices", "pass_frame", "pass_layers", "pass_layout", "pass_limits",
+    "pass_plan", "pass_process", "pass_remarks", "pass_settings", "pass_torch", "sweep",
     "closed_corner", "fillet_joints", "groove_joints", "groove_rules", "job_joint", "joint_entries",
     "plug_slot", "preparations", "tee_grooves", "weld_symbol",
     "angular", "arc", "base_metal", "burnoff", "burnoff_fit", "camber", "carbon_equivalent",
@@ -78,6 +80,10 @@ def codes_run(work: Callable[[], object]) -> set[CodeType]:
 
 # Not reached by any printed row: the test that holds each.
 NAMED_TESTS = {
+    "pass_choices.choices": "test_pass_plan.py::test_choices_cost_what_their_plans_cost",
+    "pass_choices.nearest":
+        "test_pass_plan.py::test_too_few_passes_are_said_and_the_nearest_that_holds_is_named",
+    "pass_remarks.numbers": "test_pass_plan.py::test_numbers_as_a_shop_writes_them",
     "cooling_curve.cooling_curves":
         "test_cooling.py::test_the_curve_takes_the_cooling_time_between_its_marks",
     "distortion.Distortion.all": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
