@@ -131,6 +131,11 @@ class Job:
         return self.joint in FILLETS and not self.closed_corner
 
     @property
+    def skew_deg(self) -> float:
+        """Angle between the plates on the weld's side; only a tee is skewed [°]."""
+        return self.edges.skew_deg if self.joint == "tee" else 90.0
+
+    @property
     def closed_corner(self) -> bool:
         """True for a corner whose edge is covered: welded like a square butt."""
         return self.joint == "corner" and self.edges.corner == "closed"
@@ -149,6 +154,12 @@ class Job:
     def backed(self) -> bool:
         """True if something lies under the root."""
         return self.edges.backing != "none"
+
+    @property
+    def open_root(self) -> bool:
+        """True if a gap asked for, or the usual one, has nothing under it."""
+        through = not (self.is_fillet or self.is_round or self.backed)
+        return through and (self.gap_m is None or self.gap_m > 0)
 
     @property
     def position_name(self) -> str:

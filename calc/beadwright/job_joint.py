@@ -58,7 +58,7 @@ def joint_shape(job: Job) -> tuple[JointShape, float]:
 
 
 def _fillet(job: Job) -> tuple[JointShape, float]:
-    wanted, skew = wanted_leg(job), job.edges.skew_deg
+    wanted, skew = wanted_leg(job), job.skew_deg
     wanted2 = job.edges.leg2_m or wanted
     gap = job.gap_m or 0.0
     along = [skew_leg(z, skew) if skew != 90 else z for z in (wanted, wanted2)]

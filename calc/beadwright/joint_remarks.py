@@ -19,6 +19,7 @@ from beadwright.groove_remarks import preparation_remarks
 from beadwright.groove_rules import least_fill
 from beadwright.job import Job
 from beadwright.job_joint import fill_m, hole_limits, hole_m, wanted_leg
+from beadwright.joint_entries import entries_of
 from beadwright.joints import TEE_GROOVES, JointShape
 from beadwright.results import Note
 
@@ -35,6 +36,7 @@ def joint_remarks(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
         shape: Its joint to scale [-].
         passes: Passes planned [-].
     """
+    yield from _unused(job)
     if job.is_round:
         yield from _hole(job)
         return
@@ -45,6 +47,31 @@ def joint_remarks(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     else:
         yield from preparation_remarks(job, shape)
     yield from _crown(job, shape)
+
+
+def _unused(job: Job) -> Iterator[Note]:
+    edges = job.edges
+    given = {
+        "corner": edges.corner != "open" and job.joint != "corner",
+        "skew": edges.skew_deg != 90,
+        "leg": job.leg_m is not None,
+        "leg2": edges.leg2_m is not None,
+        "gap": job.gap_m is not None,
+        "angle": edges.angle_deg is not None,
+        "root_face": edges.root_face_m is not None,
+        "depth": edges.depth_m is not None,
+        "depth2": edges.depth2_m is not None,
+        "backing": job.backed,
+        "hole": edges.hole_m is not None,
+        "slot_length": edges.slot_m is not None,
+        "reinforcement": job.reinforcement_m is not None,
+        "pitch": edges.pitch_m is not None,
+    }
+    asked = entries_of(job.joint, edges.corner)
+    left = [key for key, typed in given.items() if typed and key not in asked]
+    if left:
+        words = ", ".join(key.replace("_", " ") for key in left)
+        yield Note("note", f"This joint does not ask for {words}: left aside.", "", "joint")
 
 
 def _w(value: float, job: Job) -> str:
@@ -112,7 +139,7 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
 
 
 def _skew(job: Job, shape: JointShape) -> Iterator[Note]:
-    skew = job.edges.skew_deg
+    skew = job.skew_deg
     if abs(skew - 90) < _DEGREES:
         return
     yield Note(

@@ -107,11 +107,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         return "short", wrong_gas, wrong_gas
     if job.thinner_m < SHORT_BELOW_M:
         return "short", "the plate is under 1/8 in", ""
-    if (
-        job.joint == "square"
-        and job.thinner_m <= COLD_LAP_M * 1.001
-        and (job.gap_m is None or job.gap_m > 0)
-    ):
+    if job.open_root and job.thinner_m <= COLD_LAP_M * 1.001:
         return "short", "spray falls through an open gap", ""
     refusal = spray_refused(wire, gas, position)
     thick = job.thinner_m > COLD_LAP_M * 1.001

@@ -265,7 +265,7 @@ def _job(loaded: Mapping[str, Any]) -> Job:
 def _edges(loaded: Mapping[str, Any]) -> Edges:
     return Edges(
         leg2_m=loaded.get("leg2"),
-        skew_deg=loaded.get("skew", 90.0) if loaded["joint"] == "tee" else 90.0,
+        skew_deg=loaded.get("skew", 90.0),
         corner=loaded["corner"],
         angle_deg=loaded.get("angle"),
         root_face_m=loaded.get("root_face"),

@@ -157,3 +157,35 @@ def test_positions_go_by_the_weld(joint: str) -> None:
     job = read_query(f"joint={joint}&position=PB").job
     assert job.position_name == ("2F" if joint in ("tee", "lap", "corner") else "2G")
     assert read_query("joint=corner&corner=closed").job.position_name == "2G"
+
+
+@pytest.mark.parametrize(
+    ("text", "said"),
+    [
+        ("joint=v&leg=1/4in&hole=1/2in", "leg, hole"),
+        ("joint=lap&skew=120deg", "skew"),
+        ("joint=plug&gap=1/16in&reinforcement=1/16in", "gap, reinforcement"),
+        ("joint=tee&backing=steel&depth=1/4in&root_face=1/16in", "root face, depth, backing"),
+        ("joint=corner&corner=closed&leg=1/8in&plate=10ga", "leg"),
+    ],
+)
+def test_what_the_joint_does_not_ask_is_left_aside_aloud(text: str, said: str) -> None:
+    notes = [n.text for n in answer("dial-in", text).notes if "left aside" in n.text]
+    assert notes == [f"This joint does not ask for {said}: left aside."]
+
+
+@pytest.mark.parametrize("joint", JOINTS)
+def test_what_the_joint_asks_is_not_left_aside(joint: str) -> None:
+    assert not [n for n in answer("dial-in", f"joint={joint}").notes if "left aside" in n.text]
+
+
+def test_a_root_is_open_where_nothing_lies_under_its_gap() -> None:
+    def open_root(text: str) -> bool:
+        return read_query(text).job.open_root
+
+    assert open_root("joint=square")
+    assert open_root("joint=v&gap=1/8in")
+    assert not open_root("joint=v&gap=0")
+    assert not open_root("joint=square&backing=copper")
+    assert not open_root("joint=tee&gap=1/16in")
+    assert not open_root("joint=plug")

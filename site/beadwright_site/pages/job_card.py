@@ -81,7 +81,8 @@ def _joint_name(found: DialIn) -> str:
     edges, name = found.job.edges, JOINT_NAMES[found.job.joint]
     if found.job.joint == "corner" and edges.corner != "open":
         return "Half-open corner" if edges.corner == "half" else "Closed corner"
-    return f"{name} {edges.skew_deg:g}°" if edges.skew_deg != 90 else name
+    skew = found.job.skew_deg
+    return f"{name} {skew:g}°" if skew != 90 else name
 
 
 def wire_name(found: DialIn) -> str:
