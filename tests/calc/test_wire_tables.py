@@ -16,6 +16,7 @@ from beadwright.technique import tip_to_work, torch
 from beadwright.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
+    TRANSITION_A,
     Transfer,
     gas_refused,
     spray_refused,
@@ -145,6 +146,12 @@ def test_the_top_of_the_thinnest_wire() -> None:
     """A tenth over the technician's 150 A."""
     assert OPEN_TOP_A["solid", "0.023in"] == 165
     assert SHORT_RANGE_A["0.023in"] == (30, 90)
+
+
+@pytest.mark.parametrize("size", TRANSITION_A)
+def test_the_columns_of_the_transition_are_those_printed(size: str) -> None:
+    """98/2 O2: MIG handbook Table 1-2; then 8, 15, 20 % CO2: supplier handbook, from memory."""
+    assert [share for share, _ in TRANSITION_A[size]] == [0.0, 0.08, 0.15, 0.20]
 
 
 def test_pulse_goes_down_to_four_tenths_of_the_transition() -> None:
