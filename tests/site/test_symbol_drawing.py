@@ -10,7 +10,7 @@ from beadwright.dial_in import dial_in
 from beadwright.joints import JOINTS
 from beadwright.schemas import read_query
 from beadwright.weld_symbol import weld_symbol
-from beadwright_site.pages.job_card import job_card
+from beadwright_site.pages.job_card import weld_symbols
 from beadwright_site.symbol_drawing import (
     CHARACTER,
     HEIGHT,
@@ -140,7 +140,9 @@ def test_in_words_it_says_what_is_drawn() -> None:
 
 def test_the_card_shows_the_standard_of_its_units_first() -> None:
     for units, first in (("us", "AWS A2.4"), ("si", "ISO 2553")):
-        card = job_card(dial_in(read_query(f"units={units}").job))
-        assert card.symbols[0].standard == first
-        assert {symbol.standard for symbol in card.symbols} == {"AWS A2.4", "ISO 2553"}
+        found = dial_in(read_query(f"units={units}").job)
+        symbols = weld_symbols(found, both=True)
+        assert symbols[0].standard == first
+        assert {symbol.standard for symbol in symbols} == {"AWS A2.4", "ISO 2553"}
+        assert weld_symbols(found) == symbols[:1]
     assert standard_of("si") == "ISO 2553"

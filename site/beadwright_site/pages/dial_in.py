@@ -26,7 +26,7 @@ from beadwright_site.pages.facts import (
     torch_facts,
 )
 from beadwright_site.pages.gas_facts import gas_lines
-from beadwright_site.pages.job_card import job_card
+from beadwright_site.pages.job_card import job_card, weld_symbols
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import read_typed, system_named, with_units
@@ -129,7 +129,7 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
         "facts": lambda: {"main": main_facts(dialled)},
         "setup": lambda: {
-            "card": card,
+            "symbols": weld_symbols(dialled),
             "gas": dialled.job.gas,
             "gas_lines": gas_lines(dialled.job.gas),
             "torch": torch_facts(dialled),
@@ -138,7 +138,11 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
             "never_size_by_it": NEVER_SIZE_BY_IT,
         },
         "map": lambda: {"map": draw_map(found.window_map, system)},
-        "how": lambda: {"origins": tuple(origins(dialled)), "bands": bands, "card": card},
+        "how": lambda: {
+            "origins": tuple(origins(dialled)),
+            "bands": bands,
+            "symbols": weld_symbols(dialled, both=True),
+        },
     }
     html = {part: _render(part, **views[part]()) for part in parts if part in views}
     feed, volts = bands[0], bands[1]

@@ -38,14 +38,12 @@ class JobCard:
         spoken: The picture in words.
         rows: Name and value of what the job is.
         line: The job in one line.
-        symbols: The weld symbol, to the standard of the job's units first.
     """
 
     drawing: JointDrawing
     spoken: str
     rows: tuple[tuple[str, str], ...]
     line: str
-    symbols: tuple[SymbolDrawing, ...]
 
 
 def length(value_m: float, system: System, measure: str = "leg") -> str:
@@ -116,12 +114,19 @@ def job_card(found: DialIn) -> JobCard:
     spoken = f"{joint}, to scale. Plate {_plates(found)}, {weld.lower()} {size}."
     made_with = f"{wire_name(found)}, {job.gas.name}"
     line = f"{joint}, plate {_plates(found)}, {weld.lower()} {size}, {made_with}"
-    return JobCard(drawing, spoken, rows, line, _symbols(found))
+    return JobCard(drawing, spoken, rows, line)
 
 
-def _symbols(found: DialIn) -> tuple[SymbolDrawing, ...]:
+def weld_symbols(found: DialIn, *, both: bool = False) -> tuple[SymbolDrawing, ...]:
+    """Return the weld symbol to the standard of the job's units, and to the other if both.
+
+    Args:
+        found: The answer.
+        both: True for both standards.
+    """
     system = found.job.units
     symbol = weld_symbol(found.job, found.plan.shape)
     own = standard_of(system)
     other: Standard = "ISO 2553" if own == "AWS A2.4" else "AWS A2.4"
-    return tuple(draw_symbol(symbol, standard, system) for standard in (own, other))
+    wanted = (own, other) if both else (own,)
+    return tuple(draw_symbol(symbol, standard, system) for standard in wanted)
