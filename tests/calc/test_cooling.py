@@ -14,6 +14,7 @@ from beadwright.cooling import (
     CORNER,
     TEE,
     Cooling,
+    ShapeFactors,
     cooling,
     shape_factors,
     thick_time,
@@ -214,6 +215,69 @@ def test_a_start_the_formulas_are_not_for_is_refused(start_c: float) -> None:
     ):
         with pytest.raises(OutOfRangeError, match="must be from −50 °C to below 500 °C"):
             ask()
+
+
+@pytest.mark.parametrize("start_c", [-50, 499])
+def test_a_start_at_the_ends_is_taken(start_c: float) -> None:
+    start = from_celsius(start_c + 1e-6)
+    assert thick_time(1e6, start) > 0
+    assert implied_metal(start).conductivity > 0
+    for ask in (thick_time, transition_thickness):
+        with pytest.raises(OutOfRangeError):
+            ask(1e6, from_celsius(-51))
+    with pytest.raises(OutOfRangeError):
+        implied_metal(from_celsius(-51))
+
+
+ODD = ShapeFactors((0.4, 0.5, 0.6), (0.7, 0.8, 0.9))
+
+
+@pytest.mark.parametrize("thicker", [12e-3, 80e-3])
+def test_the_room_is_least_heat_in_the_thicker_part_to_most_in_the_thinner(thicker: float) -> None:
+    start, thinner = from_celsius(60), thicker * 2 / 3
+    middle = (thicker + thinner) / 2
+    found = cooling((0.9e6, 1.2e6, 1.5e6), (thinner, thicker), start, ODD)
+    assert found.low == max(thick_time(0.9e6, start, 0.7), thin_time(0.9e6, thicker, start, 0.4))
+    assert found.thick_s == thick_time(1.2e6, start, 0.8)
+    assert found.thin_s == pytest.approx(thin_time(1.2e6, middle, start, 0.5))
+    assert found.high == max(thick_time(1.5e6, start, 0.9), thin_time(1.5e6, thinner, start, 0.6))
+    assert found.transition_m == transition_thickness(1.2e6, start, 0.5, 0.8)
+
+
+@pytest.mark.parametrize("depth", [5e-3, 50e-3])
+def test_the_curve_ends_well_past_500_and_its_points_crowd_to_the_source(depth: float) -> None:
+    """Time to 500 °C on the axis: Annex D's own terms, F3·Q·(6700 - 5 T0)/(500 - T0) or thin."""
+    heat, start_c = 1.2, 60
+    found = cooling((1.2e6, 1.2e6, 1.2e6), (depth, depth), from_celsius(start_c), ODD)
+    cool = (
+        0.8 * heat * (6700 - 5 * start_c) / (500 - start_c)
+        if depth > 0.02
+        else 0.5 * (4300 - 4.3 * start_c) * 1e5 * (heat / depth / 1e3 / (500 - start_c)) ** 2
+    )
+    for curve in cooling_curves(heat * 1e6, depth, 5e-3, found, from_celsius(20)):
+        times = [time for time, _ in curve.points]
+        assert times[-1] == pytest.approx(1.8 * cool)
+        assert times[-2] / times[-1] == pytest.approx((47 / 48) ** 2)
+        if curve.rules:
+            at_500 = min(curve.points, key=lambda p: abs(p[0] - cool))
+            assert at_500[1] == pytest.approx(from_celsius(500), abs=25)
+
+
+def test_travel_not_known_is_the_usual_and_none_is_counted_slower_than_1_mm_s() -> None:
+    found = cooled(1.2e6, 4e-3, from_celsius(20))
+
+    def drawn(travel: float | None) -> object:
+        return cooling_curves(1.2e6, 4e-3, travel, found, from_celsius(20))
+
+    assert drawn(None) == drawn(5e-3)
+    assert drawn(1e-6) == drawn(1e-3)
+    assert drawn(5e-3) != drawn(1e-3) != drawn(2e-3)
+
+
+@pytest.mark.parametrize(("warmer", "curves"), [(0.0, 2), (0.9, 2), (1.04, 3), (30, 3)])
+def test_the_cold_curve_is_drawn_where_it_differs(warmer: float, curves: int) -> None:
+    found = cooled(1.2e6, 10e-3, 293.15 + warmer)
+    assert len(cooling_curves(1.2e6, 10e-3, 5e-3, found, 293.15)) == curves
 
 
 def test_every_joint_has_shape_factors() -> None:
