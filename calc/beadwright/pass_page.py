@@ -4,11 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
+from urllib.parse import urlencode
 
 from beadwright.dial_in import DialIn, dial_in
+from beadwright.errors import FieldErrors
 from beadwright.page_query import PageQuery, read_job, read_page
-from beadwright.pass_beads import PassPlan
+from beadwright.pass_beads import Bead, PassPlan
 from beadwright.pass_choices import Choice, choices, nearest
 from beadwright.pass_plan import pass_plan
 from beadwright.pass_query import DEFAULTS, PassSchema, asked_of
@@ -32,6 +35,7 @@ class PassAnswer:
         nearest: Where the plan does not hold, the nearest that does, or None.
         ways_out: What else would open it.
         notes: What to mind, loudest first.
+        at: Number of the bead looked at, from 1 [-].
     """
 
     page: str
@@ -41,6 +45,12 @@ class PassAnswer:
     nearest: Choice | None
     ways_out: tuple[WayOut, ...]
     notes: tuple[Note, ...]
+    at: int
+
+    @property
+    def bead(self) -> Bead:
+        """The bead looked at."""
+        return self.found.beads[self.at - 1]
 
     @property
     def canonical(self) -> str:
@@ -57,6 +67,31 @@ class PassAnswer:
         return choices(self.found)
 
 
+@dataclass(frozen=True, slots=True)
+class _Worked:
+    """What does not change while a welder goes from bead to bead."""
+
+    dialled: DialIn
+    found: PassPlan
+    nearest: Choice | None
+    ways_out: tuple[WayOut, ...]
+    notes: tuple[Note, ...]
+
+
+@lru_cache(maxsize=2)
+def _worked(filled: tuple[tuple[str, str], ...]) -> _Worked:
+    """Work out a plan; the last ones are kept, for they are looked at bead by bead."""
+    query = read_page(urlencode(filled), None, PassSchema, DEFAULTS)
+    job = read_job(query.filled).job
+    dialled = dial_in(job)
+    found = pass_plan(job, asked_of(query.values))
+    holds = found.open and not found.over
+    near = None if holds else nearest(found)
+    out = () if found.open else ways_out(job)
+    kept_notes = [note for note in dialled.notes if note.level in ("stop", "caution")]
+    return _Worked(dialled, found, near, out, (*pass_remarks(found), *kept_notes))
+
+
 def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
     """Return the Passes page's answer to a query string.
 
@@ -68,15 +103,16 @@ def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
         FieldErrors: With each field's messages.
     """
     query = read_page(text, kept, PassSchema, DEFAULTS)
-    job = read_job(query.filled).job
-    dialled = dial_in(job)
-    found = pass_plan(job, asked_of(query.values))
-    holds = found.open and not found.over
-    near = None if holds else nearest(found)
-    out = () if found.open else ways_out(job)
-    kept_notes = [note for note in dialled.notes if note.level in ("stop", "caution")]
-    notes = [*pass_remarks(found), *kept_notes, *query.notes()]
+    worked = _worked(tuple((key, text) for key, text in query.filled.items() if key != "at"))
+    beads = len(worked.found.beads)
+    at = query.values.get("at") or beads
+    if at > beads:
+        last = f"1 to {beads}" if beads > 1 else "1"
+        there = f"{beads} beads" if beads > 1 else "1 bead"
+        raise FieldErrors({"at": [f"There is no bead {at}: this plan has {there}. Use {last}, "
+                                  "or leave it blank for the last."]})  # fmt: skip
+    notes = [*worked.notes, *query.notes()]
     return PassAnswer(
-        "passes", query, dialled, found, near, out,
-        tuple(sorted(notes, key=lambda note: _ORDER[note.level])),
+        "passes", query, worked.dialled, worked.found, worked.nearest, worked.ways_out,
+        tuple(sorted(notes, key=lambda note: _ORDER[note.level])), at,
     )  # fmt: skip

@@ -143,8 +143,8 @@ def _beads(
     layers: Sequence[Sequence[Layer]],
 ) -> Iterator[Bead]:
     places: list[_Place] = []
-    start, alternate = _order(job)
     for number, (side, stack) in enumerate(zip(sides, layers, strict=True), start=1):
+        start, alternate = _order(job, number)
         slots = slots_of(side, stack, start=start, alternate=alternate, around=plan.shape.round)
         places += [(number, side, s, _role(plan.shape, number, s, len(stack))) for s in slots]
     laid: dict[int, Laid | Fight] = {}
@@ -161,15 +161,15 @@ def _beads(
         yield Bead(at + 1, number, role, slot, torch, work, leg, held, fight)
 
 
-def _order(job: Job) -> tuple[int, bool]:
+def _order(job: Job, side: int) -> tuple[int, bool]:
     """Which toe a layer begins at, and whether the next begins at the other.
 
     Where the weld hangs on a lower plate it is built up from there, so that each bead leaves the
-    next a shelf; overhead the upright's toe is the lower one. Flat and vertical, layers go
-    to and fro.
+    next a shelf; seen from the second side, the toes have changed places. Overhead the upright's
+    toe is the lower one. Flat and vertical, layers go to and fro.
     """
     if job.position.lie == "horizontal":
-        return 1, False
+        return (1 if side == 1 else -1), False
     if job.position.lie == "overhead" and job.is_fillet:
         return -1, False
     return 1, not job.is_fillet

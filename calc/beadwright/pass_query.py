@@ -27,6 +27,7 @@ PASS_WORDS: Mapping[str, str] = MappingProxyType(
         "root_volts": "volts of the root set by hand",
         "cap_wfs": "wire feed of the cap set by hand",
         "cap_volts": "volts of the cap set by hand",
+        "at": "bead shown, from 1; blank: the last",
     }
 )
 """What each key past the job's means."""
@@ -52,6 +53,7 @@ def _fields() -> dict[str, fields.Field[Any]]:
         "root_volts": Measured("volts", *_VOLTS),
         "cap_wfs": Measured("wire_feed", *_FEED),
         "cap_volts": Measured("volts", *_VOLTS),
+        "at": WholeNumber(1, MOST_BEADS),
     }
 
 

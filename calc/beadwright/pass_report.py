@@ -33,6 +33,7 @@ def pass_report(answer: PassAnswer) -> dict[str, Any]:
         "wire": shown(found.wire_kg if found.open else None, "mass", system),
         "metal": shown(found.metal_kg_m, "mass_per_length", system),
         "hottest": shown(heat, "heat_input", system),
+        "at": answer.at,
         "beads": [_bead(bead, system) for bead in found.beads],
         "nearest": None if answer.nearest is None else _choice(answer.nearest, system),
         "choices": [_choice(choice, system) for choice in answer.choices()],

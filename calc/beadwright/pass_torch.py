@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import atan2, cos, degrees, radians, sin
 
 from beadwright.job import Job
+from beadwright.joints import TEE_GROOVES
 from beadwright.pass_frame import Frame
 from beadwright.pass_layout import Slot
 
@@ -18,7 +19,8 @@ def torch_of(job: Job, frame: Frame, slot: Slot) -> tuple[float, float]:
 
     It stands square to the face over the middle of a layer and leans at the edges, so that the
     wire points into the corner the bead is laid in. The work angle is taken from the plate lying
-    down for fillets, from the plate's surface for grooves.
+    down for fillets and tees, whichever side the torch is on, and from the plate's surface for
+    butts and holes.
 
     Args:
         job: The job [-].
@@ -31,4 +33,6 @@ def torch_of(job: Job, frame: Frame, slot: Slot) -> tuple[float, float]:
     x = frame.out[0] * cos(tilt) + frame.along[0] * sin(tilt)
     y = frame.out[1] * cos(tilt) + frame.along[1] * sin(tilt)
     torch = degrees(atan2(y, x))
-    return torch, torch if job.is_fillet else 90.0 - abs(degrees(tilt))
+    if job.is_fillet or job.joint in TEE_GROOVES:
+        return torch, 180.0 - torch if torch > 90.0 else torch
+    return torch, 90.0 - abs(degrees(tilt))

@@ -154,6 +154,51 @@ def test_feed_and_travel_by_hand_set_the_bead() -> None:
     assert min(travels) >= 12 * 0.0254 / 60 * (1 - 1e-6)
 
 
+@pytest.mark.parametrize("joint", ["double-v", "double-bevel"])
+def test_both_sides_of_a_horizontal_butt_are_built_up_from_the_lower_plate(joint: str) -> None:
+    """The lower plate stands at the right of the section, whichever side is welded."""
+    found = planned(f"plate=1-1/2in&joint={joint}&position=2G")
+    for side in (1, 2):
+        for layer in {bead.slot.layer for bead in found.beads if bead.side == side}:
+            laid = [b for b in found.beads if (b.side, b.slot.layer) == (side, layer)]
+            middles = [sum(x for x, _ in b.slot.outlines[0]) / len(b.slot.outlines[0])
+                       for b in laid]  # fmt: skip
+            assert middles == sorted(middles, reverse=True)
+
+
+def test_a_tee_s_second_side_starts_on_the_plate_lying_down() -> None:
+    found = planned("plate=1in&joint=tee-double-bevel&position=2F")
+    top = max(bead.slot.layer for bead in found.beads if bead.side == 2)
+    first, *_, last = (b for b in found.beads if b.side == 2 and b.slot.layer == top)
+    assert first.slot.aim[1] < last.slot.aim[1]
+    for bead in found.beads:  # both measured from the plate lying down
+        assert 0 < bead.work_deg < 90
+        assert bead.work_deg == pytest.approx(min(bead.torch_deg, 180 - bead.torch_deg))
+
+
+def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
+    whole = pass_answer("plate=3/4in&leg=5/8in")
+    assert whole.bead is whole.found.beads[-1]
+    second = pass_answer("plate=3/4in&leg=5/8in&at=2")
+    assert second.bead.number == 2
+    assert second.found == whole.found
+
+
+@pytest.mark.parametrize(
+    ("query", "said"),
+    [
+        ("plate=3/4in&leg=5/8in&at=99", "There is no bead 99: this plan has"),
+        ("leg=5/16in&at=2", "this plan has 1 bead. Use 1, or leave it blank"),
+        ("leg=5/16in&at=0", "0 is outside 1 to 400"),
+        ("leg=5/16in&at=two", "“two” is not a count"),
+    ],
+)
+def test_a_bead_that_is_not_there_is_refused(query: str, said: str) -> None:
+    with pytest.raises(FieldErrors) as refused:
+        pass_answer(query)
+    assert said in refused.value.messages["at"][0]
+
+
 def test_root_and_cap_may_run_on_their_own() -> None:
     found = planned(
         "plate=1in&joint=v&position=1G&root_transfer=short&root_wfs=180in/min&cap_wfs=350in/min"
