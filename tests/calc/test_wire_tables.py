@@ -148,6 +148,32 @@ def test_the_top_of_the_thinnest_wire() -> None:
     assert SHORT_RANGE_A["0.023in"] == (30, 90)
 
 
+@pytest.mark.parametrize(
+    ("size", "low", "high"),
+    [
+        # Low ends: power-source manual's rule; tops: the same, 190 and 225 A the equipment sheet's.
+        ("0.023in", 30, 90), ("0.030in", 40, 145), ("0.035in", 50, 190), ("0.045in", 75, 225),
+        # Between the metal-cored sheet's short-arc rows and common practice.
+        ("0.052in", 95, 240), ("1/16in", 140, 260),
+    ],
+)  # fmt: skip
+def test_short_circuit_by_size(size: str, low: float, high: float) -> None:
+    assert SHORT_RANGE_A[size] == (low, high)
+
+
+@pytest.mark.parametrize(
+    ("kind", "tops"),
+    [
+        ("solid", (165, 265, 290, 380, 430, 450)),
+        ("metal-cored", (260, 340, 400, 460)),
+        ("flux-cored", (250, 330, 350, 410)),
+    ],
+)
+def test_usual_tops(kind: Kind, tops: tuple[float, ...]) -> None:
+    """As told beside the table: equipment sheet, handbooks, sheets, common practice."""
+    assert tuple(top for (of, _), top in OPEN_TOP_A.items() if of == kind) == tops
+
+
 @pytest.mark.parametrize("size", TRANSITION_A)
 def test_the_columns_of_the_transition_are_those_printed(size: str) -> None:
     """98/2 O2: MIG handbook Table 1-2; then 8, 15, 20 % CO2: supplier handbook, from memory."""
