@@ -267,7 +267,7 @@ def _dimensions(
     if groove.depth2_m == 0 and not groove.complete:
         edge = half + groove.depth_m * groove.slopes[1]
         found.append(Dimension("depth", (edge, -groove.depth_m), (edge, 0.0), groove.depth_m))
-    if top.crown_m > 0 and groove.kind == "square":
+    if top.crown_m > 0 and groove.kind == "square" and groove.complete:
         right = top.face[0]
         found.append(Dimension("reinforcement", right, (right[0], top.crown_m), top.crown_m))
     return tuple(found)

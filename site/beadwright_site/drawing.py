@@ -20,9 +20,12 @@ SIDE_LINE, CHARACTER = 16.0, 7.0
 """Margins without and with a dimension on that side; beside the part its text takes its length
 [px]."""
 
-LEAST_LEG, LEAST_FACE = 13.0, 30.0
+LEAST_LEG, LEAST_FACE = 13.0, 24.0
 """A fillet's leg and a groove's face are drawn no smaller [px]: on thick plate the drawing becomes
 a detail, the plate runs off the paper, and what runs off is not dimensioned."""
+
+ASCENT = 10.0
+"""Height of a text over its baseline [px]."""
 
 OFFSET, OVERSHOOT, TICK, TEXT_GAP = 10.0, 3.0, 3.0, 5.0
 """Dimension line off the part, extension line past it, half a tick, text off the line [px]."""
@@ -127,7 +130,7 @@ def _fit(shape: JointShape, box: _Box, texts: Mapping[str, int]) -> tuple[_Paper
     arcs = tuple((_arc_top(angle),) for angle in shape.angles)
     weld = _box((*(r.outline for r in shape.regions), *arcs))
     fillet = shape.kind in FILLETS and shape.leg_m > 0
-    least = LEAST_LEG / shape.leg_m if fillet else LEAST_FACE / shape.face_m
+    least = LEAST_LEG / shape.leg_m if fillet else LEAST_FACE / shape.regions[0].face_m
     least = min(least, room[1] / (weld.top - weld.bottom))
     middle = box
     if scale < least:  # a detail, with the weld in the middle
@@ -228,7 +231,8 @@ def _readable(mark: Mark) -> bool:
     """True if its text stands on the paper."""
     wide = CHARACTER * len(mark.text) - 1
     share = {"start": 0.0, "middle": 0.5, "end": 1.0}[mark.anchor]
-    return mark.x - share * wide >= -1 and mark.x + (1 - share) * wide <= WIDTH + 1
+    beside = mark.x - share * wide >= -1 and mark.x + (1 - share) * wide <= WIDTH + 1
+    return beside and ASCENT <= mark.y <= HEIGHT
 
 
 def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDrawing:

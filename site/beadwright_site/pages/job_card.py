@@ -111,9 +111,10 @@ def job_card(found: DialIn) -> JobCard:
         ("Wire", wire_name(found)),
         ("Gas", f"{job.gas.name} · {job.gas.iso_group}"),
     )
-    spoken = f"{joint}, to scale. Plate {_plates(found)}, {weld.lower()} {size}."
+    said = size if weld == "Size" else f"{weld.lower()} {size}"
+    spoken = f"{joint}, to scale. Plate {_plates(found)}, {said}."
     made_with = f"{wire_name(found)}, {job.gas.name}"
-    line = f"{joint}, plate {_plates(found)}, {weld.lower()} {size}, {made_with}"
+    line = f"{joint}, plate {_plates(found)}, {said}, {made_with}"
     return JobCard(drawing, spoken, rows, line)
 
 

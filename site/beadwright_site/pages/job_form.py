@@ -199,10 +199,13 @@ def _named_for(position: str, fillet: bool) -> str:
         return position
 
 
+_KINDS: Mapping[str, JointKind] = {kind: kind for kind in JOINTS}
+
+
 def _joint_of(typed: Mapping[str, str]) -> tuple[JointKind, bool, frozenset[str]]:
     """The joint typed (a tee if none is known), whether its positions are a fillet's, its keys."""
     wanted = typed.get("joint", "").strip().lower()
-    joint = next((kind for kind in JOINTS if kind == wanted), JOINTS[0])
+    joint = _KINDS.get(wanted, JOINTS[0])
     corner = typed.get("corner", "").strip().lower()
     closed = joint == "corner" and corner == "closed"
     return joint, joint in FILLETS and not closed, entries_of(joint, corner)
