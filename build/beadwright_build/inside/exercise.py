@@ -36,6 +36,9 @@ GOOD = (
     "plate=25mm&plate2=12mm&units=si&joint=tee&position=PB&wire=E70C-6M&travel_by=robot",
     "position=4F&wire=E71T-1M&dia=1/16in&gas=75/25",
     "plate=1/2in&joint=v&position=1G&transfer=spray&gas=CO2",
+    "units=si&joint=tee-double-bevel&plate=12mm&plate2=25mm&depth=6mm&depth2=8mm",
+    "joint=slot&plate2=1in&pitch=8in",
+    "skew=120deg&leg=1/4in&leg2=3/8in",
     "wfs=300in/min&volts=24&travel=12in/min&machine_amps=150",
 )
 """Jobs as they are typed, and two that cannot be done, to which the answer is why."""
