@@ -104,12 +104,12 @@ def _laid(dialled: DialIn, values: Mapping[str, Any], heat: float | None) -> Lai
         leg_m=plan.shape.leg_m if job.is_fillet else 0.0,
         section_m2=plan.shape.section_m2,
         plate_m=job.plate_m if job.is_fillet else job.thinner_m,
-        gap_m=0.0 if job.is_fillet else (job.gap_m or 0.0),
+        gap_m=next((d.value_m for d in plan.shape.dimensions if d.name == "gap"), 0.0),
         passes=plan.passes,
         heat_j_m=heat,
         current_a=None if outcome is None else outcome.current.value,
         sides=2 if values.get("part_sides") == "2" else 1,
-        share=values.get("part_share", 1.0),
+        share=values["part_share"],
         length_m=job.weld_length_m,
     )
 

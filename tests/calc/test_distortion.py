@@ -139,6 +139,17 @@ def test_what_is_welded_in_part_counts_in_part() -> None:
     assert mm(short, "along")[1] == pytest.approx(2.318841 / 3, rel=1e-6)
 
 
+def test_the_same_on_both_sides_bows_twice_as_far() -> None:
+    found = distortion_of("yours", "", replace(LAID, sides=2), PART)
+    assert mm(found, "camber") == pytest.approx((34.782609, 57.6, 86.4), rel=1e-6)
+    assert found.sweep.value == 0.0
+
+
+def test_a_leg_hardly_over_the_least_may_be_less() -> None:
+    assert "smaller" in {key for key, _, _ in other_ways(LAID, 7.7 * MM)}
+    assert "smaller" not in {key for key, _, _ in other_ways(LAID, 7.95 * MM)}
+
+
 def test_the_other_ways() -> None:
     laid = replace(LAID, passes=3, section_m2=32 * MM**2)
     ways = {key: way for key, _, way in other_ways(laid, 5 * MM)}
@@ -232,6 +243,23 @@ def test_demo_bracket_answers() -> None:
     assert found.part.length_m == pytest.approx(6 * IN)
 
 
+def test_a_square_butt_shrinks_by_its_metal_and_its_gap() -> None:
+    found = of_query("joint=square&plate=1/8in&gap=1/16in&weld_length=6in", part_sides="2")
+    [yours] = found.ways
+    # 0.2·Aw/t + 0.05·d, the metal of both sides.
+    expected = 0.2 * 2 * yours.laid.section_m2 / (IN / 8) + 0.05 * IN / 16
+    assert yours.across.value == pytest.approx(expected, rel=1e-9)
+    assert "spraragen-ettinger" in yours.across.sources
+    # A blank gap is the joint's usual, half the plate up to 1/8 in: the same 1/16 in.
+    usual = of_query("joint=square&plate=1/8in&weld_length=6in")
+    assert usual.ways[0].laid.gap_m == pytest.approx(IN / 16, rel=1e-9)
+    assert any("Preset it" in note.text for note in found.notes)
+
+
+def test_both_sides_do_not_bow_it_sideways() -> None:
+    assert of_query(JOB, part_sides="2").ways[0].sweep.value == 0.0
+
+
 def test_a_part_of_your_own() -> None:
     found = of_query(JOB, part_length="10ft", part_area="5in2", part_inertia="20in4",
                      part_offset="3in")  # fmt: skip
@@ -270,7 +298,7 @@ def test_the_angle_of_a_butt_is_not_made_up() -> None:
 @pytest.mark.parametrize(
     ("typed", "fields", "said"),
     [
-        ({"part_length": "5in"}, {"part_length", "weld_length"}, "longer than the part"),
+        ({"part_length": "5.9in"}, {"part_length", "weld_length"}, "longer than the part"),
         ({"part_area": "2in2"}, {"part_inertia", "part_offset"}, "all three"),
     ],
 )
@@ -309,6 +337,8 @@ def test_keys_have_words_and_fields() -> None:
         lambda: camber.bow_of_short_weld(1.01, 1.0),
         lambda: angular.edge_lift(0.0, 0.01, 0.1),
         lambda: angular.tilt(-1e-9, 0.1),
+        lambda: angular.tilt(float("inf"), 0.1),
+        lambda: shrinkage.across_butt_by_section(1e-5, 0.01, float("inf")),
         lambda: angular.passes_factor(0),
         lambda: welded_part.butt_part(0.01, 0.1, 0.0),
         lambda: welded_part.tee_part(0.01, 0.01, 0.1, 0.1, 0.0, 1.0),
