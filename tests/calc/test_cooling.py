@@ -270,7 +270,7 @@ def test_travel_not_known_is_the_usual_and_none_is_counted_slower_than_1_mm_s() 
         return cooling_curves(1.2e6, 4e-3, travel, found, from_celsius(20))
 
     assert drawn(None) == drawn(5e-3)
-    assert drawn(1e-6) == drawn(1e-3)
+    assert drawn(1e-6) == drawn(1e-3) != drawn(1.04e-3)
     assert drawn(5e-3) != drawn(1e-3) != drawn(2e-3)
 
 
