@@ -29,8 +29,11 @@ AIMS: Mapping[Aim, str] = MappingProxyType(
 )
 """Each aim and its name."""
 
-_COLUMNS, _ROUNDS = 6, 9
-"""Even steps tried first, then rounds of golden section: to half a percent of the window."""
+_COLUMNS, _ROUNDS = 6, 7
+"""Even steps tried first, then rounds of golden section: to about a hundredth of the window."""
+_SHARES = (0.5, 0.35, 0.2)
+_FINE_SHARES = (0.5, 0.45, 0.4, 0.35, 0.3, 0.25, 0.2, 0.55, 0.6, 0.7)
+"""Shares of the volts' room tried for the easiest run, while the feed is sought and after."""
 _TIE = 0.01
 _START_V = 25.0
 """Where the search for a volts edge starts; it settles from anywhere [V]."""
@@ -65,9 +68,9 @@ def aimed_feed(plan: Plan, aim: Aim) -> float:
 def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
     """Return where the arc stands at a feed, its volts as an aim asks.
 
-    Least heat takes the lowest volts that hold, the easiest run the middle of their room; the
-    others follow the mode's own line. Volts set by hand stand, and pulse leaves volts to the
-    machine.
+    Least heat takes the lowest volts that hold, the easiest run those farthest from every edge,
+    as a rule the middle of their room; the others follow the mode's own line. Volts set by
+    hand stand, and pulse leaves volts to the machine.
 
     Args:
         plan: The plan [-].
@@ -78,8 +81,13 @@ def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
     volts = run.job.by_hand.volts
     if volts is None and run.transfer != "pulse" and aim in ("least-heat", "easiest"):
         room = volts_room(run, run.point(feed_m_s, _START_V))
+        if room.open and aim == "least-heat":
+            return run.point(feed_m_s, room.low)
         if room.open:
-            return run.point(feed_m_s, room.low if aim == "least-heat" else room.place(0.5))
+            return max(
+                (run.point(feed_m_s, room.place(share)) for share in _FINE_SHARES),
+                key=lambda point: ease(plan, point, room),
+            )
     return run.point(feed_m_s, volts)
 
 
@@ -89,9 +97,9 @@ def _ease_at(plan: Plan, feed: float) -> float:
         return ease(plan, run.point(feed), None)
     start = run.point(feed, run.job.by_hand.volts or _START_V)
     room = volts_room(run, start)
-    if run.job.by_hand.volts is None and room.open:
-        start = run.point(feed, room.place(0.5))
-    return ease(plan, start, room)
+    if run.job.by_hand.volts is not None or not room.open:
+        return ease(plan, start, room)
+    return max(ease(plan, run.point(feed, room.place(share)), room) for share in _SHARES)
 
 
 def ease(plan: Plan, point: Operating, volts: Window | None) -> float:

@@ -15,13 +15,16 @@ from beadwright.limits import Limit, Window, bind
 from beadwright.operating import feed_at_current, volts_window
 from beadwright.positions import TRAVEL_RANGE_M_S
 from beadwright.run import Run, crossing
-from beadwright.transfer import NAMES
-from beadwright.volts_limits import edge_point
+from beadwright.transfer import NAMES, spray_refused, transition_current
+from beadwright.volts_limits import volts_room
 
 FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
 """What a usual feeder holds steadily [m/s]. Common practice."""
 
 _HAIR_ROOM = 1 - 1e-6
+_LOOKED_AT = (0.0, 1.0, 0.5, 0.25, 0.1, 0.05, 0.15, 0.2, 0.3, 0.4, 0.6, 0.7, 0.8, 0.9)
+"""Shares of the window where a feed that keeps the heat is looked for, ends first."""
+_ANY_HEAT = bind([Limit("heat", "any heat", low=0.0)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,6 +164,10 @@ def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
 
     if not currents.open or currents.high == inf:
         return
+    if run.transfer == "short" and not spray_refused(job.wire, job.gas):
+        least = transition_current(job.wire, job.gas)
+        if volts >= volts_window(least, job.wire, job.gas, "spray")[0]:
+            yield _beside_spray(run, volts, least)
     at_low, at_high = edge(0)
     if at_low > volts:  # stubs at every current in the room
         yield Limit("arc-short", f"{volts:g} V stubs", high=0.0)
@@ -175,6 +182,25 @@ def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
         yield Limit("arc-long", text, low=feed(current(2)))
 
 
+def _beside_spray(run: Run, volts: float, least: float) -> Limit:
+    """Short circuit lies under the current from which these volts spray, and over it again."""
+    job, hand = run.job, run.job.by_hand.wire_feed_m_s
+
+    def feed(amps: float) -> float:
+        return feed_at_current(job.wire, job.gas, run.transfer, amps, run.tip_to_work_m, volts)
+
+    def foot(amps: float) -> float:
+        return volts_window(amps, job.wire, job.gas, "spray")[0]
+
+    text = f"over {least:.0f} A this wire sprays on {volts:g} V"
+    top = run.currents.high
+    if hand is not None and least < top and foot(top) > volts:
+        over = feed(crossing(foot, least, top, volts))
+        if hand >= over:
+            return Limit("spray-begins", text, low=over)
+    return Limit("spray-begins", text, high=feed(least * (1 - 1e-9)))
+
+
 def _of_heat(
     run: Run, window: Window, volts: float | None, *, any_volts: bool
 ) -> tuple[list[Limit], Limit | None]:
@@ -187,10 +213,13 @@ def _of_heat(
     if heats.low <= 0 and heats.high == inf:
         return [], None
 
+    cold = replace(run, heats=_ANY_HEAT)
+
     def heat(feed: float, over: bool) -> float:
         point = run.point(feed, volts)
         if any_volts and volts is None and run.transfer != "pulse":
-            point = edge_point(run, point, run.transfer, 0 if over else 2)
+            room = volts_room(cold, point)
+            point = run.point(feed, room.low if over else room.high)
         return run.heat(point)
 
     found: list[Limit] = []
@@ -201,18 +230,22 @@ def _of_heat(
     ):
         if level in (0.0, inf):
             continue
-        first, last = heat(window.low, over), heat(window.high, over)
-        bad_first, bad_last = ((first > level, last > level) if over
-                               else (first < level, last < level))  # fmt: skip
-        if bad_first and bad_last:
+        line = partial(heat, over=over)
+
+        def out(feed: float, level: float = level, over: bool = over) -> bool:
+            return heat(feed, over) > level if over else heat(feed, over) < level
+
+        held = next((place for place in map(window.place, _LOOKED_AT) if not out(place)), None)
+        if held is None:
             return [], limit
-        if not (bad_first or bad_last):
-            continue
-        at = crossing(partial(heat, over=over), window.low, window.high, level)
-        side = "less" if bad_first else "more"
-        text = f"{side} feed puts in {limit.text}"
-        found.append(replace(limit, text=text, low=at if bad_first else -inf,
-                             high=inf if bad_first else at))  # fmt: skip
+        if held > window.low and out(window.low):
+            text = f"less feed puts in {limit.text}"
+            at = crossing(line, window.low, held, level)
+            found.append(Limit(limit.key, text, low=at, source=limit.source))
+        if held < window.high and out(window.high):
+            text = f"more feed puts in {limit.text}"
+            at = crossing(line, held, window.high, level)
+            found.append(Limit(limit.key, text, high=at, source=limit.source))
     if bind([Limit("", "", window.low, window.high), *found]).open:
         return found, None
     return [], heats.high_limit

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 from types import MappingProxyType
 
@@ -13,7 +13,7 @@ from beadwright.deposition import deposition_efficiency, feed_for_travel
 from beadwright.feed_limits import FeedRoom, feed_room
 from beadwright.heat import THIN_M, burn_through_current
 from beadwright.heat_limits import heat_limits
-from beadwright.job import Job
+from beadwright.job import ByHand, Job
 from beadwright.job_joint import joint_shape
 from beadwright.joints import JointShape
 from beadwright.limits import Limit, Window, bind
@@ -124,18 +124,26 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
 def make_plan(job: Job) -> Plan:
     """Return the plan with the fewest passes that leaves room, or one that is shut.
 
-    Where the choice of transfer is ours and spray leaves no room, short circuit is tried.
+    Where the choice of transfer is ours and spray leaves no room, short circuit is tried. What is
+    set by hand changes the mode only if it leaves the planned one no room at all.
 
     Args:
         job: The job [-].
     """
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
-    shorts = job.wire.kind != "flux-cored"
-    if shorts and job.transfer == "auto" and transfer == "spray" and not plan.open:
-        cooler = _plan_for(job, "short", "spray leaves no room on this joint", "")
-        if cooler.open:
-            return cooler
+    if transfer != "spray" or job.transfer != "auto" or job.wire.kind == "flux-cored":
+        return plan
+    cooler = "spray leaves no room on this joint"
+    free = replace(job, by_hand=ByHand())
+    sprays = plan.open if job == free else _plan_for(free, transfer, reason, refused).open
+    if sprays and plan.open:
+        return plan
+    short = _plan_for(job, "short", cooler, "")
+    if sprays:
+        return short if short.open else plan
+    if short.open or _plan_for(free, "short", cooler, "").open:
+        return short
     return plan
 
 

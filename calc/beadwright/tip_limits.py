@@ -8,10 +8,13 @@ from math import inf
 from beadwright.arc import arc_length_m
 from beadwright.burnoff import current_from_feed, extension_from_feed
 from beadwright.limits import Limit, Window, bind
-from beadwright.operating import Operating, extension, volts_window
+from beadwright.operating import Operating, extension
 from beadwright.run import Run, crossing
 from beadwright.technique import tip_to_work
-from beadwright.transfer import NAMES
+from beadwright.transfer import NAMES, transition_current
+from beadwright.volts_limits import mode_volts
+
+_HAIR = 1e-6
 
 
 def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
@@ -61,14 +64,18 @@ def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Lim
         """Volts that an end of the mode's room asks over those that stand."""
         reach = extension(tip, volts)
         current = current_from_feed(job.wire, point.feed_m_s, reach)
-        return volts_window(current, job.wire, job.gas, run.transfer)[end] - volts
+        return mode_volts(run, current)[end] - volts
 
-    if not over(run.tip_to_work_m, 0) <= 0 <= over(run.tip_to_work_m, 2):
+    if not over(run.tip_to_work_m, 0) <= 0 <= over(run.tip_to_work_m, 1):
         return
     if over(low, 0) > 0:
         closest = crossing(lambda tip: over(tip, 0), low, run.tip_to_work_m, 0.0)
         yield Limit("arc-short", f"closer in, {mode} stubs on these volts", low=closest)
-    if over(high, 2) < 0:
-        farthest = crossing(lambda tip: over(tip, 2), run.tip_to_work_m, high, 0.0)
-        text = f"farther out, the {mode} arc is too long on these volts"
-        yield Limit("arc-long", text, high=farthest)
+    # Where the current falls out of spray's reach the room for short circuit opens at a step.
+    least = transition_current(job.wire, job.gas) if run.transfer == "short" else 0.0
+    reach = extension_from_feed(job.wire, point.feed_m_s, least) if least > 0 else inf
+    for far in (high, reach * (1 - _HAIR) + arc_length_m(volts)):
+        if run.tip_to_work_m < far <= high and over(far, 1) < 0:
+            farthest = crossing(lambda tip: over(tip, 1), run.tip_to_work_m, far, 0.0)
+            text = f"farther out, {mode} gives way on these volts"
+            yield Limit("arc-long", text, high=farthest)

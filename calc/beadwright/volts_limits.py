@@ -67,6 +67,23 @@ def volts_room(run: Run, point: Operating) -> Window:
     return bind(limits)
 
 
+def mode_volts(run: Run, current_a: float) -> tuple[float, float]:
+    """Return the lowest and highest volts at which a mode is itself and not its neighbour [V].
+
+    Args:
+        run: The run; not pulsed [-].
+        current_a: Mean current [A].
+    """
+    wire, gas = run.job.wire, run.job.gas
+    low, _, high = volts_window(current_a, wire, gas, run.transfer)
+    if run.transfer == "globular":
+        return max(low, volts_window(current_a, wire, gas, "short")[2]), high
+    sprays = run.transfer == "short" and not spray_refused(wire, gas)
+    if sprays and current_a >= transition_current(wire, gas):
+        return low, min(high, volts_window(current_a, wire, gas, "spray")[0])
+    return low, high
+
+
 def _of_mode(run: Run, point: Operating) -> Iterator[Limit]:
     """Where the neighbouring mode begins inside the volts a mode is given."""
     wire, gas = run.job.wire, run.job.gas

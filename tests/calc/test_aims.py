@@ -1,0 +1,136 @@
+"""Aims: no spot of a fine grid over the window does better than the one chosen."""
+
+import pytest
+from hypothesis import HealthCheck, assume, given, settings
+from hypothesis import strategies as st
+
+from beadwright.aim_results import aim_results
+from beadwright.aims import AIMS, aimed_feed, aimed_point, balanced_feed, ease
+from beadwright.limits import Window
+from beadwright.operating import Operating
+from beadwright.plan import Plan, make_plan
+from beadwright.schemas import read_query
+from beadwright.volts_limits import volts_room
+from tests.calc.jobs import Typed, dialled, jobs, query
+
+EXAMPLE = {"plate": "3/8in", "leg": "5/16in"}
+COLUMNS, ROWS = 24, 9
+NEAR = 0.04
+"""Share of a window's width the easiest run may stand nearer to an edge than the best spot."""
+
+
+def planned(typed: Typed) -> Plan:
+    return make_plan(read_query(query(typed)).job)
+
+
+def grid(plan: Plan) -> list[tuple[Operating, Window | None]]:
+    """Spots over the window of feed and volts, each with the room for its volts."""
+    run, spots = plan.run, list[tuple[Operating, Window | None]]()
+    for column in range(COLUMNS + 1):
+        feed = plan.feeds.place(column / COLUMNS)
+        line = run.point(feed)
+        if run.transfer == "pulse":
+            spots.append((line, None))
+            continue
+        room = volts_room(run, line)
+        for row in range(ROWS + 1) if room.open else ():
+            spots.append((run.point(feed, room.place(row / ROWS)), room))
+    return spots
+
+
+many = settings(max_examples=30, suppress_health_check=[HealthCheck.filter_too_much])
+
+
+@many
+@given(jobs())
+def test_no_spot_lays_more_than_least_time(typed: Typed) -> None:
+    plan = planned(typed)
+    assume(plan.open)
+    feed = aimed_feed(plan, "least-time")
+    assert max(point.feed_m_s for point, _ in grid(plan)) <= feed * 1.0001
+
+
+@many
+@given(jobs())
+def test_no_spot_is_cooler_than_least_heat_by_a_hundredth(typed: Typed) -> None:
+    plan = planned(typed)
+    assume(plan.open)
+    chosen = aimed_point(plan, aimed_feed(plan, "least-heat"), "least-heat")
+    coolest = min(plan.run.heat(point) for point, _ in grid(plan))
+    assert plan.run.heat(chosen) <= 1.01 * coolest
+
+
+@many
+@given(jobs())
+def test_no_spot_is_farther_from_every_edge_than_the_easiest(typed: Typed) -> None:
+    plan = planned(typed)
+    assume(plan.open)
+    feed = aimed_feed(plan, "easiest")
+    chosen = aimed_point(plan, feed, "easiest")
+    room = None if plan.transfer == "pulse" else volts_room(plan.run, chosen)
+    farthest = max(ease(plan, point, there) for point, there in grid(plan))
+    assert ease(plan, chosen, room) >= farthest - NEAR
+
+
+@many
+@given(jobs(), st.sampled_from(list(AIMS)))
+def test_every_aim_stands_inside_every_window(typed: Typed, aim: str) -> None:
+    answer = dialled(typed | {"aim": aim})
+    assume(answer.open)
+    for quantity in answer.settings.all():
+        assert quantity.value is None or quantity.inside, quantity
+
+
+@many
+@given(jobs())
+def test_what_the_buttons_promise_is_what_the_aims_give(typed: Typed) -> None:
+    plan = planned(typed)
+    assume(plan.open)
+    for result in aim_results(plan):
+        answer = dialled(typed | {"aim": result.aim})
+        assert answer.settings.wire_feed.value == result.feed_m_s
+        assert answer.settings.volts.value == result.volts
+        outcome = answer.outcome
+        assert outcome is not None
+        assert outcome.heat.value == pytest.approx(result.heat_j_m, rel=1e-12)
+        whole = outcome.arc_time.value
+        assert whole == pytest.approx(result.weld_s * answer.job.welds, rel=1e-12)
+
+
+def test_least_time_is_quicker_and_least_heat_cooler_than_the_start() -> None:
+    results = {result.aim: result for result in aim_results(planned(EXAMPLE))}
+    assert results["least-time"].weld_s < results["balanced"].weld_s
+    assert results["least-heat"].heat_j_m < results["balanced"].heat_j_m
+
+
+def test_a_shut_plan_has_no_aims() -> None:
+    assert aim_results(planned(EXAMPLE | {"position": "3F-up", "transfer": "spray"})) == ()
+
+
+def test_aims_leave_what_is_set_by_hand() -> None:
+    for aim in AIMS:
+        answer = dialled(EXAMPLE | {"aim": aim, "wfs": "350in/min", "volts": "28V"})
+        assert answer.settings.wire_feed.value == pytest.approx(350 * 0.0254 / 60)
+        assert answer.settings.volts.value == 28.0
+
+
+def test_balanced_stands_from_a_fifth_to_three_fifths_up() -> None:
+    plan = planned(EXAMPLE)
+    assert plan.feeds.place(0.2) <= balanced_feed(plan) <= plan.feeds.place(0.6)
+
+
+def test_a_written_procedure_binds_the_heat() -> None:
+    free = dialled(EXAMPLE)
+    assert free.outcome is not None
+    assert free.outcome.heat.value is not None
+    kilojoules_per_inch = free.outcome.heat.value * 0.0254 / 1000
+    held = dialled(EXAMPLE | {"heat_max": f"{0.7 * kilojoules_per_inch:.2f}kJ/in"})
+    assert held.open
+    assert held.plan.passes > free.plan.passes  # lighter beads
+    assert held.outcome is not None
+    assert held.outcome.heat.value is not None
+    assert held.outcome.heat.value <= 0.7 * free.outcome.heat.value * 1.001
+    assert "procedure" in held.settings.travel.low_by or held.settings.travel.low is not None
+    cold = dialled(EXAMPLE | {"heat_min": f"{3 * kilojoules_per_inch:.2f}kJ/in"})
+    assert not cold.open
+    assert any("under your procedure's" in note.text for note in cold.notes)
