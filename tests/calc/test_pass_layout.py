@@ -176,3 +176,30 @@ def test_no_beads_are_refused() -> None:
         layers_of_count(frame, HORIZONTAL, 0, groove=False, around=False)
     with pytest.raises(OutOfRangeError, match="width_m"):
         fewest_layers(frame, BeadLimits(1e-5, 1e-5, 1e-2, 1e-2, 0.0), groove=False, around=False)
+
+
+def test_limits_widen_alike() -> None:
+    wider = BeadLimits(4e-5, 3e-5, 5e-3, 6e-3, 12e-3).times(2)
+    assert (wider.root_m2, wider.section_m2) == pytest.approx((16e-5, 12e-5))
+    assert (wider.root_m, wider.layer_m, wider.width_m) == pytest.approx((10e-3, 12e-3, 24e-3))
+
+
+def test_of_as_few_beads_those_that_lie_well_are_laid() -> None:
+    """Ten beads of a 1 in fillet lie in four layers; three would be tall, five flat."""
+    assert [layer.beads for layer in fewest(fillet(1 * IN))] == [1, 2, 3, 4]
+
+
+def test_a_cap_that_cannot_start_under_flush_still_closes_the_joint() -> None:
+    """A crown thicker than a layer may be: the limit of size holds, the edges are the welder's."""
+    shape = vee(0.02, 60, 0.003, 0.002, 0.003)
+    thin = BeadLimits(2e-5, 2e-5, 0.003, 0.002, 0.016)
+    layers = fewest(shape, thin)
+    assert layers[-1].high == pytest.approx(0.003, rel=1e-3)
+    frame = frame_of(shape.regions[0])
+    assert all(holds(frame, layer, thin, root=layer is layers[0], around=False) for layer in layers)
+
+
+def test_a_cap_starts_as_far_under_flush_as_asked() -> None:
+    for plate in (0.012, 0.016, 0.02, 0.025, 0.03, 0.04):
+        layers = fewest(vee(plate, 60, 0.003, 0.002, 0.002))
+        assert layers[-1].low <= -0.0008 + 1e-9
