@@ -147,6 +147,10 @@ def map_report(drawn: WindowMap, system: System) -> dict[str, Any]:
             {"transfer": r.transfer, "outline": [point(*p) for p in r.outline]}
             for r in drawn.regions
         ],
+        "soft_edges": [
+            {"edge": e.key, "outline": [point(*p) for p in e.outline]} for e in drawn.soft
+        ],
+        "no_spray_because": drawn.refused,
         "window": [point(*p) for p in drawn.window],
         "point": point(*drawn.point) if drawn.point is not None else None,
     }

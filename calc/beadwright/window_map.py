@@ -5,10 +5,20 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from beadwright.dial_in import DialIn
-from beadwright.operating import at_feed, feed_at_current, volts_window
-from beadwright.transfer import Transfer, edges, spray_refused, transition_current
+from beadwright.operating import at_feed, feed_at_current
+from beadwright.transfer import (
+    TRANSITION_BAND,
+    Transfer,
+    edges,
+    spray_refused,
+    transition_current,
+)
+from beadwright.volts_limits import volts_room
 
 STEPS = 8
+EDGE_BAND_V = 1.0
+"""Half-width of the edges between modes [V]: condition tables stand about their line with a
+standard deviation of 0.9 V (``arc.open_arc_volts``)."""
 LEAST_V = 12.0
 """Foot of the volts axis: no wire arc burns below it [V]."""
 
@@ -29,6 +39,19 @@ class Region:
 
 
 @dataclass(frozen=True, slots=True)
+class SoftEdge:
+    """The band in which one mode gives way to another.
+
+    Attributes:
+        key: transition, short-top or spray-foot.
+        outline: Corners in order [m/s, V].
+    """
+
+    key: str
+    outline: tuple[FeedVolts, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class WindowMap:
     """The drawing in the core's units.
 
@@ -38,6 +61,9 @@ class WindowMap:
         regions: Short circuit, globular, spray; a later one lies on top.
         window: Outline of the set points that hold every limit; empty if none does.
         point: The set point, or None.
+        soft: Bands about the edges between modes.
+        refused: Why spray cannot be held here, or empty.
+        pulsed: True if the machine pulses: mean current only, its own volts.
     """
 
     feeds: tuple[float, float]
@@ -45,6 +71,9 @@ class WindowMap:
     regions: tuple[Region, ...]
     window: tuple[FeedVolts, ...]
     point: FeedVolts | None
+    soft: tuple[SoftEdge, ...] = ()
+    refused: str = ""
+    pulsed: bool = False
 
 
 def _mode(answer: DialIn) -> Transfer:
@@ -113,40 +142,78 @@ def _regions(answer: DialIn, low: float, high: float) -> tuple[Region, ...]:
     return tuple(regions)
 
 
+def _soft(answer: DialIn, low: float, high: float) -> tuple[SoftEdge, ...]:
+    """The bands about the edges, as far as they lie on the axis."""
+    job = answer.job
+    sprays = not spray_refused(job.wire, job.gas)
+    start = min(max(_transition_feed(answer), low), high) if sprays else high
+    found: list[SoftEdge] = []
+    if job.wire.kind != "flux-cored" and start > low:
+        rows = [(feed, top) for feed, top, _, _ in _rows(answer, low, start)]
+        found.append(SoftEdge("short-top", _about(rows)))
+    if not sprays:
+        return tuple(found)
+    if start < high:
+        rows = [(feed, foot) for feed, _, foot, _ in _rows(answer, start, high)]
+        found.append(SoftEdge("spray-foot", _about(rows)))
+    least = transition_current(job.wire, job.gas)
+    one, other = (
+        min(max(_feed(answer, least * share), low), high)
+        for share in (1 - TRANSITION_BAND, 1 + TRANSITION_BAND)
+    )
+    if one < other:
+        band = _rows(answer, one, other)
+        top = [(feed, long) for feed, _, _, long in band]
+        foot = [(feed, base) for feed, _, base, _ in reversed(band)]
+        found.append(SoftEdge("transition", (*top, *foot)))
+    return tuple(found)
+
+
+def _about(line: list[FeedVolts]) -> tuple[FeedVolts, ...]:
+    over = [(feed, volts + EDGE_BAND_V) for feed, volts in line]
+    under = [(feed, volts - EDGE_BAND_V) for feed, volts in reversed(line)]
+    return (*over, *under)
+
+
 def _window(answer: DialIn) -> tuple[FeedVolts, ...]:
-    job, plan = answer.job, answer.plan
+    """Outline of every feed with the volts that hold at it."""
+    plan = answer.plan
     if not plan.open or plan.transfer == "pulse":
         return ()
     top: list[FeedVolts] = []
     bottom: list[FeedVolts] = []
-    for current in _currents(answer, plan.feeds.low, plan.feeds.high):
-        low, _, high = volts_window(current, job.wire, job.gas, plan.transfer)
-        if job.machine_volts_v is not None:
-            high = min(high, job.machine_volts_v)
-        if low <= high:
-            feed = _feed(answer, current)
-            top.append((feed, high))
-            bottom.append((feed, low))
+    for step in range(STEPS + 1):
+        feed = plan.feeds.place(step / STEPS)
+        room = volts_room(plan.run, plan.run.point(feed))
+        if room.open:
+            top.append((feed, room.high))
+            bottom.append((feed, room.low))
     return (*top, *reversed(bottom))
 
 
 def window_map(answer: DialIn) -> WindowMap:
     """Return the feed and volts plane for an answer.
 
-    Source: ``transfer.edges``, ``plan.feed_limits``; the window is the planned mode's.
+    Source: ``transfer.edges``, ``feed_limits``, ``volts_limits``; the window is the planned mode's,
+    its volts those that hold every limit at each feed. Bands: ``transfer.TRANSITION_BAND``,
+    ``EDGE_BAND_V``.
 
     Args:
         answer: A dial-in [-].
     """
+    job = answer.job
     low, high = _axis(answer)
     point = None
     if answer.point is not None and answer.settings.volts.value is not None:
         point = (answer.point.feed_m_s, answer.point.volts)
     regions = _regions(answer, low, high)
     window = _window(answer)
+    soft = _soft(answer, low, high)
     heights = [v for region in regions for _, v in region.outline] + [v for _, v in window]
+    heights += [v for edge in soft for _, v in edge.outline]
     if point is not None:
         heights.append(point[1])
     return WindowMap(
-        (low, high), (min(LEAST_V, *heights), max(heights) + 1.0), regions, window, point
-    )
+        (low, high), (min(LEAST_V, *heights), max(heights) + 1.0), regions, window, point,
+        soft, spray_refused(job.wire, job.gas, job.position), answer.plan.transfer == "pulse",
+    )  # fmt: skip

@@ -54,6 +54,8 @@ class MapDrawing:
     feed_ticks: tuple[Tick, ...]
     volts_ticks: tuple[Tick, ...]
     feed_unit: str
+    soft: tuple[str, ...] = ()
+    caption: tuple[str, ...] = ()
 
 
 def nice_step(span: float, about: int) -> float:
@@ -91,6 +93,21 @@ def _place(name: str, outline: Sequence[XY], above: Sequence[Sequence[XY]]) -> X
     if not free or free[-1][0] - free[0][0] < CHARACTER * len(name):
         return None
     return free[len(free) // 2]
+
+
+def _caption(drawn: WindowMap) -> Iterator[str]:
+    if drawn.window:
+        yield "Outlined: every limit holds there."
+    if drawn.point is not None:
+        yield "Dot: your set point."
+    if drawn.soft:
+        yield "Hatched: one mode gives way to the next, good to 1 V."
+    if any(edge.key == "transition" for edge in drawn.soft):
+        yield "Where spray starts is good to 20%."
+    if drawn.refused:
+        yield f"No spray here: {drawn.refused}."
+    if drawn.pulsed:
+        yield "Pulsed: the feed sets the mean current only; the machine makes its own volts."
 
 
 def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
@@ -136,4 +153,6 @@ def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
         ),
         tuple(Tick(at((feed0, volts))[1], f"{volts:.0f}") for volts in ticks(volts0, volts1, 5)),
         units.symbol("wire_feed", system),
+        tuple(points(edge.outline) for edge in drawn.soft),
+        tuple(_caption(drawn)),
     )

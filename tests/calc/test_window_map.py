@@ -90,3 +90,36 @@ def test_a_region_is_the_mode_the_core_gives_there(share: float, gas: str) -> No
         assert on[-1] == transfer_at(current, volts, job.wire, job.gas)
         checked += 1
     assert checked >= 5
+
+
+@settings(max_examples=40)
+@given(jobs())
+def test_soft_edges_lie_on_the_axes_about_the_edges_of_the_modes(typed: Typed) -> None:
+    answer, plane = drawn(typed)
+    sprays = not spray_refused(answer.job.wire, answer.job.gas)
+    keys = {edge.key for edge in plane.soft}
+    assert sprays or "transition" not in keys
+    for edge in plane.soft:
+        for feed, volts in edge.outline:
+            assert plane.feeds[0] * (1 - 1e-9) <= feed <= plane.feeds[1] * (1 + 1e-9)
+            assert plane.volts[0] <= volts <= plane.volts[1]
+
+
+def test_the_start_of_spray_is_soft_by_a_fifth_either_way() -> None:
+    """The supplier's transition currents are good to 20 %: 228 A in 90/10 is 183 to 274 A."""
+    answer, plane = drawn({"plate": "3/8in", "leg": "5/16in"})
+    [band] = [edge for edge in plane.soft if edge.key == "transition"]
+    feeds = [feed for feed, _ in band.outline]
+    tip = answer.plan.tip_to_work_m
+    job = answer.job
+    ends = [at_feed(job.wire, job.gas, "spray", f, tip).current_a for f in (min(feeds), max(feeds))]
+    middle = 225 + (240 - 225) * (0.10 - 0.08) / (0.15 - 0.08)
+    assert ends[1] == pytest.approx(1.2 * middle, rel=1e-6)
+    assert 0.8 * middle <= ends[0] * (1 + 1e-6) < middle  # the axis may cut its low end
+
+
+def test_why_no_spray_is_said_with_the_plane() -> None:
+    assert drawn({"gas": "75/25"})[1].refused.endswith("75/25 has more")
+    assert drawn({"position": "4F"})[1].refused == "spray runs out of the joint overhead"
+    assert drawn({"gas": "90/10"})[1].refused == ""
+    assert drawn({"transfer": "pulse"})[1].pulsed
