@@ -18,8 +18,11 @@ from beadwright.transfer import (
     SHORT_RANGE_A,
     TRANSITION_A,
     Transfer,
+    edges,
     gas_refused,
+    globular_current,
     spray_refused,
+    transfer_at,
     transition_current,
 )
 from beadwright.wire_ranges import usual_current
@@ -234,3 +237,16 @@ def test_flux_cored_wire_of_the_mixture_keeps_to_it(co2: float, refused: bool) -
 )
 def test_oxygen_lowers_the_transition_to_five_percent(oxygen: float, share: float) -> None:
     assert transition_current(SOLID, mix(oxygen=oxygen)) == pytest.approx(220 * share)
+
+
+def test_an_open_arc_clear_of_short_circuit_has_no_least_current() -> None:
+    """0.035 in, 75/25: foot 17.65 over short circuit's top at 16.65, and the slope is steeper."""
+    assert globular_current(wire_of("ER70S-6", "0.035in"), gas_of("75/25")) == 0
+
+
+def test_a_set_point_on_an_edge_belongs_to_the_mode_it_bounds() -> None:
+    gas = gas_of("90/10")
+    at = edges(250, SOLID, gas)
+    assert transfer_at(250, at.open_low, SOLID, gas) == "spray"
+    at = edges(150, SOLID, gas)
+    assert transfer_at(150, at.short_top, SOLID, gas) == "short"
