@@ -5,7 +5,13 @@ from math import sqrt
 
 import pytest
 
-from beadwright.break_even import Case, break_even, months_to_pay, parts_to_break_even
+from beadwright.break_even import (
+    Case,
+    break_even,
+    highest_price,
+    months_to_pay,
+    parts_to_break_even,
+)
 from beadwright.capacity import Hours, capacity
 from beadwright.cost import cost_of
 from beadwright.cost_page import cost_answer
@@ -213,3 +219,9 @@ def test_small_savings_and_small_burdens_count() -> None:
     assert parts_to_break_even(0.5, 0.25) == ("above", 0.5)
     assert months_to_pay(0.0, 0.0) == 0.0
     assert months_to_pay(0.0, -1.0) is None
+
+
+@pytest.mark.parametrize(("saving", "price"), [(9.5, 0.5), (10.0, 0.0), (10.5, None)])
+def test_wire_for_nothing_is_the_end(saving: float, price: float | None) -> None:
+    # 10 for a part now: wire may cost what is left of it.
+    assert highest_price(ten_against_eight(), saving) == price

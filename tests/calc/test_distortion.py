@@ -254,6 +254,8 @@ def test_a_square_butt_shrinks_by_its_metal_and_its_gap() -> None:
     usual = of_query("joint=square&plate=1/8in&weld_length=6in")
     assert usual.ways[0].laid.gap_m == pytest.approx(IN / 16, rel=1e-9)
     assert any("Preset it" in note.text for note in found.notes)
+    # Sheet is welded without one.
+    assert of_query("joint=square&plate=16ga&weld_length=6in").ways[0].laid.gap_m == 0.0
 
 
 def test_both_sides_do_not_bow_it_sideways() -> None:
