@@ -14,6 +14,7 @@ from beadwright_site.pages.dial_in import dial_in_page
 from beadwright_site.pages.heat import heat_page
 from beadwright_site.pages.method import method_page
 from beadwright_site.pages.missing import missing_page
+from beadwright_site.pages.passes import passes_page
 from beadwright_site.pages.shop import shop_page
 from beadwright_site.pages.strength import strength_page
 from beadwright_site.pages.supplies import supplies_page
@@ -56,6 +57,10 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
     def cost() -> Response:
         return _html(cost_page(request.query_string.decode("latin-1")))
 
+    @app.get("/passes/")
+    def passes() -> Response:
+        return _html(passes_page(request.query_string.decode("latin-1")))
+
     @app.get("/strength/")
     def strength() -> Response:
         return _html(strength_page(request.query_string.decode("latin-1")))
@@ -90,5 +95,5 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
         return _html(missing_page(), 404)
 
     # Named for Flask above; the type checkers would call them unused.
-    del dial_in, cost, heat, strength, supplies, shop, method, missing, manifest, not_found
+    del dial_in, cost, heat, passes, strength, supplies, shop, method, missing, manifest, not_found
     return app

@@ -15,6 +15,7 @@ PATHS: Mapping[str, str] = MappingProxyType(
     {
         "dial_in": "",
         "cost": "cost/",
+        "passes": "passes/",
         "strength": "strength/",
         "supplies": "supplies/",
         "heat": "heat/",

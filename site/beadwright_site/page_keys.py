@@ -9,6 +9,8 @@ from types import MappingProxyType
 from beadwright.cost_query import DEFAULTS as COST
 from beadwright.cost_query import PREFIXES
 from beadwright.heat_query import DEFAULTS as HEAT
+from beadwright.pass_query import DEFAULTS as PASSES
+from beadwright.pass_query import EXAMPLE_QUERY as PASSES_EXAMPLE
 from beadwright.schemas import DEFAULTS as JOB
 from beadwright.shop_page import DEFAULTS as SHOP
 from beadwright.strength_query import DEFAULTS as STRENGTH
@@ -20,11 +22,15 @@ DEFAULTS_OF: Mapping[str, Mapping[str, str]] = MappingProxyType(
         "cost": COST,
         "supplies": SUPPLIES,
         "heat": HEAT,
+        "passes": PASSES,
         "strength": STRENGTH,
         "shop": SHOP,
     }
 )
 """Keys and defaults of each page, by endpoint."""
+
+EXAMPLES: Mapping[str, str] = MappingProxyType({"passes": PASSES_EXAMPLE})
+"""What a page stands with where it is not the demonstration shop's bracket, by endpoint."""
 
 
 @cache

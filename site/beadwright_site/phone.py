@@ -66,13 +66,13 @@ def _page(asked: Asked) -> dict[str, Any]:
 
 def _question(asked: Asked) -> tuple[str, str, Mapping[str, Any]]:
     """Page, query and shop's defaults, as the core takes them."""
-    from beadwright_site.page_keys import DEFAULTS_OF
-    from beadwright_site.pages.example import asked_of
+    from beadwright_site.page_keys import DEFAULTS_OF, EXAMPLES
+    from beadwright_site.pages.example import EXAMPLE, asked_of
     from beadwright_site.pages.kept import kept_for
 
     page, query = _text(asked, "page"), _text(asked, "query")
     if page in DEFAULTS_OF:  # the pages of money stand with an example; dial in has its own
-        query, _ = asked_of(query, DEFAULTS_OF[page])
+        query, _ = asked_of(query, DEFAULTS_OF[page], EXAMPLES.get(page, EXAMPLE))
     return page, query, kept_for(query, _kept(asked))
 
 

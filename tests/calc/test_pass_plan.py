@@ -8,11 +8,11 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
+from beadwright.bead_limits import SPLIT_M
 from beadwright.errors import FieldErrors
 from beadwright.joints import JOINTS
 from beadwright.pass_beads import PassPlan
 from beadwright.pass_choices import choices
-from beadwright.bead_limits import SPLIT_M
 from beadwright.pass_page import PassAnswer, pass_answer
 from beadwright.pass_plan import pass_plan
 from beadwright.pass_remarks import numbers

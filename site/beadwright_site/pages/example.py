@@ -16,20 +16,23 @@ NO_JOB = frozenset({"units", "machine_amps", "machine_volts"})
 """Keys that say nothing of what is to be welded."""
 
 
-def asked_of(query: str, defaults: Mapping[str, str]) -> tuple[str, bool]:
+def asked_of(
+    query: str, defaults: Mapping[str, str], example: str = EXAMPLE
+) -> tuple[str, bool]:
     """Return the query to answer: with the example's job where none is said.
 
     Args:
         query: The query string.
         defaults: The page's keys.
+        example: The job it stands with.
 
     Returns:
         The query, and whether nothing at all was asked.
     """
     text = query.removeprefix("?").strip()
     if not text:
-        return EXAMPLE, True
+        return example, True
     typed = read_entries(text, defaults)
     if any(key in JOB and key not in NO_JOB for key in typed):
         return text, False
-    return f"{text}&{EXAMPLE}", False
+    return f"{text}&{example}", False

@@ -8,6 +8,7 @@ import { Keeping } from "./keeping.js";
 import { standKeys } from "./keys.js";
 import { put } from "./morph.js";
 import { askPage } from "./page_asking.js";
+import { PassSteps } from "./pass_steps.js";
 import { TakeAlong } from "./take_along.js";
 
 /** @import { Shown } from "./page_asking.js" */
@@ -27,6 +28,7 @@ export class BeadAnswer extends HTMLElement {
     this.chance = new ChanceRun(this, signal);
     this.keeping = new Keeping(this, signal);
     new TakeAlong(this, signal);
+    new PassSteps(this, signal);
     this.addEventListener("change", (event) => this.#changed(event), { signal });
     this.addEventListener("submit", (event) => this.#submitted(event), { signal });
     document.addEventListener("click", (event) => this.#tapped(event), { signal });
@@ -77,19 +79,44 @@ export class BeadAnswer extends HTMLElement {
     link.hidden = false;
   }
 
-  /** @param {string} query @param {import("./kept.js").Names} [names] @returns {Promise<boolean>} */
-  async ask(query, names) {
+  /** Parts asked for first; undefined for all.  @returns {string[] | undefined} */
+  get #first() {
+    const later = this.dataset["later"]?.split(" ");
+    return later && this.dataset["parts"]?.split(" ").filter((part) => !later.includes(part));
+  }
+
+  /**
+   * @param {string} query @param {import("./kept.js").Names} [names]
+   * @param {string[]} [parts] what alone changes; without them everything does
+   * @returns {Promise<boolean>}
+   */
+  async ask(query, names, parts) {
     this.chance?.drop();
     this.#waiting();
     try {
-      const shown = await askPage(this.page, query, names);
+      const shown = await askPage(this.page, query, { names, parts: parts ?? this.#first });
       this.#show(shown);
+      if (shown.ok && !parts) void this.#askLater(names);
       return shown.ok;
     } catch (error) {
       if (error instanceof DOMException && error.name === "AbortError") return false;
       this.#fault(error);
       return false;
     }
+  }
+
+  /** What takes long to work out follows when the rest stands.
+   * @param {import("./kept.js").Names} [names] */
+  async #askLater(names) {
+    const { later } = this.dataset;
+    if (!later) return;
+    const { query } = this;
+    this.classList.add("waits-more");
+    const how = { names, parts: later.split(" "), latest: "later" };
+    const shown = await askPage(this.page, query, how).catch(() => null);
+    if (!shown?.ok || query !== this.query) return;
+    put(shown.html);
+    this.classList.remove("waits-more");
   }
 
   #waiting() {

@@ -44,6 +44,9 @@ function write() {
   }
 }
 
+/** What is looked at, not what is welded: it stays on its page. */
+const LOOKED_AT = new Set(["at"]);
+
 /**
  * What this page knows is as its query says; what only other pages know stays as it was.
  * @param {string} query the job now shown; empty for the example
@@ -51,7 +54,8 @@ function write() {
 export function carry(query) {
   const known = keysOf(location.pathname);
   const others = [...new URLSearchParams(current)].filter(([key]) => known && !known(key));
-  current = written([...new URLSearchParams(query), ...others]);
+  const job = [...new URLSearchParams(query), ...others];
+  current = written(job.filter(([key]) => !LOOKED_AT.has(key)));
   try {
     sessionStorage.setItem(KEY, current);
   } catch {

@@ -41,12 +41,16 @@ async function askServer(query) {
 
 /**
  * Ask for a page's parts: of the engine, or, where it cannot run, of a live server.
- * @param {string} page @param {string} query @param {Names} [names] in place of what is kept
+ * @param {string} page @param {string} query
+ * @param {{names?: Names | undefined, parts?: string[] | undefined, latest?: string}} [how]
+ *   `names`: in place of what is kept; `parts`: which to draw, all without; `latest`: an older
+ *   question of the same key is dropped
  * @returns {Promise<Shown>} rejects with an AbortError if something newer was asked
  */
-export function askPage(page, query, names = kept.now) {
+export function askPage(page, query, { names = kept.now, parts, latest = "page" } = {}) {
   return new Promise((resolve, reject) => {
-    engine.call("page", { page, query, kept: names }, { latest: "page" }).then(resolve, reject);
+    const payload = { page, query, kept: names, ...(parts ? { parts } : {}) };
+    engine.call("page", payload, { latest }).then(resolve, reject);
     void failure()
       .then(() => askServer(query))
       .then((answer) => answer && resolve(answer))

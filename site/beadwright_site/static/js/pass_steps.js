@@ -1,0 +1,87 @@
+// @ts-check
+/** @import { BeadAnswer } from "./answer_page.js" */
+
+const WHOLE_MS = 12_000; // a long plan is played in no more
+const LEAST_MS = 130;
+const MOST_MS = 800;
+
+const still = matchMedia("(prefers-reduced-motion: reduce)");
+
+/** Bead by bead: a tap on a bead, on a step, or the plan played from bead to bead. */
+export class PassSteps {
+  #timer = 0;
+  #playing = false;
+
+  /** @param {BeadAnswer} root @param {AbortSignal} signal */
+  constructor(root, signal) {
+    this.root = root;
+    if (root.page !== "passes") return;
+    root.addEventListener("click", (event) => this.#tapped(event), { signal });
+    root.addEventListener("shown", () => this.#dress(), { signal });
+    signal.addEventListener("abort", () => this.#stop());
+    this.#dress();
+  }
+
+  get #button() {
+    return this.root.querySelector("[data-play]");
+  }
+
+  /** Markup comes fresh with every answer. */
+  #dress() {
+    const button = this.#button;
+    if (!(button instanceof HTMLElement)) return;
+    button.hidden = still.matches;
+    button.textContent = this.#playing ? "Stop" : "Play";
+  }
+
+  /** @param {MouseEvent} event */
+  #tapped(event) {
+    if (event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    const target = event.target instanceof Element ? event.target : null;
+    const link = target?.closest("a[data-step]");
+    if (link) {
+      event.preventDefault();
+      this.#stop();
+      void this.#go(link.getAttribute("href") ?? "");
+    } else if (target?.closest("[data-play]")) {
+      if (this.#playing) this.#stop();
+      else this.#play();
+    } else if (target?.closest("a[data-query], input, button")) {
+      this.#stop(); // another plan is asked for
+    }
+  }
+
+  /** @param {string} href @returns {Promise<boolean>} */
+  #go(href) {
+    const parts = (this.root.dataset["stepped"] ?? "").split(" ");
+    return this.root.ask(href.replace(/^\?/, ""), undefined, parts);
+  }
+
+  #stop() {
+    clearTimeout(this.#timer);
+    this.#playing = false;
+    this.#dress();
+  }
+
+  /** From the bead shown to the last; from the last, all over again. */
+  #play() {
+    const count = Number(this.#button?.getAttribute("data-count") ?? 1);
+    const pause = Math.min(MOST_MS, Math.max(LEAST_MS, WHOLE_MS / count));
+    const next = () => this.root.querySelector('.steps [rel="next"]');
+    const step = async () => {
+      const link = next();
+      if (!this.#playing || !link || !(await this.#go(link.getAttribute("href") ?? ""))) {
+        return this.#stop();
+      }
+      if (!this.#playing) return;
+      this.#timer = setTimeout(step, pause);
+    };
+    this.#playing = true;
+    this.#dress();
+    if (next()) return void step();
+    const first = this.root.querySelector(".steps .lay")?.getAttribute("href") ?? "";
+    void this.#go(first).then((ok) => {
+      if (ok && this.#playing) this.#timer = setTimeout(step, pause);
+    });
+  }
+}
