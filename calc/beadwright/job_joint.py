@@ -22,6 +22,9 @@ from beadwright.plug_slot import plug_joint, turn_length
 from beadwright.preparations import SQUARE_REINFORCEMENT_M, groove_of, prepared_m, square_gap
 from beadwright.tee_grooves import tee_groove_joint
 
+SHEET_LEG_M = 1 / 16 * 0.0254
+"""Least leg a wire lays on sheet [m]. Common practice."""
+
 _SLOT_OVER_WIDTH = 3
 """A slot's length over its width where none is given [-]. Common practice."""
 
@@ -77,8 +80,8 @@ def _fillet(job: Job) -> tuple[JointShape, float]:
 def wanted_leg(job: Job) -> float:
     """Return the leg a job asks for, as on a square tee; zero for a joint without a fillet [m].
 
-    Blank means the code's minimum for the thinner part, no more than a corner's edge holds; on a
-    bevelled tee the leg that covers the groove.
+    Blank means the code's minimum for the thinner part, no less than ``SHEET_LEG_M`` and no more
+    than a corner's edge holds; on a bevelled tee the leg that covers the groove.
 
     Args:
         job: The job [-].
@@ -87,8 +90,9 @@ def wanted_leg(job: Job) -> float:
         return fillet_on_groove(job.plate2_m) if job.leg_m is None else job.leg_m
     if not job.is_fillet:
         return 0.0
-    least = minimum_leg(job.thinner_m) if job.leg_m is None else job.leg_m
-    return min(least, corner_room(job)) if job.leg_m is None else least
+    if job.leg_m is not None:
+        return job.leg_m
+    return min(max(minimum_leg(job.thinner_m), SHEET_LEG_M), corner_room(job))
 
 
 def corner_room(job: Job) -> float:

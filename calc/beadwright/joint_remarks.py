@@ -98,7 +98,10 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
         )
     if job.joint == "lap":
         along, most = job.edges.leg2_m or wanted, largest_edge_leg(job.plate2_m)
-        if along > most + _HAIR:
+        if along > most + _HAIR and job.leg_m is None and job.edges.leg2_m is None:
+            text = f"Sheet of {_w(job.plate2_m, job)} melts at its edge: fill it flush, no more."
+            yield Note("note", text, "practice", "leg")
+        elif along > most + _HAIR:
             yield Note(
                 "stop",
                 f"Leg {_w(along, job)} is over {_w(most, job)}, the most along this edge: the edge "

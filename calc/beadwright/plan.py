@@ -21,6 +21,7 @@ from beadwright.run import Run
 from beadwright.size_limits import section_room
 from beadwright.technique import tip_to_work
 from beadwright.transfer import (
+    NAMES,
     Transfer,
     gas_refused,
     spray_refused,
@@ -124,23 +125,24 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
 def make_plan(job: Job) -> Plan:
     """Return the plan with the fewest passes that leaves room, or one that is shut.
 
-    Where the choice of transfer is ours and spray leaves no room, short circuit is tried. What is
-    set by hand changes the mode only if it leaves the planned one no room at all.
+    Where the choice of transfer is ours and an open arc leaves no room, short circuit is tried.
+    What is set by hand changes the mode only if it leaves the planned one no room at all.
 
     Args:
         job: The job [-].
     """
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
-    if transfer != "spray" or job.transfer != "auto" or job.wire.kind == "flux-cored":
+    hot = transfer in ("spray", "globular")
+    if not hot or job.transfer != "auto" or job.wire.kind == "flux-cored":
         return plan
-    cooler = "spray leaves no room on this joint"
+    cooler = f"{NAMES[transfer].lower()} leaves no room on this joint"
     free = replace(job, by_hand=ByHand())
-    sprays = plan.open if job == free else _plan_for(free, transfer, reason, refused).open
-    if sprays and plan.open:
+    opens = plan.open if job == free else _plan_for(free, transfer, reason, refused).open
+    if opens and plan.open:
         return plan
     short = _plan_for(job, "short", cooler, "")
-    if sprays:
+    if opens:
         return short if short.open else plan
     if short.open or _plan_for(free, "short", cooler, "").open:
         return short

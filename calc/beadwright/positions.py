@@ -73,7 +73,7 @@ practical one-pass size; the others are common practice.
 _TRAVEL_IN_MIN: tuple[tuple[Mover, Lie, float, float], ...] = (
     ("hand", "flat", 6.0, 30.0),
     ("hand", "horizontal", 6.0, 30.0),
-    ("hand", "vertical-up", 3.0, 10.0),
+    ("hand", "vertical-up", 3.0, 12.0),
     ("hand", "vertical-down", 8.0, 30.0),
     ("hand", "overhead", 5.0, 20.0),
     ("track", "flat", 4.0, 60.0),

@@ -143,6 +143,9 @@ NO_SHORT_V = 12.0
 """Top of short circuit for wire that has none: where drawings of the plane begin [V]."""
 
 
+_HAIR = 1e-9
+
+
 @dataclass(frozen=True, slots=True)
 class Edges:
     """Volts at the edges of the regions for one current [V]."""
@@ -346,8 +349,9 @@ def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfe
         gas: The gas [-].
     """
     at = edges(current_a, wire, gas)
-    sprays = not spray_refused(wire, gas) and current_a >= transition_current(wire, gas)
-    if sprays and volts >= at.open_low:
+    # A hair under still sprays: a set point on the edge comes back from feed and current a hair off.
+    least = transition_current(wire, gas) * (1 - _HAIR)
+    if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - _HAIR:
         return "spray"
     if wire.kind == "flux-cored":
         return "globular"
