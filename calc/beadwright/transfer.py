@@ -349,7 +349,7 @@ def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfe
         gas: The gas [-].
     """
     at = edges(current_a, wire, gas)
-    # A hair under still sprays: a set point on the edge comes back from feed and current a hair off.
+    # A hair under still sprays: a set point on the edge comes back from the feed a hair off.
     least = transition_current(wire, gas) * (1 - _HAIR)
     if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - _HAIR:
         return "spray"
