@@ -53,6 +53,8 @@ ROWS: tuple[Row, ...] = (
     ("aws-d1.1-short", "AWS D1.1", "short circuit has no prequalified procedures", "from memory"),
     ("aws-d1.1-wind", "AWS D1.1", "wind at gas-shielded welding", "found second-hand"),
     ("aisc-one-pass", "AISC Steel Interchange", "practical one-pass horizontal fillet", "found"),
+    ("shortest-way", "R. Bellman, Dynamic programming, 1957", "principle of optimality",
+     "from memory"),
     ("asme-qw-409", "ASME BPVC Section IX", "QW-409.1(a), heat input", "found second-hand"),
     ("en-1011-1", "EN 1011-1", "8.7 and Table 1, heat input, k = 0.8", "found"),
     ("iec-60974-1", "IEC 60974-1", "11.2, conventional load voltage", "from memory"),

@@ -6,7 +6,7 @@ from markupsafe import Markup, escape
 
 from beadwright_site.math_lines import in_lines
 
-OPERATORS = frozenset("=+−·×≤≥<>,()±∑√∝")
+OPERATORS = frozenset("=+−·×≤≥<>,()⌈⌉±∑√∝")
 
 Part = str | Markup
 

@@ -23,8 +23,9 @@ leave their settings on the first screen; many need the room to be told apart.""
 EDGE, UNDER, OVER = 8.0, 36.0, 40.0
 """Margin, room under a butt for a dimension, room over it for the torch [px]."""
 
-AROUND, AROUND_BUTT = 0.36, 0.24
-"""How much of the plates is shown around the weld, as a share of the weld's size [-]."""
+AROUND, AROUND_BUTT, AROUND_MANY = 0.36, 0.24, 0.1
+"""How much of the plates is shown around the weld, as a share of the weld's size: beside fillets,
+butts, and a high stack of beads [-]."""
 
 STEPS = 6
 """Steps of shade from the first bead to the last."""
@@ -207,7 +208,10 @@ def _fit(found: PassPlan, weld: _Box, turns: int) -> _Paper:
     shape = found.shape
     plates = _box([*shape.plates, *([shape.backing] if shape.backing else [])], turns)
     butt = found.job.joint in BUTTS
-    reach = (AROUND_BUTT if butt else AROUND) * max(weld.size)
+    share = AROUND_BUTT if butt else AROUND
+    if len(found.beads) >= HIGH[0][0]:
+        share = AROUND_MANY
+    reach = share * max(weld.size)
     box = _Box(
         min(weld.left, max(plates.left, weld.left - reach)),
         min(weld.bottom, max(plates.bottom, weld.bottom - reach)),
@@ -272,7 +276,9 @@ def _said(found: PassPlan) -> Iterator[Dimension]:
         said = twin == "leg" and shape.leg2_m in (0.0, shape.leg_m)
         said = said or (twin == "plate" and found.job.joint in BUTTS and any(
             d.name == "plate" and d.value_m == each.value_m for d in shape.dimensions))  # fmt: skip
-        if each.value_m > 0 and not said and each.name != "reinforcement":
+        said = said or each.name == "reinforcement"
+        said = said or (each.name == "gap" and len(shape.regions) > 1)  # deep in the metal
+        if each.value_m > 0 and not said:
             yield each
 
 

@@ -55,7 +55,7 @@ def bead_card(found: PassPlan, bead: Bead, system: System) -> BeadCard:
     """
     count = len(found.beads)
     return BeadCard(
-        f"Bead {bead.number} of {count}" if count > 1 else "The one bead",
+        f"Bead {bead.number} of {count}" if count > 1 else "The one pass",
         bead_line(found, bead),
         tuple(_settings(bead.laid, system)) if bead.laid is not None else (),
         (("Torch", torch_words(found, bead)), ("Aim", aim_words(found, bead))),

@@ -24,6 +24,8 @@ def arc_words(seconds: float) -> str:
 def bead_line(found: PassPlan, bead: Bead) -> str:
     """Return what a bead is and where it stands in the order."""
     layers = found.layers[bead.side - 1]
+    if bead.role == "only" and len(found.layers) == 1:
+        return ""  # the title says it
     what = ROLE_NAMES[bead.role]
     where = f", layer {bead.slot.layer} of {layers}" if layers > 1 else ""
     side = f", side {bead.side}" if len(found.layers) > 1 else ""

@@ -12,7 +12,7 @@ from beadwright.api import Answer, answer
 from beadwright.errors import FieldErrors
 from beadwright.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note
-from beadwright.schemas import DEFAULTS
+from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
 from beadwright.sources import SOURCES
 from beadwright_site.links import query_of
 from beadwright_site.map_drawing import draw_map
@@ -127,7 +127,7 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Sh
         },
         "aims": lambda: {"aims": aim_buttons(dialled, typed), "fixed": dialled.open},
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
-        "facts": lambda: {"main": main_facts(dialled)},
+        "facts": lambda: {"main": main_facts(dialled), "query": query_of(typed) or EXAMPLE_QUERY},
         "setup": lambda: {
             "symbols": weld_symbols(dialled),
             "gas": dialled.job.gas,

@@ -1,0 +1,172 @@
+"""The method of the pass plan as data: layers, beads, their place, the torch, their settings."""
+
+from __future__ import annotations
+
+from beadwright import units
+from beadwright.bead_limits import (
+    COLD_LAP_M,
+    LAYER_M,
+    ROOT_M,
+    SPLIT_M,
+    STRINGER_M,
+)
+from beadwright.pass_layers import CAP_UNDER_FLUSH_M
+from beadwright.pass_layout import LEAN
+from beadwright.pass_torch import TILT_DEG
+from beadwright.positions import POSITIONS
+from beadwright_site.mathml import equation, fenced, function, line, over, power, sub
+from beadwright_site.method import Equation, Section, Symbol, Table
+
+S_MOST, B_MOST, H_MOST = sub("S", "max"), sub("b", "max"), sub("h", "max")
+_INCH = units.read("1in", "length")
+
+_LAYER = Symbol("S", "section of the layer between the levels u and y", "m²")
+_WIDE = Symbol("b", "width of the layer where it is widest", "m")
+_X = Symbol("x", "along the face, from its middle", "m")
+_Y = Symbol("y", "square to the face, from the root out", "m")
+
+LAYERS = Equation(
+    "pass-layers",
+    "Layers and beads",
+    (
+        equation("n", "=", function("max", fenced("⌈", over("S", S_MOST), "⌉", ",", "⌈",
+                                                  over("b", B_MOST), "⌉"))),
+        equation("N", fenced("y"), "=", function("min", fenced(line("N ( u ) + n")))),
+        equation(line("0 < y − u"), "≤", H_MOST),
+    ),
+    (
+        Symbol("n", "beads in a layer", "–"),
+        Symbol("N", "fewest beads up to a level", "–"),
+        _LAYER,
+        _WIDE,
+        _Y,
+        Symbol("u", "level the last layer starts at: the one that makes N least", "m"),
+        Symbol(S_MOST, "largest bead: of the position's practical one-pass fillet, and no more "
+               "than the run lays within its travel and heat", "m²"),
+        Symbol(B_MOST, "widest bead before a layer is split", "m"),
+        Symbol(H_MOST, "thickest root, then thickest layer", "m"),
+    ),
+    "Every joint; levels in 32 steps, at full beads and at thickest layers.",
+    "The fewest on those levels. Of ways with equally many, the one whose beads lie best and are "
+    "most alike.",
+    ("shortest-way", "geometry", "aws-d1.1-5.1", "aisc-one-pass", "practice"),
+    f"⌈ ⌉: rounded up. The cap of a groove starts {CAP_UNDER_FLUSH_M * 1000:g} mm under flush or "
+    "deeper. The root is one bead wherever it can be. A count asked for takes the limits all "
+    "wider or tighter until it fits; what is then over a limit is said.",
+    ("pass_layers.fewest_layers", "pass_layers.layers_of_count", "pass_layers.holds",
+     "pass_layers.CAP_UNDER_FLUSH_M", "pass_layers.SHAPELY", "pass_limits.widest",
+     "bead_limits.largest_bead_m2", "bead_limits.position_limits"),
+)  # fmt: skip
+
+PLACE = Equation(
+    "pass-place",
+    "Where each bead lies",
+    (
+        equation(line("y′"), "=", "y", "+", over(line("4 · h"), power("b", "2")), "·",
+                 power("x", "2")),
+        equation(line("x′"), "=", "x", "−", f"{LEAN:g}", "·", line("( y′ − u )")),
+        equation("s", "=", over("S", "n")),
+    ),
+    (
+        _X,
+        _Y,
+        Symbol(line("y′"), "the same with the rounded face laid flat", "m"),
+        Symbol(line("x′"), "the same with the cut between neighbours stood upright", "m"),
+        Symbol("h", "crown of the face", "m"),
+        Symbol("b", "width of the face", "m"),
+        Symbol("u", "level the layer starts at", "m"),
+        Symbol("s", "section of one bead", "m²"),
+        Symbol("S", "section of its layer", "m²"),
+        Symbol("n", "beads in it", "–"),
+    ),
+    "Every joint. Beads around a hole are cut straight, from the wall inwards.",
+    "Exact: a shear keeps areas, so beads add up to the joint.",
+    ("geometry", "practice"),
+    "Horizontal, each layer starts at the lower plate, so that every bead leaves the next a shelf. "
+    "How far a bead laps over its neighbour is the picture's; no setting hangs on it.",
+    ("pass_frame.frame_of", "pass_frame.dense", "pass_layout.slots_of", "pass_layout.LEAN",
+     "sweep.sweep", "sweep.band"),
+)  # fmt: skip
+
+TORCH = Equation(
+    "pass-torch",
+    "How the torch stands to each bead",
+    (equation("α", "=", sub("α", "0"), "−", f"{TILT_DEG:g}°", "·", "t"),),
+    (
+        Symbol("α", "which way the torch points away from the joint", "°"),
+        Symbol(sub("α", "0"), "square to the face of the weld", "°"),
+        Symbol("t", "where the bead lies in its layer: −1 at the first toe, 1 at the second", "–"),
+    ),
+    "Layers of two beads and more; a bead alone is laid square to the face.",
+    f"A habit of the trade, 10° to 20°; here {TILT_DEG:g}° at the edge.",
+    ("practice",),
+    "The wire points into the corner the bead is laid in.",
+    ("pass_torch.torch_of", "pass_torch.TILT_DEG"),
+)
+
+SETTINGS = Equation(
+    "pass-settings",
+    "Travel and heat of each bead",
+    (
+        equation("w", "=", over(line("η · ρ A · v"), line("ρ · s"))),
+        equation("Q", "=", over(line("U · I"), "w")),
+    ),
+    (
+        Symbol("w", "travel of the bead", "m/s"),
+        Symbol("η", "deposition efficiency", "–"),
+        Symbol(line("ρ A"), "mass of wire per length", "kg/m"),
+        Symbol("v", "wire feed: one for all beads of a part where one suits the smallest and the "
+               "largest", "m/s"),
+        Symbol("ρ", "density of steel", "kg/m³"),
+        Symbol("s", "section of the bead", "m²"),
+        Symbol("Q", "heat input, no efficiency", "J/m"),
+        Symbol("U", "volts at the arc", "V"),
+        Symbol("I", "current the feed draws", "A"),
+    ),
+    "Within the travel of hand, track or robot, and the heat the plate and your procedure allow; a "
+    "bead outside is named.",
+    "That of laid metal and current.",
+    ("mass-balance", "asme-qw-409"),
+    "Root, fill and cap may each run on settings of their own. An open root under spray is run "
+    f"short circuit, no thicker than {COLD_LAP_M / _INCH * 16:g}/16 in.",
+    ("pass_settings.laid_beads", "pass_process.process_of"),
+)  # fmt: skip
+
+
+def limits_table() -> Table:
+    """Return what a bead and a layer may be, by position."""
+    rows = tuple(
+        (
+            position.lie,
+            _inches(ROOT_M[position.lie]),
+            _inches(LAYER_M),
+            _inches(SPLIT_M[position.lie]),
+            _inches(position.practical_leg_m),
+        )
+        for position in POSITIONS.values()
+    )
+    return Table(
+        "pass-limits",
+        "What a bead and a layer may be, in",
+        ("position", "root, thick", "layer, thick", "bead, wide", "one-pass fillet planned"),
+        rows,
+        ("aws-d1.1-5.1", "aisc-one-pass", "practice"),
+        f"Stringers: {_inches(STRINGER_M)} in wide at most, about eight wire diameters. "
+        "Vertical down and the widths: from memory or common practice.",
+        ("bead_limits.ROOT_M", "bead_limits.LAYER_M", "bead_limits.SPLIT_M",
+         "bead_limits.STRINGER_M", "bead_limits.COLD_LAP_M"),
+    )  # fmt: skip
+
+
+def _inches(value_m: float) -> str:
+    return units.show(value_m, "leg", "us")
+
+
+def sections() -> tuple[Section, ...]:
+    """Return the sections of the topic, in order."""
+    return (
+        Section(LAYERS, (limits_table(),)),
+        Section(PLACE),
+        Section(TORCH),
+        Section(SETTINGS),
+    )
