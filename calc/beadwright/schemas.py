@@ -114,18 +114,26 @@ _POSITION_NAMES = (
 )  # fmt: skip
 
 
+def _number(metric: str) -> float | None:
+    """The number of a metric size as a spool names it, with or without its unit."""
+    try:
+        return float(metric.removesuffix("mm"))
+    except ValueError:
+        return None
+
+
 def size_of(text: str) -> str:
     """Return the inch name of a wire diameter typed in inches or millimetres.
 
     Args:
-        text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1/16`` [-].
+        text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1mm``, ``1/16`` [-].
 
     Raises:
         UnknownEntryError: If no wire of that size is in the table.
     """
     plain = text.strip().lower()
     for name, metric in METRIC_NAMES.items():
-        if plain in (metric, metric.removesuffix("mm")):
+        if _number(plain) == _number(metric):
             return name
     try:
         typed = units.read(plain, "wire_diameter", "us")

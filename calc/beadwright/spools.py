@@ -23,6 +23,9 @@ PACKAGES_KG: Mapping[str, float] = MappingProxyType(
 """Wire in a package by its name, spools and from 250 lb drums [kg]. Common practice."""
 
 _THIN = ("0.023in", "0.030in")
+_SMALL: Mapping[str, tuple[str, ...]] = MappingProxyType(
+    {"0.035in": ("10lb", "5kg"), "0.040in": ("5kg",)}
+)
 
 PACKING = (0.60, 0.70, 0.80)
 """Share of the winding's volume that is wire: low, typical, high [-].
@@ -35,8 +38,9 @@ flanges. Common practice; weigh the spool where it matters.
 def packages_sold(wire: Wire) -> tuple[str, ...]:
     """Return the packages a wire of this kind and size is usually sold in; keys of ``PACKAGES_KG``.
 
-    Thin solid wire comes on small spools (drums from 0.035 in up), cored wire on spools of 33 lb up
-    and in drums to 600 lb; flux-cored also on 5 kg spools.
+    Thin solid wire comes on small spools (drums from 0.035 in up; 0.040 in, sold as 1.0 mm, on
+    5 kg but not 10 lb), cored wire on spools of 33 lb up and in drums to 600 lb;
+    flux-cored also on 5 kg spools.
 
     Source: a wire maker's sheet of class E71T-1 (11, 28, 44, 55 lb spools, 550 lb drum: the nearest
     of our packages), found; the rest common practice.
@@ -47,7 +51,7 @@ def packages_sold(wire: Wire) -> tuple[str, ...]:
     if wire.size in _THIN:
         return ("10lb", "5kg", "33lb", "15kg", "44lb")
     if wire.kind == "solid":
-        small: tuple[str, ...] = ("10lb", "5kg") if wire.size == "0.035in" else ()
+        small = _SMALL.get(wire.size, ())
         return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb", "1000lb")
     small = ("5kg",) if wire.kind == "flux-cored" else ()
     return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb")

@@ -24,6 +24,7 @@ TRANSITION_A: Mapping[str, tuple[tuple[float, float], ...]] = MappingProxyType(
         "0.023in": ((0.00, 129), (0.08, 137), (0.15, 141), (0.20, 152)),
         "0.030in": ((0.00, 150), (0.08, 159), (0.15, 164), (0.20, 177)),
         "0.035in": ((0.00, 165), (0.08, 175), (0.15, 180), (0.20, 195)),
+        "0.040in": ((0.00, 193), (0.08, 200), (0.15, 210), (0.20, 225)),
         "0.045in": ((0.00, 220), (0.08, 225), (0.15, 240), (0.20, 255)),
         "0.052in": ((0.00, 240), (0.08, 249), (0.15, 259), (0.20, 289)),
         "1/16in": ((0.00, 275), (0.08, 290), (0.15, 295), (0.20, 345)),
@@ -33,19 +34,20 @@ TRANSITION_A: Mapping[str, tuple[tuple[float, float], ...]] = MappingProxyType(
 
 Source: 0 % column: MIG handbook Table 1-2, mild steel, 98 Ar/2 O2. CO2 columns for 0.035, 0.045
 and 1/16 in: supplier handbook table, from memory; 0.030 in takes 0.035 in's ratio to the 0 %
-column, 0.052 in the mean of its neighbours', and 0.023 in carries the 0 % column's step of 3 A for
+column, 0.052 in the mean of its neighbours', 0.040 in lies half-way between its neighbours in every
+column, and 0.023 in carries the 0 % column's step of 3 A for
 0.001 in on down with 0.035 in's ratios. Good to ±20 % with CO2 (one measurement in 80/20
 stands 30 % higher).
 """
 
 CORED_TRANSITION_A: Mapping[str, float] = MappingProxyType(
-    {"0.035in": 140.0, "0.045in": 180.0, "0.052in": 202.0, "1/16in": 235.0}
+    {"0.035in": 140.0, "0.040in": 160.0, "0.045in": 180.0, "0.052in": 202.0, "1/16in": 235.0}
 )
 """Least spray current of metal-cored wire, 75-95 % argon [A].
 
 Source: first spray-type row of a published E70C-6M sheet (0.045 in 180 A, 1/16 in 235 A):
-an inference, no transition current is printed. 0.052 in interpolated; 0.035 in scaled by
-diameter squared over solid wire's ratio. ±20 %.
+an inference, no transition current is printed. 0.040 and 0.052 in interpolated; 0.035 in scaled
+by diameter squared over solid wire's ratio. ±20 %.
 """
 
 FLUX_CORED_LEAST_A: Mapping[str, float] = MappingProxyType(
@@ -98,6 +100,7 @@ SHORT_RANGE_A: Mapping[str, tuple[float, float]] = MappingProxyType(
         "0.023in": (30.0, 90.0),
         "0.030in": (40.0, 145.0),
         "0.035in": (50.0, 190.0),
+        "0.040in": (63.0, 207.0),
         "0.045in": (75.0, 225.0),
         "0.052in": (95.0, 240.0),
         "1/16in": (140.0, 260.0),
@@ -106,8 +109,9 @@ SHORT_RANGE_A: Mapping[str, tuple[float, float]] = MappingProxyType(
 """Current range of short circuit by size [A].
 
 Source: power-source manual, rule-of-thumb ranges (0.023 30-90, 0.030 40-145, 0.035 50-180, 0.045
-75-250 A), with the tops of a published equipment sheet (0.035 190, 0.045 225 A); 0.052 in and
-1/16 in: metal-cored sheet's short-arc rows and common practice.
+75-250 A), with the tops of a published equipment sheet (0.035 190, 0.045 225 A); 0.040 in
+lies half-way between its neighbours; 0.052 in and 1/16 in: metal-cored sheet's short-arc rows and
+common practice.
 """
 
 OPEN_TOP_A: Mapping[tuple[Kind, str], float] = MappingProxyType(
@@ -115,10 +119,12 @@ OPEN_TOP_A: Mapping[tuple[Kind, str], float] = MappingProxyType(
         ("solid", "0.023in"): 165.0,
         ("solid", "0.030in"): 265.0,
         ("solid", "0.035in"): 290.0,
+        ("solid", "0.040in"): 335.0,
         ("solid", "0.045in"): 380.0,
         ("solid", "0.052in"): 430.0,
         ("solid", "1/16in"): 450.0,
         ("metal-cored", "0.035in"): 260.0,
+        ("metal-cored", "0.040in"): 300.0,
         ("metal-cored", "0.045in"): 340.0,
         ("metal-cored", "0.052in"): 400.0,
         ("metal-cored", "1/16in"): 460.0,
@@ -132,7 +138,8 @@ OPEN_TOP_A: Mapping[tuple[Kind, str], float] = MappingProxyType(
 
 Source: published equipment sheet (0.030 265, 0.035 290 A); Machinery's Handbook 31st ed. Table 5
 (0.045 380 A); handbook spray procedures, from memory (0.052 430, 1/16 about 450 A); E70C-6M sheet
-(0.045 340, 1/16 460 A); metal-cored 0.035 and 0.052 in: common practice. Solid 0.023 in: common
+(0.045 340, 1/16 460 A); metal-cored 0.035 and 0.052 in: common practice.
+0.040 in lies half-way between its neighbours. Solid 0.023 in: common
 practice, a technician's points end at 150 A. Flux-cored: a textbook's ranges (0.035 250, 0.052
 350 A, found) and the last rows of deposition data for class E71T-1 (0.045 330, 1/16 410 A, from
 memory).

@@ -3,7 +3,8 @@
 Source: condition tables of three power-source manuals (found), Machinery's Handbook, 31st ed.,
 p. 1583, Table 5 (found), data sheet for class E70C-6M (found), a technician's setting points (found
 second-hand), procedure handbook and trade-school schedules (from memory). A printed range of volts
-stands as its two ends. Where a source names several gases, the points stand under one of them.
+stands as its two ends; rows that name 1.0 mm wire at an end of their range of sizes stand under
+0.040 in too. Where a source names several gases, the points stand under one of them.
 """
 
 from __future__ import annotations
@@ -47,6 +48,11 @@ VOLTS_POINTS: Mapping[tuple[Kind, str, str, str], Settings] = MappingProxyType(
         ("solid", "0.035in", "CO2", "short"): ((55, 15), (70, 16), (80, 17), (80, 18), (85, 17),
             (100, 18), (100, 19), (110, 20), (120, 19), (130, 20), (140, 19), (160, 20), (160, 22),
             (175, 21), (175, 22), (185, 22)),
+        ("solid", "0.040in", "80/20", "short"): ((50, 13), (55, 15), (60, 14), (70, 16), (100, 16),
+            (110, 17), (115, 19.5), (125, 20), (150, 17), (160, 18)),
+        ("solid", "0.040in", "CO2", "open"): ((160, 22),),
+        ("solid", "0.040in", "CO2", "short"): ((70, 18), (80, 18), (100, 18), (100, 19), (120, 19),
+            (130, 19), (130, 20), (140, 21)),
         ("solid", "0.045in", "75/25", "short"): ((180, 20), (200, 24), (205, 24), (225, 24)),
         ("solid", "0.045in", "80/20", "short"): ((30, 15), (40, 15), (50, 13), (55, 15), (60, 14),
             (60, 15), (70, 16), (70, 17), (80, 18), (85, 19), (90, 19), (100, 16), (100, 18),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright.arc import arc_length_m, open_arc_volts
+from beadwright.burnoff import constants_of
 from beadwright.comparison import at_equal_current, more_laid, usual_way
 from beadwright.gases import GASES, Gas
 from beadwright.positions import Position
@@ -17,6 +18,12 @@ SHOP_VOLTS = 23.6
 """What a published sheet prints for 0.045 in metal-cored wire at 250 in/min in 75-95 % argon, and
 what shops run at 290 in/min in 90/10 [V]. Source: data sheet for class E70C-6M; common practice.
 """
+
+_MISSING_SOURCE = {
+    "solid": "power-balance",
+    "metal-cored": "e70c-sheet",
+    "flux-cored": "fcaw-deposition",
+}
 
 LEAD_DROP_V = (1.0, 3.0)
 """Drop of cable and clamp that a meter on the machine reads on top [V]. Common practice: 250 A
@@ -58,6 +65,13 @@ def print_remark(wire: Wire) -> str:
     Args:
         wire: The wire [-].
     """
+    if wire.kind == "solid":
+        if constants_of(wire).points:
+            return ""
+        return (
+            "No printed points for solid wire in this size: burn-off and spray currents are taken "
+            "half-way between its neighbours, and the band is wider. Read the machine's ammeter."
+        )
     if wire.published:
         return ""
     if wire.kind == "flux-cored":
@@ -124,8 +138,7 @@ def wire_remarks(
             yield Note("note", lays, "power-balance", "wire")
     missing = print_remark(wire)
     if missing:
-        source = "fcaw-deposition" if wire.kind == "flux-cored" else "e70c-sheet"
-        yield Note("note", missing, source, "dia")
+        yield Note("note", missing, _MISSING_SOURCE[wire.kind], "dia")
 
 
 def wire_facts(wire: Wire) -> tuple[tuple[str, str], ...]:

@@ -53,10 +53,11 @@ class WireType:
     gases: str = ""
 
 
-_FROM_023 = ("0.023in", "0.030in", "0.035in", "0.045in", "0.052in", "1/16in")
+_FROM_023 = ("0.023in", "0.030in", "0.035in", "0.040in", "0.045in", "0.052in", "1/16in")
 _FROM_030 = _FROM_023[1:]
 _FROM_035 = _FROM_023[2:]
-_FROM_045 = _FROM_023[3:]
+_FROM_045 = _FROM_023[4:]
+_FLUX = ("0.035in", *_FROM_045)
 _ANY = "CO2 or argon mixtures"
 
 
@@ -80,9 +81,9 @@ WIRE_TYPES: Mapping[str, WireType] = MappingProxyType(
                      _FROM_045, KNURLED_ROLL, 0.18, tensile_pa=_80_KSI_PA,
                      alias="E80T15-M21A5-Ni1", gases="argon with up to 25 % CO2"),
             WireType("E71T-1C", "ISO 17632-B-T 49 2 T1-1 C1 A", _A5_20, "flux-cored",
-                     _FROM_035, KNURLED_ROLL, 0.15, alias="E71T1-C1A0-CS1", gases="CO2"),
+                     _FLUX, KNURLED_ROLL, 0.15, alias="E71T1-C1A0-CS1", gases="CO2"),
             WireType("E71T-1M", "ISO 17632-B-T 49 2 T1-1 M21 A", _A5_20, "flux-cored",
-                     _FROM_035, KNURLED_ROLL, 0.15, alias="E71T1-M21A0-CS1",
+                     _FLUX, KNURLED_ROLL, 0.15, alias="E71T1-M21A0-CS1",
                      gases="argon with 20 to 25 % CO2"),
         )
     }
@@ -90,7 +91,8 @@ WIRE_TYPES: Mapping[str, WireType] = MappingProxyType(
 """Wire types by AWS classification.
 
 Source: AWS A5.18, A5.20, A5.28 and A5.36 and the ISO designations from memory; position, gas and
-polarity of E71T-1 and E71T-1M from a textbook's copy of the A5.20 table (second-hand). Sizes as
-commonly made, knurled rolls for cored wire, fill shares (metal-cored 15-20 %, rutile flux-cored
+polarity of E71T-1 and E71T-1M from a textbook's copy of the A5.20 table (second-hand). Sizes of
+flux-cored wire as two sources print them, without 0.040 in (found); sizes of the others as commonly
+made, knurled rolls for cored wire, fill shares (metal-cored 15-20 %, rutile flux-cored
 12-18 % of the mass): common practice.
 """

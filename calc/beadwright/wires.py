@@ -35,6 +35,7 @@ INCH_SIZES_M: Mapping[str, float] = MappingProxyType(
         "0.023in": 0.023 * 0.0254,
         "0.030in": 0.030 * 0.0254,
         "0.035in": 0.035 * 0.0254,
+        "0.040in": 0.040 * 0.0254,
         "0.045in": 0.045 * 0.0254,
         "0.052in": 0.052 * 0.0254,
         "1/16in": 0.0625 * 0.0254,
@@ -47,6 +48,7 @@ METRIC_NAMES: Mapping[str, str] = MappingProxyType(
         "0.023in": "0.6mm",
         "0.030in": "0.8mm",
         "0.035in": "0.9mm",
+        "0.040in": "1.0mm",
         "0.045in": "1.2mm",
         "0.052in": "1.4mm",
         "1/16in": "1.6mm",
@@ -57,6 +59,7 @@ METRIC_NAMES: Mapping[str, str] = MappingProxyType(
 CORED_MASS_RATIO: Mapping[tuple[Kind, str], float] = MappingProxyType(
     {
         ("metal-cored", "0.035in"): 0.93,
+        ("metal-cored", "0.040in"): 0.93,
         ("metal-cored", "0.045in"): 0.931,
         ("metal-cored", "0.052in"): 0.906,
         ("metal-cored", "1/16in"): 0.879,
@@ -69,8 +72,8 @@ CORED_MASS_RATIO: Mapping[tuple[Kind, str], float] = MappingProxyType(
 """Mass per length of cored wire over solid wire of the same diameter [-].
 
 Source, metal-cored: published data sheet for class E70C-6M: 0.420 lb/1000 in at 0.045 in and
-0.765 lb/1000 in at 1/16 in. 0.052 in is interpolated and 0.035 in carried over from
-0.045 in: no published figure was found for either. Flux-cored: about 0.86, what deposition data
+0.765 lb/1000 in at 1/16 in. 0.052 in is interpolated, 0.035 and 0.040 in carried over
+from 0.045 in: no published figure was found for them. Flux-cored: about 0.86, what deposition data
 of class E71T-1 come to (melt-off over feed, from memory), good to ±4 %.
 """
 

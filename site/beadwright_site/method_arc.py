@@ -16,7 +16,7 @@ from beadwright.transfer import (
     TRANSITION_A,
     TRANSITION_BAND,
 )
-from beadwright.wires import INCH_SIZES_M
+from beadwright.wires import INCH_SIZES_M, Kind
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method import Equation, Section, Symbol, Table, number
 from beadwright_site.method_plots import burn_off_plots, size_text, transition_plot
@@ -196,11 +196,22 @@ GAS_FLOW = Equation(
 )  # fmt: skip
 
 
+def _inside(kind: Kind, size: str) -> str:
+    """How many points stand inside the band; without any, whether both neighbours or one gave."""
+    shown = shown_points(kind, size)
+    if shown:
+        return f"{sum(point.inside for point in shown)} of {len(shown)}"
+    sizes = [each for of, each in CONSTANTS if of == kind]
+    at = sizes.index(size)
+    beside = sizes[max(0, at - 1) : at] + sizes[at + 1 : at + 2]
+    between = len(beside) == 2 and all(CONSTANTS[kind, each].points for each in beside)
+    return "interpolated" if between else "carried over"
+
+
 def constants_table() -> Table:
     """Return the fitted constants by wire."""
     rows: list[tuple[str, ...]] = []
     for (kind, size), fitted in CONSTANTS.items():
-        shown = shown_points(kind, size)
         rows.append(
             (
                 f"{kind} {size_text(size)}",
@@ -208,7 +219,7 @@ def constants_table() -> Table:
                 f"{fitted.r_ohm_m * 1e7:.3f}",
                 str(fitted.points),
                 f"±{fitted.band:.0%}",
-                f"{sum(p.inside for p in shown)} of {len(shown)}" if shown else "carried over",
+                _inside(kind, size),
             )
         )
     held = [share_inside(kind, size) for kind, size in CONSTANTS]
@@ -219,8 +230,9 @@ def constants_table() -> Table:
         ("wire", "φ, V", "r, 10⁻⁷ Ω·m", "points", "band of the feed", "points inside"),
         tuple(rows),
         ("power-balance",),
-        "No points were found for the sizes carried over: theirs come from the neighbour, and the "
-        f"band is wider. At worst {least:.0%} of a wire's points stand inside its band.",
+        "No points were found for the sizes interpolated or carried over: theirs come from both "
+        "neighbours or from one, and the band is wider. "
+        f"At worst {least:.0%} of a wire's points stand inside its band.",
         ("burnoff.CONSTANTS", "burnoff.constants_of"),
     )
 

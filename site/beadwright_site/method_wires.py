@@ -111,8 +111,8 @@ def types_table() -> Table:
             for t in WIRE_TYPES.values()
         ),
         ("aws-wires", "aws-a5.20", "practice"),
-        "MPa: least strength of the weld metal. ISO names are of the nearest common type, not an "
-        "equivalence.",
+        "Every size between; flux-cored not in 0.040. MPa: least strength of the weld metal. "
+        "ISO names are of the nearest common type, not an equivalence.",
         ("wire_types.WIRE_TYPES",),
     )
 

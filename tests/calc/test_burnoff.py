@@ -87,6 +87,7 @@ def test_no_other_constants_fit_better(kind: Kind, size: str) -> None:
 def test_carried_over_constants_come_from_their_neighbours() -> None:
     near, far = CONSTANTS["metal-cored", "0.045in"], CONSTANTS["metal-cored", "1/16in"]
     small, between = CONSTANTS["metal-cored", "0.035in"], CONSTANTS["metal-cored", "0.052in"]
+    assert CONSTANTS["metal-cored", "0.040in"] == small
     assert (small.phi_v, small.r_ohm_m) == (near.phi_v, near.r_ohm_m)
     share = (0.052 - 0.045) / (0.0625 - 0.045)
     assert between.phi_v == pytest.approx(near.phi_v + share * (far.phi_v - near.phi_v), abs=6e-4)
@@ -94,6 +95,16 @@ def test_carried_over_constants_come_from_their_neighbours() -> None:
         near.r_ohm_m + share * (far.r_ohm_m - near.r_ohm_m), rel=2e-4
     )
     assert min(small.band, between.band) > max(near.band, far.band)
+
+
+def test_solid_without_points_lies_half_way_between_its_neighbours() -> None:
+    """0.040 in, by hand: (3.466 + 4.192) / 2 V, (4.011 + 3.454) / 2 · 10⁻⁷ Ω·m, a wider band."""
+    between = CONSTANTS["solid", "0.040in"]
+    assert between.phi_v == pytest.approx(3.829, abs=5e-4)
+    assert between.r_ohm_m == pytest.approx(3.7325e-7, abs=6e-11)
+    assert (between.band, between.points) == (0.23, 0)
+    assert between.band > CONSTANTS["solid", "0.035in"].band
+    assert between.band > CONSTANTS["solid", "0.045in"].band
 
 
 @pytest.mark.parametrize("made", CONSTANTS.values())
@@ -172,6 +183,7 @@ def test_the_range_of_the_points_is_said() -> None:
     assert fitted_range_a("metal-cored", "1/16in") == (145, 460)
     assert fitted_range_a("solid", "0.023in") == (30, 150)
     assert fitted_range_a("metal-cored", "0.052in") is None
+    assert fitted_range_a("solid", "0.040in") is None
 
 
 def test_extension_assumed_where_none_is_printed() -> None:

@@ -32,7 +32,7 @@ ways = st.sampled_from(
     [
         usual_way(wire_of(name, size), MIX)
         for name in ("ER70S-6", "E70C-6M")
-        for size in ("0.035in", "0.045in", "0.052in", "1/16in")
+        for size in ("0.035in", "0.040in", "0.045in", "0.052in", "1/16in")
     ]
 )
 currents = st.floats(150, 350)

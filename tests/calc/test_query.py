@@ -127,10 +127,11 @@ LENGTH_RANGE = "outside 30ga to 4in: sheet of 30 gauge to plate of 4 in"
          "other: 90/10, 98/2 O2, 90/8/2 O2"),
         ("position=5G", "position", "“5G” is no position; use 1F 2F 3F-up 3F-down 4F, "
          "1G 2G 3G-up 3G-down 4G or PA to PG"),
-        ("dia=0.040in", "dia", "“0.040in” is no size in the table; it has 0.023in (0.6mm), "
-         "0.030in (0.8mm), 0.035in (0.9mm), 0.045in (1.2mm), 0.052in (1.4mm), 1/16in (1.6mm)"),
+        ("dia=0.041in", "dia", "“0.041in” is no size in the table; it has 0.023in (0.6mm), "
+         "0.030in (0.8mm), 0.035in (0.9mm), 0.040in (1.0mm), 0.045in (1.2mm), 0.052in (1.4mm), "
+         "1/16in (1.6mm)"),
         ("wire=E70C-6M&dia=0.030in", "dia",
-         "E70C-6M is made in 0.035in, 0.045in, 0.052in, 1/16in, not 0.030in"),
+         "E70C-6M is made in 0.035in, 0.040in, 0.045in, 0.052in, 1/16in, not 0.030in"),
         ("joint=corner&plate=1/8in&leg=1/4in", "leg",
          "An outside corner holds no leg over its thinner plate, 1/8in."),
         ("joint=square&gap=0&reinforcement=0", "gap",
@@ -196,6 +197,19 @@ def test_wire_sizes_however_they_are_typed(size: str) -> None:
     for text in (size, size.upper(), bare, bare.lstrip("0"), metric, metric.removesuffix("mm"),
                  f"{INCH_SIZES_M[size] / 0.0254:.4f}"):  # fmt: skip
         assert read_query(f"dia={text}").job.wire.size == size
+
+
+@pytest.mark.parametrize("text", ["1.0mm", "1mm", "1%20mm", "1", ".040", "0.040in", "0.04"])
+def test_one_millimetre_is_its_own_size(text: str) -> None:
+    assert read_query(f"dia={text}").job.wire.size == "0.040in"
+    assert read_query(f"units=si&dia={text}").job.wire.size == "0.040in"
+
+
+def test_flux_cored_wire_is_not_made_in_it() -> None:
+    """0.035, 0.045, 0.052, 1/16 in: filler metal lessons, all-position gas-shielded wires."""
+    assert refused("wire=E71T-1C&gas=CO2&dia=1.0mm") == {
+        "dia": ["E71T-1C is made in 0.035in, 0.045in, 0.052in, 1/16in, not 0.040in"]
+    }
 
 
 @pytest.mark.parametrize(

@@ -287,9 +287,14 @@ def test_every_burn_off_constant_is_checked() -> None:
     checked = {
         (wires.WIRE_TYPES[wire].kind, size) for wire, size in asked("feed_at_point", "wire", "size")
     }
-    # No point was published for the other two; test_burnoff holds how they were made.
+    # No point was published for the others; test_burnoff holds how they were made.
     bare = {key for key, made in burnoff.CONSTANTS.items() if made.points == 0}
-    assert bare == {("metal-cored", "0.035in"), ("metal-cored", "0.052in")}
+    assert bare == {
+        ("solid", "0.040in"),
+        ("metal-cored", "0.035in"),
+        ("metal-cored", "0.040in"),
+        ("metal-cored", "0.052in"),
+    }
     assert checked | bare == set(burnoff.CONSTANTS)
     assert {(p.kind, p.size) for p in burnoff_points.POINTS} == checked
 

@@ -23,7 +23,7 @@ gases = st.sampled_from(list(GASES.values()))
 kinds = st.sampled_from(["solid", "metal-cored"])
 
 
-sizes = st.sampled_from(["0.030in", "0.035in", "0.045in", "0.052in", "1/16in"])
+sizes = st.sampled_from(["0.030in", "0.035in", "0.040in", "0.045in", "0.052in", "1/16in"])
 
 
 def windows(

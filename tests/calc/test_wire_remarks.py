@@ -2,6 +2,7 @@
 
 import pytest
 
+from beadwright.api import answer
 from beadwright.gases import gas_of
 from beadwright.positions import position_of
 from beadwright.results import Note
@@ -51,14 +52,25 @@ def test_what_is_not_in_print_is_said(name: str) -> None:
     for size in WIRE_TYPES[name].sizes:
         wire = wire_of(name, size)
         said = print_remark(wire)
-        printed = wire.kind == "solid" or (
+        printed = (wire.kind == "solid" and size != "0.040in") or (
             wire.kind == "metal-cored" and size in ("0.045in", "1/16in")
         )
         assert bool(said) is not printed
         if wire.kind == "flux-cored":
             assert "remembered data" in said
         elif said:
-            assert said.startswith("No printed points for this wire in this size")
+            kind = "solid" if wire.kind == "solid" else "this"
+            assert said.startswith(f"No printed points for {kind} wire in this size")
+
+
+def test_solid_wire_without_points_says_so_on_the_page() -> None:
+    found = answer("dial-in", "dia=1mm")
+    (note,) = [note for note in found.notes if "No printed points" in note.text]
+    assert (note.field, note.source) == ("dia", "power-balance")
+    assert "half-way between its neighbours" in note.text
+    for size in ("0.035in", "0.045in"):
+        beside = answer("dial-in", f"dia={size}")
+        assert not any("No printed points" in note.text for note in beside.notes)
 
 
 def test_what_it_lays_against_solid_is_said_with_its_band() -> None:

@@ -66,6 +66,7 @@ def test_efficiency(
     ("name", "size", "of_solid"),
     [
         ("E70C-6M", "0.045in", 0.931 * 0.82),
+        ("E70C-6M", "0.040in", 0.93 * 0.82),
         ("E70C-6M", "1/16in", 0.879 * 0.82),
         ("E80C-Ni1", "0.052in", 0.906 * 0.82),
         ("E71T-1C", "0.035in", 0.86 * 0.85),
@@ -101,6 +102,9 @@ def test_room_of_flux_cored_volts() -> None:
     [
         ("ER70S-6", "0.023in", "short", (4, 5, 6)),
         ("ER70S-6", "0.023in", "spray", (6, 8, 10)),
+        ("ER70S-6", "0.040in", "short", (4, 7, 10)),
+        ("ER70S-6", "0.040in", "spray", (8, 10, 14)),
+        ("E70C-6M", "0.040in", "spray", (8, 11, 14)),
         ("E71T-1C", "0.035in", "spray", (8, 10, 12)),
         ("E71T-1C", "0.045in", "spray", (8, 12, 16)),
         ("E71T-1C", "0.052in", "spray", (10, 12, 16)),
@@ -156,6 +160,8 @@ def test_the_top_of_the_thinnest_wire() -> None:
     [
         # Low ends: power-source manual's rule; tops: the same, 190 and 225 A the equipment sheet's.
         ("0.023in", 30, 90), ("0.030in", 40, 145), ("0.035in", 50, 190), ("0.045in", 75, 225),
+        # Half-way between its neighbours, whole amps inward.
+        ("0.040in", 63, 207),
         # Between the metal-cored sheet's short-arc rows and common practice.
         ("0.052in", 95, 240), ("1/16in", 140, 260),
     ],
@@ -167,8 +173,8 @@ def test_short_circuit_by_size(size: str, low: float, high: float) -> None:
 @pytest.mark.parametrize(
     ("kind", "tops"),
     [
-        ("solid", (165, 265, 290, 380, 430, 450)),
-        ("metal-cored", (260, 340, 400, 460)),
+        ("solid", (165, 265, 290, 335, 380, 430, 450)),
+        ("metal-cored", (260, 300, 340, 400, 460)),
         ("flux-cored", (250, 330, 350, 410)),
     ],
 )

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from beadwright import (
     arc,
+    burnoff,
     demo_prices,
     deposition,
     gases,
@@ -25,6 +26,12 @@ def usual_feed_in_min(wire: str, size: str, gas: str, mode: Transfer) -> tuple[f
     found = wires.wire_of(wire, size)
     low, high = wire_ranges.usual_feed(found, gases.gas_of(gas), mode)
     return low / INCH * 60, high / INCH * 60
+
+
+def short_feed_m_min(wire: str, size: str, current_a: float) -> float:
+    """Return the feed in short circuit, 3/8 in tip-to-work, 2 mm of it arc."""
+    found = wires.wire_of(wire, size)
+    return burnoff.feed_from_current(found, current_a, 0.375 * INCH - 0.002) * 60
 
 
 def usual_current_a(wire: str, size: str, gas: str, mode: Transfer) -> tuple[float, float]:

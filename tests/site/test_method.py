@@ -120,6 +120,9 @@ def test_constants_are_the_core_s_with_their_points() -> None:
     assert of == len(fitted_points("solid", "0.045in")) == fitted.points
     assert inside / of >= 0.85  # the band is said to hold about nine in ten
     assert rows["metal-cored 0.035 in, 0.9 mm"][5] == "carried over"
+    assert rows["metal-cored 0.040 in, 1.0 mm"][5] == "carried over"
+    assert rows["metal-cored 0.052 in, 1.4 mm"][5] == "interpolated"
+    assert rows["solid 0.040 in, 1.0 mm"][3:] == ("0", "±23%", "interpolated")
 
 
 def test_numbers_in_equations_are_the_core_s() -> None:
