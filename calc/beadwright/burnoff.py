@@ -70,9 +70,10 @@ Source: least squares through ``burnoff_points`` (``burnoff_fit.fit``). Solid 0.
 interpolated by diameter between 0.035 and 0.045 in, metal-cored 0.052 in between 0.045 in and
 1/16 in, and metal-cored 0.035 and 0.040 in carried over from 0.045 in, each with a wider band: no
 published points were found. Solid 0.040 in stands in the ranges of feed that a machine's
-manual prints from 80 to 160 A, and 3 % under its range at 180 A. The band holds nine points in ten;
-for metal-cored 1/16 in it is no tighter than the 12 % by which its sheet disagrees with itself,
-and for flux-cored wire, whose points are remembered and print no tip-to-work, 15 %.
+manual prints from 80 to 160 A, and 3 % under its range at 180 A. The band is the
+least whole per cent that holds nine points in ten, but no tighter than 13 % for solid wire, 12 %
+for metal-cored (by so much the sheet of 1/16 in disagrees with itself), and 15 % for flux-cored
+wire, whose points are remembered and print no tip-to-work, and where only three points stand.
 """
 
 
