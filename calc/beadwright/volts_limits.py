@@ -9,6 +9,9 @@ from beadwright.operating import Operating, volts_window
 from beadwright.run import Run, crossing
 from beadwright.transfer import NAMES, Transfer, spray_refused, transition_current
 
+START_V = 25.0
+"""Volts to look for an end of the room from; it is found from anywhere [V]."""
+
 _ROUNDS = 8
 _SETTLED = 1e-8
 _HAIR = 1e-8
@@ -106,9 +109,13 @@ def edge_point(run: Run, point: Operating, transfer: Transfer, end: int) -> Oper
         end: 0 for the low end, 2 for the high one, as of ``operating.volts_window`` [-].
     """
     job, here = run.job, point
-    for _ in range(_ROUNDS):
-        volts = volts_window(here.current_a, job.wire, job.gas, transfer)[end]
-        if abs(volts - here.volts) <= _SETTLED * volts:
+    over = asked = 0.0  # by how much the end lies over the volts, and the volts it was asked at
+    for turn in range(_ROUNDS):
+        gap = volts_window(here.current_a, job.wire, job.gas, transfer)[end] - here.volts
+        if abs(gap) <= _SETTLED * here.volts:
             break
-        here = run.point(point.feed_m_s, volts)
+        # The end moves with the volts nearly in a straight line: step to where that line meets it.
+        slope = (gap - over) / (here.volts - asked) if turn else -1.0
+        over, asked = gap, here.volts
+        here = run.point(point.feed_m_s, asked - gap / slope)
     return here

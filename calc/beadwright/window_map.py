@@ -13,7 +13,7 @@ from beadwright.transfer import (
     spray_refused,
     transition_current,
 )
-from beadwright.volts_limits import volts_room
+from beadwright.volts_limits import START_V, volts_room
 
 STEPS = 8
 EDGE_BAND_V = 1.0
@@ -184,7 +184,7 @@ def _window(answer: DialIn) -> tuple[FeedVolts, ...]:
     bottom: list[FeedVolts] = []
     for step in range(STEPS + 1):
         feed = plan.feeds.place(step / STEPS)
-        room = volts_room(plan.run, plan.run.point(feed))
+        room = volts_room(plan.run, plan.run.point(feed, START_V))
         if room.open:
             top.append((feed, room.high))
             bottom.append((feed, room.low))

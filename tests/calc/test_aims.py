@@ -15,7 +15,7 @@ from tests.calc.jobs import Typed, dialled, jobs, query
 
 EXAMPLE = {"plate": "3/8in", "leg": "5/16in"}
 COLUMNS, ROWS = 24, 9
-NEAR = 0.04
+NEAR = 0.02
 """Share of a window's width the easiest run may stand nearer to an edge than the best spot."""
 
 
