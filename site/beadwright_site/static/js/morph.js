@@ -20,6 +20,19 @@ addEventListener("turbo:before-morph-attribute", (event) => {
 });
 
 /**
+ * A part that holds no entry is put in whole: to match a hundred beads one by one takes too long.
+ * Focus stays with the control that holds the same place.
+ * @param {Element} current @param {Element} wanted
+ */
+function putWhole(current, wanted) {
+  const active = document.activeElement;
+  const place = active && current.contains(active) ? active.getAttribute("data-place") : null;
+  current.replaceWith(wanted);
+  const heir = place ? wanted.querySelector(`[data-place="${place}"]`) : null;
+  if (heir instanceof HTMLElement) heir.focus({ preventScroll: true });
+}
+
+/**
  * Put new HTML in the place of the elements of the same ids; focus and what is typed stay.
  * @param {{[id: string]: string}} html outer HTML by element id
  * @param {{live?: boolean}} [how] `live`: skip parts whose HTML is the same as last time
@@ -32,6 +45,11 @@ export function put(html, { live = false } = {}) {
     template.innerHTML = outer;
     const wanted = template.content.firstElementChild;
     if (!wanted) continue;
+    if (wanted.hasAttribute("data-whole")) {
+      putWhole(current, wanted);
+      given.set(wanted, outer);
+      continue;
+    }
     morphElements(current, wanted, {
       // For a field being typed in. On anything else it would leave out all that is inside.
       ignoreActiveValue: document.activeElement instanceof HTMLInputElement,

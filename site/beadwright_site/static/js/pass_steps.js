@@ -39,6 +39,7 @@ export class PassSteps {
     if (event.button !== 0 || event.ctrlKey || event.metaKey || event.shiftKey) return;
     const target = event.target instanceof Element ? event.target : null;
     const link = target?.closest("a[data-step]");
+    if (link instanceof SVGElement) event.stopPropagation(); // Turbo knows no links in pictures
     if (link) {
       event.preventDefault();
       this.#stop();
