@@ -19,12 +19,15 @@ from beadwright.transfer import (
 )
 from beadwright.wires import Kind
 
-_TRANSITION_SOURCE: Mapping[Kind, str] = MappingProxyType(
+TRANSITION_SOURCE: Mapping[Kind, str] = MappingProxyType(
     {"solid": "mig-handbook-1-2", "metal-cored": "e70c-sheet", "flux-cored": "fcaw-deposition"}
 )
-_TOP_SOURCE: Mapping[Kind, str] = MappingProxyType(
+"""Where the start of an open arc comes from, by kind: source id."""
+
+TOP_SOURCE: Mapping[Kind, str] = MappingProxyType(
     {"solid": "equipment-sheet", "metal-cored": "e70c-sheet", "flux-cored": "fcaw-deposition"}
 )
+"""Where the usual top of an open arc comes from, by kind: source id."""
 
 
 def current_limits(job: Job, transfer: Transfer) -> Iterator[Limit]:
@@ -52,7 +55,7 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         least = transition_current(wire, job.gas)
         flux = wire.kind == "flux-cored"
         does = "this wire's drops grow coarse" if flux else "this wire drops out of spray"
-        source = _TRANSITION_SOURCE[wire.kind]
+        source = TRANSITION_SOURCE[wire.kind]
         yield Limit("transition", f"below {least:.0f} A {does}", low=least, source=source)
     elif transfer == "globular":
         least = max(short_low, globular_current(wire, job.gas))
@@ -62,7 +65,7 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         text = f"below {short_low:.0f} A even pulse stubs this wire"
         yield Limit("pulse-low", text, low=short_low)
     top = OPEN_TOP_A[wire.kind, wire.size]
-    source = _TOP_SOURCE[wire.kind]
+    source = TOP_SOURCE[wire.kind]
     yield Limit("wire-top", f"{top:.0f} A is this wire's usual top", high=top, source=source)
 
 

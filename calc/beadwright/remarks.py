@@ -17,6 +17,7 @@ from beadwright.results import Note
 from beadwright.size_limits import bead_room
 from beadwright.technique import least_shade
 from beadwright.transfer import NAMES, gas_refused
+from beadwright.usual_range import usual_notes
 from beadwright.wire_remarks import wire_remarks
 
 _IN = 0.0254
@@ -44,6 +45,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
         *_shut(job, plan),
         *_outside(job, settings),
         *joint_remarks(job, plan.shape, plan.passes),
+        *usual_notes(job, plan.transfer, settings),
         *_laid(job, plan, outcome),
         *_mode(job, plan, outcome),
         *_cautions(job, outcome),
