@@ -47,7 +47,12 @@ class Navigation:
 
 
 NAVIGATION = Navigation(
-    first=(("dial_in", "Dial in"), ("heat", "Heat"), ("strength", "Strength")),
+    first=(
+        ("dial_in", "Dial in"),
+        ("passes", "Passes"),
+        ("heat", "Heat"),
+        ("strength", "Strength"),
+    ),
     more=(("cost", "Cost"), ("supplies", "Supplies"), ("shop", "Shop"), ("method", "Method")),
 )
 """Every page a link leads to: what the joint asks first, then what the shop asks."""
