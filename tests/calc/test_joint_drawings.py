@@ -112,11 +112,11 @@ def test_a_skewed_tee(skew: float, base: tuple[float, float], upright: Points) -
 
 
 def test_a_lap() -> None:
-    shape = fillet_joint("lap", 0.010, 0.006, 0.005, 0.005, 0.0, 0.001)
+    shape = fillet_joint("lap", 0.010, 0.006, 0.005, 0.005, 0.0, 0.001, leg2_m=0.003)
     assert near(shape.plates[0], rectangle(-22.4, -10, 21, 0))
     assert near(shape.plates[1], rectangle(-35.2, 1, 0, 7))
     assert dimensions(shape) == {
-        "leg": [5, 0, 5, 5, 5], "leg2": [0, 5, 5, 5, 5],
+        "leg": [5, 0, 5, 3, 3], "leg2": [0, 3, 5, 3, 5],
         "plate": [21, -10, 21, 0, 10], "plate2": [-35.2, 1, -35.2, 7, 6],
     }  # fmt: skip
 
@@ -424,3 +424,64 @@ def test_a_crown_or_gap_without_end_is_refused() -> None:
 
 def test_a_point_said_twice_is_one_corner() -> None:
     assert corners(((0.0, 0.0), (0.0, 0.0))) == ((0.0, 0.0),)
+
+
+def test_without_a_gap_nothing_is_laid_below_the_bevels() -> None:
+    shape = groove_joint(mm_groove("v", 90, 0, 18), 0.020, 0.020, 0.0)
+    assert near(shape.weld, [(-18, 0), (0, -18), (18, 0)])
+    assert near([shape.regions[0].root], [(0, -18)])
+    assert shape.section_m2 == mm2(324)
+    assert shape.throat_m == 0.020
+
+
+@pytest.mark.parametrize(("kind", "most"), [("v", 150), ("double-v", 150), ("bevel", 85),
+                                            ("double-bevel", 85)])  # fmt: skip
+def test_no_groove_opens_wider_than_its_most(kind: str, most: float) -> None:
+    depth2 = 2 if kind.startswith("double") else 0
+    groove_joint(mm_groove(kind, 0.5, 0, 2, depth2), 0.010, 0.010, 0.0)
+    groove_joint(mm_groove(kind, most, 0, 2, depth2), 0.010, 0.010, 0.0)
+    with pytest.raises(OutOfRangeError, match=f"must be above 0 to {most}"):
+        groove_joint(mm_groove(kind, most + 0.5, 0, 2, depth2), 0.010, 0.010, 0.0)
+
+
+def test_no_bevelled_tee_opens_wider_than_85() -> None:
+    tee_groove_joint(mm_groove("tee-bevel", 0.5, 0, 2), 0.010, 0.010, 0.0, 0.0)
+    tee_groove_joint(mm_groove("tee-bevel", 85, 0, 2), 0.010, 0.010, 0.0, 0.0)
+    with pytest.raises(OutOfRangeError, match="must be above 0 to 85"):
+        tee_groove_joint(mm_groove("tee-bevel", 85.5, 0, 2), 0.010, 0.010, 0.0, 0.0)
+
+
+def test_depths_from_both_sides_must_fit_in_the_plate_together() -> None:
+    with pytest.raises(OutOfRangeError, match=r"depth2_m = 0\.009 must fit in 0\.02"):
+        groove_joint(mm_groove("double-v", 60, 0, 12, 9), 0.020, 0.020, 0.0)
+    with pytest.raises(OutOfRangeError, match=r"depth2_m = 0\.009 must fit in 0\.02"):
+        tee_groove_joint(mm_groove("tee-double-bevel", 45, 0, 12, 9), 0.020, 0.020, 0.0, 0.0)
+
+
+def test_a_double_v_of_60_degrees() -> None:
+    shape = groove_joint(mm_groove("double-v", 60, 2, 12, 6), 0.020, 0.020, 0.0)
+    first, second = 12 / sqrt(3), 6 / sqrt(3)
+    far = 24 + 2 * (1 + first)
+    assert near(shape.plates[1], [(far, 0), (1 + first, 0), (1, -12), (1, -14), (1 + second, -20),
+                                  (far, -20)])  # fmt: skip
+    assert near(shape.regions[1].filled, [(1 + second, -20), (1, -14), (-1, -14),
+                                          (-1 - second, -20)])  # fmt: skip
+    assert shape.section_m2 == mm2((144 + 36) / sqrt(3) + 40)
+
+
+def test_a_plate_a_hair_thicker_is_drawn_so() -> None:
+    shape = groove_joint(mm_groove("square", 0, 2, 10), 0.010, 0.0102, 0.0)
+    assert near(shape.plates[1][1:4], [(1, 0), (1, -10), (1, -10.2)])
+
+
+def test_a_tee_bevelled_30_degrees_on_both_sides() -> None:
+    groove = mm_groove("tee-double-bevel", 30, 1, 6, 3)
+    shape = tee_groove_joint(groove, 0.010, 0.012, 0.009, 0.0)
+    first, second = 1 + 6 / sqrt(3), 1 + 3 / sqrt(3)
+    assert near(shape.regions[0].filled, [(0, 9), (0, first), (-6, 1), (-9, 1), (-9, 0), (9, 0)])
+    assert near(shape.regions[1].filled, [(-21, 0), (-9, 0), (-9, 1), (-12, second), (-12, 9)])
+    # Drawn 0.8 of the upright, 9.6, past the 9 of the fillet.
+    assert near(shape.plates[1], [(0, 18.6), (-12, 18.6), (-12, second), (-9, 1), (-6, 1),
+                                  (0, first)])  # fmt: skip
+    assert near(shape.plates[0], rectangle(-30.6, -10, 18.6, 0))
+    assert (shape.root_face_m, shape.gouged, shape.complete) == (mm(3), True, True)
