@@ -459,11 +459,12 @@ def test_depths_from_both_sides_must_fit_in_the_plate_together() -> None:
 
 
 def test_a_double_v_of_60_degrees() -> None:
-    shape = groove_joint(mm_groove("double-v", 60, 2, 12, 6), 0.020, 0.020, 0.0)
+    shape = groove_joint(mm_groove("double-v", 60, 2, 12, 6), 0.020, 0.022, 0.0)
     first, second = 12 / sqrt(3), 6 / sqrt(3)
-    far = 24 + 2 * (1 + first)
+    far = 1.2 * 22 + 2 * (1 + first)
+    # Level 3 mm past the second groove, then 5 along the taper for 2 down.
     assert near(shape.plates[1], [(far, 0), (1 + first, 0), (1, -12), (1, -14), (1 + second, -20),
-                                  (far, -20)])  # fmt: skip
+                                  (4 + second, -20), (9 + second, -22), (far, -22)])  # fmt: skip
     assert near(shape.regions[1].filled, [(1 + second, -20), (1, -14), (-1, -14),
                                           (-1 - second, -20)])  # fmt: skip
     assert shape.section_m2 == mm2((144 + 36) / sqrt(3) + 40)
