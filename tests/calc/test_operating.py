@@ -63,6 +63,12 @@ def test_extension_is_what_the_arc_leaves(tip: float, volts: float) -> None:
     assert left > 0
 
 
+def test_the_shortest_extension() -> None:
+    """1.5 mm, common practice: at 26 V the arc takes 4 mm of 5 mm, which leaves too little."""
+    assert extension(0.005, 26.0) == pytest.approx(0.0015)
+    assert extension(0.006, 26.0) == pytest.approx(0.002)
+
+
 @given(st.floats(50, 400), wires, gases)
 def test_volts_of_a_mode(current: float, wire: Wire, gas: Gas) -> None:
     assert volts_window(current, wire, gas, "short") == short_window(current, gas, wire.kind)

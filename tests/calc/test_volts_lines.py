@@ -47,3 +47,9 @@ def test_room_about_the_middle() -> None:
 def test_the_sheet_s_top_is_the_top_of_metal_cored_wire() -> None:
     """The published E70C-6M sheet prints nothing over 38 V; half a volt is for its rounding."""
     assert open_window(400, gas_of("90/10"), "metal-cored", "1/16in")[2] == pytest.approx(38.5)
+
+
+def test_room_of_flux_cored_wire() -> None:
+    """0.035 in in CO2 at 150 A: 17 + 0.06 × 150 = 26 V, 2.5 V either way."""
+    window = open_window(150, gas_of("CO2"), "flux-cored", "0.035in")
+    assert window == pytest.approx((23.5, 26.0, 28.5))
