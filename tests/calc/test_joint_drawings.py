@@ -452,10 +452,10 @@ def test_no_bevelled_tee_opens_wider_than_85() -> None:
 
 
 def test_depths_from_both_sides_must_fit_in_the_plate_together() -> None:
-    with pytest.raises(OutOfRangeError, match=r"depth2_m = 0\.009 must fit in 0\.02"):
-        groove_joint(mm_groove("double-v", 60, 0, 12, 9), 0.020, 0.020, 0.0)
-    with pytest.raises(OutOfRangeError, match=r"depth2_m = 0\.009 must fit in 0\.02"):
-        tee_groove_joint(mm_groove("tee-double-bevel", 45, 0, 12, 9), 0.020, 0.020, 0.0, 0.0)
+    with pytest.raises(OutOfRangeError, match=r"depth2_m = 0\.0085 must fit in 0\.02"):
+        groove_joint(mm_groove("double-v", 60, 0, 12, 8.5), 0.020, 0.020, 0.0)
+    with pytest.raises(OutOfRangeError, match=r"depth2_m = 0\.0085 must fit in 0\.02"):
+        tee_groove_joint(mm_groove("tee-double-bevel", 45, 0, 12, 8.5), 0.020, 0.020, 0.0, 0.0)
 
 
 def test_a_double_v_of_60_degrees() -> None:
@@ -486,3 +486,8 @@ def test_a_tee_bevelled_30_degrees_on_both_sides() -> None:
                                   (0, first)])  # fmt: skip
     assert near(shape.plates[0], rectangle(-30.6, -10, 18.6, 0))
     assert (shape.root_face_m, shape.gouged, shape.complete) == (mm(3), True, True)
+
+
+def test_the_arc_of_a_bevelled_tee_stands_past_its_rise() -> None:
+    shape = tee_groove_joint(mm_groove("tee-bevel", 30, 0, 14), 0.010, 0.016, 0.0, 0.0)
+    assert shape.angles[0].radius_m == mm(14 + 1.25 * 14 / sqrt(3))
