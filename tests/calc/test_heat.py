@@ -30,6 +30,14 @@ def test_no_printed_current_lies_unfused(thickness_mm: float, printed_low_a: flo
     assert printed_low_a >= fusion_current(thickness_mm / 1000)
 
 
+@pytest.mark.parametrize(
+    ("thickness_mm", "amps"), [(3.175, 75.0), (4.7625, 112.5), (6.35, 112.5), (25.4, 112.5)]
+)
+def test_plate_over_three_sixteenths_asks_no_more(thickness_mm: float, amps: float) -> None:
+    """0.6 A for each 0.001 in to 3/16 in: 0.6 × 125, 0.6 × 187.5; common practice."""
+    assert fusion_current(thickness_mm / 1000) == pytest.approx(amps)
+
+
 def test_heat_that_thin_plate_stands() -> None:
     """0.25 kJ/mm for each mm: common practice; printed butts reach 0.17."""
     plate = read_query("plate=3.2mm").job

@@ -8,6 +8,7 @@ from beadwright.transfer import (
     SHORT_RANGE_A,
     edges,
     gas_refused,
+    globular_current,
     spray_refused,
     transfer_at,
     transition_current,
@@ -52,6 +53,7 @@ def test_top_of_a_size_between_its_neighbours() -> None:
         ("ER70S-6", mix(co2=0.05, helium=0.41), False),
         ("ER70S-6", mix(oxygen=0.0051), True),
         ("ER70S-6", mix(co2=0.003, oxygen=0.0021), True),
+        ("ER70S-6", mix(oxygen=0.005), True),
         ("ER70S-6", mix(oxygen=0.0049), False),
         # Oxygen counts half: 15 + 5 / 2 = 17.5 %; 19 + 3 / 2 = 20.5 %.
         ("ER70S-6", mix(co2=0.15, oxygen=0.05), True),
@@ -94,3 +96,24 @@ def test_the_very_edges() -> None:
     foot = 19.5 + 0.9 + 0.025 * begins
     assert transfer_at(begins, foot, wire, gas) == "spray"
     assert transfer_at(begins - 0.01, foot, wire, gas) == "globular"
+
+
+def test_what_is_said_of_argon_alone_and_of_none() -> None:
+    wire = wire_of("ER70S-6", "0.045in")
+    assert spray_refused(wire, mix(co2=0.2, helium=0.8)) == "a mix does not spray: it wants argon"
+    assert "wanders" in spray_refused(wire, mix())
+
+
+def test_an_open_arc_that_stands_clear_throughout() -> None:
+    """0.035 in, 90/10: 15.4 + 0.9 V at no current, over 12.9 + 0.5 + 2.5 V of short circuit."""
+    assert globular_current(wire_of("ER70S-6", "0.035in"), mix(co2=0.10)) == 0
+    assert globular_current(wire_of("E71T-1C", "0.045in"), mix(co2=1.0)) == 0
+
+
+def test_the_top_of_short_circuit_is_short() -> None:
+    """0.045 in, 90/10, 100 A: 12.9 + 0.5 + 3.4 + 2.5 = 19.3 V."""
+    wire, gas = wire_of("ER70S-6", "0.045in"), mix(co2=0.10)
+    top = edges(100, wire, gas).short_top
+    assert top == pytest.approx(19.3)
+    assert transfer_at(100, top, wire, gas) == "short"
+    assert transfer_at(100, 19.31, wire, gas) == "globular"
