@@ -148,6 +148,8 @@ def test_a_closed_corner() -> None:
     assert shape.complete
     flush = closed_corner_joint(0.004, 0.006, 0.002, 0.0)
     assert near(flush.regions[0].face, [(0, -1), (0, 1)])
+    # Without a gap only the crown is laid.
+    assert closed_corner_joint(0.004, 0.006, 0.0, 0.001).regions[0].filled == ()
 
 
 def test_a_plug() -> None:
@@ -448,6 +450,8 @@ def test_no_bevelled_tee_opens_wider_than_85() -> None:
     tee_groove_joint(mm_groove("tee-bevel", 0.5, 0, 2), 0.010, 0.010, 0.0, 0.0)
     tee_groove_joint(mm_groove("tee-bevel", 85, 0, 2), 0.010, 0.010, 0.0, 0.0)
     with pytest.raises(OutOfRangeError, match="must be above 0 to 85"):
+        tee_groove_joint(mm_groove("tee-bevel", 0, 0, 2), 0.010, 0.010, 0.0, 0.0)
+    with pytest.raises(OutOfRangeError, match="must be above 0 to 85"):
         tee_groove_joint(mm_groove("tee-bevel", 85.5, 0, 2), 0.010, 0.010, 0.0, 0.0)
 
 
@@ -491,3 +495,15 @@ def test_a_tee_bevelled_30_degrees_on_both_sides() -> None:
 def test_the_arc_of_a_bevelled_tee_stands_past_its_rise() -> None:
     shape = tee_groove_joint(mm_groove("tee-bevel", 30, 0, 14), 0.010, 0.016, 0.0, 0.0)
     assert shape.angles[0].radius_m == mm(14 + 1.25 * 14 / sqrt(3))
+
+
+def test_the_throat_of_a_narrow_bevelled_tee_ends_at_its_upper_toe() -> None:
+    # tan 30° = 1/√3: the face ends 6/√3 up; from the root 6 deep that is √(36 + 12).
+    groove = mm_groove("tee-bevel", 30, 0, 6, complete=False)
+    assert tee_groove_joint(groove, 0.010, 0.016, 0.003, 0.0).throat_m == mm(sqrt(48))
+
+
+def test_a_hole_is_not_filled_over_its_plate() -> None:
+    assert plug_joint("plug", 0.010, 0.005, 0.020, 0.005).throat_m == 0.005
+    with pytest.raises(OutOfRangeError, match=r"fill_m = 0\.0052 must be at most"):
+        plug_joint("plug", 0.010, 0.005, 0.020, 0.0052)
