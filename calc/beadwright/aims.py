@@ -30,16 +30,20 @@ AIMS: Mapping[Aim, str] = MappingProxyType(
 )
 """Each aim and its name."""
 
-_COLUMNS, _ROUNDS = 6, 5
+COLUMNS, ROUNDS = 6, 5
 """Even steps tried first, then rounds of golden section: to a thirtieth of the window."""
-_HALF, _PROBE, _STEP = 0.5, 0.25, 0.05
+_HALF, _PROBE, STEP = 0.5, 0.25, 0.05
 """Shares of the volts' room: its middle, one probe away from it, steps of the last search."""
 _VOLTS_EASE: Mapping[str, int] = MappingProxyType(
     {"arc-short": 1, "current-low": 1, "heat-low": 1, "arc-long": -1, "current-high": -1,
      "heat": -1}
 )  # fmt: skip
 """Which way volts move an end of travel or tip-to-work off; other ends they do not move."""
-_TIE = 0.01
+TIE = 0.01
+"""What standing farther on the whole counts beside the nearest edge [-]."""
+CLOSE = 0.02
+"""How much nearer to an edge than the best spot the easiest may stand, as a share of a window [-].
+A grid over the window holds it to that."""
 _SLACK = 0.004
 """What a feed must better the best by to be worked out [-]."""
 _GOLDEN = (sqrt(5) - 1) / 2
@@ -122,7 +126,7 @@ def _easiest_volts(plan: Plan, feed: float, room: Window) -> float:
     found = _HALF
     shares, way = _shares(plan, plan.run.point(feed, room.place(found)), room)
     best = _ease(shares)
-    while way and 0 < (share := found + way * _STEP) < 1:
+    while way and 0 < (share := found + way * STEP) < 1:
         shares, _ = _shares(plan, plan.run.point(feed, room.place(share)), room)
         if _ease(shares) <= best:
             break
@@ -146,7 +150,7 @@ def ease(plan: Plan, point: Operating, volts: Window | None) -> float:
 
 
 def _ease(shares: list[float]) -> float:
-    return min(shares) + _TIE * sum(shares) / len(shares)
+    return min(shares) + TIE * sum(shares) / len(shares)
 
 
 def _shares(plan: Plan, point: Operating, volts: Window | None) -> tuple[list[float], int]:
@@ -207,18 +211,18 @@ def _most(worth: Callable[[float, float], float], window: Window) -> float:
     """
     if window.high <= window.low:
         return window.low
-    places = [window.place(step / _COLUMNS) for step in range(_COLUMNS + 1)]
-    best, found = _COLUMNS // 2, -inf
-    for step in sorted(range(_COLUMNS + 1), key=lambda step: abs(step - _COLUMNS / 2)):
+    places = [window.place(step / COLUMNS) for step in range(COLUMNS + 1)]
+    best, found = COLUMNS // 2, -inf
+    for step in sorted(range(COLUMNS + 1), key=lambda step: abs(step - COLUMNS / 2)):
         here = worth(places[step], found)
         if here > found:
             best, found = step, here
-    low, high = places[max(best - 1, 0)], places[min(best + 1, _COLUMNS)]
+    low, high = places[max(best - 1, 0)], places[min(best + 1, COLUMNS)]
     found_at = places[best]
     left, right = high - _GOLDEN * (high - low), low + _GOLDEN * (high - low)
     at_left = worth(left, found)
     at_right = worth(right, max(found, at_left))
-    for _ in range(_ROUNDS):
+    for _ in range(ROUNDS):
         for value, at in ((at_left, left), (at_right, right)):
             if value > found:
                 found, found_at = value, at

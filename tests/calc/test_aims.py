@@ -5,7 +5,7 @@ from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
 from beadwright.aim_results import aim_results
-from beadwright.aims import AIMS, aimed_feed, aimed_point, balanced_feed, ease
+from beadwright.aims import AIMS, CLOSE, aimed_feed, aimed_point, balanced_feed, ease
 from beadwright.limits import Window
 from beadwright.operating import Operating
 from beadwright.plan import Plan, make_plan
@@ -15,8 +15,6 @@ from tests.calc.jobs import Typed, dialled, jobs, query
 
 EXAMPLE = {"plate": "3/8in", "leg": "5/16in"}
 COLUMNS, ROWS = 24, 9
-NEAR = 0.02
-"""Share of a window's width the easiest run may stand nearer to an edge than the best spot."""
 
 
 def planned(typed: Typed) -> Plan:
@@ -69,7 +67,7 @@ def test_no_spot_is_farther_from_every_edge_than_the_easiest(typed: Typed) -> No
     chosen = aimed_point(plan, feed, "easiest")
     room = None if plan.transfer == "pulse" else volts_room(plan.run, chosen)
     farthest = max(ease(plan, point, there) for point, there in grid(plan))
-    assert ease(plan, chosen, room) >= farthest - NEAR
+    assert ease(plan, chosen, room) >= farthest - CLOSE
 
 
 @many

@@ -9,14 +9,22 @@ import pytest
 from beadwright_site.pages.method import sections
 
 FORMULAS = (
-    "arc", "break_even", "burnoff", "capacity", "carbon_equivalent", "chance", "compressibility",
-    "conductors", "cooling", "cost", "cylinders", "deposition", "dilution", "duty_cycle",
-    "fillet_joints", "fillets", "gas_flow", "groove_joints", "heat", "operating", "penetration",
-    "preheat", "primary", "spools", "swings", "transfer", "way",
+    "aims", "arc", "break_even", "burnoff", "capacity", "carbon_equivalent", "chance",
+    "compressibility", "conductors", "cooling", "cost", "current_limits", "cylinders", "deposition",
+    "dilution", "duty_cycle", "feed_limits", "fillet_joints", "fillets", "gas_flow",
+    "groove_joints", "heat", "heat_limits", "limits", "operating", "penetration", "preheat",
+    "primary", "run", "set_point", "size_limits", "spools", "swings", "tip_limits", "transfer",
+    "travel_limits", "volts_limits", "way", "window_map",
 )  # fmt: skip
 """Modules of formulas: everything public in them must be told of, or excused below."""
 
 TOLD_ELSEWHERE = {
+    "aims.AIMS": "names",
+    "current_limits.TOP_SOURCE": "names of sources",
+    "current_limits.TRANSITION_SOURCE": "names of sources",
+    "volts_limits.START_V": "where a search starts; no answer hangs on it",
+    "window_map.LEAST_V": "drawn only",
+    "window_map.STEPS": "how finely the plane is drawn",
     "arc.conventional_load_volts": "rates machines; no answer uses it",
     "cooling.BEAD": "shape factors, told of as a table",
     "cooling.BUTT": "shape factors, told of as a table",

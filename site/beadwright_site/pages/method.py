@@ -21,6 +21,7 @@ from beadwright_site import (
     method_plates,
     method_strength,
     method_supplies,
+    method_windows,
     method_wires,
 )
 from beadwright_site.changes import CHANGES
@@ -45,6 +46,7 @@ TOPICS = (
     Topic("gas", "Gas", method_gas.sections),
     Topic("joints", "Joints", method_joints.sections),
     Topic("grooves", "Grooves cut part way, plugs and slots", method_grooves.sections),
+    Topic("windows", "The windows and the set point", method_windows.sections),
     Topic("passes", "The pass plan", method_passes.sections),
     Topic("plates", "Heat in the plates", method_plates.sections),
     Topic("preheat", "Preheat, cooling, hardness", method_heat.sections),

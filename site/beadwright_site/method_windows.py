@@ -1,0 +1,271 @@
+"""The method of the windows as data: what limits leave, where each binds, what a set point aims."""
+
+from __future__ import annotations
+
+from beadwright import units
+from beadwright.aims import CLOSE, COLUMNS, ROUNDS, TIE
+from beadwright.feed_limits import FEEDER_M_S
+from beadwright.heat_limits import STEP_ROOM
+from beadwright.plan import SHORT_BELOW_M
+from beadwright.positions import COMFORTABLE_TRAVEL_M_S
+from beadwright.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M
+from beadwright.transfer import TRANSITION_BAND
+from beadwright.window_map import EDGE_BAND_V
+from beadwright_site.mathml import equation, fenced, function, line, over, sub
+from beadwright_site.method import Equation, Section, Symbol, Table, number
+
+X_LOW, X_HIGH = sub("x", "low"), sub("x", "high")
+A_I, B_I = sub("a", "i"), sub("b", "i")
+I_LOW, I_HIGH = sub("I", "low"), sub("I", "high")
+U_LOW, U_HIGH = sub("U", "low"), sub("U", "high")
+E_MOST, E_LEAST = sub("E", "most"), sub("E", "least")
+S_MOST, S_LEAST = sub("s", "most"), sub("s", "least")
+
+_FEED = Symbol("v", "wire feed", "m/s")
+_VOLTS = Symbol("U", "volts at the arc", "V")
+_CURRENT = Symbol("I", "current that feed draws, the arc's length taken off tip-to-work", "A")
+_TRAVEL = Symbol("w", "travel", "m/s")
+
+
+def _us(value: float, measure: str) -> str:
+    return f"{units.show(value, measure, 'us')} {units.symbol(measure, 'us')}"
+
+
+def _percent(share: float) -> str:
+    return f"{100 * share:.0f}%"
+
+
+WINDOW = Equation(
+    "window",
+    "What all limits leave",
+    (
+        equation(X_LOW, "=", function("max", fenced(A_I)), ",",
+                 X_HIGH, "=", function("min", fenced(B_I))),
+        equation(X_LOW, "≤", "x", "≤", X_HIGH),
+    ),
+    (
+        Symbol("x", "feed, volts, travel or tip-to-work, the other three standing", "SI"),
+        Symbol(X_LOW, "low end of its window", "SI"),
+        Symbol(X_HIGH, "high end", "SI"),
+        Symbol(A_I, "what limit i leaves below", "SI"),
+        Symbol(B_I, "what it leaves above", "SI"),
+        Symbol("i", "each limit of the tables below", "–"),
+    ),
+    "Every setting. Low over high: two limits fight, both are named, and no set point is given.",
+    "That of the limit that binds: it stands beside each end.",
+    ("practice",),
+    "The feed's window is worked with volts on the mode's own line and travel filling the joint. "
+    "Move one setting and the other three windows move with it. The pass count is the fewest that "
+    "leaves a window.",
+    ("limits.bind", "settings.settings_of", "plan.make_plan"),
+)  # fmt: skip
+
+
+def feeds() -> Equation:
+    """Return how limits on current, travel and heat come to the wire feed."""
+    return Equation(
+        "window-feed",
+        "Limits on current, travel and heat, brought to the feed",
+        (
+            equation(I_LOW, "≤", "I", fenced(line("v , U")), "≤", I_HIGH),
+            equation("w", "=", over(line("η · g · v"), "s")),
+            equation(E_LEAST, "≤", over(line("U · I"), "w"), "≤", number(STEP_ROOM), "·", E_MOST),
+        ),
+        (
+            _FEED,
+            _VOLTS,
+            _CURRENT,
+            _TRAVEL,
+            Symbol(I_LOW, "highest current of the limits below", "A"),
+            Symbol(I_HIGH, "lowest current of the limits above", "A"),
+            Symbol("η", "deposition efficiency", "–"),
+            Symbol("g", "section of metal in the wire", "m²"),
+            Symbol("s", "section of one bead", "m²"),
+            Symbol(E_LEAST, "least heat your procedure asks", "J/m"),
+            Symbol(E_MOST, "most heat the plate stands or your procedure asks", "J/m"),
+        ),
+        f"Feeds a usual feeder holds, {units.show(FEEDER_M_S[0], 'wire_feed', 'us')} to "
+        f"{_us(FEEDER_M_S[1], 'wire_feed')}.",
+        "That of feed against current: it is the current's band that counts.",
+        ("power-balance", "mass-balance", "practice"),
+        f"The heat is kept {_percent(1 - STEP_ROOM)} inside its limit, for the steps volts and "
+        "feed are set in. Volts and travel set by hand narrow this room as long as any is left; "
+        "else it stands and the setting is named as out.",
+        ("feed_limits.feed_room", "feed_limits.FEEDER_M_S", "heat_limits.STEP_ROOM",
+         "heat_limits.heat_limits", "heat_limits.heat_ceiling_j_m",
+         "current_limits.current_limits", "run.crossing"),
+    )  # fmt: skip
+
+
+VOLTS = Equation(
+    "window-volts",
+    "Room for volts at a feed",
+    (
+        equation(U_LOW, fenced("I"), "≤", "U", "≤", U_HIGH, fenced("I")),
+        equation("I", "=", "I", fenced(line("v , U"))),
+    ),
+    (
+        _VOLTS,
+        _CURRENT,
+        _FEED,
+        Symbol(U_LOW, "low volts of the mode at a current", "V"),
+        Symbol(U_HIGH, "high volts, no higher than the next mode begins", "V"),
+    ),
+    "Plain volts. In pulse the machine sets its own.",
+    "That of the mode's edges: about 1 V.",
+    ("machinery-31-t5", "power-source-conditions", "e70c-sheet"),
+    "More volts, longer arc, shorter extension: the same feed draws a little more. So the ends are "
+    "where the line of the mode meets that current, and limits on current and heat bind volts too.",
+    ("volts_limits.volts_room", "volts_limits.edge_point", "volts_limits.mode_volts"),
+)  # fmt: skip
+
+TIP = Equation(
+    "window-tip",
+    "Room for tip-to-work at a feed and volts",
+    (equation(I_LOW, "≤", "I", fenced(line("L − ℓ")), "≤", I_HIGH),),
+    (
+        Symbol("I", "current the feed draws at an extension", "A"),
+        Symbol(I_LOW, "lowest current of the mode, plate and heat", "A"),
+        Symbol(I_HIGH, "highest", "A"),
+        Symbol("L", "tip-to-work", "m"),
+        Symbol("ℓ", "arc length on these volts", "m"),
+    ),
+    "Within the usual range of wire and mode.",
+    "That of the current.",
+    ("power-balance", "practice"),
+    "Farther out the same feed draws less; closer in, more, and the volts may no longer do.",
+    ("tip_limits.tip_room",),
+)  # fmt: skip
+
+
+def sizes() -> Equation:
+    """Return the room for travel at a feed: what is still the joint asked for."""
+    more = units.show(OVERWELD_M, "leg", "us")
+    crown = units.show(MOST_BUTT_CROWN_M, "leg", "us")
+    return Equation(
+        "window-travel",
+        "Room for travel at a feed",
+        (equation(over(line("η · g · v"), S_MOST), "≤", "w", "≤",
+                  over(line("η · g · v"), S_LEAST)),),
+        (
+            _TRAVEL,
+            _FEED,
+            Symbol("η", "deposition efficiency", "–"),
+            Symbol("g", "section of metal in the wire", "m²"),
+            Symbol(S_MOST, f"largest bead that is still the joint: {more} in over the leg, or a "
+                   f"crown heaped to {crown} in", "m²"),
+            Symbol(S_LEAST, "smallest: the leg with a flat face, or half the crown", "m²"),
+        ),
+        "Within what hand, track or robot holds, and the heat limits at that feed and those volts.",
+        "That of laid metal.",
+        ("mass-balance", "practice", "aws-d1.1-5.1"),
+        "",
+        ("size_limits.section_room", "size_limits.bead_room", "size_limits.OVERWELD_M",
+         "size_limits.MOST_BUTT_CROWN_M", "travel_limits.travel_room"),
+    )  # fmt: skip
+
+
+def aims() -> Equation:
+    """Return what a set point is chosen for."""
+    return Equation(
+        "aims",
+        "Least time, least heat, easiest to run",
+        (
+            equation("v", "=", sub("v", "high")),
+            equation(function("min", over(line("U · I"), "w"))),
+            equation(function("max", function("min", fenced(over(line("x − a"), line("b − a")), ",",
+                                                            over(line("b − x"),
+                                                                 line("b − a")))))),
+        ),
+        (
+            _FEED,
+            Symbol(sub("v", "high"), "high end of its window: least time", "m/s"),
+            _VOLTS,
+            _CURRENT,
+            _TRAVEL,
+            Symbol("x", "each of feed, volts, travel and tip-to-work: easiest", "SI"),
+            Symbol("a", "low end of its window; of tip-to-work, the width is its usual range's",
+                   "SI"),
+            Symbol("b", "high end", "SI"),
+        ),
+        "An open window. What you set by hand stands, and the aim works with what is left.",
+        f"Least heat within 1% of the coolest spot of a fine grid; easiest within "
+        f"{_percent(CLOSE)} of a window's width of the spot farthest from every edge.",
+        ("practice",),
+        f"The feed is sought over {COLUMNS + 1} even spots, then {ROUNDS} rounds of golden section "
+        "about the best; for each the volts that suit. Least heat stands on the lowest volts that "
+        "hold. Between spots as easy, the one farther on the whole counts "
+        f"{_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
+        f"window. Balanced starts from {_us(COMFORTABLE_TRAVEL_M_S['hand'], 'travel')} by hand, "
+        f"{_us(COMFORTABLE_TRAVEL_M_S['track'], 'travel')} on a track, "
+        f"{_us(COMFORTABLE_TRAVEL_M_S['robot'], 'travel')} on a robot; short circuit from 1 A for "
+        "each 0.001 in of plate.",
+        ("aims.aimed_feed", "aims.aimed_point", "aims.ease", "aims.balanced_feed", "aims.COLUMNS",
+         "aims.ROUNDS", "aims.TIE", "aims.CLOSE", "set_point.set_feed",
+         "set_point.set_point", "set_point.stepped"),
+    )  # fmt: skip
+
+
+def soft_edges() -> Equation:
+    """Return the bands about the edges between modes."""
+    return Equation(
+        "soft-edges",
+        "Soft edges between modes",
+        (
+            equation("U", "=", sub("U", "edge"), "±", f"{EDGE_BAND_V:g}"),
+            equation("I", "=", sub("I", "spray"), "·", fenced("1", "±", number(TRANSITION_BAND))),
+        ),
+        (
+            Symbol("U", "volts at which one mode gives way to the next", "V"),
+            Symbol(sub("U", "edge"), "the edge as drawn", "V"),
+            Symbol("I", "current at which spray starts", "A"),
+            Symbol(sub("I", "spray"), "least spray current as counted", "A"),
+        ),
+        "The plane of feed and volts on Dial in: hatched.",
+        "The hatching is the band.",
+        ("power-source-conditions", "mig-handbook-1-2"),
+        "Inside it wire, gas and machine decide: listen to the arc. The window itself is cut at "
+        "the edge as counted.",
+        ("window_map.window_map", "window_map.EDGE_BAND_V", "transfer.TRANSITION_BAND"),
+    )  # fmt: skip
+
+
+def limits_table() -> Table:
+    """Return which limits there are, on what, and where each is told of."""
+    short = units.show(SHORT_BELOW_M, "length", "si")
+    rows = (
+        ("current", "mode: where it starts, the wire's usual top", "Currents by wire size, A"),
+        ("current", "plate: lies on it, burns through", "Burning through, and lying on the plate"),
+        ("current", "machine: its amps, the amps its volts carry", "yours"),
+        ("heat", "plate: burns through", "Burning through, and lying on the plate"),
+        ("heat", "your procedure: least, most", "yours"),
+        ("feed", "feeder", "common practice"),
+        ("travel", "hand, track or robot by position", "Travel held steadily"),
+        ("travel", "size of the weld: short, overwelded", "Room for travel at a feed"),
+        ("volts", "mode: too short an arc, too long", "Volts: short circuit, globular, spray"),
+        ("tip-to-work", "wire and mode", "common practice"),
+        ("passes", "largest bead by position", "What a bead and a layer may be, in"),
+    )
+    return Table(
+        "window-limits",
+        "Which limits there are",
+        ("on", "what sets it", "told under, or from"),
+        rows,
+        ("practice",),
+        f"Plate under {short} mm is planned in short circuit; where an open arc leaves no room and "
+        "the choice is ours, short circuit is tried.",
+        ("plan.SHORT_BELOW_M", "plan.planned_transfer"),
+    )
+
+
+def sections() -> tuple[Section, ...]:
+    """Return the sections of the topic, in order."""
+    return (
+        Section(WINDOW, (limits_table(),)),
+        Section(feeds()),
+        Section(VOLTS),
+        Section(sizes()),
+        Section(TIP),
+        Section(aims()),
+        Section(soft_edges()),
+    )
