@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from typing import Any
@@ -20,6 +20,7 @@ from beadwright.results import Note
 from beadwright.units import System
 from beadwright.ways_out import WayOut, ways_out
 
+_SETTINGS = ("wfs", "volts", "ctwd", "travel")
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
@@ -88,8 +89,7 @@ def _worked(filled: tuple[tuple[str, str], ...]) -> _Worked:
     holds = found.open and not found.over
     near = None if holds else nearest(found)
     out = () if found.open else ways_out(job)
-    kept_notes = [note for note in dialled.notes if note.level in ("stop", "caution")]
-    return _Worked(dialled, found, near, out, (*pass_remarks(found), *kept_notes))
+    return _Worked(dialled, found, near, out, (*pass_remarks(found), *_of_joint(dialled)))
 
 
 def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
@@ -116,3 +116,10 @@ def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
         "passes", query, worked.dialled, worked.found, worked.nearest, worked.ways_out,
         tuple(sorted(notes, key=lambda note: _ORDER[note.level])), at,
     )  # fmt: skip
+
+
+def _of_joint(dialled: DialIn) -> Iterator[Note]:
+    """What Dial in says of the joint, the code and the dangers; settings have their own words."""
+    for note in dialled.notes:
+        if note.level in ("stop", "out", "caution") and note.field not in _SETTINGS:
+            yield note

@@ -5,6 +5,7 @@ from itertools import pairwise
 from urllib.parse import urlencode
 
 import pytest
+import shapely
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
@@ -131,6 +132,32 @@ def test_a_larger_leg_takes_no_fewer_beads_and_more_time(leg: str, position: str
     )
     assert len(small.beads) <= len(large.beads)
     assert small.wire_kg <= large.wire_kg
+
+
+@settings(max_examples=40, deadline=None)
+@given(heavy_jobs())
+def test_beads_keep_apart_and_inside_the_joint(typed: Typed) -> None:
+    found = answered(typed).found
+    beads = [
+        shapely.Polygon([(1000 * x, 1000 * y) for x, y in outline])
+        for bead in found.beads
+        for outline in bead.slot.outlines
+    ]
+    joint = shapely.unary_union(
+        [
+            shapely.Polygon([(1000 * x, 1000 * y) for x, y in region.outline]).buffer(0.01)
+            for region in found.shape.regions
+        ]
+    )
+    together = shapely.unary_union([bead.buffer(0) for bead in beads])
+    total = sum(bead.area for bead in beads)
+    assert together.area == pytest.approx(total, rel=3e-3)
+    assert together.difference(joint).area < 2e-3 * total
+
+
+def test_a_crown_over_the_convexity_rule_is_said() -> None:
+    answer = pass_answer("plate=3/4in&leg=5/8in&reinforcement=3/16in")
+    assert any(note.source == "aws-d1.1-convexity" for note in answer.notes)
 
 
 def test_how_many_passes_at_290() -> None:
