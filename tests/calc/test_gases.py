@@ -114,6 +114,7 @@ def test_a_usual_gas_is_called_by_its_normal_name(name: str) -> None:
         ("He", "He is no gas for wire on steel: helium alone does not hold an arc"),
         ("2/98 He", "2/98 He is no gas for wire on steel: helium alone"),
         ("84/16 O2", "ISO 14175 has no group over 15 % O2"),
+        ("84.4/15.6 O2", "ISO 14175 has no group over 15 % O2"),
         ("69 CO2/31 O2", "ISO 14175 has no group over 30 % O2 in CO2"),
         ("40/60", "over 50 % CO2 it is in no group of ISO 14175; use CO2 or a leaner mix"),
         ("99.7/0.3", "under 0.5 % counts for no group"),
@@ -210,13 +211,27 @@ def test_the_most_flow_is_where_a_pipe_turns_turbulent(name: str) -> None:
 
 
 def test_nozzles_are_read_as_said() -> None:
-    for text in ("5/8in", "5/8", "0.625in", "16mm", "15.9 mm"):
+    # Half a millimetre about 15.875 mm is still that nozzle.
+    for text in ("5/8in", "5/8", "0.625in", "16mm", "15.9 mm", "0.016m", "16.37mm"):
         assert nozzle_of(text).name == "5/8in"
-    for text in ("1in", "x", ""):
+    for text in ("1in", "x", "", "16.39mm"):
         with pytest.raises(UnknownEntryError, match="1/2in, 5/8in, 3/4in"):
             nozzle_of(text)
     with pytest.raises(OutOfRangeError, match="current_a"):
         usual_nozzle(0)
+
+
+def test_a_little_helium_is_more_gas_too() -> None:
+    """4 % He: √(39.948 / (0.96 × 39.948 + 0.04 × 4.0026)) = 1.0185, and where that comes from."""
+    flow = gas_flow(Gas("96 Ar/4 He", 0.96, 0.0, 0.0, "I3", 0.04), 250, "flat")
+    assert flow.usual / flow.argon_meter == pytest.approx(1.0185, abs=1e-4)
+    assert "gas-flow-helium" in flow.sources
+
+
+def test_a_group_without_helium_named() -> None:
+    assert iso_14175_group(0.0, 0.0) == "I1"
+    with pytest.raises(UnknownEntryError, match=r"no group with 60\.13 % CO2 and 0 % O2"):
+        iso_14175_group(0.60126, 0.0)
 
 
 def test_a_nozzle_asked_for_moves_the_flow() -> None:

@@ -300,3 +300,12 @@ def test_the_terminal_says_it_beside_the_number() -> None:
     thin = api.answer_json("dial-in", "plate=1/8in&transfer=short")["answer"]
     assert thin["penetration"]["value"] is None
     assert "short circuit" in thin["penetration"]["because"]
+
+
+def test_the_ends_of_the_measured_beads_are_measured() -> None:
+    """The beads run from 250 A, 22 V and 6 mm/s to 550 A, 36 V and 18 mm/s."""
+    assert penetration.outside_measured(250, 22, 0.006) == ""
+    assert penetration.outside_measured(550, 36, 0.018) == ""
+    assert penetration.outside_measured(550.1, 36, 0.018) == "current above"
+    assert penetration.outside_measured(550, 36.1, 0.018) == "volts above"
+    assert penetration.outside_measured(550, 36, 0.01801) == "travel above"
