@@ -142,6 +142,12 @@ def detail(joint: JointKind, case: Case) -> str:
     return f"{found.name} {found.angle_deg:g} {found.gap_m / INCH:g} {face}"
 
 
+def detail_span(joint: JointKind, case: Case) -> tuple[float, float]:
+    """Root face taken where none is given, and widest root opening [in]."""
+    found = preparations.DETAILS[joint, case]
+    return found.root_face_m / INCH, found.most_gap_m / INCH
+
+
 def case(query: str) -> str:
     return preparations.case_of(read_query(query).job)
 
