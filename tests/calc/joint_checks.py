@@ -128,6 +128,11 @@ def leg_in(query: str) -> float:
     return wanted_leg(read_query(query).job) / INCH
 
 
+def asked_leg_in(query: str) -> float:
+    """The leg a joint is drawn for; none without a fillet."""
+    return joint_shape(read_query(query).job)[1] / INCH
+
+
 def corner_room_in(query: str) -> float:
     return corner_room(read_query(query).job) / INCH
 
