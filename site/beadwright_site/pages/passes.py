@@ -41,6 +41,9 @@ PARTS = ("units-switch", "state", "plan", "picture", "bead", "count", "job-form"
 LATER = ("others",)
 """Parts asked for when the others stand: they take several plans to work out."""
 
+AHEAD = ("state", "plan", "picture", "bead")
+"""Parts of the first screen, shown a frame ahead of the rest."""
+
 STEPPED = ("units-switch", "picture", "bead", "schedule")
 """Parts that follow from bead to bead."""
 
@@ -137,7 +140,6 @@ def _answered(
                 for measure in ("wire_feed", "volts", "travel", "heat_input")
             ),
             "total": arc_words(found.arc_time_s) if found.open else "–",
-            "line": f"{headline}. {job_card(page.dialled).line}",
         },
         "others": lambda: {"plans": tuple(other_plans(page, whole))},
         "notes": lambda: {"notes": [note for note in notes if note not in loud]},
@@ -287,6 +289,6 @@ def passes_page(query: str) -> str:
     """
     shown = show_passes(query)
     parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    ids = {"part_ids": PARTS, "later": LATER, "stepped": STEPPED}
+    ids = {"part_ids": PARTS, "later": LATER, "ahead": AHEAD, "stepped": STEPPED}
     lists = {name: " ".join(names) for name, names in ids.items()}
     return render("passes/page.html", "passes", shown=shown, parts=parts, **lists)

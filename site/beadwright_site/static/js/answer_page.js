@@ -19,6 +19,8 @@ const SLOW_MS = 150; // an answer sooner than this needs no word
 export class BeadAnswer extends HTMLElement {
   #gone = new AbortController();
   #word = 0;
+  /** Parts not yet put in. @type {{[id: string]: string}} */
+  #rest = {};
   form = new JobForm();
 
   connectedCallback() {
@@ -135,11 +137,27 @@ export class BeadAnswer extends HTMLElement {
     if (this.classList.contains("working")) this.#waiting();
   }
 
+  /** What stands on the first screen is shown a frame ahead of the rest, where the page says what
+   * that is. A refusal is told at once and whole. @param {Shown} shown */
+  #put({ ok, html }) {
+    const ahead = ok ? this.dataset["ahead"]?.split(" ") : undefined;
+    this.#rest = {};
+    if (!ahead) return put(html);
+    /** @param {boolean} first */
+    const half = (first) => Object.fromEntries(
+      Object.entries(html).filter(([id]) => ahead.includes(id) === first));
+    put(half(true));
+    const rest = this.#rest = half(false);
+    requestAnimationFrame(() => setTimeout(() => {
+      if (rest === this.#rest && this.isConnected) put(rest);
+    }));
+  }
+
   /** @param {Shown} shown */
   #show(shown) {
     clearTimeout(this.#word);
     this.classList.remove("working");
-    put(shown.html);
+    this.#put(shown);
     this.classList.toggle("stale", !shown.ok);
     this.form.element.classList.toggle("refused", !shown.ok);
     const search = shown.query ? `?${shown.query}` : "";

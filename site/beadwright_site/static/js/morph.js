@@ -19,12 +19,43 @@ addEventListener("turbo:before-morph-attribute", (event) => {
   if (OURS.has(attributeName)) event.preventDefault();
 });
 
+/** @param {Element} root */
+const family = (root) => [root, ...root.querySelectorAll("*")];
+
+/** Of the same build, so that only attributes and words can differ.
+ * @param {Element[]} ours @param {Element[]} theirs */
+function alike(ours, theirs) {
+  return ours.length === theirs.length && ours.every((element, i) =>
+    element.localName === theirs[i]?.localName
+    && element.childNodes.length === theirs[i]?.childNodes.length);
+}
+
+/** @param {Element} ours @param {Element} theirs */
+function redress(ours, theirs) {
+  for (const { name, value } of theirs.attributes) {
+    if (ours.getAttribute(name) !== value) ours.setAttribute(name, value);
+  }
+  for (const { name } of [...ours.attributes]) {
+    if (!theirs.hasAttribute(name)) ours.removeAttribute(name);
+  }
+  theirs.childNodes.forEach((node, i) => {
+    const own = ours.childNodes[i];
+    if (node instanceof Text && own instanceof Text && own.data !== node.data) own.data = node.data;
+  });
+}
+
 /**
- * A part that holds no entry is put in whole: to match a hundred beads one by one takes too long.
- * Focus stays with the control that holds the same place.
+ * A part that holds no entry: of the same build as before, only what differs is changed; else it
+ * is put in whole, for to match a hundred beads with others takes too long. Focus stays with the
+ * control that holds the same place.
  * @param {Element} current @param {Element} wanted
  */
 function putWhole(current, wanted) {
+  const [ours, theirs] = [family(current), family(wanted)];
+  if (alike(ours, theirs)) {
+    ours.forEach((element, i) => redress(element, /** @type {Element} */ (theirs[i])));
+    return;
+  }
   const active = document.activeElement;
   const place = active && current.contains(active) ? active.getAttribute("data-place") : null;
   current.replaceWith(wanted);
@@ -47,7 +78,6 @@ export function put(html, { live = false } = {}) {
     if (!wanted) continue;
     if (wanted.hasAttribute("data-whole")) {
       putWhole(current, wanted);
-      given.set(wanted, outer);
       continue;
     }
     morphElements(current, wanted, {
