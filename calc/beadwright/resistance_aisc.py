@@ -34,7 +34,7 @@ def filler_strength(wire: str) -> float:
     digits = "".join(
         c for c in wire.upper().removeprefix("ER").removeprefix("E")[:3] if c.isdigit()
     )
-    tens = int(digits[:-1]) * 10 if digits else 0
+    tens = int(digits[:-1] or 0) * 10
     if digits[-1:] not in ("0", "1") or not 60 <= tens <= 120:
         raise OutOfRangeError(f"wire = {wire} does not say a strength of 60 to 120 ksi")
     return tens * _KSI

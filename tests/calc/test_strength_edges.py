@@ -51,7 +51,7 @@ def test_a_load_may_have_no_weld_along_it_or_none_across() -> None:
 
 def test_six_throats_must_be_left_where_that_is_over_30_mm() -> None:
     # 46 mm less two throats of 6 leaves 34; six throats are 36.
-    with pytest.raises(OutOfRangeError, match="leaves 34 mm.* must keep 36 mm"):
+    with pytest.raises(OutOfRangeError, match=r"leaves 34 mm.* must keep 36 mm"):
         effective_length(0.046, 0.006)
     assert effective_length(0.049, 0.006) == pytest.approx(0.037)
 
