@@ -12,6 +12,7 @@ from beadwright.resistance_aisc import (
     long_weld_factor,
 )
 from beadwright.resistance_en import effective_length
+from beadwright.steel_strength import STRENGTHS
 
 KSI = 6.894757e6
 
@@ -64,3 +65,15 @@ def test_a_seam_asked_a_little_more_than_its_weld_holds_is_refused() -> None:
     with pytest.raises(OutOfRangeError, match="weld all along"):
         intermittent_for(1.03, 1.0, 0.05, 0.005)
     assert intermittent_for(1.0, 1.0, 0.05, 0.005).pitch_m == 0.05
+
+
+@pytest.mark.parametrize(
+    ("grade", "most_mm"),
+    [("A572-50", 101.6), ("A572-60", 31.75), ("A588", 203.2), ("A500-B", 25.4), ("A500-C", 25.4),
+     ("S235JR", 100), ("S275JR", 100), ("S355J2", 100)],
+)  # fmt: skip
+def test_a_grade_is_not_held_thicker_than_its_last_row(grade: str, most_mm: float) -> None:
+    steel = STRENGTHS[grade]
+    assert steel.at(most_mm / 1000) == steel.rows[-1][1:]
+    with pytest.raises(OutOfRangeError, match=f"{grade} is not held here over"):
+        steel.at(1.02 * most_mm / 1000)
