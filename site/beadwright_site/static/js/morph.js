@@ -19,29 +19,28 @@ addEventListener("turbo:before-morph-attribute", (event) => {
   if (OURS.has(attributeName)) event.preventDefault();
 });
 
-/** @param {Element} root */
-const family = (root) => [root, ...root.querySelectorAll("*")];
-
-/** Of the same build, so that only attributes and words can differ.
- * @param {Element[]} ours @param {Element[]} theirs */
+/** Of the same build, so that only attributes and words differ. What is equal is passed over.
+ * @param {Node} ours @param {Node} theirs @returns {boolean} */
 function alike(ours, theirs) {
-  return ours.length === theirs.length && ours.every((element, i) =>
-    element.localName === theirs[i]?.localName
-    && element.childNodes.length === theirs[i]?.childNodes.length);
+  return ours.isEqualNode(theirs)
+    || (ours.nodeName === theirs.nodeName && ours.childNodes.length === theirs.childNodes.length
+      && [...ours.childNodes].every((node, i) => alike(node, /** @type {Node} */ (theirs.childNodes[i]))));
 }
 
-/** @param {Element} ours @param {Element} theirs */
+/** @param {Node} ours @param {Node} theirs of the same build */
 function redress(ours, theirs) {
+  if (ours.isEqualNode(theirs)) return;
+  if (!(ours instanceof Element && theirs instanceof Element)) {
+    ours.nodeValue = theirs.nodeValue;
+    return;
+  }
   for (const { name, value } of theirs.attributes) {
     if (ours.getAttribute(name) !== value) ours.setAttribute(name, value);
   }
   for (const { name } of [...ours.attributes]) {
     if (!theirs.hasAttribute(name)) ours.removeAttribute(name);
   }
-  theirs.childNodes.forEach((node, i) => {
-    const own = ours.childNodes[i];
-    if (node instanceof Text && own instanceof Text && own.data !== node.data) own.data = node.data;
-  });
+  ours.childNodes.forEach((node, i) => redress(node, /** @type {Node} */ (theirs.childNodes[i])));
 }
 
 /**
@@ -51,11 +50,7 @@ function redress(ours, theirs) {
  * @param {Element} current @param {Element} wanted
  */
 function putWhole(current, wanted) {
-  const [ours, theirs] = [family(current), family(wanted)];
-  if (alike(ours, theirs)) {
-    ours.forEach((element, i) => redress(element, /** @type {Element} */ (theirs[i])));
-    return;
-  }
+  if (alike(current, wanted)) return redress(current, wanted);
   const active = document.activeElement;
   const place = active && current.contains(active) ? active.getAttribute("data-place") : null;
   current.replaceWith(wanted);
