@@ -66,9 +66,7 @@ def frame_of(region: WeldRegion) -> Frame:
     width = hypot(x1 - x0, y1 - y0)
     origin = ((x0 + x1) / 2, (y0 + y1) / 2)
     along = ((x1 - x0) / width, (y1 - y0) / width)
-    out = (along[1], -along[0])
-    if (region.root[0] - origin[0]) * out[0] + (region.root[1] - origin[1]) * out[1] > 0:
-        out = (-out[0], -out[1])
+    out = (along[1], -along[0])  # a face runs from right to left, seen from the welder
     bow = 4 * region.crown_m / width**2
     flat: list[XY] = []
     for x, y in region.outline:

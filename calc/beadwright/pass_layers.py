@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bisect import bisect
 from dataclasses import dataclass
 from math import ceil, inf, log
 
@@ -17,8 +18,14 @@ SHAPELY = 1.8
 """Width over height of a bead that lies well [-]. Common practice; it chooses between layers of
 the same number of beads."""
 
+FLAT_ROOT_M = 3 / 8 * 0.0254
+"""A root wider than this at its floor may be laid in beads side by side [m]. Common practice."""
+
 _WIDE_ROOT = 1000
 _LEVELS = 32
+_SLIVER = 0.15
+"""Least distance of two levels, as a share of an even step [-]."""
+
 _MOST_FULL = 60
 _HAIR = 1e-9
 
@@ -95,33 +102,37 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
     areas = [share * frame.levels.below(level) for level in levels]
     widest = [share * _chord(frame.levels, level) for level in levels]
     least = 1e-9 * areas[-1]
+    deepest = max(limits.root_m, limits.layer_m) + _HAIR
+    flat_root = widest[0] > FLAT_ROOT_M
     best: list[_Best] = [(0, 0.0, -1, 0)]
     for high in range(1, last + 1):
         found = loose = (1 << 30, inf, -1, 0)
         cap = high == last
         for low in range(high - 1, -1, -1):
             thick = levels[high] - levels[low]
-            if thick > (limits.layer_m if low else limits.root_m) + _HAIR and low < high - 1:
-                break
+            if low < high - 1:
+                if thick > deepest:
+                    break
+                if thick > (limits.layer_m if low else limits.root_m) + _HAIR:
+                    continue
             section = areas[high] - areas[low]
             wide = max(widest[low], widest[high - 1], 0.0 if cap else widest[high])
             most = limits.section_m2 if low else limits.root_m2
             beads = max(1, ceil(section / most - _HAIR))
             beads = max(beads, ceil(wide / limits.width_m - _HAIR))
-            # One bead makes the root wherever it can.
-            cost = best[low][0] + beads + (_WIDE_ROOT * (beads - 1) if low == 0 else 0)
+            # One bead makes a narrow root wherever it can.
+            again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
+            cost = best[low][0] + beads + again
             over_flush = cap and groove and low > 0 and levels[low] > -CAP_UNDER_FLUSH_M
             if cost > (loose if over_flush else found)[0]:
                 continue
-            odd = best[low][1]
-            if low:
-                shape = max(section, least) / (thick * thick * beads * SHAPELY)
-                odd += beads * log(shape) ** 2
-            step = (cost, odd, low, beads)
+            shape = max(section, least) / (thick * thick * beads * SHAPELY)
+            odd = best[low][1] + beads * log(shape) ** 2
+            way = (cost, odd, low, beads)
             if over_flush:
-                loose = min(loose, step)
+                loose = min(loose, way)
             else:
-                found = min(found, step)
+                found = min(found, way)
         # A crown higher than a layer may be leaves no cap that starts under flush.
         best.append(found if found[2] >= 0 else loose)
     layers: list[Layer] = []
@@ -134,34 +145,55 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
 
 
 def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
-    """Levels a layer may end at: even steps, full beads, and the thickest layers."""
+    """Levels a layer may end at: full beads, the thickest layers, and even steps between.
+
+    None lies so near another, or an end, that a sliver would count as a layer.
+    """
     swept = frame.levels
     bottom, top = frame.bottom, swept.levels[-1]
     step = (top - bottom) / _LEVELS
-    found = {bottom + step * i for i in range(1, _LEVELS)}
+    full: list[float] = []
     beads = swept.area * share / limits.section_m2
     if beads < _MOST_FULL:
-        found |= {swept.level(swept.area * i / beads) for i in range(1, ceil(beads))}
+        full += [swept.level(swept.area * i / beads) for i in range(1, ceil(beads))]
     if limits.root_m2 < swept.area * share:
-        found.add(swept.level(limits.root_m2 / share))
+        full.append(swept.level(limits.root_m2 / share))
     level = bottom + limits.root_m
     while level < top and limits.layer_m > step:
-        found.add(level)
+        full.append(level)
         level += limits.layer_m
-    return [bottom, *sorted(level for level in found if bottom < level < top), top]
+    even = [bottom + step * i for i in range(1, _LEVELS)]
+    kept = [bottom, top]
+    for level in (*full, *even):
+        at = bisect(kept, level)
+        if 0 < at < len(kept) and min(level - kept[at - 1], kept[at] - level) > _SLIVER * step:
+            kept.insert(at, level)
+    return kept
 
 
 def _evened(
     frame: Frame, layers: list[Layer], limits: BeadLimits, *, groove: bool, around: bool
 ) -> list[Layer]:
-    """The same beads, all of one section and no layer with fewer than the one under it.
+    """The same beads, all of one section; if it can be, no layer with fewer than the one under it.
 
     Where that breaks a limit the layers stay as they are.
     """
-    counts = sorted(layer.beads for layer in layers)
+    counts = [layer.beads for layer in layers]
+    for order in (sorted(counts), counts):
+        even = _of_one_section(frame, order, limits)
+        held = all(
+            holds(frame, layer, limits, root=layer is even[0], around=around) for layer in even
+        )
+        over_flush = groove and len(even) > 1 and even[-1].low > -CAP_UNDER_FLUSH_M
+        if held and not over_flush:
+            return even
+    return layers
+
+
+def _of_one_section(frame: Frame, counts: list[int], limits: BeadLimits) -> list[Layer]:
     each = frame.levels.area / sum(counts)
     even: list[Layer] = []
-    laid, low = 0, layers[0].low
+    laid, low = 0, frame.bottom
     for count in counts:
         laid += count
         high = frame.levels.level(min(each * laid, frame.levels.area))
@@ -169,9 +201,7 @@ def _evened(
             high = min(high, low + (limits.layer_m if even else limits.root_m))
         even.append(Layer(low, high, count))
         low = high
-    held = all(holds(frame, layer, limits, root=layer is even[0], around=around) for layer in even)
-    over_flush = groove and len(even) > 1 and even[-1].low > -CAP_UNDER_FLUSH_M
-    return layers if over_flush or not held else even
+    return even
 
 
 def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around: bool) -> bool:
@@ -200,8 +230,10 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
 
 
 def _chord(levels: Sweep, level: float) -> float:
-    span = levels.levels[-1] - levels.levels[0]
-    low, high = level - 1e-4 * span, level + 1e-4 * span
+    """How wide the region is at a level, just inside it where the level is an end."""
+    bottom, top = levels.levels[0], levels.levels[-1]
+    near = 1e-4 * (top - bottom)
+    low, high = max(level - near, bottom), min(level + near, top)
     return (levels.below(high) - levels.below(low)) / (high - low)
 
 
