@@ -209,6 +209,7 @@ def test_an_invented_load_says_so_until_one_is_given() -> None:
         ("py=0", ("py",)),
         ("py=1kip&line_load=1kip/in", ("line_load", "py")),
         ("line_load=1kip/in&load_z=2in", ("line_load", "load_z")),
+        ("line_load=1kip/in&mz=1kip-in", ("line_load", "mz")),
         ("mz=1kip-in&load_x=4in", ("load_x",)),
         ("analysis=ic&py=1kip&load_z=2in", ("analysis", "load_z")),
         ("analysis=ic&pz=1kip", ("analysis", "pz")),

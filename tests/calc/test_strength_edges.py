@@ -1,9 +1,13 @@
 """Strength: where a rule begins and ends, worked by hand on either side of it."""
 
+from dataclasses import replace
+
 import pytest
 
+from beadwright.api import answer
 from beadwright.base_metal import matching_thickness
-from beadwright.errors import OutOfRangeError
+from beadwright.elastic_line import GroupLoad
+from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.intermittent import intermittent_for
 from beadwright.resistance_aisc import (
     concentric_strength,
@@ -13,8 +17,15 @@ from beadwright.resistance_aisc import (
 )
 from beadwright.resistance_en import effective_length
 from beadwright.steel_strength import STRENGTHS
+from beadwright.strength_page import StrengthAnswer
 
 KSI = 6.894757e6
+KIP_IN = 175126.8
+"""A kip per inch [N/m]."""
+
+
+def ask(query: str) -> StrengthAnswer:
+    return answer("strength", query)
 
 
 @pytest.mark.parametrize(
@@ -77,3 +88,75 @@ def test_a_grade_is_not_held_thicker_than_its_last_row(grade: str, most_mm: floa
     assert steel.at(most_mm / 1000) == steel.rows[-1][1:]
     with pytest.raises(OutOfRangeError, match=f"{grade} is not held here over"):
         steel.at(1.02 * most_mm / 1000)
+
+
+@pytest.mark.parametrize(
+    ("query", "welds"),
+    [
+        ("group=lines&weld_sides=1&plate2=10mm&group_width=20mm", 2),
+        ("group=lines&weld_sides=1&plate2=10mm&group_width=20.5mm", 1),
+        ("group=flats&weld_sides=1&plate2=10mm&group_width=6in&group_height=20mm", 2),
+        ("group=flats&weld_sides=1&plate2=10mm&group_width=6in&group_height=20.5mm", 1),
+        ("group=lines&weld_sides=2&plate2=10mm&group_width=6in", 2),
+        ("group=line&weld_sides=1&plate2=10mm&group_height=15mm", 1),
+    ],
+)
+def test_welds_within_two_plates_of_each_other_share_one(query: str, welds: int) -> None:
+    assert ask(f"{query}&py=1kip&leg=1/8in").task.welds_on_stem == welds
+
+
+def test_a_moment_under_a_millionth_of_load_times_length_is_rounding() -> None:
+    task = ask("group=line&group_height=100mm&py=1kN&plate=1in").task
+    # 1000 N times 0.1 m times 1e-6.
+    assert replace(task, load=GroupLoad(py=1000.0, mz=0.9e-4)).concentric
+    assert not replace(task, load=GroupLoad(py=1000.0, mz=1.2e-4)).concentric
+
+
+@pytest.mark.parametrize(
+    ("query", "ends"),
+    [
+        ("group=line&py=5kip", True),
+        ("group=line&py=5kip&pz=1kip", False),
+        ("group=line&py=5kip&px=1kip", False),
+        ("group=polyline:0,0 3,4&px=3kip&py=4kip", True),
+        ("group=polyline:0,0 3,4&px=-3kip&py=4kip", False),
+        ("group=c&py=5kip", False),
+        ("line_load=1kip/in", False),
+    ],
+)
+def test_a_weld_is_loaded_at_its_end_by_a_force_along_it(query: str, ends: bool) -> None:
+    assert ask(f"{query}&plate=1in&plate2=1in&leg=1/4in").task.end_loaded is ends
+
+
+@pytest.mark.parametrize("group", ["line&group_height=6in", "polyline:2,2 8,2", "polyline:2,2 2,8"])
+def test_a_weld_as_long_as_its_part_fits_and_a_longer_one_does_not(group: str) -> None:
+    assert ask(f"group={group}&py=1kip&part_length=6in").links
+    with pytest.raises(FieldErrors):
+        ask(f"group={group}&py=1kip&part_length=5.9in")
+
+
+def test_a_leg_may_be_the_most_along_its_edge() -> None:
+    # AISC 360 J2.2b: a quarter of an inch less a sixteenth.
+    assert ask("joint=lap&plate=1/2in&plate2=1/4in&leg=3/16in&py=1kip").links
+
+
+def test_a_moment_in_the_plane_alone_finds_its_centre() -> None:
+    assert ask("group=c&analysis=ic&mz=5kip-in&leg=1/4in").spread.centre is not None
+
+
+def test_the_instantaneous_centre_of_a_bracket_by_the_manual_s_table() -> None:
+    # Table 8-8: k 0.5, a 0.25 give C 3.90; the centroid lies 8·0.25/2 = 1 in off the upright, the
+    # load 2 in beyond. 3.90·4·8 = 124.8 kip, half of it with Ω 2.00.
+    found = ask("group=c&group_width=4in&group_height=8in&weld_sides=1&analysis=ic&py=-20kip"
+                "&load_x=3in&leg=1/4in&plate=1in&plate2=1in")  # fmt: skip
+    assert found.weld.use == pytest.approx(20 / 62.4, rel=4e-3)
+    assert found.spread.factor > 0
+    assert ask("group=c&py=-20kip&load_x=3in&leg=1/4in&plate=1in&plate2=1in").spread.factor == 0
+
+
+@pytest.mark.parametrize(("load", "way"), [("px=6kip", (1, 0)), ("py=-6kip", (0, -1))])
+def test_a_weld_that_only_slides_shares_its_load_evenly(load: str, way: tuple[int, int]) -> None:
+    found = ask(f"group=line&group_height=6in&analysis=ic&{load}&leg=1/4in&plate=1in&plate2=1in")
+    for force in found.spread.forces:
+        assert (force.fx, force.fy) == pytest.approx((way[0] * KIP_IN, way[1] * KIP_IN), rel=1e-3)
+        assert force.fz == 0
