@@ -1,0 +1,79 @@
+"""Gas in a cylinder: what it is counted with, and the edges of what is answered."""
+
+import CoolProp.CoolProp
+import pytest
+
+from beadwright.compressibility import MOST_PA, SUBSTANCES, compressibility
+from beadwright.cylinders import (
+    CYLINDERS,
+    RESIDUAL_PA,
+    co2_gas,
+    content,
+    full_content,
+    is_liquid,
+    settles_below,
+    usable,
+)
+from beadwright.errors import OutOfRangeError
+from beadwright.gases import Gas, gas_of
+
+ARGON = Gas("Ar", 1.0, 0.0, 0.0, "I1")
+HALF = gas_of("50/50")
+RICH = gas_of("80 CO2/20 O2")
+
+
+@pytest.mark.parametrize(("name", "fluid"), [("argon", "Argon"), ("co2", "CO2"), ("oxygen", "O2")])
+def test_critical_points(name: str, fluid: str) -> None:
+    """Reference equations of state, as a published library of them has them."""
+    ours = SUBSTANCES[name]
+    assert ours.critical_k == pytest.approx(CoolProp.CoolProp.PropsSI("Tcrit", fluid), rel=1e-3)
+    assert ours.critical_pa == pytest.approx(CoolProp.CoolProp.PropsSI("Pcrit", fluid), rel=1e-3)
+    assert ours.molar_kg == pytest.approx(CoolProp.CoolProp.PropsSI("M", fluid), rel=1e-4)
+
+
+def test_helium_stands_with_the_point_of_quantum_gases() -> None:
+    """At 294 K: 10.47 / (1 + 21.8 / 4.0026 / 294) K, 0.676 / (1 + 44.2 / 4.0026 / 294) MPa."""
+    helium = SUBSTANCES["helium"]
+    assert helium.critical_k == pytest.approx(10.2796, abs=0.001)
+    assert helium.critical_pa == pytest.approx(0.6515e6, rel=1e-3)
+    assert helium.molar_kg == pytest.approx(0.0040026)
+
+
+def test_the_range_of_pressure_and_temperature() -> None:
+    """To 305 bar, a full cylinder of 300 with the air's own; 250 to 330 K."""
+    assert compressibility(ARGON, 305e5, 294.26) > 0
+    for kelvin in (250.0, 255.0, 330.0):
+        assert compressibility(ARGON, 200e5, kelvin) > 0
+    for pressure, kelvin in ((306e5, 294.26), (200e5, 249.9), (200e5, 330.1)):
+        with pytest.raises(OutOfRangeError, match="250 to 330"):
+            compressibility(ARGON, pressure, kelvin)
+    assert pytest.approx(305e5) == MOST_PA
+
+
+def test_what_a_regulator_leaves() -> None:
+    """50 psi are 344.7 kPa: in 50 L, with Z within a few thousandths of one, 0.1701 m³ over 1 atm.
+
+    The 0.05 m³ that stand at 1 atm are counted on both sides.
+    """
+    assert pytest.approx(344_738, abs=1) == RESIDUAL_PA
+    full, empty = content(ARGON, 100e5, 0.05), content(ARGON, 0.0, 0.05)
+    left = full - usable(ARGON, 100e5, 0.05) - empty
+    assert left == pytest.approx(0.05 * 344_738 / 101_325, rel=0.005)
+    assert usable(ARGON, 300e3, 0.05) == pytest.approx(0.0)
+
+
+def test_where_a_mix_is_liquid() -> None:
+    assert not is_liquid(HALF)
+    assert is_liquid(Gas("49 Ar/51 CO2", 0.49, 0.51, 0.0, ""))
+    assert settles_below(HALF) == pytest.approx(265.6)
+    assert content(HALF, 50e5, 0.05, 265.6) > 0
+    assert settles_below(gas_of("75/25")) == pytest.approx(235.2)
+
+
+def test_what_is_not_sold_so() -> None:
+    assert co2_gas(0.0) == 0.0
+    with pytest.raises(OutOfRangeError, match="mixed on the spot"):
+        full_content(CYLINDERS["330ft3"], RICH)
+    with pytest.raises(OutOfRangeError, match="sold by weight; use"):
+        full_content(CYLINDERS["330ft3"], gas_of("CO2"))
+    assert full_content(CYLINDERS["bulk"], RICH) is None
