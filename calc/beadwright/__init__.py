@@ -3,4 +3,4 @@
 The core of Beadwright: pure Python, no I/O, no HTML. ``beadwright.api`` is the door.
 """
 
-__version__ = "0.1.0"
+__version__ = "0.2.0"
