@@ -17,6 +17,7 @@ from beadwright.resistance_aisc import (
 )
 from beadwright.resistance_en import effective_length
 from beadwright.steel_strength import STRENGTHS
+from beadwright.strength_check import point_numbers
 from beadwright.strength_page import StrengthAnswer
 
 KSI = 6.894757e6
@@ -160,3 +161,46 @@ def test_a_weld_that_only_slides_shares_its_load_evenly(load: str, way: tuple[in
     for force in found.spread.forces:
         assert (force.fx, force.fy) == pytest.approx((way[0] * KIP_IN, way[1] * KIP_IN), rel=1e-3)
         assert force.fz == 0
+
+
+def test_the_added_strength_of_a_line_goes_by_the_angle_of_its_load() -> None:
+    line = "group=line&weld_sides=1&leg=1/4in&px=3kip&py=3kip&plate=1in&plate2=1in"
+    plain, counted = ask(line), ask(f"{line}&cross_increase=yes")
+    # 1 + 0.5·sin^1.5 45° = 1 + 0.5·0.5946.
+    assert counted.weld.holds == pytest.approx(1.2973 * plain.weld.holds, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("points", "load", "size", "counts"),
+    [
+        # 6 along, 4 across: max(10, 0.85·6 + 1.5·4).
+        ("1,1 5,1 5,7", "py=5kip", 5.0, 11.1),
+        # 3√2 along, 2√2 across: max(7.071, 0.85·4.2426 + 1.5·2.8284).
+        ("1,1 4,4 2,6", "px=4kip&py=4kip", 5.65685, 7.8489),
+    ],
+)
+def test_lines_along_and_across_a_load_are_counted_together(
+    points: str, load: str, size: float, counts: float
+) -> None:
+    found = ask(f"group=polyline:{points}&{load}&weld_sides=1&leg=1/4in&plate=1in&plate2=1in"
+                "&cross_increase=yes")  # fmt: skip
+    assert found.weld.name == "weld, all of it"
+    # A 1/4 in fillet of E70 holds 4·0.9280 kip/in with Ω.
+    assert found.weld.use == pytest.approx(size / counts / (4 * 0.92800), rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    "query",
+    [
+        "group=c&py=2kip&pz=1kip",  # pulled as well
+        "group=c&px=1kip&py=2kip",  # at a slant
+        "group=circle&py=2kip",  # at every angle
+    ],
+)
+def test_no_other_weld_is_counted_together(query: str) -> None:
+    found = ask(f"{query}&leg=1/4in&plate=1in&plate2=1in&cross_increase=yes")
+    assert found.weld.name.startswith("weld at ")
+
+
+def test_points_are_numbered_from_1_and_meet_under_one_number() -> None:
+    assert point_numbers(ask("group=c&py=2kip&leg=1/4in").spread.forces) == (1, 2, 2, 3, 3, 4)
