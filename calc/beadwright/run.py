@@ -13,7 +13,7 @@ from beadwright.transfer import Transfer
 
 _ROUNDS = 60
 _NEAR = 1e-10
-"""Share of the level, or of where the line starts from it, that counts as on it."""
+"""Share of the level that counts as on it, and of the place that counts as no step."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,14 +81,13 @@ def crossing(of: Callable[[float], float], low: float, high: float, level: float
         level: What it crosses [-].
     """
     one, other = of(low) - level, of(high) - level
-    near = _NEAR * max(abs(level), abs(one), abs(other))
     middle, moved = low, ""
     for _ in range(_ROUNDS):
         if one == other:
             break
-        middle = low - one * (high - low) / (other - one)
+        before, middle = middle, low - one * (high - low) / (other - one)
         here = of(middle) - level
-        if abs(here) <= near or high - low <= _NEAR * abs(middle):
+        if abs(here) <= _NEAR * abs(level) or abs(middle - before) <= _NEAR * abs(middle):
             break
         # The end that stands for two turns is counted half, so that it moves too.
         if (here < 0) == (one < 0):

@@ -173,9 +173,8 @@ def aims() -> Equation:
         (
             equation("v", "=", sub("v", "high")),
             equation(function("min", over(line("U · I"), "w"))),
-            equation(function("max", function("min", fenced(over(line("x − a"), line("b − a")), ",",
-                                                            over(line("b − x"),
-                                                                 line("b − a")))))),
+            equation(function("max min", fenced(over(line("x − a"), line("b − a")), ",",
+                                                over(line("b − x"), line("b − a"))))),
         ),
         (
             _FEED,

@@ -28,6 +28,9 @@ from beadwright import (
 from tests.calc.reference_rows import read_rows, values_of
 
 MODULES = (
+    "aim_results", "aims", "current_limits", "dial_in", "feed_limits", "heat_fight", "heat_limits",
+    "outcome", "plan", "published_range", "run", "set_point", "settings", "size_limits",
+    "tip_limits", "travel_limits", "usual_range", "volts_limits", "ways_out", "window_map",
     "bead_limits", "pass_choices", "pass_frame", "pass_layers", "pass_layout", "pass_limits",
     "pass_plan", "pass_process", "pass_remarks", "pass_settings", "pass_torch", "sweep",
     "closed_corner", "fillet_joints", "groove_joints", "groove_rules", "job_joint", "joint_entries",
