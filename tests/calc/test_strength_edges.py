@@ -204,3 +204,76 @@ def test_no_other_weld_is_counted_together(query: str) -> None:
 
 def test_points_are_numbered_from_1_and_meet_under_one_number() -> None:
     assert point_numbers(ask("group=c&py=2kip&leg=1/4in").spread.forces) == (1, 2, 2, 3, 3, 4)
+
+
+@pytest.mark.parametrize(
+    ("query", "use"),
+    [
+        # A 6 mm leg has a throat of 4.2426 mm; S235: 360/(√3·0.8·1.25)·4.2426 is 0.88182 kN/mm.
+        # Each free end costs a throat: 1 - 2·4.2426/100 of 100 mm counts.
+        ("group=line&group_height=100mm&py=50kN", 0.5 / (0.88182 * 0.915147)),
+        ("group=line&group_height=100mm&py=50kN&weld_sides=2", 0.25 / (0.88182 * 0.915147)),
+        # 900 mm is 212.13 throats: 1.2 - 0.2·212.13/150 is left; four ends of 1800 mm.
+        ("group=lines&group_height=900mm&py=900kN", 0.5 / (0.88182 * 0.990572 * 0.917157)),
+        # All the way round there is no end.
+        ("group=rectangle&group_height=100mm&group_width=100mm&py=200kN", 0.5 / 0.88182),
+    ],
+)
+def test_ends_and_length_of_a_weld_by_the_european_code(query: str, use: float) -> None:
+    for code in ("en", "en-directional"):
+        if code == "en-directional" and "rectangle" in query:
+            continue
+        found = ask(f"units=si&leg=6mm&plate=20mm&plate2=20mm&weld_sides=1&{query}"
+                    f"&design_code={code}")  # fmt: skip
+        # Along the weld both methods are one.
+        assert found.weld.use == pytest.approx(use, rel=1e-4)
+
+
+def use_of(query: str, key: str) -> float:
+    found = ask(f"{query}&plate=3/8in&plate2=3/8in&steel=A36&leg=3/16in")
+    return next(link.use for link in found.links if link.key == key)
+
+
+@pytest.mark.parametrize(
+    ("query", "key", "use"),
+    [
+        # 3/8 in of A36 holds 0.6·36·0.375/1.5 = 5.4 kip/in of shear, 36·0.375/1.67 of pull.
+        ("group=line&group_height=6in&weld_sides=2&py=12kip", "plate-yield", 1 / 5.4),
+        ("group=line&group_height=6in&weld_sides=2&py=12kip", "plate2-yield", 2 / 5.4),
+        ("group=line&group_height=6in&weld_sides=1&py=12kip", "plate-yield", 2 / 5.4),
+        ("line_load=3kip/in&weld_sides=2", "plate2-yield", 3 / 5.4),
+        ("group=line&group_height=6in&weld_sides=2&pz=12kip", "plate2-yield", 2 / 8.08383),
+        ("group=line&group_height=6in&weld_sides=2&pz=12kip", "plate-yield", 1 / 5.4),
+        ("joint=lap&group=line&group_height=6in&weld_sides=1&pz=12kip", "plate2-yield", 2 / 5.4),
+        # 1 kip/in of pull and 2 of bending at the top, 12/(6²/6): 3 there, 1 of push below.
+        (
+            "group=line&group_height=6in&weld_sides=1&pz=6kip&mx=12kip-in",
+            "plate2-yield",
+            3 / 8.08383,
+        ),
+        # Tearing: 0.6·58·0.375/2 = 6.525 of shear, 58·0.375/2 = 10.875 of pull.
+        ("group=line&group_height=6in&weld_sides=2&py=12kip", "plate2-rupture", 2 / 6.525),
+        ("group=line&group_height=6in&weld_sides=2&pz=12kip", "plate2-rupture", 2 / 10.875),
+    ],
+)
+def test_what_the_plates_beside_a_weld_are_asked(query: str, key: str, use: float) -> None:
+    assert use_of(query, key) == pytest.approx(use, rel=1e-4)
+
+
+@pytest.mark.parametrize(
+    ("query", "needed_m"),
+    [
+        # E70 with Ω: 0.6·70·6.8948/√2/2 = 0.10238 kN/mm for each millimetre of leg.
+        ("units=si&line_load=0.5kN/mm", 0.005),
+        ("units=si&line_load=0.52kN/mm", 0.006),
+        # 0.9280 kip/in for each sixteenth: 32 of them hold 29.70.
+        ("line_load=29.6kip/in", 0.0508),
+        ("line_load=28.7kip/in", 31 / 16 * 0.0254),
+        ("line_load=29.8kip/in", None),
+    ],
+)
+def test_the_leg_needed_goes_by_shop_steps_to_two_inches(
+    query: str, needed_m: float | None
+) -> None:
+    found = ask(f"{query}&weld_sides=1&plate=2in&plate2=2in").legs.needed
+    assert found == (needed_m if needed_m is None else pytest.approx(needed_m))
