@@ -275,5 +275,5 @@ def test_what_the_plates_beside_a_weld_are_asked(query: str, key: str, use: floa
 def test_the_leg_needed_goes_by_shop_steps_to_two_inches(
     query: str, needed_m: float | None
 ) -> None:
-    found = ask(f"{query}&weld_sides=1&plate=2in&plate2=2in").legs.needed
+    found = ask(f"{query}&group_height=20in&weld_sides=1&plate=2in&plate2=2in").legs.needed
     assert found == (needed_m if needed_m is None else pytest.approx(needed_m))
