@@ -131,6 +131,22 @@ def test_a_single_line_bends_about_the_axis_across_it_only() -> None:
     )
 
 
+def test_nothing_that_bends_leaves_nothing_out_of_the_plane() -> None:
+    forces = line_forces(shaped_group("c", 4.0, 6.0), GroupLoad(px=3.0, py=-1.0, mz=-8.0))
+    assert {f.fz for f in forces} == {0.0}
+
+
+@pytest.mark.parametrize("size", [0.001, 1.0, 1000.0])
+def test_a_square_bends_alike_at_any_size(size: float) -> None:
+    # Ix of a square of four lines is 2·d³/12 + 2·d·(d/2)² = 2/3·d³; M of d² gives 3/4 at its edge.
+    square = shaped_group("rectangle", size, size)
+    forces = line_forces(square, GroupLoad(mx=size**2))
+    assert max(f.fz for f in forces) == pytest.approx(0.75)
+    assert min(f.fz for f in forces) == pytest.approx(-0.75)
+    turned = line_forces(square, GroupLoad(my=size**2))
+    assert {round(f.fz, 6) for f in turned if f.place.x == 0} == {0.75}
+
+
 def test_the_worst_is_the_greatest() -> None:
     forces = line_forces(shaped_group("c", 4.0, 6.0), GroupLoad(py=-1.0, mz=-8.0))
     at = worst(forces)
