@@ -9,11 +9,13 @@ from math import pi
 
 import pytest
 
+from beadwright.errors import UnknownEntryError
 from beadwright.joints import JointKind
 from beadwright.positions import COMFORTABLE_TRAVEL_M_S, TRAVEL_RANGE_M_S, Lie, Mover, position_of
 from beadwright.technique import least_shade, tip_position, tip_to_work, torch
 from beadwright.transfer import Transfer
-from beadwright.wires import WIRE_TYPES, Kind, wire_of
+from beadwright.wire_types import WIRE_TYPES, Kind
+from beadwright.wires import wire_of
 
 INCH = 0.0254
 
@@ -147,6 +149,12 @@ def test_one_pass_by_position(position: str, code: float, planned: float) -> Non
     found = position_of(position)
     assert found.single_pass_leg_m / INCH == pytest.approx(code)
     assert found.practical_leg_m / INCH == pytest.approx(planned)
+
+
+@pytest.mark.parametrize("name", ["9F", "6G", "PZ", "x", ""])
+def test_no_such_position(name: str) -> None:
+    with pytest.raises(UnknownEntryError):
+        position_of(name)
 
 
 def test_fill_of_the_wires() -> None:

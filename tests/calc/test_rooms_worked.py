@@ -1,0 +1,295 @@
+"""The rooms for volts, tip-to-work and feed: each end stands on the line that names it.
+
+A limit on current or heat is set at what a spot inside the room draws or puts in; the end must come
+back to that spot. An end of a mode must lie on that mode's line, worked by hand from its numbers.
+"""
+
+from dataclasses import replace
+from math import inf
+
+import pytest
+
+from beadwright.arc import arc_length_m
+from beadwright.feed_limits import FEEDER_M_S, feed_room
+from beadwright.limits import Limit, Window, bind
+from beadwright.operating import Operating
+from beadwright.run import Run
+from beadwright.schemas import read_query
+from beadwright.tip_limits import tip_room
+from beadwright.transfer import Transfer
+from beadwright.volts_limits import mode_volts, volts_room
+
+ANY = bind([Limit("any", "any", low=0.0)])
+IN_MIN = 0.0254 / 60
+SOLID = "wire=ER70S-6&dia=0.045in&plate=3/8in"
+
+
+def run_of(
+    transfer: Transfer, gas: str = "90/10", tip: float = 0.016, query: str = "", wire: str = SOLID
+) -> Run:
+    job = read_query(f"{wire}&gas={gas}{query}").job
+    return Run(job, transfer, tip, 30e-6, 0.97, ANY, ANY)
+
+
+def between(low: float, high: float) -> Window:
+    return bind([Limit("least", "the least", low=low), Limit("most", "the most", high=high)])
+
+
+@pytest.mark.parametrize(
+    ("transfer", "gas", "amps", "volts"),
+    [
+        # 12.9 + 0.5 + 0.034 × 200 V, 2.5 V either way.
+        ("short", "90/10", 200, (17.7, 22.7)),
+        # At 240 A spray begins at 24.4 V, over short circuit's 24.06; at 300 A at 25.9, under 26.1.
+        ("short", "90/10", 240, (19.06, 24.06)),
+        ("short", "90/10", 300, (21.1, 25.9)),
+        # CO2 does not spray: 12.9 + 1.25 + 1.5 + 10.2 V, 2.5 V either way.
+        ("short", "CO2", 300, (23.35, 28.35)),
+        # 19.5 + 0.9 + 7.5 V, 2 V under and 2.5 over.
+        ("spray", "90/10", 300, (25.9, 30.4)),
+        # 11.6 + 16.125 V; short circuit ends at 15.65 + 8.5 + 2.5 V, over 25.725.
+        ("globular", "CO2", 250, (26.65, 30.225)),
+        # 11.6 + 22.575 − 2 V, over where short circuit ends, 30.05.
+        ("globular", "CO2", 350, (32.175, 36.675)),
+    ],
+)
+def test_volts_of_a_mode_and_not_its_neighbour(
+    transfer: Transfer, gas: str, amps: float, volts: tuple[float, float]
+) -> None:
+    assert mode_volts(run_of(transfer, gas), amps) == pytest.approx(volts)
+
+
+@pytest.mark.parametrize(
+    ("transfer", "gas", "feed", "low", "high"),
+    [
+        # Foot and slope of the line each end stands on, and its name.
+        ("spray", "90/10", 400, (18.4, 0.025, "arc-short"), (22.9, 0.025, "arc-long")),
+        ("short", "90/10", 200, (10.9, 0.034, "arc-short"), (15.9, 0.034, "arc-long")),
+        ("short", "90/10", 500, (10.9, 0.034, "arc-short"), (18.4, 0.025, "spray-begins")),
+        ("short", "CO2", 500, (13.15, 0.034, "arc-short"), (18.15, 0.034, "arc-long")),
+        ("globular", "CO2", 300, (18.15, 0.034, "short-ends"), (14.1, 0.0645, "arc-long")),
+        ("globular", "CO2", 650, (9.6, 0.0645, "arc-short"), (14.1, 0.0645, "arc-long")),
+    ],
+)
+@pytest.mark.parametrize("start", [None, 18.0, 34.0])
+def test_ends_of_the_volts_stand_on_their_lines(
+    transfer: Transfer,
+    gas: str,
+    feed: float,
+    low: tuple[float, float, str],
+    high: tuple[float, float, str],
+    start: float | None,
+) -> None:
+    run = run_of(transfer, gas)
+    room = volts_room(run, run.point(feed * IN_MIN, start))
+    for volts, limit, (foot, slope, key) in (
+        (room.low, room.low_limit, low),
+        (room.high, room.high_limit, high),
+    ):
+        current = run.point(feed * IN_MIN, volts).current_a
+        assert limit.key == key
+        assert volts == pytest.approx(foot + slope * current, rel=1e-6)
+
+
+def test_a_machine_s_volts_end_the_room() -> None:
+    run = run_of("spray", query="&machine_volts=27V")
+    room = volts_room(run, run.point(400 * IN_MIN))
+    assert (room.high, room.high_limit.key) == (27.0, "machine")
+
+
+def shares(run: Run, feed: float) -> tuple[Window, float, float]:
+    """The free room of a feed, and the volts a third and two thirds of the way up it."""
+    free = volts_room(run, run.point(feed))
+    return free, free.place(1 / 3), free.place(2 / 3)
+
+
+def test_current_and_heat_bind_the_volts() -> None:
+    run, feed = run_of("spray"), 400 * IN_MIN
+    _, under, over = shares(run, feed)
+    one, other = run.point(feed, under), run.point(feed, over)
+    for held, keys in (
+        (replace(run, currents=between(one.current_a, other.current_a)),
+         ("current-low", "current-high")),
+        (replace(run, heats=between(run.heat(one), run.heat(other))), ("heat-low", "heat-high")),
+    ):  # fmt: skip
+        room = volts_room(held, held.point(feed))
+        assert (room.low, room.high) == pytest.approx((under, over), abs=1e-4)
+        assert (room.low_limit.key, room.high_limit.key) == keys
+
+
+def test_limits_outside_the_volts_bind_nothing() -> None:
+    run, feed = run_of("spray"), 400 * IN_MIN
+    free = volts_room(run, run.point(feed))
+    low, high = run.point(feed, free.low), run.point(feed, free.high)
+    for currents in (
+        between(0.9 * low.current_a, 1.1 * high.current_a),
+        between(0.0, 0.9 * low.current_a),
+        between(1.1 * high.current_a, 2000.0),
+    ):
+        held = volts_room(replace(run, currents=currents), low)
+        assert (held.low, held.high) == pytest.approx((free.low, free.high))
+        assert (held.low_limit.key, held.high_limit.key) == ("arc-short", "arc-long")
+    coolest, hottest = run.heat(low), run.heat(high)
+    for heats in (
+        between(0.9 * coolest, 1.1 * hottest),
+        between(0.0, 0.9 * coolest),
+        between(1.1 * hottest, 1e9),
+    ):
+        held = volts_room(replace(run, heats=heats), low)
+        assert (held.low_limit.key, held.high_limit.key) == ("arc-short", "arc-long")
+
+
+def tip_of(run: Run, point: Operating, travel: float) -> Window:
+    return tip_room(run, point, travel)
+
+
+def test_the_tip_keeps_to_its_usual_range() -> None:
+    """Pulse has no volts to keep: 1/2 to 1 in for 0.045 in solid wire in an open arc."""
+    run = run_of("pulse")
+    room = tip_of(run, run.point(400 * IN_MIN, 28.0), 0.006)
+    assert (room.low, room.high) == pytest.approx((0.0127, 0.0254))
+    assert (room.low_limit.key, room.high_limit.key) == ("tip-range", "tip-range")
+
+
+def test_current_and_heat_bind_the_tip() -> None:
+    """Held at 15 and at 18 mm, the feed draws what the limits are set at."""
+    run, feed, volts, travel = run_of("pulse"), 400 * IN_MIN, 28.0, 0.006
+    here = run.point(feed, volts)
+    most, least = (
+        replace(run, tip_to_work_m=tip).point(feed, volts).current_a for tip in (0.015, 0.018)
+    )
+    assert least < here.current_a < most
+    room = tip_of(replace(run, currents=between(least, most)), here, travel)
+    assert (room.low, room.high) == pytest.approx((0.015, 0.018))
+    assert (room.low_limit.key, room.high_limit.key) == ("current-high", "current-low")
+    assert room.low_limit.text == "closer in, the most"
+    per_amp = volts / travel
+    room = tip_of(replace(run, heats=between(least * per_amp, most * per_amp)), here, travel)
+    assert (room.low, room.high) == pytest.approx((0.015, 0.018))
+    assert room.high_limit.text == "farther out puts in the least"
+    # A point already out of a limit is not held to it.
+    room = tip_of(replace(run, currents=between(most, 2000.0)), here, travel)
+    assert (room.low, room.high) == pytest.approx((0.0127, 0.0254))
+    room = tip_of(replace(run, currents=between(0.0, inf)), here, travel)
+    assert (room.low, room.high) == pytest.approx((0.0127, 0.0254))
+
+
+@pytest.mark.parametrize(
+    ("transfer", "tip", "foot", "slope", "over"),
+    [
+        # On its middle volts a mode has room either way: the line of each end, and volts over it.
+        ("spray", 0.016, 18.4, 0.025, 0.1),
+        ("short", 0.0127, 10.9, 0.034, 0.2),
+    ],
+)
+def test_the_arc_binds_the_tip_close_in(
+    transfer: Transfer, tip: float, foot: float, slope: float, over: float
+) -> None:
+    """Volts a little over the mode's low end: closer in, the current rises to that end."""
+    run, feed = run_of(transfer, tip=tip), 250 * IN_MIN
+    line = volts_room(run, run.point(feed))
+    here = run.point(feed, line.low + over)
+    room = tip_of(run, here, 0.006)
+    assert room.low_limit.key == "arc-short"
+    at_end = replace(run, tip_to_work_m=room.low).point(feed, here.volts)
+    assert here.volts == pytest.approx(foot + slope * at_end.current_a, rel=1e-6)
+    assert room.low < tip
+
+
+@pytest.mark.parametrize(
+    ("transfer", "tip", "foot", "slope"),
+    [("spray", 0.016, 22.9, 0.025), ("short", 0.0127, 15.9, 0.034)],
+)
+def test_the_arc_binds_the_tip_far_out(
+    transfer: Transfer, tip: float, foot: float, slope: float
+) -> None:
+    """Volts a little under the mode's high end: farther out, the current falls to that end."""
+    run, feed = run_of(transfer, tip=tip), 250 * IN_MIN
+    line = volts_room(run, run.point(feed))
+    here = run.point(feed, line.high - 0.1)
+    room = tip_of(run, here, 0.006)
+    assert room.high_limit.key == "arc-long"
+    at_end = replace(run, tip_to_work_m=room.high).point(feed, here.volts)
+    assert here.volts == pytest.approx(foot + slope * at_end.current_a, rel=1e-6)
+    assert room.high > tip
+
+
+def test_the_arc_takes_its_length_off_the_tip() -> None:
+    """28 V: 4 mm and 0.25 mm for each volt over 26."""
+    assert arc_length_m(28.0) == pytest.approx(0.0045)
+
+
+WIDE = (1e-3, 1e-7)
+
+
+def test_the_feed_of_the_current_s_limits() -> None:
+    """Spray in 90/10 from 225 + 15 × 2/7 A to 380 A, volts on the line."""
+    run = run_of("spray")
+    room = feed_room(replace(run, section_m2=40e-6), WIDE)
+    assert room.kept
+    assert room.heat_fight is None
+    window = room.window
+    assert window.low_limit.key == "transition"
+    assert run.point(window.low).current_a == pytest.approx(225 + 15 * 2 / 7, rel=1e-6)
+    assert window.high_limit.key == "wire-top"
+    assert run.point(window.high).current_a == pytest.approx(380, rel=1e-6)
+
+
+def test_the_feeder_holds_50_to_800() -> None:
+    assert tuple(feed / IN_MIN for feed in FEEDER_M_S) == pytest.approx((50, 800))
+
+
+@pytest.mark.parametrize(("section", "end", "travel"), [(8e-6, "high", 30.0), (500e-6, "low", 6.0)])
+def test_a_hand_binds_the_feed(section: float, end: str, travel: float) -> None:
+    """Horizontal, 6 to 30 in/min: travel × section × 7850 is feed × mass × 0.97."""
+    run = replace(run_of("spray"), section_m2=section)
+    window = feed_room(run, WIDE).window
+    feed, limit = (
+        (window.high, window.high_limit) if end == "high" else (window.low, window.low_limit)
+    )
+    assert limit.key == f"travel-{end}"
+    laid = feed * run.job.wire.linear_mass_kg_m * 0.97
+    assert laid == pytest.approx(travel * IN_MIN * section * 7850)
+
+
+def test_a_travel_set_by_hand_binds_the_feed_by_size() -> None:
+    """At 10 in/min the feed lays from the smallest section to the largest."""
+    run = run_of("spray", query="&travel=10in/min")
+    room = feed_room(run, (46e-6, 44e-6))
+    assert room.kept
+    for feed, limit, key, section in (
+        (room.window.low, room.window.low_limit, "undersize", 44e-6),
+        (room.window.high, room.window.high_limit, "oversize", 46e-6),
+    ):
+        assert limit.key == key
+        laid = feed * run.job.wire.linear_mass_kg_m * 0.97
+        assert laid == pytest.approx(10 * IN_MIN * section * 7850)
+
+
+def test_a_feed_set_by_hand_is_kept_inside_the_room() -> None:
+    for feed, kept in ((400, True), (50, False), (790, False)):
+        run = replace(run_of("spray", query=f"&wfs={feed}in/min"), section_m2=60e-6)
+        assert feed_room(run, WIDE).kept is kept
+
+
+def test_the_heat_binds_the_feed() -> None:
+    """Less heat than the line puts in at most: volts × amps over the travel that fills."""
+    run = replace(run_of("spray"), section_m2=60e-6)
+    free = feed_room(run, WIDE).window
+    here = run.point(free.place(0.5))
+    travel = here.feed_m_s * run.job.wire.linear_mass_kg_m * 0.97 / (7850 * 60e-6)
+    heat = here.volts * here.current_a / travel
+    ends = [run.heat(run.point(feed)) for feed in (free.low, free.high)]
+    assert run.heat(here) == pytest.approx(heat)
+    # Two hundredths are left for the steps of a hand.
+    held = replace(run, heats=bind([Limit("heat-max", "too much", low=0.0, high=heat / 0.98)]))
+    room = feed_room(held, WIDE)
+    assert room.kept
+    bound = room.window.high if ends[1] > ends[0] else room.window.low
+    assert bound == pytest.approx(here.feed_m_s, rel=1e-6)
+    # Hotter than any: the limit is named, and nothing is kept.
+    fight = replace(run, heats=bind([Limit("heat-max", "too much", low=0.0, high=heat / 50)]))
+    fought = feed_room(fight, WIDE)
+    assert not fought.kept
+    assert fought.heat_fight is not None
+    assert fought.heat_fight.key == "heat-max"
