@@ -147,6 +147,14 @@ def test_a_square_bends_alike_at_any_size(size: float) -> None:
     assert {round(f.fz, 6) for f in turned if f.place.x == 0} == {0.75}
 
 
+@pytest.mark.parametrize("times", [1.0, 1e6])
+def test_a_line_that_rises_bends_about_the_axis_across_it(times: float) -> None:
+    line = polyline_group(((0.0, 0.0), (1.0, 3.0)))
+    # √10 long: M/(d²/6) is √10·6/10.
+    forces = line_forces(line, GroupLoad(mx=3 * times, my=-times))
+    assert [f.fz for f in forces] == pytest.approx([-1.8973666 * times, 1.8973666 * times])
+
+
 def test_the_worst_is_the_greatest() -> None:
     forces = line_forces(shaped_group("c", 4.0, 6.0), GroupLoad(py=-1.0, mz=-8.0))
     at = worst(forces)
