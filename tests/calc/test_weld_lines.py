@@ -182,6 +182,47 @@ def test_ends_pieces_and_outline_of_the_shapes() -> None:
     assert shaped_group("circle", 1.0, 6.0).samples[0].length_m == pytest.approx(6 * pi / 72)
 
 
+def test_a_polyline_has_two_to_24_points() -> None:
+    steps = tuple((i / 10, i % 2 / 10) for i in range(25))
+    # 23 steps of √2 tenths.
+    assert line_properties(polyline_group(steps[:24])).length_m == pytest.approx(2.3 * 2**0.5)
+    assert len(polyline_group(steps[:2]).stretches) == 1
+    with pytest.raises(OutOfRangeError, match="25 points; it must have 2 to 24"):
+        polyline_group(steps)
+
+
+def test_points_a_micrometre_apart_are_one() -> None:
+    assert polyline_group(((0.0, 0.0), (1.2e-6, 0.0))).length_m == pytest.approx(1.2e-6)
+    with pytest.raises(OutOfRangeError, match="twice in a row"):
+        polyline_group(((1.0, 1.0), (1.0, 1.0 + 0.9e-6)))
+
+
+def test_where_the_shapes_stand() -> None:
+    width, depth = 4.0, 6.0
+    assert shaped_group("line", width, depth).stretches == (((0, 0), (0, 6)),)
+    assert shaped_group("lines", width, depth).stretches == (((0, 0), (0, 6)), ((4, 0), (4, 6)))
+    assert shaped_group("flats", width, depth).stretches == (((0, 0), (4, 0)), ((0, 6), (4, 6)))
+    assert shaped_group("c", width, depth).stretches == (
+        ((4, 0), (0, 0)), ((0, 0), (0, 6)), ((0, 6), (4, 6)),
+    )  # fmt: skip
+    assert shaped_group("l", width, depth).stretches == (((4, 0), (0, 0)), ((0, 0), (0, 6)))
+    assert shaped_group("t", width, depth).stretches == (((0, 6), (4, 6)), ((2, 0), (2, 6)))
+    assert shaped_group("rectangle", width, depth).outline == (0, 0, 4, 6)
+    ring = shaped_group("circle", width, depth)
+    assert ring.outline == (0, 0, 6, 6)
+    assert ring.length_m == pytest.approx(18.849556)
+    # A quarter of the way round it runs to the left, at the top.
+    top = ring.ends[18]
+    assert (top.x, top.y, top.along_x, top.along_y) == pytest.approx((3, 6, -1, 0), abs=1e-12)
+    assert top.length_m == 0
+
+
+def test_the_way_of_a_weld_is_that_of_its_lines() -> None:
+    assert polyline_group(((1.0, 1.0), (4.0, 5.0))).way == pytest.approx((0.6, 0.8))
+    assert polyline_group(((1.0, 1.0), (4.0, 5.0), (7.0, 9.0))).way == pytest.approx((0.6, 0.8))
+    assert polyline_group(((1.0, 1.0), (4.0, 5.0), (7.0, 9.01))).way is None
+
+
 @pytest.mark.parametrize(
     ("make", "said"),
     [
