@@ -215,6 +215,18 @@ def test_where_the_shapes_stand() -> None:
     top = ring.ends[18]
     assert (top.x, top.y, top.along_x, top.along_y) == pytest.approx((3, 6, -1, 0), abs=1e-12)
     assert top.length_m == 0
+    right = ring.ends[0]
+    assert (right.x, right.y, right.along_x, right.along_y) == pytest.approx((6, 3, 0, 1))
+
+
+def test_ends_that_meet_no_other_line_are_free() -> None:
+    assert polyline_group(((1.0, 1.0), (5.0, 1.0), (5.0, 7.0))).free_ends == 2
+    assert polyline_group(((1.0, 1.0), (5.0, 1.0), (5.0, 7.0), (1.0, 1.0))).free_ends == 0
+    # Its last end stops half a metre short of the first line.
+    near = polyline_group(((0.0, 0.0), (10.0, 0.0), (10.0, 5.0), (5.0, 0.5)))
+    assert near.free_ends == 2
+    assert shaped_group("c", 0.1, 0.1).free_ends == 2
+    assert shaped_group("t", 0.1, 0.1).free_ends == 3
 
 
 def test_the_way_of_a_weld_is_that_of_its_lines() -> None:
