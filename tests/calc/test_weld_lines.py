@@ -199,6 +199,7 @@ def test_points_a_micrometre_apart_are_one() -> None:
 
 def test_where_the_shapes_stand() -> None:
     width, depth = 4.0, 6.0
+    assert {end.length_m for end in shaped_group("c", width, depth).ends} == {0}
     assert shaped_group("line", width, depth).stretches == (((0, 0), (0, 6)),)
     assert shaped_group("lines", width, depth).stretches == (((0, 0), (0, 6)), ((4, 0), (4, 6)))
     assert shaped_group("flats", width, depth).stretches == (((0, 0), (4, 0)), ((0, 6), (4, 6)))
