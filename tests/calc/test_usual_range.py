@@ -1,5 +1,7 @@
 """The wire's usual range: said of a set point outside it, with its source, and never a limit."""
 
+from dataclasses import replace
+
 import pytest
 from hypothesis import given, settings
 
@@ -43,6 +45,33 @@ def test_a_long_tip_to_work_takes_more_feed_than_usual_and_that_is_no_limit() ->
     assert (note.field, note.source) == ("wfs", "equipment-sheet")
     assert "Wire feed 560 is over" in note.text
     assert dialled(typed).settings.wire_feed.inside
+
+
+def test_a_short_tip_to_work_takes_less_feed_than_usual() -> None:
+    typed = EXAMPLE | {"ctwd": "1/2in", "wfs": "255in/min"}
+    [note] = cautions(typed)
+    assert (note.field, note.source) == ("wfs", "mig-handbook-1-2")
+    assert "Wire feed 255 is under" in note.text
+    assert dialled(typed).settings.wire_feed.inside
+
+
+@pytest.mark.parametrize(
+    ("volts", "said"), [("24.0V", True), ("24.2V", False), ("32.3V", False), ("32.5V", True)]
+)
+def test_volts_a_tenth_past_the_usual_are_said(volts: str, said: bool) -> None:
+    assert bool(cautions(EXAMPLE | {"volts": volts, "wfs": "400in/min"})) == said
+
+
+@pytest.mark.parametrize(("off", "said"), [(0, False), (0.5e-6, False), (1e-6, False),
+                                           (1.02e-6, True), (1e-4, True)])  # fmt: skip
+def test_on_the_end_is_inside_and_a_millionth_past_it_still_is(off: float, said: bool) -> None:
+    answer = dialled(EXAMPLE)
+    job, mode = answer.job, answer.plan.transfer
+    low, high = usual_feed(job.wire, job.gas, mode)
+    feed = replace(answer.settings.wire_feed, low=None, high=None)
+    for value in (low * (1 - off), high * (1 + off)):
+        standing = replace(answer.settings, wire_feed=replace(feed, value=value))
+        assert len(list(usual_notes(job, mode, standing))) == said
 
 
 def test_where_the_wire_s_own_limit_says_it_nothing_is_said_twice() -> None:
