@@ -135,6 +135,8 @@ def test_a_load_through_the_centroid_only_slides() -> None:
     assert along.centre is None
     assert along.factor == pytest.approx(1.0, rel=1e-3)
     assert across.factor == pytest.approx(1.5, rel=0.01)
+    # Both ends break together; the first is named.
+    assert (along.first, across.first) == (0, 0)
 
 
 def test_more_arm_holds_less() -> None:
