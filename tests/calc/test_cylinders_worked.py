@@ -3,7 +3,13 @@
 import CoolProp.CoolProp
 import pytest
 
-from beadwright.compressibility import MOST_PA, SUBSTANCES, compressibility
+from beadwright.compressibility import (
+    MOST_PA,
+    NORMAL_K,
+    SUBSTANCES,
+    compressibility,
+    normal_density,
+)
 from beadwright.cylinders import (
     CYLINDERS,
     RESIDUAL_PA,
@@ -68,6 +74,19 @@ def test_where_a_mix_is_liquid() -> None:
     assert settles_below(HALF) == pytest.approx(265.6)
     assert content(HALF, 50e5, 0.05, 265.6) > 0
     assert settles_below(gas_of("75/25")) == pytest.approx(235.2)
+
+
+def test_liquid_has_no_content_by_gauge() -> None:
+    with pytest.raises(OutOfRangeError, match="weigh it"):
+        content(gas_of("CO2"), 50e5, 0.05)
+    with pytest.raises(OutOfRangeError, match="comes in no cylinder"):
+        content(RICH, 50e5, 0.05)
+
+
+def test_the_trade_s_cubic_foot() -> None:
+    """70 °F, 529.67 °R: argon 39.948 g × 101 325 Pa / (8.31446 × 294.261 K) = 1.6544 kg/m³."""
+    assert pytest.approx(294.2611, abs=1e-4) == NORMAL_K
+    assert normal_density(ARGON) == pytest.approx(1.65443, abs=2e-5)
 
 
 def test_what_is_not_sold_so() -> None:

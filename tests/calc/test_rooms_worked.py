@@ -10,6 +10,7 @@ from math import inf
 import pytest
 
 from beadwright.arc import arc_length_m
+from beadwright.burnoff import feed_from_current
 from beadwright.feed_limits import FEEDER_M_S, feed_room
 from beadwright.limits import Limit, Window, bind
 from beadwright.operating import Operating
@@ -167,6 +168,11 @@ def test_current_and_heat_bind_the_tip() -> None:
     room = tip_of(replace(run, heats=between(least * per_amp, most * per_amp)), here, travel)
     assert (room.low, room.high) == pytest.approx((0.015, 0.018))
     assert room.high_limit.text == "farther out puts in the least"
+    # A point on a limit is held to it.
+    room = tip_of(replace(run, currents=between(here.current_a, 2000.0)), here, travel)
+    assert room.high == pytest.approx(run.tip_to_work_m)
+    room = tip_of(replace(run, currents=between(0.0, here.current_a)), here, travel)
+    assert room.low == pytest.approx(run.tip_to_work_m)
     # A point already out of a limit is not held to it.
     room = tip_of(replace(run, currents=between(most, 2000.0)), here, travel)
     assert (room.low, room.high) == pytest.approx((0.0127, 0.0254))
@@ -212,6 +218,25 @@ def test_the_arc_binds_the_tip_far_out(
     at_end = replace(run, tip_to_work_m=room.high).point(feed, here.volts)
     assert here.volts == pytest.approx(foot + slope * at_end.current_a, rel=1e-6)
     assert room.high > tip
+    # On volts so high nothing stubs close in.
+    assert room.low_limit.key == "tip-range"
+
+
+def test_short_circuit_gives_way_before_the_current_leaves_spray() -> None:
+    """1/16 in, 90/10, 300 A: spray begins at 16.4 + 0.025 I V, from 290 + 5 × 2/7 A on.
+
+    Short circuit on 23.8 V gives way where that line falls to 23.8 V, at 296 A; still farther out,
+    under 291 A, these volts would short again.
+    """
+    tip, volts = 0.0127, 23.8
+    run = run_of("short", tip=tip, wire="wire=ER70S-6&dia=1/16in&plate=3/8in")
+    feed = feed_from_current(run.job.wire, 300.0, tip - arc_length_m(volts))
+    here = run.point(feed, volts)
+    assert here.current_a == pytest.approx(300)
+    room = tip_of(run, here, 0.006)
+    assert room.high_limit.key == "arc-long"
+    at_end = replace(run, tip_to_work_m=room.high).point(feed, volts)
+    assert at_end.current_a == pytest.approx(296, rel=1e-6)
 
 
 def test_the_arc_takes_its_length_off_the_tip() -> None:
