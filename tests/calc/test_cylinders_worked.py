@@ -96,3 +96,23 @@ def test_what_is_not_sold_so() -> None:
     with pytest.raises(OutOfRangeError, match="sold by weight; use"):
         full_content(CYLINDERS["330ft3"], gas_of("CO2"))
     assert full_content(CYLINDERS["bulk"], RICH) is None
+
+
+@pytest.mark.parametrize("name", ["98/2 O2", "75/25", "65/8/0.5 O2/26.5 He"])
+@pytest.mark.parametrize("bar", [20, 200])
+def test_the_largest_root_of_the_cubic(name: str, bar: int) -> None:
+    """Redlich and Kwong: Z³ - Z² + (A - B - B²)·Z - A·B = 0, to the last figures."""
+    gas, kelvin, pressure = gas_of(name), 294.26, bar * 1e5
+    root_a = big_b = 0.0
+    for pure, share in (("argon", gas.argon), ("co2", gas.co2), ("oxygen", gas.oxygen),
+                        ("helium", gas.helium)):  # fmt: skip
+        warm = kelvin / SUBSTANCES[pure].critical_k
+        squeezed = pressure / SUBSTANCES[pure].critical_pa
+        root_a += share * (0.42748 * squeezed / warm**2.5) ** 0.5
+        big_b += share * 0.08664 * squeezed / warm
+    big_a = root_a**2
+    z = compressibility(gas, pressure, kelvin)
+    assert z**3 - z**2 + (big_a - big_b - big_b**2) * z == pytest.approx(big_a * big_b, abs=1e-11)
+    # Nothing lies above it: there the cubic only rises.
+    assert 3 * z**2 - 2 * z + big_a - big_b - big_b**2 > 0
+    assert z > 0.5
