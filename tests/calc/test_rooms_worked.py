@@ -223,6 +223,17 @@ def test_the_arc_binds_the_tip_far_out(
     assert room.low_limit.key == "tip-range"
 
 
+def test_volts_that_hold_to_the_far_end_leave_the_tip_its_range() -> None:
+    """1.2 V under the high end: the far end draws some 30 A less, 0.75 V of that line."""
+    run, feed = run_of("spray"), 250 * IN_MIN
+    here = run.point(feed, volts_room(run, run.point(feed)).high - 1.2)
+    far = replace(run, tip_to_work_m=0.0254).point(feed, here.volts)
+    assert 0 < 22.9 + 0.025 * far.current_a - here.volts < 1
+    room = tip_of(run, here, 0.006)
+    assert room.high_limit.key == "tip-range"
+    assert room.high == pytest.approx(0.0254)
+
+
 def test_short_circuit_gives_way_before_the_current_leaves_spray() -> None:
     """1/16 in, 90/10, 300 A: spray begins at 16.4 + 0.025 I V, from 290 + 5 × 2/7 A on.
 
