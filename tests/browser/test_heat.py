@@ -1,5 +1,7 @@
 """Heat on a phone: a change is followed, a wrong entry is told, the certificate counts."""
 
+import re
+
 from playwright.sync_api import Page, expect
 
 from beadwright.api import answer
@@ -49,6 +51,15 @@ def test_a_certificate_typed_in_two_steps_is_first_refused_then_counted(phone: P
     expect(page.locator("#wrong-mn")).to_have_count(0, timeout=READY_MS)
     after = verdict(f"{QUERY}&c=0.22&mn=1.5")
     expect(page.locator("#start h1")).to_have_text(after, timeout=READY_MS)
+
+
+def test_what_is_typed_before_the_first_answer_goes_on_top_of_the_address(phone: Phone) -> None:
+    """The page stands with its example until the engine has read the address."""
+    phone.open(PATH)
+    choose(phone.page, "steel", "A572-60")
+    after = verdict(f"{QUERY}&steel=A572-60")
+    expect(phone.page.locator("#start h1")).to_have_text(after, timeout=READY_MS)
+    expect(phone.page).to_have_url(re.compile(r"plate=1in.*steel=A572-60|steel=A572-60.*plate=1in"))
 
 
 def test_everything_fits_and_can_be_hit_at_360(phone: Phone) -> None:

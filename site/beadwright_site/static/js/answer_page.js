@@ -62,11 +62,14 @@ export class BeadAnswer extends HTMLElement {
 
   /** The address may hold a job this page was not made for, and the phone prices it does not know. */
   async #open() {
-    await kept.ready;
-    if (!this.isConnected) return;
     const asked = location.search.slice(1);
     const answered = this.dataset["refused"] !== undefined || this.query !== "" || !asked;
-    if (!answered || Object.keys(kept.now).length) await this.ask(asked);
+    if (!answered) this.form.awaits(asked);
+    await kept.ready;
+    if (!this.isConnected) return;
+    if (location.search.slice(1) !== asked) return; // something was typed and answered meanwhile
+    if (!answered) await this.ask(this.form.query());
+    else if (Object.keys(kept.now).length) await this.ask(asked);
     else carry(this.query);
     if (!asked) void this.#offerLast();
   }
@@ -156,6 +159,7 @@ export class BeadAnswer extends HTMLElement {
   /** @param {Shown} shown */
   #show(shown) {
     clearTimeout(this.#word);
+    this.form.stands();
     this.classList.remove("working");
     this.#put(shown);
     this.classList.toggle("stale", !shown.ok);
@@ -194,7 +198,7 @@ export class BeadAnswer extends HTMLElement {
     if (!(target instanceof HTMLInputElement) || target.form !== this.form.element) return;
     if (target.name === "units") this.form.fixUnits();
     if (this.keeping?.takes(target)) return;
-    void this.ask(this.form.query());
+    void this.ask(this.form.query(target.name));
   }
 
   /** @param {Event} event */

@@ -26,7 +26,7 @@ class BeadDialIn extends HTMLElement {
     const { signal } = this.#gone;
     const set = (/** @type {string} */ key, /** @type {string} */ text, /** @type {How} */ how) => {
       this.#form.set(key, text);
-      void this.#ask(this.#form.query(), how);
+      void this.#ask(this.#form.query(key), how);
     };
     new Bands(this, set, signal);
     new NumberEntry(this, set, signal);
@@ -50,7 +50,10 @@ class BeadDialIn extends HTMLElement {
     const answered = this.dataset["query"] || this.dataset["refused"] !== undefined;
     if (!asked) void this.#openBare();
     else if (answered) carry(this.dataset["query"] ?? "");
-    else void this.#ask(asked, { live: false });
+    else {
+      this.#form.awaits(asked);
+      void this.#ask(asked, { live: false });
+    }
   }
 
   /** The printed example stands, unless the shop keeps a wire, a gas or a machine of its own. */
@@ -74,6 +77,7 @@ class BeadDialIn extends HTMLElement {
   /** @param {Shown} shown @param {How} how */
   #show(shown, how) {
     if (!this.isConnected) return;
+    this.#form.stands();
     const { state, ...parts } = shown.html;
     put(parts, how);
     if (state) put({ state }); // always: its word may have been changed from here
@@ -95,7 +99,7 @@ class BeadDialIn extends HTMLElement {
   #changed({ target }) {
     if (!(target instanceof HTMLInputElement) || target.form !== this.#form.element) return;
     if (target.name === "units") this.#form.fixUnits();
-    void this.#ask(this.#form.query(), { live: false });
+    void this.#ask(this.#form.query(target.name), { live: false });
   }
 
   /** @param {Event} event */

@@ -3,8 +3,28 @@ import "./other_mix.js";
 
 const BARE = /^[\d\s.,/-]+$/;
 
+/** As a person would write it: slashes stay slashes. @param {Iterable<[string, string]>} entries */
+const written = (entries) => [...entries]
+  .map(([key, value]) => `${key}=${encodeURIComponent(value).replaceAll("%2F", "/")
+    .replaceAll("%20", "+")}`)
+  .join("&");
+
 /** The form as a query and back. It is looked up anew each time: its content is morphed. */
 export class JobForm {
+  /** What the address asks while the form still stands with another job.
+   * @type {URLSearchParams | null} */
+  #address = null;
+
+  /** Until an answer stands, what is typed goes on top of this. @param {string} query */
+  awaits(query) {
+    this.#address = new URLSearchParams(query);
+  }
+
+  /** An answer stands, and its form with it. */
+  stands() {
+    this.#address = null;
+  }
+
   /** @returns {HTMLFormElement} */
   get element() {
     const form = document.getElementById("job-form");
@@ -21,12 +41,12 @@ export class JobForm {
     return found;
   }
 
-  /** As a person would write it: slashes stay slashes. */
-  query() {
-    return [...this.entries()]
-      .map(([key, value]) => `${key}=${encodeURIComponent(value).replaceAll("%2F", "/")
-        .replaceAll("%20", "+")}`)
-      .join("&");
+  /** @param {string} [changed] the entry just changed */
+  query(changed) {
+    const address = this.#address;
+    if (!address) return written(this.entries());
+    if (changed) address.set(changed, this.value(changed));
+    return written([...address].filter(([, value]) => value));
   }
 
   /** @param {string} key @returns {string} */
