@@ -128,6 +128,35 @@ def _angle(tx: float, ty: float, rx: float, ry: float) -> float:
     return degrees(acos(min(1.0, abs(-ry * tx + rx * ty) / hypot(rx, ry))))
 
 
+def test_a_quarter_turn_of_weld_and_load_turns_the_centre_with_them() -> None:
+    one = centre_strength(shaped_group("c", 0.5, 1.0), GroupLoad(py=-1.0, mz=-0.7), 1.0).centre
+    turned = polyline_group(((0.0, 0.5), (0.0, 0.0), (-1.0, 0.0), (-1.0, 0.5)))
+    two = centre_strength(turned, GroupLoad(px=1.0, mz=-0.7), 1.0).centre
+    assert one is not None
+    # (x, y) turns to (-y, x). Symmetry keeps the C's centre at half its height.
+    assert one[1] == pytest.approx(0.5, abs=1e-5)
+    assert two == pytest.approx((-one[1], one[0]), abs=1e-5)
+
+
+@pytest.mark.parametrize(
+    ("group", "centre"),
+    [
+        (shaped_group("rectangle", 0.4, 1.0), (0.2, 0.5)),
+        (polyline_group(((1.0, 0.0), (2.0, 0.0), (3.0, 0.0))), (2.0, 0.0)),
+    ],
+)
+def test_a_moment_alone_turns_a_symmetric_weld_about_its_middle(
+    group: WeldGroup, centre: tuple[float, float]
+) -> None:
+    found = centre_strength(group, GroupLoad(mz=1.0), 1.0)
+    assert found.centre == pytest.approx(centre, abs=1e-6)
+    for force in found.forces:
+        if (force.place.x, force.place.y) == centre:
+            assert (force.fx, force.fy, force.fz) == (0, 0, 0)
+        else:
+            assert force.total > 0.1
+
+
 def test_a_load_through_the_centroid_only_slides() -> None:
     line = shaped_group("line", 1.0, 1.0)
     along = centre_strength(line, GroupLoad(py=1.0), 1.0)
