@@ -147,10 +147,14 @@ def detail(joint: JointKind, case: Case) -> str:
     return f"{found.name} {found.angle_deg:g} {found.gap_m / INCH:g} {face}"
 
 
-def detail_span(joint: JointKind, case: Case) -> tuple[float, float]:
-    """Root face taken where none is given, and widest root opening [in]."""
-    found = preparations.DETAILS[joint, case]
-    return found.root_face_m / INCH, found.most_gap_m / INCH
+def detail_root_face_in(joint: JointKind, case: Case) -> float:
+    """Root face taken where none is given."""
+    return preparations.DETAILS[joint, case].root_face_m / INCH
+
+
+def detail_most_gap_in(joint: JointKind, case: Case) -> float:
+    """Widest root opening detailed."""
+    return preparations.DETAILS[joint, case].most_gap_m / INCH
 
 
 def case(query: str) -> str:
