@@ -13,9 +13,9 @@ from beadwright.wires import Wire
 LEAST_EXTENSION_M = 0.0015
 """Shortest extension the balance is asked for; closer the arc burns into the tip [m]."""
 
-_ROUNDS = 12
-"""Fixed-point rounds: each shrinks the error about twentyfold inside a wire's usual range."""
-
+_ROUNDS = 100
+"""Most fixed-point rounds: each shrinks the error about twentyfold inside a wire's usual range, and
+by half where a long arc leaves hardly any extension."""
 
 _SETTLED = 1e-12
 """Share of the current below which another round changes nothing."""
