@@ -40,6 +40,8 @@ IN_MIN = 0.0254 / 60
         # A square butt with an open gap is shorted to 3/16 in.
         ("dia=0.035in&gas=90/10&plate=3/16in&joint=square&gap=1/16in&position=1G", "short",
          "falls through an open gap"),
+        ("dia=0.035in&gas=90/10&plate=4.9mm&joint=square&gap=1/16in&position=1G", "spray",
+         "carry it"),
         ("dia=0.035in&gas=90/10&plate=3/16in&joint=square&gap=0in&position=1G", "spray",
          "carry it"),
     ],
@@ -58,6 +60,7 @@ def test_the_mode_planned(query: str, mode: str, why: str) -> None:
         ("wire=ER70S-6&gas=90/10&transfer=spray&position=4F", "spray", "runs out"),
         ("wire=E70C-6M&gas=CO2", "short", "made for argon"),
         ("wire=E71T-1C&gas=CO2&transfer=short", "spray", "fine drops only"),
+        ("wire=ER70S-6&gas=CO2&transfer=pulse", "pulse", "CO2 does not spray"),
     ],
 )
 def test_the_mode_asked_for_may_be_refused(query: str, mode: str, why: str) -> None:
@@ -138,3 +141,92 @@ def test_fewest_passes() -> None:
     assert (one.passes, one.open) == (1, True)
     assert more.passes >= 3
     assert more.bead_m2 == pytest.approx(more.shape.section_m2 / more.passes)
+
+
+def test_short_circuit_may_be_asked_for_where_nothing_sprays() -> None:
+    job = read_query("wire=ER70S-6&dia=0.045in&gas=75/25&plate=3/8in&transfer=short").job
+    assert planned_transfer(job) == ("short", "you asked for short circuit", "")
+
+
+def test_a_mode_that_cannot_be_held_is_shut() -> None:
+    plan = make_plan(read_query(f"{BASE.replace('2F', '4F')}&transfer=spray").job)
+    assert plan.feeds.open
+    assert plan.refused
+    assert not plan.open
+
+
+def test_what_a_plan_is_made_with() -> None:
+    """5/8 in of tip-to-work, 98 % less 0.1 % for each 1 % CO2 laid."""
+    plan = make_plan(read_query(BASE.replace("leg=1/4in", "leg=1/2in")).job)
+    assert plan.tip_to_work_m == pytest.approx(0.625 * 0.0254)
+    assert plan.run.efficiency == pytest.approx(0.97)
+    assert plan.run.section_m2 * plan.passes == pytest.approx(plan.shape.section_m2)
+    held = make_plan(read_query(f"{BASE}&ctwd=3/4in").job)
+    assert held.tip_to_work_m == pytest.approx(0.75 * 0.0254)
+
+
+# A fillet of 5/16 in, 1.2 times flat: 38e-6 m², 0.30 kg/m. The wire is 8.05 g/m, laid at 97 %.
+FIVE = BASE.replace("leg=1/4in", "leg=5/16in")
+
+
+@pytest.mark.parametrize(
+    ("query", "passes"),
+    [
+        (FIVE, 1),
+        # At 229 A, 26.1 V and 264 in/min a kilogram takes 6.8 MJ: 52 kJ/in in one pass, for heat
+        # goes with the section; half of it in two, a third in three.
+        (f"{FIVE}&heat_max=30kJ/in", 2),
+        (f"{FIVE}&heat_max=25kJ/in", 3),
+        # 20 in/min wants 760 in/min of feed in one pass, over the wire's top of 480; in two 380.
+        (f"{FIVE}&travel=20in/min", 2),
+        # 3/8 in flat at 6 in/min, no slower by hand, takes 330 in/min: on 300 in two passes.
+        (BASE.replace("leg=1/4in", "leg=3/8in").replace("2F", "1F"), 1),
+        (BASE.replace("leg=1/4in", "leg=3/8in").replace("2F", "1F") + "&wfs=300in/min", 2),
+        # On 230 in/min it falls out of spray whatever the bead: one pass.
+        (f"{FIVE}&wfs=230in/min", 1),
+        # Slower than the joint wants is never mended by lighter beads.
+        (f"{FIVE}&travel=5in/min", 1),
+        # 0.023 in shorts to 90 A, 330 in/min; at 6 in/min one pass would want 915, three 305.
+        ("wire=ER70S-6&dia=0.023in&gas=75/25&plate=1/8in&leg=5/16in&position=2F", 3),
+    ],
+)  # fmt: skip
+def test_passes_by_hand(query: str, passes: int) -> None:
+    plan = make_plan(read_query(query).job)
+    assert plan.passes == passes
+    assert plan.feeds.open
+
+
+SMALL = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=1/8in&leg=1/8in&position=1F"
+
+
+def test_where_spray_leaves_no_room_it_is_shorted() -> None:
+    """1/8 in: 6e-6 m² at 30 in/min, the fastest by hand, lays 180 in/min; spray wants 264."""
+    plan = make_plan(read_query(SMALL).job)
+    assert (plan.transfer, plan.open) == ("short", True)
+    assert plan.reason == "spray leaves no room on this joint"
+    asked = make_plan(read_query(f"{SMALL}&transfer=spray").job)
+    assert (asked.transfer, asked.open, asked.passes) == ("spray", False, 1)
+
+
+def test_flux_cored_wire_has_nothing_to_fall_back_to() -> None:
+    """0.052 in runs from 155 A; a machine of 120 A does not carry it."""
+    query = "wire=E71T-1C&dia=0.052in&gas=CO2&plate=3/8in&leg=1/4in&machine_amps=120A"
+    plan = make_plan(read_query(query).job)
+    assert (plan.transfer, plan.open) == ("spray", False)
+
+
+def test_a_shut_short_circuit_keeps_its_reason() -> None:
+    """0.045 in shorts from 75 A on: a machine of 60 A does not."""
+    plan = make_plan(read_query("dia=0.045in&gas=90/10&plate=3mm&machine_amps=60A").job)
+    assert (plan.transfer, plan.open) == ("short", False)
+    assert plan.reason == "the plate is under 1/8 in"
+
+
+@pytest.mark.parametrize("feed", range(300, 480, 15))
+def test_least_heat_stands_on_the_lowest_tenth_inside(feed: int) -> None:
+    """On or just over the low end, 18.4 + 0.025 I V, and never under it."""
+    plan = make_plan(read_query(f"{FIVE}&aim=least-heat").job)
+    point = set_point(plan, feed * IN_MIN)
+    low = 18.4 + 0.025 * point.current_a
+    assert low - 1e-6 <= point.volts < low + 0.105
+    assert point.volts * 10 == pytest.approx(round(point.volts * 10))
