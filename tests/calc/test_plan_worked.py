@@ -184,6 +184,11 @@ FIVE = BASE.replace("leg=1/4in", "leg=5/16in")
         (BASE.replace("leg=1/4in", "leg=3/8in").replace("2F", "1F") + "&wfs=300in/min", 2),
         # On 230 in/min it falls out of spray whatever the bead: one pass.
         (f"{FIVE}&wfs=230in/min", 1),
+        # 7 mm takes 40 kJ/in in one pass, 20 in two, 13 in three; at 30 in/min, the fastest by
+        # hand, two lay 444 in/min and three 296, still over the 264 that sprays.
+        (FIVE.replace("5/16in", "7mm") + "&heat_max=15kJ/in", 3),
+        # Three passes of 0.023 in have room, though not for the feed set: they stand.
+        ("wire=ER70S-6&dia=0.023in&gas=75/25&plate=1/8in&leg=5/16in&position=2F&wfs=400in/min", 3),
         # Slower than the joint wants is never mended by lighter beads.
         (f"{FIVE}&travel=5in/min", 1),
         # 0.023 in shorts to 90 A, 330 in/min; at 6 in/min one pass would want 915, three 305.
@@ -230,3 +235,34 @@ def test_least_heat_stands_on_the_lowest_tenth_inside(feed: int) -> None:
     low = 18.4 + 0.025 * point.current_a
     assert low - 1e-6 <= point.volts < low + 0.105
     assert point.volts * 10 == pytest.approx(round(point.volts * 10))
+
+
+def test_one_of_several_passes_may_overlay_its_share() -> None:
+    """1/2 in may go to 9/16 in, (9/8)² of it: at 9 in/min by hand that binds each bead's feed."""
+    plan = make_plan(read_query(BASE.replace("leg=1/4in", "leg=1/2in") + "&travel=9in/min").job)
+    assert plan.passes > 1
+    assert plan.feeds.high_limit.key == "oversize"
+    laid = 9 * IN_MIN * 7850 * plan.shape.section_m2 * 1.265625 / plan.passes
+    assert plan.feeds.high * plan.run.job.wire.linear_mass_kg_m * 0.97 == pytest.approx(laid)
+
+
+THIN = "wire=ER70S-6&dia={}&gas=90/10&plate=1/8in&leg={}&position=1F"
+
+
+@pytest.mark.parametrize(
+    ("dia", "leg", "tip", "free", "held"),
+    [
+        # So close in, 0.035 in would spray on what 1/8 in takes; the mode stays that of the joint.
+        ("0.035in", "1/8in", "1/4in", "short", "short"),
+        # So far out, 0.045 in wants more feed to spray than 5/32 in takes at 30 in/min.
+        ("0.045in", "5/32in", "1in", "spray", "short"),
+        ("0.045in", "5/32in", "5/8in", "spray", "spray"),
+    ],
+)
+def test_a_tip_set_by_hand_changes_the_mode_only_to_have_room(
+    dia: str, leg: str, tip: str, free: str, held: str
+) -> None:
+    query = THIN.format(dia, leg)
+    assert make_plan(read_query(query).job).transfer == free
+    plan = make_plan(read_query(f"{query}&ctwd={tip}").job)
+    assert (plan.transfer, plan.open) == (held, True)
