@@ -150,6 +150,7 @@ def test_a_moment_alone_turns_a_symmetric_weld_about_its_middle(
 ) -> None:
     found = centre_strength(group, GroupLoad(mz=1.0), 1.0)
     assert found.centre == pytest.approx(centre, abs=1e-6)
+    assert {force.fz for force in found.forces} == {0}
     for force in found.forces:
         if (force.place.x, force.place.y) == centre:
             assert (force.fx, force.fy, force.fz) == (0, 0, 0)
