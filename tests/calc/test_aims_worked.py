@@ -115,3 +115,64 @@ def test_ease_is_the_nearest_end_and_a_hundredth_of_the_whole(query: str, part: 
     expected = min(counted) + 0.01 * sum(counted) / len(counted)
     assert ease(plan, point, volts) == pytest.approx(expected)
     assert pytest.approx(0.01) == TIE
+
+
+SEARCHED = [
+    f"{BASE}&leg=5/16in",
+    f"{BASE}&leg=1/4in",
+    f"{BASE}&leg=3/16in",
+    f"{BASE}&leg=5/16in&volts=27V",
+    f"{BASE}&leg=5/16in&transfer=pulse",
+    f"{BASE}&leg=1/4in&travel_by=robot",
+    f"{BASE}&leg=5/16in&heat_max=40kJ/in",
+    "wire=ER70S-6&dia=0.035in&gas=75/25&plate=2mm&leg=1/8in&position=2F&transfer=short",
+    "wire=ER70S-6&dia=0.035in&gas=75/25&plate=1/8in&leg=3/16in&position=3F-down&transfer=short",
+    "wire=ER70S-6&dia=0.045in&gas=CO2&plate=3/8in&leg=5/16in&position=2F",
+    "wire=E70C-6M&dia=1/16in&gas=90/10&plate=1/2in&leg=3/8in&position=1F",
+    "wire=E71T-1C&dia=0.045in&gas=CO2&plate=3/8in&leg=1/4in&position=3F-up",
+]
+
+
+def heats_of(plan: Plan) -> list[tuple[float, float]]:
+    """Two hundred and forty feeds over the window, each with the heat its coolest volts put in."""
+    feeds = [plan.feeds.place(step / 240) for step in range(241)]
+    return [(plan.run.heat(aimed_point(plan, feed, "least-heat")), feed) for feed in feeds]
+
+
+@pytest.mark.parametrize("query", SEARCHED)
+def test_least_heat_is_found_among_all_feeds(query: str) -> None:
+    """To a thirtieth of the window, which costs a quarter of a hundredth of the heat at most."""
+    plan = plan_of(query)
+    assert plan.open
+    coolest, best = min(heats_of(plan))
+    chosen = aimed_feed(plan, "least-heat")
+    assert plan.feeds.low <= chosen <= plan.feeds.high
+    assert plan.run.heat(aimed_point(plan, chosen, "least-heat")) <= coolest * 1.0025
+    if best in (plan.feeds.low, plan.feeds.high):
+        assert chosen == pytest.approx(best)
+
+
+def ease_of(plan: Plan, feed: float) -> float:
+    point = aimed_point(plan, feed, "easiest")
+    return ease(plan, point, None if plan.transfer == "pulse" else volts_room(plan.run, point))
+
+
+@pytest.mark.parametrize("query", SEARCHED)
+def test_the_easiest_is_found_among_all_feeds(query: str) -> None:
+    """No feed of two hundred and forty is easier by two hundredths of a window."""
+    plan = plan_of(query)
+    best = max(ease_of(plan, plan.feeds.place(step / 240)) for step in range(241))
+    assert ease_of(plan, aimed_feed(plan, "easiest")) >= best - 0.02
+
+
+@pytest.mark.parametrize("query", [one for one in SEARCHED if "volts" not in one])
+@pytest.mark.parametrize("part", [0.2, 0.5, 0.8])
+def test_the_easiest_volts_of_a_feed(query: str, part: float) -> None:
+    """None of a hundred is easier by two hundredths; volts of pulse are the machine's own."""
+    plan = plan_of(query)
+    if plan.transfer == "pulse":
+        return
+    run, feed = plan.run, plan.feeds.place(part)
+    room = volts_room(run, run.point(feed))
+    best = max(ease(plan, run.point(feed, room.place(n / 100)), room) for n in range(101))
+    assert ease(plan, aimed_point(plan, feed, "easiest"), room) >= best - 0.02
