@@ -365,3 +365,32 @@ def test_temperatures_go_there_and_back(celsius: float) -> None:
 def test_what_is_no_temperature_is_refused(text: str) -> None:
     with pytest.raises(ValueError, match="write 150F or 65C"):
         read_temperature(text, "us")
+
+
+def test_where_thin_plate_turns_thick_by_hand() -> None:
+    # 1 kJ/mm from 20 °C: (4300 - 86)/(6700 - 100)·1e5·(1/480 + 1/780) is 214.874, its root in mm.
+    assert transition_thickness(1e6, from_celsius(20)) == pytest.approx(14.6586e-3, rel=1e-5)
+    assert transition_thickness(1e6, from_celsius(20), 0.45, 0.9) == pytest.approx(
+        14.6586e-3 / sqrt(2), rel=1e-5
+    )
+
+
+def test_fifty_below_is_the_coldest_start() -> None:
+    coldest = from_celsius(-50)
+    # (6700 + 250)·(1/550 - 1/850).
+    assert thick_time(1e6, coldest) == pytest.approx(6950 * (1 / 550 - 1 / 850))
+    with pytest.raises(OutOfRangeError, match="−50 °C to below 500 °C"):
+        thick_time(1e6, coldest - 1)
+
+
+@pytest.mark.parametrize(
+    "element",
+    [("c", 0.25), ("si", 0.60), ("mn", 2.00), ("cr", 1.00), ("mo", 0.60), ("ni", 1.70),
+     ("cu", 0.60), ("v", 0.15), ("b", 0.0005)],
+)  # fmt: skip
+def test_the_most_of_each_element_still_has_a_hardness(element: tuple[str, float]) -> None:
+    name, most = element
+    plain = {"c": 0.1, "mn": 1.0}
+    assert haz_hardness(Composition(**{**plain, name: most}), 10.0) > 0
+    with pytest.raises(OutOfRangeError, match="is outside"):
+        haz_hardness(Composition(**{**plain, name: most * 1.02}), 10.0)
