@@ -28,8 +28,8 @@ def test_every_limit_of_every_steel_is_checked() -> None:
     assert pairs("ce_cap", "steel") == capped
 
 
-def test_carbon_and_manganese_of_every_usual_melt_are_checked() -> None:
-    wanted = {(name, element) for name in STEELS for element in ("c", "mn")}
+def test_every_element_of_every_usual_melt_is_checked() -> None:
+    wanted = {(s.name, e) for s in STEELS.values() for e in ELEMENTS if s.typical.share(e)}
     assert pairs("typical_percent", "steel", "element") == wanted
 
 

@@ -81,3 +81,9 @@ def test_more_of_an_element_never_counts_for_less(
     for method, formula in FORMULAS.items():
         rise = equivalent(richer, method) - equivalent(steel, method)
         assert rise == pytest.approx(more * formula.weights.get(element, 0), abs=1e-9)
+
+
+def test_elements_make_up_no_more_than_all_of_a_steel() -> None:
+    assert Composition(50.0, 50.0).c == 50
+    with pytest.raises(OutOfRangeError):
+        Composition(50.0, 51.0)
