@@ -211,3 +211,14 @@ def test_json_is_plain_and_holds_the_answer() -> None:
     assert found["cooling"]["regime"] == "thick"
     assert found["curves"][0]["rules"] is True
     assert answer_json("heat", "c=0.2")["errors"]["mn"]
+
+
+def test_frost_is_taken_off_as_the_table_s_note_says() -> None:
+    # AWS D1.1 Table 5.8, note a: below 32 °F warmed to 70 °F.
+    assert "Below 32 °F: warm it to 70 °F" in said(heat(JOB), "note")
+
+
+@pytest.mark.parametrize(("plate", "below"), [("1/8in", False), ("0.128in", False), ("11ga", True)])
+def test_the_table_begins_at_an_eighth(plate: str, below: bool) -> None:
+    found = heat(f"plate={plate}&plate2={plate}&leg=1/8in&steel=A36")
+    assert ("begins at 1/8 in" in said(found, "note")) is below
