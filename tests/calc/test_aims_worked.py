@@ -3,7 +3,7 @@
 import pytest
 
 from beadwright.aims import TIE, aimed_feed, aimed_point, balanced_feed, ease
-from beadwright.limits import Window
+from beadwright.limits import Limit, Window
 from beadwright.plan import Plan, make_plan
 from beadwright.schemas import read_query
 from beadwright.size_limits import bead_room
@@ -176,3 +176,14 @@ def test_the_easiest_volts_of_a_feed(query: str, part: float) -> None:
     room = volts_room(run, run.point(feed))
     best = max(ease(plan, run.point(feed, room.place(n / 100)), room) for n in range(101))
     assert ease(plan, aimed_point(plan, feed, "easiest"), room) >= best - 0.02
+
+
+def test_a_window_without_width_has_no_ease() -> None:
+    """Nor has a shut one: nothing is left on either side."""
+    plan = plan_of(f"{BASE}&leg=5/16in")
+    point = plan.run.point(plan.feeds.place(0.5))
+    free = ease(plan, point, None)
+    assert free > 0.05
+    limit = Limit("any", "any")
+    for low, high in ((28.0, 28.0), (29.0, 28.0)):
+        assert ease(plan, point, Window(low, high, limit, limit)) < 0.01

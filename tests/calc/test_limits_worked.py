@@ -176,6 +176,25 @@ def test_a_curve_crosses_a_level(
     assert turns <= 20
 
 
+@pytest.mark.parametrize("scale", [1e-3, -1e-3])
+@pytest.mark.parametrize("bend", [0.3, 1.0, 4.0])
+@pytest.mark.parametrize("ends", [(1.0, 9.0), (4.5, 30.0)])
+def test_a_small_line_takes_as_few_turns(
+    scale: float, bend: float, ends: tuple[float, float]
+) -> None:
+    """A feed is some tenths of a metre a second: the sign counts, not the size."""
+    turns = 0
+
+    def line(at: float) -> float:
+        nonlocal turns
+        turns += 1
+        return scale * (at + bend * at**2)
+
+    found = crossing(line, *ends, scale * (5 + bend * 25))
+    assert found == pytest.approx(5.0, rel=1e-9)
+    assert turns <= 12
+
+
 def test_a_straight_line_takes_one_turn() -> None:
     asked = list[float]()
 
