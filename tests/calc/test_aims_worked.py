@@ -187,3 +187,26 @@ def test_a_window_without_width_has_no_ease() -> None:
     limit = Limit("any", "any")
     for low, high in ((28.0, 28.0), (29.0, 28.0)):
         assert ease(plan, point, Window(low, high, limit, limit)) < 0.01
+
+
+MANY = [
+    f"wire={wire}&dia={dia}&gas={gas}&plate={plate}&leg={leg}&position={position}"
+    for wire, dia, gas in (
+        ("ER70S-6", "0.035in", "75/25"),
+        ("ER70S-6", "0.045in", "90/10"),
+        ("ER70S-6", "0.045in", "CO2"),
+        ("E70C-6M", "0.045in", "90/10"),
+        ("E71T-1M", "1/16in", "75/25"),
+    )
+    for plate, leg in (("3mm", "1/8in"), ("1/4in", "1/4in"), ("1/2in", "3/8in"))
+    for position in ("1F", "3F-up")
+]
+
+
+@pytest.mark.parametrize("query", MANY)
+def test_the_easiest_of_many_jobs(query: str) -> None:
+    """No feed of forty is easier by two hundredths of a window."""
+    plan = plan_of(query)
+    if plan.open:
+        best = max(ease_of(plan, plan.feeds.place(step / 40)) for step in range(41))
+        assert ease_of(plan, aimed_feed(plan, "easiest")) >= best - 0.02
