@@ -377,6 +377,8 @@ def test_where_thin_plate_turns_thick_by_hand() -> None:
 
 def test_fifty_below_is_the_coldest_start() -> None:
     coldest = from_celsius(-50)
+    # 1/(2π·(6700 + 250)) in W/(mm·K).
+    assert implied_metal(coldest).conductivity == pytest.approx(1e6 / (2 * pi * 6950))
     # (6700 + 250)·(1/550 - 1/850).
     assert thick_time(1e6, coldest) == pytest.approx(6950 * (1 / 550 - 1 / 850))
     with pytest.raises(OutOfRangeError, match="−50 °C to below 500 °C"):
