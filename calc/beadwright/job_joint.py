@@ -64,8 +64,9 @@ def _fillet(job: Job) -> tuple[JointShape, float]:
     wanted, skew = wanted_leg(job), job.skew_deg
     wanted2 = job.edges.leg2_m or wanted
     gap = job.gap_m or 0.0
-    along = [skew_leg(z, skew) if skew != 90 else z for z in (wanted, wanted2)]
-    legs = [gapped_leg(z, gap) for z in along]
+    along = [_along(z, skew) for z in (wanted, wanted2)]
+    # The gap goes on the square tee's leg, so that a slant costs no more throat than a square tee.
+    legs = [_along(gapped_leg(z, gap), skew) for z in (wanted, wanted2)]
     crown = job.reinforcement_m
     if crown is None:
         flat = legs[0] * legs[1] * sin(radians(skew)) / 2
@@ -75,6 +76,10 @@ def _fillet(job: Job) -> tuple[JointShape, float]:
         leg2_m=legs[1], wanted_leg2_m=along[1], skew_deg=skew, corner=job.edges.corner,
     )  # fmt: skip
     return shape, wanted
+
+
+def _along(leg_m: float, skew_deg: float) -> float:
+    return skew_leg(leg_m, skew_deg) if skew_deg != 90 else leg_m
 
 
 def wanted_leg(job: Job) -> float:
