@@ -155,4 +155,3 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         bind(heat_limits(ours)),
         hand.travel_m_s,
     )
-

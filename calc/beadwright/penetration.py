@@ -128,9 +128,7 @@ def refused(
         travel_m_s: Travel [m/s].
     """
     if transfer == "short":
-        return (
-            "no estimate in short circuit: the arc is out part of the time, no points found"
-        )
+        return "no estimate in short circuit: the arc is out part of the time, no points found"
     if transfer == "pulse":
         return "no estimate in pulse: a mean current says nothing of its peaks"
     if kind != "solid":

@@ -22,7 +22,7 @@ ROWS: tuple[Row, ...] = (
     ("gas-fume", "Studies of fume from gas metal arc welding", "fume by shielding gas",
      "from memory"),
     ("gas-density", "Ideal gas and molar masses", "", "derived"),
-    ("gas-dew", "Reference equations of state, argon with CO2", "highest temperature of the dew line",
-     "derived"),
+    ("gas-dew", "Reference equations of state, argon with CO2",
+     "highest temperature of the dew line", "derived"),
 )  # fmt: skip
 """Id, document, place, how it was come by."""

@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
 from beadwright.errors import OutOfRangeError
-from beadwright.fillets import face_section, flat_section, usual_convexity
 from beadwright.fillet_joints import fillet_joint
+from beadwright.fillets import face_section, flat_section, usual_convexity
 from beadwright.groove_joints import square_face_width, square_joint
 from beadwright.joints import (
     FILLETS,

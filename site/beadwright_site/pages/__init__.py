@@ -27,7 +27,10 @@ def _later(page: str) -> ShowPage:
 PAGES: Mapping[str, ShowPage] = MappingProxyType(
     {
         "dial-in": show_dial_in,
-        **{page: _later(page) for page in ("heat", "passes", "strength", "cost", "supplies", "shop")},
+        **{
+            page: _later(page)
+            for page in ("heat", "passes", "strength", "cost", "supplies", "shop")
+        },
     }
 )
 """Pages by name."""

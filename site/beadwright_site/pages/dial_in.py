@@ -32,8 +32,10 @@ from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import read_typed, system_named, with_units
 from beadwright_site.rendering import render
 
-PARTS = ("units-switch", "state", "joint", "job-form", "settings", "aims", "facts", "notes", "setup",
-         "map", "how")  # fmt: skip
+PARTS = (
+    "units-switch", "state", "joint", "job-form", "settings", "aims", "facts", "notes", "setup",
+    "map", "how",
+)  # fmt: skip
 """Element ids of the page's parts, in the page's order; each has a template of its own."""
 
 NAME: Final = "dial-in"

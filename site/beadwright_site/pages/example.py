@@ -16,9 +16,7 @@ NO_JOB = frozenset({"units", "machine_amps", "machine_volts"})
 """Keys that say nothing of what is to be welded."""
 
 
-def asked_of(
-    query: str, defaults: Mapping[str, str], example: str = EXAMPLE
-) -> tuple[str, bool]:
+def asked_of(query: str, defaults: Mapping[str, str], example: str = EXAMPLE) -> tuple[str, bool]:
     """Return the query to answer: with the example's job where none is said.
 
     Args:
