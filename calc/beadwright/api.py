@@ -10,20 +10,20 @@ from typing import TYPE_CHECKING, Any, Literal, Protocol, overload
 from urllib.parse import urlencode
 
 from beadwright import reports
-from beadwright.dial_in import DialIn, dial_in
 from beadwright.errors import FieldErrors
 from beadwright.results import Note
 from beadwright.schemas import DEFAULTS, Query, read_query
-from beadwright.ways_out import WayOut, ways_out
-from beadwright.window_map import WindowMap, window_map
+from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.ways_out import WayOut, ways_out
+from beadwright.setting.window_map import WindowMap, window_map
 
 if TYPE_CHECKING:
-    from beadwright.cost_page import CostAnswer
-    from beadwright.heat_page import HeatAnswer
-    from beadwright.pass_page import PassAnswer
-    from beadwright.shop_page import ShopAnswer
-    from beadwright.strength_page import StrengthAnswer
-    from beadwright.supplies_page import SuppliesAnswer
+    from beadwright.heating.heat_page import HeatAnswer
+    from beadwright.machine.shop_page import ShopAnswer
+    from beadwright.money.cost_page import CostAnswer
+    from beadwright.passes.pass_page import PassAnswer
+    from beadwright.strength.strength_page import StrengthAnswer
+    from beadwright.supply.supplies_page import SuppliesAnswer
 
 Kept = Mapping[str, Any] | None
 """The shop's own defaults, a page's keys to text."""
@@ -118,25 +118,25 @@ def _later(module: str, name: str) -> Callable[..., Any]:
     return call
 
 
-def _page(stem: str, *, csv: bool = False) -> Page:
-    """Return a page of the modules ``<stem>_page`` and ``<stem>_report``."""
-    report = _later(f"{stem}_report", f"{stem}_report")
+def _page(room: str, stem: str, *, csv: bool = False) -> Page:
+    """Return a page of the modules ``<stem>_page`` and ``<stem>_report`` of a room."""
+    report = _later(f"{room}.{stem}_report", f"{stem}_report")
     return Page(
-        _later(f"{stem}_page", f"{stem}_answer"),
+        _later(f"{room}.{stem}_page", f"{stem}_answer"),
         lambda found: {"answer": report(found)},
-        _later(f"{stem}_report", f"{stem}_csv") if csv else None,
+        _later(f"{room}.{stem}_report", f"{stem}_csv") if csv else None,
     )
 
 
 PAGES: Mapping[str, Page] = MappingProxyType(
     {
         "dial-in": Page(_dial_in, _dial_in_report),
-        "passes": _page("pass", csv=True),
-        "heat": _page("heat"),
-        "strength": _page("strength"),
-        "cost": _page("cost", csv=True),
-        "supplies": _page("supplies", csv=True),
-        "shop": _page("shop"),
+        "passes": _page("passes", "pass", csv=True),
+        "heat": _page("heating", "heat"),
+        "strength": _page("strength", "strength"),
+        "cost": _page("money", "cost", csv=True),
+        "supplies": _page("supply", "supplies", csv=True),
+        "shop": _page("machine", "shop"),
     }
 )
 """Pages that compute, by name."""

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from beadwright.fillet_joints import Corner
-from beadwright.gas_flow import Nozzle
-from beadwright.gases import Gas
-from beadwright.joints import DOUBLES, FILLETS, HOLES, JointKind
-from beadwright.positions import Mover, Position
+from beadwright.joint.fillet_joints import Corner
+from beadwright.joint.joints import DOUBLES, FILLETS, HOLES, JointKind
+from beadwright.process.gas_flow import Nozzle
+from beadwright.process.gases import Gas
+from beadwright.process.positions import Mover, Position
+from beadwright.process.wires import Wire
 from beadwright.units import System
-from beadwright.wires import Wire
 
 Aim = Literal["balanced", "least-time", "least-heat", "easiest"]
 """What the set point inside the window is chosen for."""

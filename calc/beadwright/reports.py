@@ -5,13 +5,13 @@ from __future__ import annotations
 from typing import Any
 
 from beadwright import units
-from beadwright.dial_in import DialIn
-from beadwright.gas_effects import effects_of
-from beadwright.melted import NEVER_SIZE_BY_IT
+from beadwright.process.gas_effects import effects_of
+from beadwright.process.melted import NEVER_SIZE_BY_IT
+from beadwright.process.wire_ranges import usual_positions
 from beadwright.results import Note, Quantity
+from beadwright.setting.dial_in import DialIn
+from beadwright.setting.window_map import WindowMap
 from beadwright.units import System
-from beadwright.window_map import WindowMap
-from beadwright.wire_ranges import usual_positions
 
 
 def _number(value: float | None, measure: str, system: System) -> float | None:

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from beadwright.api import answer
-from beadwright.chance import Chance
-from beadwright.cost_page import start_chance
-from beadwright.cost_query import DEFAULTS
+from beadwright.money.chance import Chance
+from beadwright.money.cost_page import start_chance
+from beadwright.money.cost_query import DEFAULTS
 from beadwright_site.pages.cost import show_chance
 from beadwright_site.pages.example import asked_of
 from beadwright_site.pages.kept import kept_for

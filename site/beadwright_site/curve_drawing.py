@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import floor, log10
 
-from beadwright.chance import ChanceState
-from beadwright.cost_page import Comparison
+from beadwright.money.chance import ChanceState
+from beadwright.money.cost_page import Comparison
 
 WIDTH, HEIGHT = 344.0, 232.0
 LEFT, TOP, RIGHT, BOTTOM = 54.0, 42.0, 326.0, 198.0

@@ -10,7 +10,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from math import cos, radians, sin
 
-from beadwright.joints import BUTTS, FILLETS, XY, Angle, Dimension, JointShape, Polygon
+from beadwright.joint.joints import BUTTS, FILLETS, XY, Angle, Dimension, JointShape, Polygon
 
 WIDTH, HEIGHT = 184.0, 136.0
 """The paper [px]."""

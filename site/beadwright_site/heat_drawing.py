@@ -6,10 +6,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import floor, log10
 
-from beadwright.cooling import COOL_C, HOT_C
-from beadwright.cooling_curve import FROM_K, Curve
+from beadwright.heating.cooling import COOL_C, HOT_C
+from beadwright.heating.cooling_curve import FROM_K, Curve
+from beadwright.heating.temperatures import from_celsius, show_temperature
 from beadwright.measures import System
-from beadwright.temperatures import from_celsius, show_temperature
 
 WIDTH, HEIGHT = 344.0, 236.0
 LEFT, RIGHT, TOP, BOTTOM = 10.0, 336.0, 10.0, 206.0

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from math import ceil, floor, log10
 
 from beadwright import units
+from beadwright.setting.window_map import FeedVolts, WindowMap
 from beadwright.units import System
-from beadwright.window_map import FeedVolts, WindowMap
 
 WIDTH, HEIGHT = 360.0, 200.0
 LEFT, RIGHT, TOP, BOTTOM = 34.0, 10.0, 10.0, 24.0

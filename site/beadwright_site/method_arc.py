@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from beadwright import arc, transfer
-from beadwright.burnoff import CONSTANTS, DROP_ENTHALPY_J_KG
-from beadwright.burnoff_fit import share_inside, shown_points
-from beadwright.gas_flow import NOZZLES, OUT_OF_POSITION_FT3_H
-from beadwright.gases import GASES
-from beadwright.operating import LEAST_EXTENSION_M
-from beadwright.transfer import (
+from beadwright.process import arc, transfer
+from beadwright.process.burnoff import CONSTANTS, DROP_ENTHALPY_J_KG
+from beadwright.process.burnoff_fit import share_inside, shown_points
+from beadwright.process.gas_flow import NOZZLES, OUT_OF_POSITION_FT3_H
+from beadwright.process.gases import GASES
+from beadwright.process.operating import LEAST_EXTENSION_M
+from beadwright.process.transfer import (
     CORED_TRANSITION_A,
     FLUX_CORED_LEAST_A,
     OPEN_TOP_A,
@@ -16,7 +16,7 @@ from beadwright.transfer import (
     TRANSITION_A,
     TRANSITION_BAND,
 )
-from beadwright.wires import INCH_SIZES_M, Kind
+from beadwright.process.wires import INCH_SIZES_M, Kind
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method import Equation, Section, Symbol, Table, number
 from beadwright_site.method_plots import burn_off_plots, size_text, transition_plot

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from beadwright.circuit import MOST_CABLE_VOLTS
-from beadwright.conductors import WARM_K
-from beadwright.primary import LEAST_MULTIPLIER
+from beadwright.machine.circuit import MOST_CABLE_VOLTS
+from beadwright.machine.conductors import WARM_K
+from beadwright.machine.primary import LEAST_MULTIPLIER
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method import Equation, Section, Symbol, plain
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from beadwright.break_even import MONTHS_A_YEAR
-from beadwright.capacity import FULL_SHARE
+from beadwright.money.break_even import MONTHS_A_YEAR
+from beadwright.money.capacity import FULL_SHARE
 from beadwright_site.mathml import equation, line, over, power, root, row, sub, total
 from beadwright_site.method import Equation, Section, Symbol, plain
 

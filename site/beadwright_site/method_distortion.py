@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from beadwright.angular import LIFT
-from beadwright.camber import BLODGETT
-from beadwright.published_forms import ALONE, TOGETHER
-from beadwright.shrinkage import GUYOT, LAP_M, STEEL_MODULUS_PA, TEE_M, TENDON_N_PER_J_M
+from beadwright.heating.angular import LIFT
+from beadwright.heating.camber import BLODGETT
+from beadwright.heating.published_forms import ALONE, TOGETHER
+from beadwright.heating.shrinkage import GUYOT, LAP_M, STEEL_MODULUS_PA, TEE_M, TENDON_N_PER_J_M
 from beadwright_site.mathml import equation, line, over, power, row, sub
 from beadwright_site.method import Equation, Section, Symbol, number, plain
 

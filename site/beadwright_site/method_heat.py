@@ -2,18 +2,18 @@
 
 from __future__ import annotations
 
-from beadwright.carbon_equivalent import FORMULAS
-from beadwright.cooling import BEAD, BUTT, CORNER, TEE
-from beadwright.haz_hardness import RANGES, SCATTER_HV, TIME_RANGE_S
-from beadwright.preheat import (
+from beadwright.heating.carbon_equivalent import FORMULAS
+from beadwright.heating.cooling import BEAD, BUTT, CORNER, TEE
+from beadwright.heating.haz_hardness import RANGES, SCATTER_HV, TIME_RANGE_S
+from beadwright.heating.preheat import (
     CET_RANGE,
     HEAT_RANGE_J_M,
     HYDROGEN,
     HYDROGEN_RANGE,
     THICKNESS_RANGE_M,
 )
-from beadwright.preheat_table import LEAST
-from beadwright.steels import ELEMENTS, STEELS, SYMBOLS
+from beadwright.heating.preheat_table import LEAST
+from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS
 from beadwright_site.mathml import equation, line, over, power, row, sub
 from beadwright_site.method import Equation, Section, Symbol, Table
 

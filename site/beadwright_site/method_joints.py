@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.fillet_joints import SKEW_LEAST_DEG, SKEW_MOST_DEG
-from beadwright.fillets import MINIMUM_LEG_M, REINFORCED_OVER_FLAT
-from beadwright.groove_joints import GROOVE_TOE_M
+from beadwright.joint.fillet_joints import SKEW_LEAST_DEG, SKEW_MOST_DEG
+from beadwright.joint.fillets import MINIMUM_LEG_M, REINFORCED_OVER_FLAT
+from beadwright.joint.groove_joints import GROOVE_TOE_M
 from beadwright_site.mathml import equation, fenced, function, line, over, power, root, row, sub
 from beadwright_site.method import Equation, Section, Symbol, Table
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from beadwright import penetration as depth
-from beadwright.melted import NEVER_SIZE_BY_IT
-from beadwright.penetration_points import BEADS
+from beadwright.process import penetration as depth
+from beadwright.process.melted import NEVER_SIZE_BY_IT
+from beadwright.process.penetration_points import BEADS
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method import Equation, Section, Symbol
 from beadwright_site.method_plots import penetration_plot

@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.burnoff_fit import REPRESENTATIVE
-from beadwright.deposition import deposition_efficiency
-from beadwright.gases import GASES
-from beadwright.positions import TRAVEL_RANGE_M_S
-from beadwright.transfer import NAMES, Transfer
-from beadwright.wires import STEEL_DENSITY_KG_M3, wire_of
+from beadwright.process.burnoff_fit import REPRESENTATIVE
+from beadwright.process.deposition import deposition_efficiency
+from beadwright.process.gases import GASES
+from beadwright.process.positions import TRAVEL_RANGE_M_S
+from beadwright.process.transfer import NAMES, Transfer
+from beadwright.process.wires import STEEL_DENSITY_KG_M3, wire_of
 from beadwright_site.mathml import equation, line, over
 from beadwright_site.method import Equation, Section, Symbol, Table
 

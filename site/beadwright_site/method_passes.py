@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.bead_limits import (
+from beadwright.passes.bead_limits import (
     COLD_LAP_M,
     LAYER_M,
     ROOT_M,
     SPLIT_M,
     STRINGER_M,
 )
-from beadwright.pass_layers import CAP_UNDER_FLUSH_M
-from beadwright.pass_layout import LEAN
-from beadwright.pass_torch import TILT_DEG
-from beadwright.positions import POSITIONS
+from beadwright.passes.pass_layers import CAP_UNDER_FLUSH_M
+from beadwright.passes.pass_layout import LEAN
+from beadwright.passes.pass_torch import TILT_DEG
+from beadwright.process.positions import POSITIONS
 from beadwright_site.mathml import equation, fenced, function, line, over, power, sub
 from beadwright_site.method import Equation, Section, Symbol, Table
 

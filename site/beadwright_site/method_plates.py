@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.heat import (
+from beadwright.process.heat import (
     BURN_THROUGH_J_M2,
     THIN_M,
     burn_through_current,

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from beadwright import penetration as depth
-from beadwright.burnoff import CONSTANTS, feed_from_current
-from beadwright.burnoff_fit import REPRESENTATIVE, Shown, shown_points
-from beadwright.burnoff_points import POINTS
-from beadwright.penetration_points import BEADS
-from beadwright.transfer import NAMES, TRANSITION_A, TRANSITION_BAND, Transfer
-from beadwright.wires import METRIC_NAMES, Kind, wire_of
+from beadwright.process import penetration as depth
+from beadwright.process.burnoff import CONSTANTS, feed_from_current
+from beadwright.process.burnoff_fit import REPRESENTATIVE, Shown, shown_points
+from beadwright.process.burnoff_points import POINTS
+from beadwright.process.penetration_points import BEADS
+from beadwright.process.transfer import NAMES, TRANSITION_A, TRANSITION_BAND, Transfer
+from beadwright.process.wires import METRIC_NAMES, Kind, wire_of
 from beadwright_site.points_drawing import Axis, Band, Place, Plot, Point, Shape, draw_points
 
 _IN_MIN = 60 / 0.0254

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from beadwright.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
-from beadwright.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
-from beadwright.resistance_en import GAMMA_M2
-from beadwright.steel_strength import STRENGTHS
+from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
+from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
+from beadwright.strength.resistance_en import GAMMA_M2
+from beadwright.strength.steel_strength import STRENGTHS
 from beadwright_site.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method import Equation, Section, Symbol, Table, plain
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from beadwright.cylinders import RESIDUAL_PA
 from beadwright.measures import PSI_PA
-from beadwright.spools import PACKING
+from beadwright.supply.cylinders import RESIDUAL_PA
+from beadwright.supply.spools import PACKING
 from beadwright_site.mathml import equation, line, over, power, row, sub
 from beadwright_site.method import Equation, Section, Symbol, plain
 

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from beadwright.burnoff_fit import REPRESENTATIVE
-from beadwright.gases import gas_of
-from beadwright.operating import volts_window
-from beadwright.transfer import Transfer
-from beadwright.volts_points import VOLTS_POINTS, Settings
-from beadwright.wires import Kind, wire_of
+from beadwright.process.burnoff_fit import REPRESENTATIVE
+from beadwright.process.gases import gas_of
+from beadwright.process.operating import volts_window
+from beadwright.process.transfer import Transfer
+from beadwright.process.volts_points import VOLTS_POINTS, Settings
+from beadwright.process.wires import Kind, wire_of
 from beadwright_site.method_plots import SHAPES, legend_of_modes, plot_key, size_text, steps
 from beadwright_site.points_drawing import Axis, Band, Plot, Point, draw_points
 

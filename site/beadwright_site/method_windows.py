@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.aims import CLOSE, COLUMNS, ROUNDS, TIE
-from beadwright.feed_limits import FEEDER_M_S
-from beadwright.heat_limits import STEP_ROOM
-from beadwright.plan import SHORT_BELOW_M
-from beadwright.positions import COMFORTABLE_TRAVEL_M_S
-from beadwright.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M
-from beadwright.transfer import TRANSITION_BAND
-from beadwright.window_map import EDGE_BAND_V
+from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S
+from beadwright.process.transfer import TRANSITION_BAND
+from beadwright.setting.aims import CLOSE, COLUMNS, ROUNDS, TIE
+from beadwright.setting.feed_limits import FEEDER_M_S
+from beadwright.setting.heat_limits import STEP_ROOM
+from beadwright.setting.plan import SHORT_BELOW_M
+from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M
+from beadwright.setting.window_map import EDGE_BAND_V
 from beadwright_site.mathml import equation, fenced, function, line, over, sub
 from beadwright_site.method import Equation, Section, Symbol, Table, number
 

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from beadwright.burnoff_fit import REPRESENTATIVE
-from beadwright.comparison import (
+from beadwright.process.burnoff_fit import REPRESENTATIVE
+from beadwright.process.comparison import (
     Comparison,
     at_equal_current,
     at_equal_feed,
@@ -13,10 +13,10 @@ from beadwright.comparison import (
     laid_at_current,
     usual_way,
 )
-from beadwright.gases import GASES
-from beadwright.transfer import Transfer
-from beadwright.wire_ranges import usual_feed, usual_volts
-from beadwright.wires import CORED_MASS_RATIO, METRIC_NAMES, WIRE_TYPES, Kind, wire_of
+from beadwright.process.gases import GASES
+from beadwright.process.transfer import Transfer
+from beadwright.process.wire_ranges import usual_feed, usual_volts
+from beadwright.process.wires import CORED_MASS_RATIO, METRIC_NAMES, WIRE_TYPES, Kind, wire_of
 from beadwright_site.mathml import equation, line, over, sub
 from beadwright_site.method import Equation, Section, Symbol, Table
 

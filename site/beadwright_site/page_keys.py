@@ -6,15 +6,15 @@ from collections.abc import Mapping
 from functools import cache
 from types import MappingProxyType
 
-from beadwright.cost_query import DEFAULTS as COST
-from beadwright.cost_query import PREFIXES
-from beadwright.heat_query import DEFAULTS as HEAT
-from beadwright.pass_query import DEFAULTS as PASSES
-from beadwright.pass_query import EXAMPLE_QUERY as PASSES_EXAMPLE
+from beadwright.heating.heat_query import DEFAULTS as HEAT
+from beadwright.machine.shop_page import DEFAULTS as SHOP
+from beadwright.money.cost_query import DEFAULTS as COST
+from beadwright.money.cost_query import PREFIXES
+from beadwright.passes.pass_query import DEFAULTS as PASSES
+from beadwright.passes.pass_query import EXAMPLE_QUERY as PASSES_EXAMPLE
 from beadwright.schemas import DEFAULTS as JOB
-from beadwright.shop_page import DEFAULTS as SHOP
-from beadwright.strength_query import DEFAULTS as STRENGTH
-from beadwright.supplies_query import DEFAULTS as SUPPLIES
+from beadwright.strength.strength_query import DEFAULTS as STRENGTH
+from beadwright.supply.supplies_query import DEFAULTS as SUPPLIES
 
 DEFAULTS_OF: Mapping[str, Mapping[str, str]] = MappingProxyType(
     {

@@ -11,9 +11,9 @@ from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from math import cos, radians, sin
 
-from beadwright.joints import BUTTS, XY, Dimension
-from beadwright.pass_beads import Bead, PassPlan
-from beadwright.positions import Lie
+from beadwright.joint.joints import BUTTS, XY, Dimension
+from beadwright.passes.pass_beads import Bead, PassPlan
+from beadwright.process.positions import Lie
 
 WIDTH, LOWEST = 362.0, 190.0
 HIGH: tuple[tuple[int, float], ...] = ((60, 440.0), (13, 330.0), (0, 272.0))

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright import units
+from beadwright.joint.weld_symbol import Mark, WeldSymbol
 from beadwright.units import System
-from beadwright.weld_symbol import Mark, WeldSymbol
 
 Standard = Literal["AWS A2.4", "ISO 2553"]
 

@@ -9,9 +9,9 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from beadwright import units
-from beadwright.aim_results import aim_results
-from beadwright.aims import AIMS
 from beadwright.api import Answer, answer
+from beadwright.setting.aim_results import aim_results
+from beadwright.setting.aims import AIMS
 from tests.browser.host import Host
 
 JOB = "plate=3/8in&leg=5/16in"

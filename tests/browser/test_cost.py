@@ -9,7 +9,7 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from beadwright.api import answer, answer_csv
-from beadwright.verdict import money
+from beadwright.money.verdict import money
 from beadwright_site.pages.example import EXAMPLE
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone, go_to

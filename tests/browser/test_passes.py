@@ -7,8 +7,8 @@ from playwright.sync_api import Locator, Page, expect
 
 from beadwright import units
 from beadwright.api import answer_csv
-from beadwright.pass_page import pass_answer
-from beadwright.pass_query import EXAMPLE_QUERY
+from beadwright.passes.pass_page import pass_answer
+from beadwright.passes.pass_query import EXAMPLE_QUERY
 from beadwright_site.pages.bead_words import aim_words
 from beadwright_site.pages.passes import headline_of
 from tests.browser.conftest import MakePhone

@@ -9,29 +9,26 @@ from __future__ import annotations
 from math import inf, pi, tan
 from math import radians as to_radians
 
-from beadwright import (
+from beadwright import units
+from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.joint import fillet_joints, fillets, groove_joints, joints
+from beadwright.joint.joints import JointKind
+from beadwright.process import (
     arc,
     burnoff,
     deposition,
-    fillet_joints,
-    fillets,
     gas_groups,
     gases,
-    groove_joints,
     heat,
-    joints,
     positions,
     technique,
     transfer,
-    units,
     wires,
 )
-from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.joints import JointKind
-from beadwright.positions import Lie, Mover
-from beadwright.transfer import Transfer
+from beadwright.process.positions import Lie, Mover
+from beadwright.process.transfer import Transfer
+from beadwright.process.wires import Kind
 from beadwright.units import System
-from beadwright.wires import Kind
 
 INCH = 0.0254
 FOOT = 0.3048

@@ -6,7 +6,7 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from beadwright import angular, camber, shrinkage, welded_part
+from beadwright.heating import angular, camber, shrinkage, welded_part
 
 IN, MM, KIP, KN = 0.0254, 1e-3, 4448.2216152605, 1e3
 

@@ -6,19 +6,11 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from beadwright import (
-    compressibility,
-    cylinders,
-    gas_effects,
-    gas_flow,
-    gas_groups,
-    gas_mix,
-    gas_notes,
-    gases,
-)
 from beadwright.errors import UnknownEntryError
-from beadwright.gases import Gas
-from beadwright.positions import Lie
+from beadwright.process import gas_effects, gas_flow, gas_groups, gas_mix, gas_notes, gases
+from beadwright.process.gases import Gas
+from beadwright.process.positions import Lie
+from beadwright.supply import compressibility, cylinders
 
 FT3_H = 0.3048**3 / 3600
 PURE = {

@@ -10,7 +10,7 @@ from __future__ import annotations
 from math import exp
 from typing import Any
 
-from beadwright import (
+from beadwright.heating import (
     carbon_equivalent,
     cooling,
     haz_hardness,
@@ -20,8 +20,8 @@ from beadwright import (
     temperatures,
     thermal_field,
 )
-from beadwright.carbon_equivalent import Method
-from beadwright.steels import Composition, Element
+from beadwright.heating.carbon_equivalent import Method
+from beadwright.heating.steels import Composition, Element
 
 INCH = 0.0254
 KJ_MM = 1e6

@@ -6,10 +6,10 @@ from urllib.parse import urlencode
 
 from hypothesis import strategies as st
 
-from beadwright.dial_in import DialIn, dial_in
-from beadwright.gases import GASES
+from beadwright.process.gases import GASES
+from beadwright.process.wires import WIRE_TYPES
 from beadwright.schemas import read_query
-from beadwright.wires import WIRE_TYPES
+from beadwright.setting.dial_in import DialIn, dial_in
 
 Typed = dict[str, str]
 

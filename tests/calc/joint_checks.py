@@ -5,7 +5,7 @@ Factors are typed here, not taken from ``beadwright.units``. Standard library an
 
 from __future__ import annotations
 
-from beadwright import (
+from beadwright.joint import (
     fillet_joints,
     fillets,
     groove_rules,
@@ -15,9 +15,9 @@ from beadwright import (
     preparations,
     tee_grooves,
 )
-from beadwright.closed_corner import closed_corner_joint
-from beadwright.groove_joints import Groove, groove_joint
-from beadwright.job_joint import (
+from beadwright.joint.closed_corner import closed_corner_joint
+from beadwright.joint.groove_joints import Groove, groove_joint
+from beadwright.joint.job_joint import (
     corner_room,
     effective_depth,
     fill_m,
@@ -28,10 +28,10 @@ from beadwright.job_joint import (
     wanted_leg,
     weld_way,
 )
-from beadwright.joints import JointKind, JointShape
-from beadwright.preparations import Case
+from beadwright.joint.joints import JointKind, JointShape
+from beadwright.joint.preparations import Case
+from beadwright.joint.weld_symbol import Mark, weld_symbol
 from beadwright.schemas import read_query
-from beadwright.weld_symbol import Mark, weld_symbol
 
 INCH = 0.0254
 TABLE_LB_IN3 = 0.283

@@ -6,7 +6,7 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from beadwright import dilution, melted, penetration
+from beadwright.process import dilution, melted, penetration
 
 INCH = 0.0254
 

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from beadwright.bead_limits import position_limits
-from beadwright.pass_page import pass_answer
+from beadwright.passes.bead_limits import position_limits
+from beadwright.passes.pass_page import pass_answer
 from beadwright.schemas import read_query
 
 IN = 0.0254

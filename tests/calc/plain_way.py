@@ -6,8 +6,8 @@ a fifth is lost, so a part takes 1 / 0.8 / 0.8 = 1.5625 kg; a quarter of the par
 0.4875 m³. Nothing else costs time or money but 100 s of grinding before a part is welded again.
 """
 
-from beadwright.break_even import Case
-from beadwright.way import Rates, Way
+from beadwright.money.break_even import Case
+from beadwright.money.way import Rates, Way
 
 PLAIN = Way(
     name="plain",

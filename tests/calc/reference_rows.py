@@ -55,6 +55,25 @@ def _adapters(stem: str) -> ModuleType:
     return module
 
 
+ROOMS = (
+    "", "process.", "joint.", "setting.", "passes.", "heating.", "strength.", "money.", "supply.",
+    "machine.",
+)  # fmt: skip
+"""Where a module of the core may stand; no two have one name."""
+
+
+def module_named(name: str) -> ModuleType:
+    """Return a module of the core by its own name, whatever room it stands in.
+
+    Raises:
+        ModuleNotFoundError: If there is none.
+    """
+    for room in ROOMS:
+        if importlib.util.find_spec(f"beadwright.{room}{name}") is not None:
+            return importlib.import_module(f"beadwright.{room}{name}")
+    raise ModuleNotFoundError(f"no module {name} in the core")
+
+
 def function_of(name: str) -> Callable[..., Any]:
     """Return the function a row names.
 
@@ -63,7 +82,7 @@ def function_of(name: str) -> Callable[..., Any]:
     """
     module, _, attribute = name.rpartition(".")
     ours = module.endswith("checks")
-    home = _adapters(module) if ours else importlib.import_module(f"beadwright.{module}")
+    home = _adapters(module) if ours else module_named(module)
     return cast("Callable[..., Any]", getattr(home, attribute))
 
 

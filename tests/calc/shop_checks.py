@@ -6,20 +6,12 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from beadwright import (
-    break_even,
-    compressibility,
-    conductors,
-    cost,
-    cost_page,
-    cylinders,
-    duty_cycle,
-    primary,
-    spools,
-    wires,
-)
-from beadwright.gases import Gas, gas_of
-from beadwright.way import Rates, Way, off_arc
+from beadwright.machine import conductors, duty_cycle, primary
+from beadwright.money import break_even, cost, cost_page
+from beadwright.money.way import Rates, Way, off_arc
+from beadwright.process import wires
+from beadwright.process.gases import Gas, gas_of
+from beadwright.supply import compressibility, cylinders, spools
 
 FOOT = 0.3048
 POUND = 0.45359237

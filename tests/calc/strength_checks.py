@@ -4,16 +4,17 @@ from __future__ import annotations
 
 from math import hypot, sqrt
 
-from beadwright import base_metal, fillets, intermittent, resistance_aisc, resistance_en
-from beadwright.elastic_line import GroupLoad, line_forces, load_at_centroid, worst
-from beadwright.fillets import throat
-from beadwright.instantaneous_centre import centre_strength
-from beadwright.resistance_aisc import Basis
-from beadwright.steel_strength import strength_of
-from beadwright.strength_page import strength_answer
+from beadwright.joint import fillets
+from beadwright.joint.fillets import throat
+from beadwright.strength import base_metal, intermittent, resistance_aisc, resistance_en
+from beadwright.strength.elastic_line import GroupLoad, line_forces, load_at_centroid, worst
+from beadwright.strength.instantaneous_centre import centre_strength
+from beadwright.strength.resistance_aisc import Basis
+from beadwright.strength.steel_strength import strength_of
+from beadwright.strength.strength_page import strength_answer
+from beadwright.strength.weld_group import WeldGroup, polyline_group, shaped_group
+from beadwright.strength.weld_line import line_properties
 from beadwright.units import convert, read
-from beadwright.weld_group import WeldGroup, polyline_group, shaped_group
-from beadwright.weld_line import line_properties
 
 _IN = 0.0254
 _KIP = read("1kip", "force")

@@ -4,13 +4,13 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from beadwright.aim_results import aim_results
-from beadwright.aims import AIMS, CLOSE, aimed_feed, aimed_point, balanced_feed, ease
-from beadwright.limits import Window
-from beadwright.operating import Operating
-from beadwright.plan import Plan, make_plan
+from beadwright.process.operating import Operating
 from beadwright.schemas import read_query
-from beadwright.volts_limits import volts_room
+from beadwright.setting.aim_results import aim_results
+from beadwright.setting.aims import AIMS, CLOSE, aimed_feed, aimed_point, balanced_feed, ease
+from beadwright.setting.limits import Window
+from beadwright.setting.plan import Plan, make_plan
+from beadwright.setting.volts_limits import volts_room
 from tests.calc.jobs import Typed, dialled, jobs, query
 
 EXAMPLE = {"plate": "3/8in", "leg": "5/16in"}

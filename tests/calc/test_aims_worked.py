@@ -2,15 +2,15 @@
 
 import pytest
 
-from beadwright.aims import TIE, aimed_feed, aimed_point, balanced_feed, ease
-from beadwright.limits import Limit, Window
-from beadwright.plan import Plan, make_plan
+from beadwright.process.technique import tip_to_work
 from beadwright.schemas import read_query
-from beadwright.size_limits import bead_room
-from beadwright.technique import tip_to_work
-from beadwright.tip_limits import tip_room
-from beadwright.travel_limits import travel_room
-from beadwright.volts_limits import volts_room
+from beadwright.setting.aims import TIE, aimed_feed, aimed_point, balanced_feed, ease
+from beadwright.setting.limits import Limit, Window
+from beadwright.setting.plan import Plan, make_plan
+from beadwright.setting.size_limits import bead_room
+from beadwright.setting.tip_limits import tip_room
+from beadwright.setting.travel_limits import travel_room
+from beadwright.setting.volts_limits import volts_room
 
 IN_MIN = 0.0254 / 60
 BASE = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&position=2F"

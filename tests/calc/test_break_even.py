@@ -7,7 +7,8 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_json
-from beadwright.break_even import (
+from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.money.break_even import (
     Case,
     at_laid,
     break_even,
@@ -17,11 +18,10 @@ from beadwright.break_even import (
     parts_to_break_even,
     parts_to_pay,
 )
-from beadwright.chance import Chance, chance_of
-from beadwright.cost import part_cost
-from beadwright.cost_page import CostAnswer, start_chance
-from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.swings import net_band, swings
+from beadwright.money.chance import Chance, chance_of
+from beadwright.money.cost import part_cost
+from beadwright.money.cost_page import CostAnswer, start_chance
+from beadwright.money.swings import net_band, swings
 from tests.calc.ways import MB3, RATES, WAYS
 
 CENT = 0.01

@@ -10,7 +10,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.burnoff import (
+from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.process.burnoff import (
     CONSTANTS,
     BurnOff,
     constants_of,
@@ -18,7 +19,7 @@ from beadwright.burnoff import (
     extension_from_feed,
     feed_from_current,
 )
-from beadwright.burnoff_fit import (
+from beadwright.process.burnoff_fit import (
     REPRESENTATIVE,
     extension_m,
     fit,
@@ -28,11 +29,10 @@ from beadwright.burnoff_fit import (
     share_inside,
     shown_points,
 )
-from beadwright.burnoff_points import POINTS, Point
-from beadwright.deposition import deposition_efficiency, laid_rate
-from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.gases import gas_of
-from beadwright.wires import WIRE_TYPES, Kind, Wire, wire_of
+from beadwright.process.burnoff_points import POINTS, Point
+from beadwright.process.deposition import deposition_efficiency, laid_rate
+from beadwright.process.gases import gas_of
+from beadwright.process.wires import WIRE_TYPES, Kind, Wire, wire_of
 from tests.calc.reference_rows import FOLDER
 
 INCH = 0.0254

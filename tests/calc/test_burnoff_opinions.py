@@ -7,16 +7,16 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright import burnoff_fit
-from beadwright.burnoff import (
+from beadwright.process import burnoff_fit
+from beadwright.process.burnoff import (
     CONSTANTS,
     DROP_ENTHALPY_J_KG,
     current_from_feed,
     feed_from_current,
 )
-from beadwright.burnoff_fit import REPRESENTATIVE, fit
-from beadwright.deposition import bead_section, laid_rate
-from beadwright.wires import Kind, Wire, wire_of
+from beadwright.process.burnoff_fit import REPRESENTATIVE, fit
+from beadwright.process.deposition import bead_section, laid_rate
+from beadwright.process.wires import Kind, Wire, wire_of
 
 UNITS: Any = pint.UnitRegistry()
 KEYS: list[tuple[Kind, str]] = list(CONSTANTS)

@@ -9,12 +9,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_json
-from beadwright.circuit import Circuit, Load, Machine, circuit
-from beadwright.conductors import CONDUCTORS, Conductor, conductor_of, volts_lost
-from beadwright.duty_cycle import current_at, duty_at, minutes_on
 from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.primary import effective_current, line_factor, primary_current
-from beadwright.shop_page import DEFAULTS, KEY_WORDS, ShopAnswer
+from beadwright.machine.circuit import Circuit, Load, Machine, circuit
+from beadwright.machine.conductors import CONDUCTORS, Conductor, conductor_of, volts_lost
+from beadwright.machine.duty_cycle import current_at, duty_at, minutes_on
+from beadwright.machine.primary import effective_current, line_factor, primary_current
+from beadwright.machine.shop_page import DEFAULTS, KEY_WORDS, ShopAnswer
 from tests.calc.ways import MB3
 
 MACHINE = Machine(

@@ -4,12 +4,12 @@ from collections.abc import Callable
 
 import pytest
 
-from beadwright import circuit as circuits
-from beadwright.circuit import Check, Circuit, Load, Machine, circuit
-from beadwright.conductors import conductor_of, volts_lost
-from beadwright.duty_cycle import current_at, duty_at
 from beadwright.errors import OutOfRangeError
-from beadwright.primary import apparent_power, effective_current, primary_current
+from beadwright.machine import circuit as circuits
+from beadwright.machine.circuit import Check, Circuit, Load, Machine, circuit
+from beadwright.machine.conductors import conductor_of, volts_lost
+from beadwright.machine.duty_cycle import current_at, duty_at
+from beadwright.machine.primary import apparent_power, effective_current, primary_current
 
 Fixed = Callable[..., float]
 

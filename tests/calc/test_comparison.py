@@ -4,8 +4,9 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.burnoff import current_from_feed
-from beadwright.comparison import (
+from beadwright.errors import OutOfRangeError
+from beadwright.process.burnoff import current_from_feed
+from beadwright.process.comparison import (
     Comparison,
     Way,
     at_equal_current,
@@ -17,10 +18,9 @@ from beadwright.comparison import (
     more_laid,
     usual_way,
 )
-from beadwright.errors import OutOfRangeError
-from beadwright.gases import gas_of
-from beadwright.technique import tip_to_work
-from beadwright.wires import wire_of
+from beadwright.process.gases import gas_of
+from beadwright.process.technique import tip_to_work
+from beadwright.process.wires import wire_of
 
 INCH = 0.0254
 IN_MIN = INCH / 60

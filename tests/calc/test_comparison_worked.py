@@ -5,19 +5,19 @@ from math import sqrt
 
 import pytest
 
-from beadwright.break_even import (
+from beadwright.money.break_even import (
     Case,
     break_even,
     highest_price,
     months_to_pay,
     parts_to_break_even,
 )
-from beadwright.capacity import Hours, capacity
-from beadwright.cost import cost_of
-from beadwright.cost_page import cost_answer
-from beadwright.curves import curve
-from beadwright.levers import SwingShares, levers_of
-from beadwright.swings import Lever, cost_bands, moved, net_band, swings
+from beadwright.money.capacity import Hours, capacity
+from beadwright.money.cost import cost_of
+from beadwright.money.cost_page import cost_answer
+from beadwright.money.curves import curve
+from beadwright.money.levers import SwingShares, levers_of
+from beadwright.money.swings import Lever, cost_bands, moved, net_band, swings
 from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone
 
 

@@ -8,7 +8,8 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.cooling import (
+from beadwright.errors import OutOfRangeError
+from beadwright.heating.cooling import (
     BEAD,
     BUTT,
     CORNER,
@@ -21,15 +22,14 @@ from beadwright.cooling import (
     thin_time,
     transition_thickness,
 )
-from beadwright.cooling_curve import cooling_curves
-from beadwright.errors import OutOfRangeError
-from beadwright.haz_hardness import (
+from beadwright.heating.cooling_curve import cooling_curves
+from beadwright.heating.haz_hardness import (
     bainite_hardness,
     haz_hardness,
     martensite_hardness,
 )
-from beadwright.steels import STEELS, Composition
-from beadwright.temperatures import (
+from beadwright.heating.steels import STEELS, Composition
+from beadwright.heating.temperatures import (
     degree_sign,
     degrees,
     from_celsius,
@@ -40,7 +40,7 @@ from beadwright.temperatures import (
     to_celsius,
     to_fahrenheit,
 )
-from beadwright.thermal_field import (
+from beadwright.heating.thermal_field import (
     Metal,
     implied_metal,
     scaled_k0,

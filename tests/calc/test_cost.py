@@ -11,13 +11,13 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_csv, answer_json
-from beadwright.capacity import Hours, capacity
-from beadwright.cost import cost_of, part_cost
-from beadwright.cost_page import CostAnswer
-from beadwright.cost_query import DEFAULTS, KEY_WORDS
-from beadwright.demo_prices import INVENTED
 from beadwright.errors import FieldErrors
-from beadwright.way import Rates, Way, off_arc
+from beadwright.money.capacity import Hours, capacity
+from beadwright.money.cost import cost_of, part_cost
+from beadwright.money.cost_page import CostAnswer
+from beadwright.money.cost_query import DEFAULTS, KEY_WORDS
+from beadwright.money.demo_prices import INVENTED
+from beadwright.money.way import Rates, Way, off_arc
 from tests.calc.ways import MB3, RATES, WAYS
 
 

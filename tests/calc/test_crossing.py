@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.run import crossing
+from beadwright.setting.run import crossing
 
 FEW = 8
 

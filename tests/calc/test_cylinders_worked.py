@@ -3,14 +3,16 @@
 import CoolProp.CoolProp
 import pytest
 
-from beadwright.compressibility import (
+from beadwright.errors import OutOfRangeError
+from beadwright.process.gases import Gas, gas_of
+from beadwright.supply.compressibility import (
     MOST_PA,
     NORMAL_K,
     SUBSTANCES,
     compressibility,
     normal_density,
 )
-from beadwright.cylinders import (
+from beadwright.supply.cylinders import (
     CYLINDERS,
     RESIDUAL_PA,
     co2_gas,
@@ -20,8 +22,6 @@ from beadwright.cylinders import (
     settles_below,
     usable,
 )
-from beadwright.errors import OutOfRangeError
-from beadwright.gases import Gas, gas_of
 
 ARGON = Gas("Ar", 1.0, 0.0, 0.0, "I1")
 HALF = gas_of("50/50")

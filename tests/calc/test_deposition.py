@@ -4,19 +4,19 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.burnoff import feed_from_current
-from beadwright.deposition import (
+from beadwright.errors import OutOfRangeError
+from beadwright.joint.fillets import leg_of_section
+from beadwright.process.burnoff import feed_from_current
+from beadwright.process.deposition import (
     bead_section,
     deposition_efficiency,
     feed_for_travel,
     laid_rate,
     travel_for_section,
 )
-from beadwright.errors import OutOfRangeError
-from beadwright.fillets import leg_of_section
-from beadwright.gases import GASES, Gas
-from beadwright.transfer import NAMES, Transfer
-from beadwright.wires import WIRE_TYPES, Wire, wire_of
+from beadwright.process.gases import GASES, Gas
+from beadwright.process.transfer import NAMES, Transfer
+from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 
 wires = st.sampled_from([wire_of(t.name, size) for t in WIRE_TYPES.values() for size in t.sizes])
 travels = st.floats(1e-4, 0.1)

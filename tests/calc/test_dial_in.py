@@ -6,9 +6,9 @@ import pytest
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from beadwright.current_limits import current_limits
-from beadwright.deposition import deposition_efficiency, feed_for_travel, laid_rate
-from beadwright.dial_in import DialIn
+from beadwright.process.deposition import deposition_efficiency, feed_for_travel, laid_rate
+from beadwright.setting.current_limits import current_limits
+from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 from tests.calc.jobs import LEGS, Typed, dialled, jobs, jobs_by_hand
 

@@ -4,10 +4,10 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
-from beadwright.gases import gas_of
-from beadwright.positions import POSITIONS
-from beadwright.transfer import transfer_refused
-from beadwright.wires import WIRE_TYPES, wire_of
+from beadwright.process.gases import gas_of
+from beadwright.process.positions import POSITIONS
+from beadwright.process.transfer import transfer_refused
+from beadwright.process.wires import WIRE_TYPES, wire_of
 from tests.calc.jobs import Typed, dialled, jobs_by_hand
 
 INCH = 0.0254

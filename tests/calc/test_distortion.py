@@ -8,9 +8,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 from marshmallow import Schema
 
-from beadwright import angular, camber, shrinkage, welded_part
 from beadwright.api import answer
-from beadwright.distortion import (
+from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.heating import angular, camber, shrinkage, welded_part
+from beadwright.heating.distortion import (
     Distortion,
     Laid,
     distortion_of,
@@ -19,17 +20,16 @@ from beadwright.distortion import (
     repassed,
     resized,
 )
-from beadwright.distortion_query import (
+from beadwright.heating.distortion_query import (
     DEFAULTS,
     WORDS,
     PartDistortion,
     distortion_fields,
     job_distortion,
 )
-from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.published_forms import Form, spread
+from beadwright.heating.published_forms import Form, spread
+from beadwright.heating.welded_part import Box, WeldedPart, section, tee_part
 from beadwright.sources import SOURCES
-from beadwright.welded_part import Box, WeldedPart, section, tee_part
 
 IN, MM = 0.0254, 1e-3
 JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"

@@ -5,13 +5,13 @@ from math import inf
 
 import pytest
 
-from beadwright.arc import arc_length_m
-from beadwright.burnoff import feed_from_current
-from beadwright.current_limits import current_limits
-from beadwright.feed_limits import FEEDER_M_S, feed_room
-from beadwright.limits import Limit, Window, bind
-from beadwright.run import Run
-from beadwright.transfer import Transfer
+from beadwright.process.arc import arc_length_m
+from beadwright.process.burnoff import feed_from_current
+from beadwright.process.transfer import Transfer
+from beadwright.setting.current_limits import current_limits
+from beadwright.setting.feed_limits import FEEDER_M_S, feed_room
+from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.run import Run
 from tests.calc.test_rooms_worked import ANY, IN_MIN, SOLID, between, run_of
 
 WIDE = (1e-3, 1e-7)

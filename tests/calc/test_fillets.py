@@ -7,7 +7,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.errors import OutOfRangeError
-from beadwright.fillets import (
+from beadwright.joint.fillets import (
     REINFORCED_OVER_FLAT,
     face_section,
     flat_section,

@@ -11,17 +11,17 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from beadwright.api import answer
-from beadwright.compressibility import normal_density, parts_of
-from beadwright.cylinders import SETTLES_K, content, settles_below
 from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
-from beadwright.gas_effects import EFFECTS, effects_of
-from beadwright.gas_flow import NOZZLES, gas_flow, lightness, nozzle_of, usual_nozzle
-from beadwright.gas_groups import ACTIVE, iso_14175_group
-from beadwright.gas_mix import Mix, read_mix, say_mix
-from beadwright.gas_notes import gas_notes
-from beadwright.gases import GASES, Gas, gas_of
-from beadwright.positions import Lie
+from beadwright.process.gas_effects import EFFECTS, effects_of
+from beadwright.process.gas_flow import NOZZLES, gas_flow, lightness, nozzle_of, usual_nozzle
+from beadwright.process.gas_groups import ACTIVE, iso_14175_group
+from beadwright.process.gas_mix import Mix, read_mix, say_mix
+from beadwright.process.gas_notes import gas_notes
+from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.process.positions import Lie
 from beadwright.sources import SOURCES
+from beadwright.supply.compressibility import normal_density, parts_of
+from beadwright.supply.cylinders import SETTLES_K, content, settles_below
 from tests.calc.reference_rows import read_rows
 
 FT3_H = 0.3048**3 / 3600

@@ -10,12 +10,18 @@ from math import pi
 import pytest
 
 from beadwright.errors import UnknownEntryError
-from beadwright.joints import JointKind
-from beadwright.positions import COMFORTABLE_TRAVEL_M_S, TRAVEL_RANGE_M_S, Lie, Mover, position_of
-from beadwright.technique import least_shade, tip_position, tip_to_work, torch
-from beadwright.transfer import Transfer
-from beadwright.wire_types import WIRE_TYPES, Kind
-from beadwright.wires import wire_of
+from beadwright.joint.joints import JointKind
+from beadwright.process.positions import (
+    COMFORTABLE_TRAVEL_M_S,
+    TRAVEL_RANGE_M_S,
+    Lie,
+    Mover,
+    position_of,
+)
+from beadwright.process.technique import least_shade, tip_position, tip_to_work, torch
+from beadwright.process.transfer import Transfer
+from beadwright.process.wire_types import WIRE_TYPES, Kind
+from beadwright.process.wires import wire_of
 
 INCH = 0.0254
 

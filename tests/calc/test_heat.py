@@ -3,9 +3,9 @@
 import pytest
 
 from beadwright.api import answer
-from beadwright.heat import BURN_THROUGH_J_M2, THIN_M, burn_through_current, fusion_current
-from beadwright.heat_limits import heat_ceiling_j_m
+from beadwright.process.heat import BURN_THROUGH_J_M2, THIN_M, burn_through_current, fusion_current
 from beadwright.schemas import read_query
+from beadwright.setting.heat_limits import heat_ceiling_j_m
 
 
 @pytest.mark.parametrize(("thickness_mm", "amps"), [(1.2, 105.3), (3.2, 239.2), (4.5, 326.2)])

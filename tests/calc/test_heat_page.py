@@ -6,11 +6,11 @@ import pytest
 
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.heat_page import HeatAnswer
-from beadwright.heat_query import DEFAULTS, KEY_WORDS
-from beadwright.preheat import HYDROGEN
-from beadwright.steels import ELEMENTS, STEELS
-from beadwright.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
+from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_query import DEFAULTS, KEY_WORDS
+from beadwright.heating.preheat import HYDROGEN
+from beadwright.heating.steels import ELEMENTS, STEELS
+from beadwright.heating.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
 
 JOB = "plate=3/8in&leg=5/16in"
 THICK = "plate=1in&leg=1/2in&heat=1.5kJ/mm&units=si"

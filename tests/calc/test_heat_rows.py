@@ -3,11 +3,11 @@
 import json
 from typing import Any
 
-from beadwright.carbon_equivalent import FORMULAS
-from beadwright.haz_hardness import RANGES
-from beadwright.preheat import HYDROGEN
-from beadwright.preheat_table import LEAST, THICKNESS_STEPS_M
-from beadwright.steels import ELEMENTS, STEELS
+from beadwright.heating.carbon_equivalent import FORMULAS
+from beadwright.heating.haz_hardness import RANGES
+from beadwright.heating.preheat import HYDROGEN
+from beadwright.heating.preheat_table import LEAST, THICKNESS_STEPS_M
+from beadwright.heating.steels import ELEMENTS, STEELS
 from tests.calc.reference_rows import read_rows
 
 ROWS = [row for row in read_rows() if row["function"].startswith("heat_checks.")]

@@ -7,16 +7,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from beadwright.elastic_line import GroupLoad, line_forces
 from beadwright.errors import OutOfRangeError
-from beadwright.instantaneous_centre import (
+from beadwright.strength.elastic_line import GroupLoad, line_forces
+from beadwright.strength.instantaneous_centre import (
     breaking_deformation,
     centre_strength,
     element_strength,
     peak_deformation,
 )
-from beadwright.weld_group import SHAPES, WeldGroup, polyline_group, shaped_group
-from beadwright.weld_line import line_properties
+from beadwright.strength.weld_group import SHAPES, WeldGroup, polyline_group, shaped_group
+from beadwright.strength.weld_line import line_properties
 
 SHAPED = st.builds(
     shaped_group,

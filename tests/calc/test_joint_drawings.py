@@ -8,11 +8,11 @@ from math import sqrt
 
 import pytest
 
-from beadwright.closed_corner import closed_corner_joint
-from beadwright.fillet_joints import fillet_joint
-from beadwright.groove_joints import Groove, groove_joint
-from beadwright.joints import XY, JointShape
-from beadwright.plug_slot import plug_joint
+from beadwright.joint.closed_corner import closed_corner_joint
+from beadwright.joint.fillet_joints import fillet_joint
+from beadwright.joint.groove_joints import Groove, groove_joint
+from beadwright.joint.joints import XY, JointShape
+from beadwright.joint.plug_slot import plug_joint
 
 Points = Iterable[tuple[float, float]]
 

@@ -9,19 +9,19 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
-from beadwright.closed_corner import closed_corner_joint
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.fillet_joints import (
+from beadwright.joint.closed_corner import closed_corner_joint
+from beadwright.joint.fillet_joints import (
     fillet_face,
     fillet_joint,
     fillet_throat,
     gauge_leg,
     skew_leg,
 )
-from beadwright.groove_joints import Groove, groove_joint
-from beadwright.job_joint import joint_shape, weld_way
-from beadwright.joint_entries import ENTRIES, JOINT_KEYS, entries_of
-from beadwright.joints import (
+from beadwright.joint.groove_joints import Groove, groove_joint
+from beadwright.joint.job_joint import joint_shape, weld_way
+from beadwright.joint.joint_entries import ENTRIES, JOINT_KEYS, entries_of
+from beadwright.joint.joints import (
     DOUBLES,
     HOLES,
     JOINTS,
@@ -31,9 +31,9 @@ from beadwright.joints import (
     polygon_area,
     same,
 )
-from beadwright.plug_slot import hole_area, plug_joint, turn_length
+from beadwright.joint.plug_slot import hole_area, plug_joint, turn_length
+from beadwright.joint.tee_grooves import distance_to_face, tee_groove_joint
 from beadwright.schemas import read_query
-from beadwright.tee_grooves import distance_to_face, tee_groove_joint
 
 INCH = 0.0254
 WORDS = {

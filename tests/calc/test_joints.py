@@ -9,10 +9,10 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
 from beadwright.errors import OutOfRangeError
-from beadwright.fillet_joints import fillet_joint
-from beadwright.fillets import face_section, flat_section, usual_convexity
-from beadwright.groove_joints import square_face_width, square_joint
-from beadwright.joints import (
+from beadwright.joint.fillet_joints import fillet_joint
+from beadwright.joint.fillets import face_section, flat_section, usual_convexity
+from beadwright.joint.groove_joints import square_face_width, square_joint
+from beadwright.joint.joints import (
     FILLETS,
     XY,
     JointKind,

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, bind
 
 ends = st.floats(-1e6, 1e6)
 

@@ -4,18 +4,18 @@ from math import inf
 
 import pytest
 
-from beadwright.comparison import Comparison, Laid, more_laid
-from beadwright.current_limits import current_limits
-from beadwright.heat_limits import STEP_ROOM, heat_limits
 from beadwright.job import Job
-from beadwright.job_joint import joint_shape
-from beadwright.limits import Limit, Window, bind
-from beadwright.operating import Operating
-from beadwright.run import Run, crossing
+from beadwright.joint.job_joint import joint_shape
+from beadwright.process.comparison import Comparison, Laid, more_laid
+from beadwright.process.operating import Operating
+from beadwright.process.transfer import Transfer
 from beadwright.schemas import read_query
-from beadwright.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M, bead_room, section_room
-from beadwright.transfer import Transfer
-from beadwright.travel_limits import travel_room
+from beadwright.setting.current_limits import current_limits
+from beadwright.setting.heat_limits import STEP_ROOM, heat_limits
+from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.run import Run, crossing
+from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M, bead_room, section_room
+from beadwright.setting.travel_limits import travel_room
 
 ANY = bind([Limit("any", "any", low=0.0)])
 

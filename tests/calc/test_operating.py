@@ -4,18 +4,18 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.arc import arc_length_m, open_window, short_window
-from beadwright.burnoff import current_from_feed
-from beadwright.gases import GASES, Gas
-from beadwright.operating import (
+from beadwright.process.arc import arc_length_m, open_window, short_window
+from beadwright.process.burnoff import current_from_feed
+from beadwright.process.gases import GASES, Gas
+from beadwright.process.operating import (
     LEAST_EXTENSION_M,
     at_feed,
     extension,
     feed_at_current,
     volts_window,
 )
-from beadwright.transfer import OPEN_TOP_A, Transfer
-from beadwright.wires import WIRE_TYPES, Wire, wire_of
+from beadwright.process.transfer import OPEN_TOP_A, Transfer
+from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 
 wires = st.sampled_from([wire_of(t.name, size) for t in WIRE_TYPES.values() for size in t.sizes])
 gases = st.sampled_from(list(GASES.values()))

@@ -5,16 +5,16 @@ import shapely
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.joints import WeldRegion, region
-from beadwright.pass_frame import Frame, frame_of
-from beadwright.pass_layers import (
+from beadwright.joint.joints import WeldRegion, region
+from beadwright.passes.pass_frame import Frame, frame_of
+from beadwright.passes.pass_layers import (
     BeadLimits,
     Layer,
     fewest_layers,
     holds,
     layers_of_count,
 )
-from beadwright.pass_layout import slots_of
+from beadwright.passes.pass_layout import slots_of
 
 MM = 1e-3
 ROOMY = BeadLimits(1.0, 1.0, 1.0, 1.0, 1.0)

@@ -9,14 +9,14 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.errors import OutOfRangeError
-from beadwright.fillet_joints import fillet_joint
-from beadwright.fillets import usual_convexity
-from beadwright.groove_joints import Groove, groove_joint
-from beadwright.joints import JointShape, Polygon, WeldRegion, polygon_area
-from beadwright.pass_frame import frame_of
-from beadwright.pass_layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
-from beadwright.pass_layout import Slot, slots_of
-from beadwright.plug_slot import plug_joint
+from beadwright.joint.fillet_joints import fillet_joint
+from beadwright.joint.fillets import usual_convexity
+from beadwright.joint.groove_joints import Groove, groove_joint
+from beadwright.joint.joints import JointShape, Polygon, WeldRegion, polygon_area
+from beadwright.joint.plug_slot import plug_joint
+from beadwright.passes.pass_frame import frame_of
+from beadwright.passes.pass_layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
+from beadwright.passes.pass_layout import Slot, slots_of
 
 IN = 0.0254
 ONE_PASS = 1.2 * (5 / 16 * IN) ** 2 / 2 * 1.03

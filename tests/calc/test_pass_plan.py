@@ -9,15 +9,15 @@ import shapely
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from beadwright.bead_limits import SPLIT_M
 from beadwright.errors import FieldErrors
-from beadwright.joints import JOINTS
-from beadwright.pass_beads import PassPlan
-from beadwright.pass_choices import choices
-from beadwright.pass_page import PassAnswer, pass_answer
-from beadwright.pass_plan import pass_plan
-from beadwright.pass_remarks import numbers
-from beadwright.positions import TRAVEL_RANGE_M_S
+from beadwright.joint.joints import JOINTS
+from beadwright.passes.bead_limits import SPLIT_M
+from beadwright.passes.pass_beads import PassPlan
+from beadwright.passes.pass_choices import choices
+from beadwright.passes.pass_page import PassAnswer, pass_answer
+from beadwright.passes.pass_plan import pass_plan
+from beadwright.passes.pass_remarks import numbers
+from beadwright.process.positions import TRAVEL_RANGE_M_S
 from tests.calc.jobs import Typed, one_of, wires
 
 FILLET_POSITIONS = ("1F", "2F", "3F-up", "4F")

@@ -8,16 +8,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright import api, dilution, penetration
-from beadwright.dial_in import DialIn
+from beadwright import api
 from beadwright.errors import OutOfRangeError
-from beadwright.melted import NEVER_SIZE_BY_IT, Melted, melted
-from beadwright.penetration_points import BEADS
+from beadwright.process import dilution, penetration
+from beadwright.process.melted import NEVER_SIZE_BY_IT, Melted, melted
+from beadwright.process.penetration_points import BEADS
+from beadwright.process.transfer import Transfer
+from beadwright.process.wires import Kind
+from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
-from beadwright.transfer import Transfer
-from beadwright.wires import Kind
 
-CORE = Path(penetration.__file__).parent
+CORE = Path(penetration.__file__).parents[1]
 DEMO = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=5/16in"
 
 amps = st.floats(150, 600)
@@ -254,14 +255,14 @@ def _imports(path: Path) -> set[str]:
     found: set[str] = set()
     for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
         if isinstance(node, ast.ImportFrom) and node.module is not None:
-            found.add(node.module.removeprefix("beadwright."))
-            if node.module == "beadwright":
+            found.add(node.module.rpartition(".")[2])
+            if node.module.startswith("beadwright"):
                 found |= {alias.name for alias in node.names}
     return found
 
 
 def test_nothing_that_decides_a_size_knows_of_it() -> None:
-    users = {path.stem: _imports(path) for path in CORE.glob("*.py")}
+    users = {path.stem: _imports(path) for path in CORE.rglob("*.py")}
     deep = {name for name, used in users.items() if used & {"penetration", "dilution"}}
     assert deep == {"melted"}
     assert {name for name, used in users.items() if "melted" in used} == {"dial_in", "reports"}

@@ -4,10 +4,10 @@ from dataclasses import replace
 
 import pytest
 
-from beadwright.limits import Limit, Window
-from beadwright.plan import make_plan, planned_transfer
 from beadwright.schemas import read_query
-from beadwright.set_point import set_feed, set_point, stepped
+from beadwright.setting.limits import Limit, Window
+from beadwright.setting.plan import make_plan, planned_transfer
+from beadwright.setting.set_point import set_feed, set_point, stepped
 
 IN_MIN = 0.0254 / 60
 

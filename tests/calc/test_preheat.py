@@ -8,9 +8,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.errors import OutOfRangeError
-from beadwright.preheat import method_b, preheat_b
-from beadwright.preheat_table import LEAST, THICKNESS_STEPS_M, table_row
-from beadwright.steels import Category, Composition
+from beadwright.heating.preheat import method_b, preheat_b
+from beadwright.heating.preheat_table import LEAST, THICKNESS_STEPS_M, table_row
+from beadwright.heating.steels import Category, Composition
 
 CETS, DEPTHS = st.floats(0.20, 0.50), st.floats(10e-3, 90e-3)
 HYDROGENS, HEATS = st.floats(1, 20), st.floats(0.5e6, 4e6)

@@ -5,8 +5,8 @@ from pathlib import Path
 
 import pytest
 
-from beadwright.burnoff import constants_of
-from beadwright.wires import wire_of
+from beadwright.process.burnoff import constants_of
+from beadwright.process.wires import wire_of
 from tests.calc.reference_rows import Row, function_of, holds, main, read_rows, run_rows, values_of
 
 ROWS = read_rows()

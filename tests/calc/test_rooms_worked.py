@@ -9,15 +9,15 @@ from math import inf
 
 import pytest
 
-from beadwright.arc import arc_length_m
-from beadwright.burnoff import feed_from_current
-from beadwright.limits import Limit, Window, bind
-from beadwright.operating import Operating
-from beadwright.run import Run
+from beadwright.process.arc import arc_length_m
+from beadwright.process.burnoff import feed_from_current
+from beadwright.process.operating import Operating
+from beadwright.process.transfer import Transfer
 from beadwright.schemas import read_query
-from beadwright.tip_limits import tip_room
-from beadwright.transfer import Transfer
-from beadwright.volts_limits import mode_volts, volts_room
+from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.run import Run
+from beadwright.setting.tip_limits import tip_room
+from beadwright.setting.volts_limits import mode_volts, volts_room
 
 ANY = bind([Limit("any", "any", low=0.0)])
 IN_MIN = 0.0254 / 60

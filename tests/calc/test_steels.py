@@ -4,9 +4,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.carbon_equivalent import FORMULAS, Method, ce_iiw, cet, equivalent, outside, pcm
 from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.steels import ELEMENTS, STEELS, SYMBOLS, Composition, Element, steel_of
+from beadwright.heating.carbon_equivalent import (
+    FORMULAS,
+    Method,
+    ce_iiw,
+    cet,
+    equivalent,
+    outside,
+    pcm,
+)
+from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, Composition, Element, steel_of
 
 SHARES = st.floats(0, 2)
 GOOD = {"c": 0.15, "mn": 1.0}

@@ -6,15 +6,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from beadwright import intermittent, resistance_aisc, resistance_en
 from beadwright.api import answer, answer_json
-from beadwright.elastic_line import GroupLoad
 from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
-from beadwright.fillets import least_segment
-from beadwright.steel_strength import STRENGTHS, strength_of
-from beadwright.strength_page import StrengthAnswer
+from beadwright.joint.fillets import least_segment
+from beadwright.process.wires import WIRE_TYPES
+from beadwright.strength import intermittent, resistance_aisc, resistance_en
+from beadwright.strength.elastic_line import GroupLoad
+from beadwright.strength.steel_strength import STRENGTHS, strength_of
+from beadwright.strength.strength_page import StrengthAnswer
 from beadwright.units import read
-from beadwright.wires import WIRE_TYPES
 
 SHAPES = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")
 WIDE = ("rectangle", "circle", "c", "l", "t", "lines", "flats")

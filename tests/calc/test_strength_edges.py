@@ -5,20 +5,20 @@ from dataclasses import replace
 import pytest
 
 from beadwright.api import answer
-from beadwright.base_metal import matching_thickness
-from beadwright.elastic_line import GroupLoad
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.intermittent import intermittent_for
-from beadwright.resistance_aisc import (
+from beadwright.strength.base_metal import matching_thickness
+from beadwright.strength.elastic_line import GroupLoad
+from beadwright.strength.intermittent import intermittent_for
+from beadwright.strength.resistance_aisc import (
     concentric_strength,
     direction_factor,
     filler_strength,
     long_weld_factor,
 )
-from beadwright.resistance_en import effective_length
-from beadwright.steel_strength import STRENGTHS
-from beadwright.strength_check import point_numbers
-from beadwright.strength_page import StrengthAnswer
+from beadwright.strength.resistance_en import effective_length
+from beadwright.strength.steel_strength import STRENGTHS
+from beadwright.strength.strength_check import point_numbers
+from beadwright.strength.strength_page import StrengthAnswer
 
 KSI = 6.894757e6
 KIP_IN = 175126.8

@@ -3,9 +3,9 @@
 import json
 from typing import Any
 
-from beadwright.steel_strength import STRENGTHS
+from beadwright.strength.steel_strength import STRENGTHS
+from beadwright.strength.weld_group import SHAPES
 from beadwright.units import read
-from beadwright.weld_group import SHAPES
 from tests.calc.reference_rows import read_rows
 
 ROWS = read_rows()

@@ -13,8 +13,11 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_csv, answer_json
-from beadwright.compressibility import MOST_PA, compressibility, normal_density
-from beadwright.cylinders import (
+from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
+from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.process.wires import wire_of
+from beadwright.supply.compressibility import MOST_PA, compressibility, normal_density
+from beadwright.supply.cylinders import (
     CYLINDERS,
     RESIDUAL_PA,
     content,
@@ -24,10 +27,8 @@ from beadwright.cylinders import (
     usable,
     usual_cylinder,
 )
-from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
-from beadwright.gases import GASES, Gas, gas_of
-from beadwright.purchase import PurchaseRow, purchase_csv, purchase_total
-from beadwright.spools import (
+from beadwright.supply.purchase import PurchaseRow, purchase_csv, purchase_total
+from beadwright.supply.spools import (
     PACKAGES_KG,
     left_by_full,
     left_by_size,
@@ -35,9 +36,8 @@ from beadwright.spools import (
     packages,
     weld_length,
 )
-from beadwright.supplies_page import SuppliesAnswer
-from beadwright.supplies_query import DEFAULTS, KEY_WORDS
-from beadwright.wires import wire_of
+from beadwright.supply.supplies_page import SuppliesAnswer
+from beadwright.supply.supplies_query import DEFAULTS, KEY_WORDS
 from tests.calc.shop_checks import ARGON
 from tests.calc.ways import MB3
 

@@ -7,14 +7,16 @@ from typing import Any
 
 import pytest
 
-from beadwright import conductors, cost_query, cylinders, spools
+from beadwright.machine import conductors
 from beadwright.measures import MEASURES
+from beadwright.money import cost_query
 from beadwright.sources import SOURCES
+from beadwright.supply import cylinders, spools
 from beadwright.units import read, write
 from tests.calc.reference_rows import read_rows
 
 ROWS = read_rows()
-CORE = Path(spools.__file__).parent
+CORE = Path(spools.__file__).parents[1]
 OURS = (
     "levers", "verdict", "circuit", "cost_page", "supplies_page", "shop_page", "leftovers",
 )  # fmt: skip
@@ -46,7 +48,7 @@ def test_every_conductor_is_held_by_a_row() -> None:
 
 @pytest.mark.parametrize("stem", OURS)
 def test_every_source_named_is_in_the_list(stem: str) -> None:
-    text = (CORE / f"{stem}.py").read_text(encoding="utf-8")
+    text = next(CORE.rglob(f"{stem}.py")).read_text(encoding="utf-8")
     keyed = set(re.findall(r'"((?:nec|iec|awg|i2t|co2|copper|four|machine|invented|practice)'
                            r'[a-z0-9.-]*)"', text))  # fmt: skip
     known = set(SOURCES) | {"machine_amps", "machine_efficiency"}

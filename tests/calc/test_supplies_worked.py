@@ -6,11 +6,11 @@ from math import pi
 
 import pytest
 
-from beadwright.cost_ways import PlannedWay
-from beadwright.leftovers import cylinder_left, spool_left
-from beadwright.spools import PACKAGES_KG, PACKING, left_by_size, left_by_weight, packages
-from beadwright.supplies_page import supplies_answer
-from beadwright.wires import wire_of
+from beadwright.money.cost_ways import PlannedWay
+from beadwright.process.wires import wire_of
+from beadwright.supply.leftovers import cylinder_left, spool_left
+from beadwright.supply.spools import PACKAGES_KG, PACKING, left_by_size, left_by_weight, packages
+from beadwright.supply.supplies_page import supplies_answer
 from tests.calc.plain_way import PLAIN
 
 

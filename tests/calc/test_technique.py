@@ -6,11 +6,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.joints import JOINTS, JointKind
-from beadwright.positions import POSITIONS, TRAVEL_RANGE_M_S, Lie, Mover
-from beadwright.technique import least_shade, tip_to_work, torch
-from beadwright.transfer import Transfer
-from beadwright.wires import WIRE_TYPES, wire_of
+from beadwright.joint.joints import JOINTS, JointKind
+from beadwright.process.positions import POSITIONS, TRAVEL_RANGE_M_S, Lie, Mover
+from beadwright.process.technique import least_shade, tip_to_work, torch
+from beadwright.process.transfer import Transfer
+from beadwright.process.wires import WIRE_TYPES, wire_of
 
 INCH = 0.0254
 MOVERS: tuple[Mover, ...] = ("hand", "track", "robot")

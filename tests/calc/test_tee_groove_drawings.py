@@ -4,13 +4,13 @@ from math import inf, sqrt
 
 import pytest
 
-from beadwright.closed_corner import closed_corner_joint
 from beadwright.errors import OutOfRangeError
-from beadwright.fillet_joints import fillet_face, fillet_joint, fillet_throat
-from beadwright.groove_joints import groove_joint
-from beadwright.joints import corners, rounded_face
-from beadwright.plug_slot import plug_joint
-from beadwright.tee_grooves import tee_groove_joint
+from beadwright.joint.closed_corner import closed_corner_joint
+from beadwright.joint.fillet_joints import fillet_face, fillet_joint, fillet_throat
+from beadwright.joint.groove_joints import groove_joint
+from beadwright.joint.joints import corners, rounded_face
+from beadwright.joint.plug_slot import plug_joint
+from beadwright.joint.tee_grooves import tee_groove_joint
 from tests.calc.test_joint_drawings import dimensions, mm, mm2, mm_groove, near, rectangle
 
 

@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.arc import open_window, short_window
-from beadwright.gases import GASES, Gas, gas_of
-from beadwright.positions import POSITIONS, position_of
-from beadwright.transfer import (
+from beadwright.process.arc import open_window, short_window
+from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.process.positions import POSITIONS, position_of
+from beadwright.process.transfer import (
     NAMES,
     OPEN_TOP_A,
     SHORT_RANGE_A,
@@ -21,7 +21,7 @@ from beadwright.transfer import (
     transfer_at,
     transition_current,
 )
-from beadwright.wires import WIRE_TYPES, Wire, wire_of
+from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 
 SOLID = [wire_of("ER70S-6", size) for size in WIRE_TYPES["ER70S-6"].sizes]
 CORED = [wire_of("E70C-6M", size) for size in WIRE_TYPES["E70C-6M"].sizes]

@@ -2,8 +2,8 @@
 
 import pytest
 
-from beadwright.gases import Gas
-from beadwright.transfer import (
+from beadwright.process.gases import Gas
+from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
     edges,
@@ -13,7 +13,7 @@ from beadwright.transfer import (
     transfer_at,
     transition_current,
 )
-from beadwright.wires import wire_of
+from beadwright.process.wires import wire_of
 
 
 def mix(co2: float = 0.0, oxygen: float = 0.0, helium: float = 0.0) -> Gas:

@@ -5,12 +5,12 @@ from dataclasses import replace
 import pytest
 from hypothesis import given, settings
 
+from beadwright.process.transfer import Transfer
+from beadwright.process.usual_range import range_sources, usual_notes
+from beadwright.process.wire_ranges import usual_feed, usual_volts
+from beadwright.process.wires import Kind
 from beadwright.results import Note
 from beadwright.sources import SOURCES
-from beadwright.transfer import Transfer
-from beadwright.usual_range import range_sources, usual_notes
-from beadwright.wire_ranges import usual_feed, usual_volts
-from beadwright.wires import Kind
 from tests.calc.jobs import Typed, dialled, jobs_by_hand
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in"}

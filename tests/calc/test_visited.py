@@ -1,7 +1,6 @@
 """Nothing of the calculation goes unchecked: every public function, every row of every table."""
 
 import ast
-import importlib
 import inspect
 import json
 import sys
@@ -12,20 +11,10 @@ from typing import Any
 
 import pytest
 
-from beadwright import (
-    burnoff,
-    burnoff_points,
-    fillets,
-    gases,
-    groove_rules,
-    joints,
-    positions,
-    preparations,
-    transfer,
-    units,
-    wires,
-)
-from tests.calc.reference_rows import read_rows, values_of
+from beadwright import units
+from beadwright.joint import fillets, groove_rules, joints, preparations
+from beadwright.process import burnoff, burnoff_points, gases, positions, transfer, wires
+from tests.calc.reference_rows import module_named, read_rows, values_of
 
 MODULES = (
     "aim_results", "aims", "current_limits", "dial_in", "feed_limits", "heat_fight", "heat_limits",
@@ -51,7 +40,7 @@ ROWS = read_rows()
 
 def public_functions() -> Iterator[tuple[str, CodeType]]:
     for name in MODULES:
-        module = importlib.import_module(f"beadwright.{name}")
+        module = module_named(name)
         for attribute, found in vars(module).items():
             if attribute.startswith("_") or getattr(found, "__module__", "") != module.__name__:
                 continue
@@ -177,7 +166,7 @@ NAMED_TESTS = {
     "units.show": "test_units.py::test_numbers_as_the_page_shows_them",
     "units.settable": "test_units.py::test_settable_is_the_nearest_step",
     "units.symbol": "test_units.py::test_numbers_as_the_page_shows_them",
-}
+}  # fmt: skip
 
 
 def test_every_public_function_is_checked() -> None:

@@ -4,7 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.arc import (
+from beadwright.process.arc import (
     arc_length_m,
     conventional_load_volts,
     open_arc_volts,
@@ -12,9 +12,9 @@ from beadwright.arc import (
     short_circuit_volts,
     short_window,
 )
-from beadwright.gases import GASES, Gas, gas_of
-from beadwright.operating import at_feed
-from beadwright.wires import Kind, wire_of
+from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.process.operating import at_feed
+from beadwright.process.wires import Kind, wire_of
 
 IN_MIN = 0.0254 / 60
 INCH = 0.0254

@@ -5,8 +5,8 @@ That the lines hold printed settings is checked elsewhere; these hold the lines 
 
 import pytest
 
-from beadwright.arc import open_arc_volts, open_window, short_circuit_volts, short_window
-from beadwright.gases import gas_of
+from beadwright.process.arc import open_arc_volts, open_window, short_circuit_volts, short_window
+from beadwright.process.gases import gas_of
 
 
 @pytest.mark.parametrize(

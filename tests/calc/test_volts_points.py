@@ -2,7 +2,7 @@
 
 import json
 
-from beadwright.volts_points import VOLTS_POINTS
+from beadwright.process.volts_points import VOLTS_POINTS
 from tests.calc.reference_rows import number, read_rows
 
 

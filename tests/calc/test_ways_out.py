@@ -4,7 +4,7 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 
 from beadwright.api import answer
-from beadwright.ways_out import MOST_OFFERED
+from beadwright.setting.ways_out import MOST_OFFERED
 from tests.calc.jobs import Typed, jobs, query
 
 SHUT: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "3F-up", "transfer": "spray"}

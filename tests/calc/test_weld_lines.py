@@ -8,16 +8,16 @@ from hypothesis import given
 from hypothesis import strategies as st
 from shapely.geometry import LineString, MultiLineString
 
-from beadwright.elastic_line import (
+from beadwright.errors import OutOfRangeError
+from beadwright.strength.elastic_line import (
     GroupLoad,
     LineForce,
     line_forces,
     load_at_centroid,
     worst,
 )
-from beadwright.errors import OutOfRangeError
-from beadwright.weld_group import SHAPES, WeldGroup, polyline_group, shaped_group
-from beadwright.weld_line import line_properties
+from beadwright.strength.weld_group import SHAPES, WeldGroup, polyline_group, shaped_group
+from beadwright.strength.weld_line import line_properties
 
 SIZES = st.floats(0.01, 2.0)
 POINTS = st.lists(

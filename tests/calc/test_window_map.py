@@ -4,10 +4,10 @@ import pytest
 from hypothesis import assume, given, settings
 from shapely import Point, Polygon
 
-from beadwright.dial_in import DialIn
-from beadwright.operating import at_feed
-from beadwright.transfer import spray_refused, transfer_at
-from beadwright.window_map import WindowMap, window_map
+from beadwright.process.operating import at_feed
+from beadwright.process.transfer import spray_refused, transfer_at
+from beadwright.setting.dial_in import DialIn
+from beadwright.setting.window_map import WindowMap, window_map
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
 
 SCALE = 100.0

@@ -8,9 +8,9 @@ from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
 from beadwright import units
-from beadwright.dial_in import DialIn
 from beadwright.errors import FieldErrors
 from beadwright.results import Quantity
+from beadwright.setting.dial_in import DialIn
 from tests.calc.jobs import Typed, dialled, jobs
 
 KEYS = {"wire_feed": "wfs", "volts": "volts", "travel": "travel", "tip_to_work": "ctwd"}

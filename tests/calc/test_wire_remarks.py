@@ -3,18 +3,18 @@
 import pytest
 
 from beadwright.api import answer
-from beadwright.gases import gas_of
-from beadwright.positions import position_of
-from beadwright.results import Note
-from beadwright.transfer import Transfer
-from beadwright.wire_remarks import (
+from beadwright.process.gases import gas_of
+from beadwright.process.positions import position_of
+from beadwright.process.transfer import Transfer
+from beadwright.process.wire_remarks import (
     lays_remark,
     print_remark,
     volts_remark,
     wire_facts,
     wire_remarks,
 )
-from beadwright.wires import WIRE_TYPES, wire_of
+from beadwright.process.wires import WIRE_TYPES, wire_of
+from beadwright.results import Note
 
 CORED = wire_of("E70C-6M", "0.045in")
 SOLID = wire_of("ER70S-6", "0.045in")

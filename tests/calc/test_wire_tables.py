@@ -6,14 +6,14 @@ here from their words in the core's docstrings: common practice unless a source 
 
 import pytest
 
-from beadwright.arc import open_window
-from beadwright.burnoff import CONSTANTS
-from beadwright.deposition import deposition_efficiency
-from beadwright.gases import Gas, gas_of
-from beadwright.joints import JointKind
-from beadwright.positions import Lie
-from beadwright.technique import tip_to_work, torch
-from beadwright.transfer import (
+from beadwright.joint.joints import JointKind
+from beadwright.process.arc import open_window
+from beadwright.process.burnoff import CONSTANTS
+from beadwright.process.deposition import deposition_efficiency
+from beadwright.process.gases import Gas, gas_of
+from beadwright.process.positions import Lie
+from beadwright.process.technique import tip_to_work, torch
+from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
     TRANSITION_A,
@@ -25,8 +25,8 @@ from beadwright.transfer import (
     transfer_at,
     transition_current,
 )
-from beadwright.wire_ranges import usual_current
-from beadwright.wires import STEEL_DENSITY_KG_M3, Kind, wire_of
+from beadwright.process.wire_ranges import usual_current
+from beadwright.process.wires import STEEL_DENSITY_KG_M3, Kind, wire_of
 
 INCH = 0.0254
 SOLID, CORED = wire_of("ER70S-6", "0.045in"), wire_of("E70C-6M", "0.045in")

@@ -8,12 +8,12 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.arc import FLUX_LINES, flux_cored_volts, open_arc_volts, open_window
-from beadwright.burnoff import CONSTANTS
-from beadwright.gases import Gas, gas_of
-from beadwright.positions import POSITIONS, position_of
-from beadwright.technique import tip_to_work, torch
-from beadwright.transfer import (
+from beadwright.process.arc import FLUX_LINES, flux_cored_volts, open_arc_volts, open_window
+from beadwright.process.burnoff import CONSTANTS
+from beadwright.process.gases import Gas, gas_of
+from beadwright.process.positions import POSITIONS, position_of
+from beadwright.process.technique import tip_to_work, torch
+from beadwright.process.transfer import (
     FLUX_CORED_LEAST_A,
     NAMES,
     OPEN_TOP_A,
@@ -28,7 +28,7 @@ from beadwright.transfer import (
     transfer_refused,
     transition_current,
 )
-from beadwright.wires import CORED_MASS_RATIO, INCH_SIZES_M, WIRE_TYPES, Wire, wire_of
+from beadwright.process.wires import CORED_MASS_RATIO, INCH_SIZES_M, WIRE_TYPES, Wire, wire_of
 from tests.calc.reference_rows import read_rows
 
 WIRES = [wire_of(t.name, size) for t in WIRE_TYPES.values() for size in t.sizes]

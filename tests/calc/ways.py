@@ -2,7 +2,7 @@
 
 from hypothesis import strategies as st
 
-from beadwright.way import Rates, Way
+from beadwright.money.way import Rates, Way
 
 MB3 = "plate=3/8in&leg=5/16in"
 """Bracket MB-3 of the demonstration shop."""

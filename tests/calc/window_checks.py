@@ -8,28 +8,29 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import inf
 
-from beadwright import bead_limits, published_range
-from beadwright.aim_results import aim_results
-from beadwright.aims import aimed_feed
-from beadwright.current_limits import current_limits
-from beadwright.dial_in import DialIn, dial_in
-from beadwright.feed_limits import feed_room
-from beadwright.heat_limits import heat_ceiling_j_m, heat_limits
 from beadwright.job import Aim, Job
-from beadwright.limits import Limit, Window, bind
-from beadwright.plan import Plan, make_plan, planned_transfer
+from beadwright.passes import bead_limits
+from beadwright.process import published_range
+from beadwright.process.transfer import Transfer
+from beadwright.process.wires import Kind
 from beadwright.results import Quantity
-from beadwright.run import crossing
 from beadwright.schemas import read_query
-from beadwright.set_point import stepped
-from beadwright.size_limits import bead_room, section_room
-from beadwright.tip_limits import tip_room
-from beadwright.transfer import Transfer
-from beadwright.travel_limits import travel_room
-from beadwright.volts_limits import mode_volts, volts_room
-from beadwright.ways_out import ways_out
-from beadwright.window_map import window_map
-from beadwright.wires import Kind
+from beadwright.setting.aim_results import aim_results
+from beadwright.setting.aims import aimed_feed
+from beadwright.setting.current_limits import current_limits
+from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.feed_limits import feed_room
+from beadwright.setting.heat_limits import heat_ceiling_j_m, heat_limits
+from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.plan import Plan, make_plan, planned_transfer
+from beadwright.setting.run import crossing
+from beadwright.setting.set_point import stepped
+from beadwright.setting.size_limits import bead_room, section_room
+from beadwright.setting.tip_limits import tip_room
+from beadwright.setting.travel_limits import travel_room
+from beadwright.setting.volts_limits import mode_volts, volts_room
+from beadwright.setting.ways_out import ways_out
+from beadwright.setting.window_map import window_map
 
 INCH = 0.0254
 Two = tuple[float, float]

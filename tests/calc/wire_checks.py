@@ -5,19 +5,19 @@ Factors are typed here. Standard library and beadwright only; see ``reference_ro
 
 from __future__ import annotations
 
-from beadwright import (
+from beadwright.money import demo_prices
+from beadwright.process import (
     arc,
     burnoff,
-    demo_prices,
     deposition,
     gases,
     positions,
-    spools,
     transfer,
     wire_ranges,
     wires,
 )
-from beadwright.transfer import Transfer
+from beadwright.process.transfer import Transfer
+from beadwright.supply import spools
 
 INCH = 0.0254
 

@@ -34,6 +34,19 @@ def accepted(path: Path = ACCEPTED) -> dict[tuple[str, str, str], str]:
         }
 
 
+def module_path(name: str, under: Path | None = None) -> Path:
+    """Return where a module of the core stands, whatever its room; no two have one name.
+
+    Raises:
+        StopIteration: If there is none.
+    """
+    return next(((under or Path.cwd()) / "calc/beadwright").rglob(f"{name}.py"))
+
+
+def _dotted(path: Path) -> str:
+    return ".".join(path.relative_to(Path.cwd() / "calc").with_suffix("").parts)
+
+
 def _asked() -> argparse.Namespace:
     parser = argparse.ArgumentParser(prog="python -m tests.mutation", description=__doc__)
     parser.add_argument("modules", nargs="+", metavar="MODULE", help="as break_even")
@@ -72,10 +85,7 @@ def main() -> int:
 
 
 def _run(asked: argparse.Namespace) -> int:
-    sources = {
-        f"beadwright.{name}": Path.cwd() / "calc/beadwright" / f"{name}.py"
-        for name in asked.modules
-    }
+    sources = {_dotted(path): path for path in map(module_path, asked.modules)}
     if asked.list:
         for module, path in sources.items():
             for mutant in mutants(path.read_text(encoding="utf-8")):

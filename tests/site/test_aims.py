@@ -8,11 +8,11 @@ import pytest
 from flask.testing import FlaskClient
 
 from beadwright import units
-from beadwright.aim_results import aim_results
-from beadwright.aims import AIMS
 from beadwright.api import answer
-from beadwright.transfer import TRANSITION_BAND
-from beadwright.window_map import EDGE_BAND_V
+from beadwright.process.transfer import TRANSITION_BAND
+from beadwright.setting.aim_results import aim_results
+from beadwright.setting.aims import AIMS
+from beadwright.setting.window_map import EDGE_BAND_V
 from beadwright_site.map_drawing import draw_map
 from beadwright_site.pages.aims import AimButton, aim_buttons
 from tests.site.page import Element, by_id, elements, words

@@ -11,7 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from beadwright.api import answer
-from beadwright.cost_query import DEFAULTS
+from beadwright.money.cost_query import DEFAULTS
 from beadwright_site.pages.cost import PARTS, show_cost
 from beadwright_site.pages.cost_view import pieces_table, sums_table, times_table
 from beadwright_site.pages.example import EXAMPLE

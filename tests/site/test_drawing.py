@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright.joints import JOINTS, Dimension, JointShape
+from beadwright.joint.joints import JOINTS, Dimension, JointShape
 from beadwright_site.drawing import HEIGHT, WIDTH, JointDrawing, draw_joint
 from beadwright_site.map_drawing import draw_map, nice_step, ticks
 

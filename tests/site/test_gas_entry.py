@@ -5,8 +5,8 @@ from urllib.parse import urlencode
 import pytest
 from flask.testing import FlaskClient
 
-from beadwright.gas_effects import effects_of
-from beadwright.gases import GASES, gas_of
+from beadwright.process.gas_effects import effects_of
+from beadwright.process.gases import GASES, gas_of
 from beadwright_site.pages.gas_facts import NAMES, gas_lines
 from beadwright_site.pages.gas_options import gas_options
 from tests.site.page import Element, by_id, elements, words

@@ -4,7 +4,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from beadwright.api import answer
-from beadwright.melted import NEVER_SIZE_BY_IT
+from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright_site.pages.facts import melted_facts, origins
 from tests.site.page import elements
 

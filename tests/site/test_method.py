@@ -8,11 +8,11 @@ import pytest
 from flask.testing import FlaskClient
 
 from beadwright.api import answer
-from beadwright.burnoff import CONSTANTS
-from beadwright.burnoff_fit import fitted_points, shown_points
-from beadwright.burnoff_points import POINTS
+from beadwright.process.burnoff import CONSTANTS
+from beadwright.process.burnoff_fit import fitted_points, shown_points
+from beadwright.process.burnoff_points import POINTS
+from beadwright.process.volts_points import VOLTS_POINTS
 from beadwright.sources import SOURCES
-from beadwright.volts_points import VOLTS_POINTS
 from beadwright_site.mathml import equation, over, sign
 from beadwright_site.method_arc import constants_table
 from beadwright_site.method_plots import (
@@ -173,10 +173,7 @@ def test_points_stand_to_scale_beside_their_line() -> None:
     x = across[least] + (across[most] - across[least]) * (125 - least) / (most - least)
     low, high = min(up), max(up)
     y = up[low] + (up[high] - up[low]) * (125 - low) / (high - low)
-    assert (plot.marks[0].x, plot.marks[0].y) == (
-        pytest.approx(x, abs=0.1),
-        pytest.approx(y, abs=0.1),
-    )
+    assert [plot.marks[0].x, plot.marks[0].y] == pytest.approx([x, y], abs=0.1)
     assert len(plot.lines) == 2  # short circuit and the open arc, each at its own extension
 
 

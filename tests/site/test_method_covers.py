@@ -1,12 +1,12 @@
 """The Method page misses no formula: each one the core holds is named by an equation or table."""
 
-import importlib
 import inspect
 from collections.abc import Iterator
 
 import pytest
 
 from beadwright_site.pages.method import sections
+from tests.calc.reference_rows import module_named
 
 FORMULAS = (
     "aims", "arc", "break_even", "burnoff", "capacity", "carbon_equivalent", "chance",
@@ -83,7 +83,7 @@ def covered() -> set[str]:
 
 def public_names(module: str) -> Iterator[str]:
     """Functions and constants a module defines itself."""
-    found = importlib.import_module(f"beadwright.{module}")
+    found = module_named(module)
     own = inspect.getsource(found).splitlines()
     for name, value in vars(found).items():
         if name.startswith("_"):
@@ -103,12 +103,12 @@ def test_no_formula_of_a_module_is_missing(module: str) -> None:
 def test_what_the_page_names_is_there() -> None:
     for name in covered():
         module, _, attribute = name.partition(".")
-        assert hasattr(importlib.import_module(f"beadwright.{module}"), attribute), name
+        assert hasattr(module_named(module), attribute), name
 
 
 def test_an_excuse_is_for_something_that_is_there_and_not_told() -> None:
     told = covered()
     for name in TOLD_ELSEWHERE:
         module, _, attribute = name.partition(".")
-        assert hasattr(importlib.import_module(f"beadwright.{module}"), attribute), name
+        assert hasattr(module_named(module), attribute), name
         assert name not in told, name

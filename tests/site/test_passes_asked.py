@@ -6,8 +6,8 @@ import re
 import pytest
 from flask.testing import FlaskClient
 
-from beadwright.pass_page import pass_answer
-from beadwright.pass_query import DEFAULTS, EXAMPLE_QUERY
+from beadwright.passes.pass_page import pass_answer
+from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY
 from beadwright_site.page_keys import carried
 from beadwright_site.pages.bead_words import arc_words
 from beadwright_site.pages.passes import LATER, PARTS, STEPPED, headline_of, show_passes

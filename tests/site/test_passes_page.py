@@ -9,10 +9,10 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright.joints import Dimension
-from beadwright.pass_beads import PassPlan
-from beadwright.pass_page import pass_answer
-from beadwright.pass_query import EXAMPLE_QUERY
+from beadwright.joint.joints import Dimension
+from beadwright.passes.pass_beads import PassPlan
+from beadwright.passes.pass_page import pass_answer
+from beadwright.passes.pass_query import EXAMPLE_QUERY
 from beadwright_site.pages.bead_words import aim_words, arc_words, torch_words
 from beadwright_site.pages.other_plans import other_plans
 from beadwright_site.pages.schedule import schedule_rows

@@ -8,7 +8,7 @@ import pytest
 from flask.testing import FlaskClient
 
 from beadwright.api import answer_json
-from beadwright.joints import XY, polygon_area
+from beadwright.joint.joints import XY, polygon_area
 from beadwright_site import phone
 from beadwright_site.pages.dial_in import PARTS
 from tests.site.test_pages import QUERIES
@@ -54,7 +54,7 @@ def test_check_can_fail(monkeypatch: pytest.MonkeyPatch) -> None:
     def too_large(points: Sequence[XY]) -> float:
         return 1.2 * polygon_area(points)
 
-    monkeypatch.setattr("beadwright.joints.polygon_area", too_large)
+    monkeypatch.setattr("beadwright.joint.joints.polygon_area", too_large)
     assert call("check")["ok"] is False
 
 

@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from beadwright.dial_in import dial_in
-from beadwright.joints import JOINTS
+from beadwright.joint.joints import JOINTS
+from beadwright.joint.weld_symbol import weld_symbol
 from beadwright.schemas import read_query
-from beadwright.weld_symbol import weld_symbol
+from beadwright.setting.dial_in import dial_in
 from beadwright_site.pages.job_card import weld_symbols
 from beadwright_site.symbol_drawing import (
     CHARACTER,
@@ -115,7 +115,7 @@ def test_everything_written_stands_on_the_paper_apart(
     joint: str, face: str, system: str, plate: str
 ) -> None:
     for standard in ("AWS A2.4", "ISO 2553"):
-        drawing = drawn(f"joint={joint}{face}&units={system}&plate={plate}", standard)  # type: ignore[arg-type]
+        drawing = drawn(f"joint={joint}{face}&units={system}&plate={plate}", standard)
         places: list[tuple[float, float, float]] = []
         for text in drawing.texts:
             wide = CHARACTER * len(text.text)

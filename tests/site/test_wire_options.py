@@ -2,7 +2,7 @@
 
 import pytest
 
-from beadwright.wires import METRIC_NAMES, WIRE_TYPES
+from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
 from beadwright_site.pages.job_form import job_form
 from beadwright_site.pages.option import Option
 from beadwright_site.pages.wire_options import size_options, wire_choices

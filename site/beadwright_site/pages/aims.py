@@ -6,9 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.aim_results import AimResult, aim_results
-from beadwright.aims import AIMS
-from beadwright.dial_in import DialIn
+from beadwright.setting.aim_results import AimResult, aim_results
+from beadwright.setting.aims import AIMS
+from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
 from beadwright_site.links import query_of
 

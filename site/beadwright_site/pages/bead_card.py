@@ -6,8 +6,8 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.pass_beads import Bead, Laid, PassPlan
-from beadwright.transfer import NAMES
+from beadwright.passes.pass_beads import Bead, Laid, PassPlan
+from beadwright.process.transfer import NAMES
 from beadwright.units import System
 from beadwright_site.pages.bead_words import (
     aim_words,

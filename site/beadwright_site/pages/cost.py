@@ -8,11 +8,11 @@ from typing import Any, Final
 from markupsafe import Markup
 
 from beadwright.api import answer
-from beadwright.chance import ChanceState
-from beadwright.cost_page import Comparison, CostAnswer, invented_in_use
-from beadwright.cost_query import DEFAULTS, CostSchema
 from beadwright.errors import FieldErrors
-from beadwright.verdict import money
+from beadwright.money.chance import ChanceState
+from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
+from beadwright.money.cost_query import DEFAULTS, CostSchema
+from beadwright.money.verdict import money
 from beadwright_site.curve_drawing import draw_chance, draw_curve
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_form import cost_form

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from beadwright.cost_page import CostAnswer, invented_in_use
-from beadwright.cost_query import (
+from beadwright.money.cost_page import CostAnswer, invented_in_use
+from beadwright.money.cost_query import (
     ONCE_WORDS,
     PREFIXES,
     SHARED_WORDS,
@@ -13,7 +13,7 @@ from beadwright.cost_query import (
     CostSchema,
     defaults_for,
 )
-from beadwright.demo_prices import INVENTED
+from beadwright.money.demo_prices import INVENTED
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field

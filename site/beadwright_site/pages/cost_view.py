@@ -6,10 +6,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.cost_page import Comparison, CostAnswer
-from beadwright.swings import Swing
+from beadwright.money.cost_page import Comparison, CostAnswer
+from beadwright.money.swings import Swing
+from beadwright.money.verdict import money
 from beadwright.units import System
-from beadwright.verdict import money
 from beadwright_site.pages.shares import rounded
 
 SHOWN_SWINGS = 8

@@ -10,7 +10,7 @@ from markupsafe import Markup
 
 from beadwright.api import Answer, answer
 from beadwright.errors import FieldErrors
-from beadwright.melted import NEVER_SIZE_BY_IT
+from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note
 from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
 from beadwright.sources import SOURCES

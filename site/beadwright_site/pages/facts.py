@@ -6,17 +6,17 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.dial_in import DialIn
-from beadwright.joints import TEE_GROOVES
-from beadwright.outcome import Outcome
-from beadwright.positions import POSITIONS
+from beadwright.joint.joints import TEE_GROOVES
+from beadwright.process.positions import POSITIONS
+from beadwright.process.technique import tip_position
+from beadwright.process.transfer import NAMES
+from beadwright.process.wire_ranges import usual_positions
 from beadwright.results import Quantity
-from beadwright.source import Source
+from beadwright.setting.dial_in import DialIn
+from beadwright.setting.outcome import Outcome
 from beadwright.sources import SOURCES
-from beadwright.technique import tip_position
-from beadwright.transfer import NAMES
+from beadwright.sources.source import Source
 from beadwright.units import System
-from beadwright.wire_ranges import usual_positions
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from beadwright.gas_effects import What, effects_of
-from beadwright.gases import Gas
-from beadwright.source import Source
+from beadwright.process.gas_effects import What, effects_of
+from beadwright.process.gases import Gas
 from beadwright.sources import SOURCES
+from beadwright.sources.source import Source
 
 NAMES: Mapping[What, str] = {
     "transfer": "Transfer",

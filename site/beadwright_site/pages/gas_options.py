@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
-from beadwright.gases import GASES, gas_of
+from beadwright.process.gases import GASES, gas_of
 from beadwright_site.pages.option import Option
 
 

@@ -11,10 +11,10 @@ from markupsafe import Markup
 from beadwright import units
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
-from beadwright.heat_page import HeatAnswer
-from beadwright.heat_query import DEFAULTS, HeatSchema
+from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_query import DEFAULTS, HeatSchema
+from beadwright.heating.temperatures import degree_sign, show_temperature
 from beadwright.results import Quantity
-from beadwright.temperatures import degree_sign, show_temperature
 from beadwright.units import System
 from beadwright_site.heat_drawing import draw_heat
 from beadwright_site.links import query_of

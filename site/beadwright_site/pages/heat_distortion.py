@@ -8,11 +8,11 @@ from math import degrees
 from typing import Any
 
 from beadwright import units
-from beadwright.angular import tilt
-from beadwright.dial_in import DialIn
-from beadwright.distortion import Distortion
-from beadwright.distortion_query import DEFAULTS, PartDistortion
+from beadwright.heating.angular import tilt
+from beadwright.heating.distortion import Distortion
+from beadwright.heating.distortion_query import DEFAULTS, PartDistortion
 from beadwright.results import Quantity
+from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, Form

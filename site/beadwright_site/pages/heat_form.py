@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.heat_page import HeatAnswer
-from beadwright.heat_query import DEFAULTS, HeatSchema
-from beadwright.preheat import HYDROGEN
-from beadwright.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN
-from beadwright.temperatures import degree_sign
+from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_query import DEFAULTS, HeatSchema
+from beadwright.heating.preheat import HYDROGEN
+from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN
+from beadwright.heating.temperatures import degree_sign
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
 from beadwright_site.pages.heat_distortion import part_entries

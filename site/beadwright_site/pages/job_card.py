@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.dial_in import DialIn
-from beadwright.job_joint import hole_m
-from beadwright.joints import BUTTS, Dimension
+from beadwright.joint.job_joint import hole_m
+from beadwright.joint.joints import BUTTS, Dimension
+from beadwright.joint.weld_symbol import weld_symbol
+from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
-from beadwright.weld_symbol import weld_symbol
 from beadwright_site.drawing import JointDrawing, draw_joint
 from beadwright_site.symbol_drawing import Standard, SymbolDrawing, draw_symbol, standard_of
 

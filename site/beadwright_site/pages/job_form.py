@@ -6,15 +6,15 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.aims import AIMS
-from beadwright.dial_in import DialIn
 from beadwright.errors import UnknownEntryError
-from beadwright.gas_flow import NOZZLES
-from beadwright.joint_entries import JOINT_KEYS, entries_of
-from beadwright.joints import FILLETS, JOINTS, JointKind
-from beadwright.positions import POSITIONS, position_of
+from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
+from beadwright.joint.joints import FILLETS, JOINTS, JointKind
+from beadwright.process.gas_flow import NOZZLES
+from beadwright.process.positions import POSITIONS, position_of
+from beadwright.process.transfer import NAMES
 from beadwright.schemas import DEFAULTS
-from beadwright.transfer import NAMES
+from beadwright.setting.aims import AIMS
+from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
 from beadwright_site.pages.gas_options import gas_options
 from beadwright_site.pages.job_card import JOINT_NAMES

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.cost_query import PREFIXES
+from beadwright.money.cost_query import PREFIXES
 
 LABELS: Mapping[str, str] = {
     "name": "Call it",

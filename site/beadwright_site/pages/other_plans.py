@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.pass_choices import Choice
-from beadwright.pass_page import PassAnswer
+from beadwright.passes.pass_choices import Choice
+from beadwright.passes.pass_page import PassAnswer
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.bead_words import arc_words

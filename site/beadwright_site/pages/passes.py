@@ -10,12 +10,12 @@ from markupsafe import Markup
 from beadwright import units
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
-from beadwright.heat_query import DEFAULTS as HEAT_DEFAULTS
-from beadwright.joints import Dimension
-from beadwright.pass_beads import PassPlan
-from beadwright.pass_page import PassAnswer
-from beadwright.pass_plan import MOST_BEADS
-from beadwright.pass_query import DEFAULTS, EXAMPLE_QUERY, PassSchema
+from beadwright.heating.heat_query import DEFAULTS as HEAT_DEFAULTS
+from beadwright.joint.joints import Dimension
+from beadwright.passes.pass_beads import PassPlan
+from beadwright.passes.pass_page import PassAnswer
+from beadwright.passes.pass_plan import MOST_BEADS
+from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY, PassSchema
 from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
 from beadwright.units import System
 from beadwright_site.links import query_of

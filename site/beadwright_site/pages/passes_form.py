@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.pass_page import PassAnswer
-from beadwright.pass_query import DEFAULTS, PassSchema
-from beadwright.transfer import NAMES
+from beadwright.passes.pass_page import PassAnswer
+from beadwright.passes.pass_query import DEFAULTS, PassSchema
+from beadwright.process.transfer import NAMES
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
 from beadwright_site.pages.job_form import job_form

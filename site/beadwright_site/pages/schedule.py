@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.pass_beads import ROLE_NAMES, Bead, Laid, PassPlan
+from beadwright.passes.pass_beads import ROLE_NAMES, Bead, Laid, PassPlan
 from beadwright.units import System
 from beadwright_site.pages.bead_words import arc_words
 

@@ -8,11 +8,11 @@ from typing import Any, Final
 from markupsafe import Markup
 
 from beadwright.api import answer
-from beadwright.circuit import Check
 from beadwright.errors import FieldErrors
+from beadwright.machine.circuit import Check
+from beadwright.machine.shop_page import DEFAULTS, ShopAnswer, ShopSchema
 from beadwright.queries import split_query
 from beadwright.results import Note
-from beadwright.shop_page import DEFAULTS, ShopAnswer, ShopSchema
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import written
 from beadwright_site.pages.entries import measures_of, with_units

@@ -10,8 +10,8 @@ from markupsafe import Markup
 from beadwright import units
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
-from beadwright.strength_page import StrengthAnswer
-from beadwright.strength_query import DEFAULTS, StrengthSchema
+from beadwright.strength.strength_page import StrengthAnswer
+from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import written
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.steel_strength import STRENGTHS
-from beadwright.strength_query import DEFAULTS, StrengthSchema
+from beadwright.strength.steel_strength import STRENGTHS
+from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
 from beadwright_site.pages.job_form import job_form

@@ -9,12 +9,12 @@ from markupsafe import Markup
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright.cost_page import invented_in_use
 from beadwright.errors import FieldErrors
-from beadwright.leftovers import SpoolLeft
-from beadwright.purchase import purchase_total
-from beadwright.supplies_page import SuppliesAnswer
-from beadwright.supplies_query import DEFAULTS, SuppliesSchema
+from beadwright.money.cost_page import invented_in_use
+from beadwright.supply.leftovers import SpoolLeft
+from beadwright.supply.purchase import purchase_total
+from beadwright.supply.supplies_page import SuppliesAnswer
+from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import cents, written

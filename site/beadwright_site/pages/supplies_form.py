@@ -5,12 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from beadwright.cost_page import invented_in_use
-from beadwright.cylinders import CYLINDERS
-from beadwright.demo_prices import INVENTED
-from beadwright.spools import PACKAGES_KG, packages_sold
-from beadwright.supplies_page import SuppliesAnswer
-from beadwright.supplies_query import DEFAULTS, SuppliesSchema
+from beadwright.money.cost_page import invented_in_use
+from beadwright.money.demo_prices import INVENTED
+from beadwright.supply.cylinders import CYLINDERS
+from beadwright.supply.spools import PACKAGES_KG, packages_sold
+from beadwright.supply.supplies_page import SuppliesAnswer
+from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
 from beadwright_site.pages.job_form import job_form

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
+from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
 from beadwright.schemas import size_of
 from beadwright.units import System, short
-from beadwright.wires import METRIC_NAMES, WIRE_TYPES
 from beadwright_site.pages.option import Option
 
 

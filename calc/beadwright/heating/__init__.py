@@ -1,0 +1,1 @@
+"""Steels and what heat does to them and to the part: preheat, cooling, hardness, distortion."""

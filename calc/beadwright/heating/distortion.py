@@ -1,0 +1,279 @@
+"""What a weld does to the shape of its part: the number for the job and for other ways to do it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+
+from beadwright.heating.angular import edge_lift, passes_factor
+from beadwright.heating.camber import bow_of_short_weld, camber_by_force, camber_by_section
+from beadwright.heating.published_forms import Form, spread
+from beadwright.heating.shrinkage import (
+    FILLET_ACROSS_M,
+    V_ACROSS_M,
+    across_butt_by_section,
+    across_butt_by_width,
+    across_fillets,
+    along_butt_by_current,
+    along_by_allowance,
+    along_by_force,
+    along_by_section,
+    fillet_allowance_holds,
+    tendon_force,
+)
+from beadwright.heating.welded_part import WeldedPart
+from beadwright.results import Quantity
+
+MOST_WELD_OF_PART = 1 / 20
+"""Weld over part section above which Guyot's form does not hold [-]."""
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """A weld as laid, for what it does to its part.
+
+    Attributes:
+        joint: Kind of joint, as of ``joints``.
+        leg_m: Leg of each fillet, zero for a groove [m].
+        section_m2: Weld metal of one side [m²].
+        plate_m: The plate that shrinks across [m].
+        gap_m: Root opening [m].
+        passes: Passes on each side [-].
+        heat_j_m: Net heat input of the hottest pass, or None without a set point [J/m].
+        current_a: Current, or None without a set point [A].
+        sides: 1, or 2 with the same on the other side [-].
+        share: Share of the length welded: 1 is continuous, less is intermittent [-].
+        length_m: From the weld's start to its end [m].
+    """
+
+    joint: str
+    leg_m: float
+    section_m2: float
+    plate_m: float
+    gap_m: float
+    passes: int
+    heat_j_m: float | None
+    current_a: float | None
+    sides: int
+    share: float
+    length_m: float
+
+    @property
+    def fillet(self) -> bool:
+        """True for tee, lap and corner."""
+        return self.leg_m > 0
+
+
+@dataclass(frozen=True, slots=True)
+class Distortion:
+    """What one way of welding does to the part.
+
+    Attributes:
+        key: ``yours``, ``smaller``, ``fewer``, ``both`` or ``stitched``.
+        name: The way, in words.
+        laid: The weld.
+        across: Shrinkage across the weld.
+        along: Shrinkage along it.
+        camber: Bow up or down over the part's length.
+        sweep: Bow sideways.
+        lift: How far the edges of the plate come up.
+    """
+
+    key: str
+    name: str
+    laid: Laid
+    across: Quantity
+    along: Quantity
+    camber: Quantity
+    sweep: Quantity
+    lift: Quantity
+
+    def named(self) -> dict[str, Quantity]:
+        """The five by name, in the order of the table."""
+        return {
+            "across": self.across,
+            "along": self.along,
+            "camber": self.camber,
+            "sweep": self.sweep,
+            "lift": self.lift,
+        }
+
+    def all(self) -> tuple[Quantity, ...]:
+        """The five, in the order of the table."""
+        return tuple(self.named().values())
+
+
+def _scaled(forms: list[Form], share: float) -> list[Form]:
+    return [replace(form, value=form.value * share) for form in forms]
+
+
+def _across(laid: Laid) -> Quantity:
+    forms: list[Form] = []
+    if laid.fillet:
+        lap = laid.joint == "lap"
+        forms.append(
+            Form("AWS Welding Handbook", across_fillets(laid.leg_m, laid.plate_m, laid.sides, lap),
+                 "aws-handbook-distortion")
+        )  # fmt: skip
+        if fillet_allowance_holds(laid.leg_m, laid.plate_m):
+            allowed = FILLET_ACROSS_M * laid.sides
+            forms.append(Form("shop allowance", allowed, "shrinkage-allowance"))
+    else:
+        section = laid.section_m2 * laid.sides
+        wide = across_butt_by_section(section, laid.plate_m, laid.gap_m)
+        narrow = across_butt_by_width(section, laid.plate_m)
+        forms.append(Form("Spraragen and Ettinger", wide, "spraragen-ettinger"))
+        forms.append(Form("Blodgett", narrow, "blodgett-across"))
+        if laid.joint == "v":
+            forms += [Form("shop allowance", most, "shrinkage-allowance") for most in V_ACROSS_M]
+    return spread("Shrinkage across", "small_length", _scaled(forms, laid.share))
+
+
+def _along(laid: Laid, part: WeldedPart) -> Quantity:
+    section, length = laid.section_m2 * laid.sides, laid.length_m
+    forms: list[Form] = []
+    if laid.heat_j_m is not None:
+        force = tendon_force(laid.heat_j_m) * laid.sides
+        forms.append(Form("tendon force", along_by_force(force, part.area_m2, length), "tendon"))
+    if section <= MOST_WELD_OF_PART * part.area_m2:
+        value = along_by_section(section, part.area_m2, length)
+        forms.append(Form("Guyot", value, "guyot"))
+    if not laid.fillet and laid.current_a is not None:
+        value = along_butt_by_current(laid.current_a, laid.plate_m, length)
+        forms.append(Form("King", value, "king"))
+    forms.append(
+        Form("shop allowance", along_by_allowance(length, laid.fillet), "shrinkage-allowance")
+    )
+    return spread("Shrinkage along", "small_length", _scaled(forms, laid.share))
+
+
+def _bow(
+    name: str, laid: Laid, offset_m: float, inertia_m4: float | None, part_m: float
+) -> Quantity:
+    if inertia_m4 is None:
+        return spread(name, "small_length", (), "the part's stiffness sideways is not written")
+    section = laid.section_m2 * laid.sides
+    forms = [
+        Form(
+            "Blodgett", camber_by_section(section, offset_m, part_m, inertia_m4), "blodgett-camber"
+        )
+    ]
+    if laid.heat_j_m is not None:
+        force = tendon_force(laid.heat_j_m) * laid.sides
+        bow = camber_by_force(force, offset_m, part_m, inertia_m4)
+        forms.append(Form("tendon force", bow, "tendon"))
+    share = laid.share * bow_of_short_weld(min(laid.length_m, part_m), part_m)
+    return spread(name, "small_length", _scaled(forms, share))
+
+
+def _lift(laid: Laid, part: WeldedPart) -> Quantity:
+    name = "Edge lifted"
+    if laid.joint not in ("tee", "corner"):
+        return spread(name, "small_length", (), "no published form for this joint")
+    lift = edge_lift(laid.leg_m, laid.plate_m, part.width_m) * passes_factor(laid.passes)
+    forms = [Form("Blodgett", lift, "blodgett-angular")]
+    return spread(name, "small_length", _scaled(forms, laid.share))
+
+
+def distortion_of(key: str, name: str, laid: Laid, part: WeldedPart) -> Distortion:
+    """Return what a weld does to its part.
+
+    Source: the published forms of ``shrinkage``, ``camber`` and ``angular``; the band is the spread
+    between them. Intermittent welds count in proportion to the length welded (AWS Welding
+    Handbook, for shrinkage across; the same taken for the rest).
+
+    Args:
+        key: As of ``Distortion`` [-].
+        name: The way in words [-].
+        laid: The weld [SI].
+        part: The part [SI].
+
+    Raises:
+        OutOfRangeError: If a length or section is not above zero.
+    """
+    # The same on both sides pulls the part neither way.
+    sideways = 0.0 if laid.sides == 2 else part.sweep_offset_m
+    length = part.length_m
+    return Distortion(
+        key,
+        name,
+        laid,
+        _across(laid),
+        _along(laid, part),
+        _bow("Camber", laid, part.camber_offset_m, part.camber_inertia_m4, length),
+        _bow("Sweep", laid, sideways, part.sweep_inertia_m4, length),
+        _lift(laid, part),
+    )
+
+
+def resized(laid: Laid, leg_m: float) -> Laid:
+    """Return a fillet with another leg: section by its square, heat of a pass by its section.
+
+    Source: geometry; a set point lays a section for a heat, whatever the travel.
+
+    Args:
+        laid: The weld [SI].
+        leg_m: The other leg, above zero [m].
+    """
+    share = (leg_m / laid.leg_m) ** 2
+    heat = None if laid.heat_j_m is None else laid.heat_j_m * share
+    return replace(laid, leg_m=leg_m, section_m2=laid.section_m2 * share, heat_j_m=heat)
+
+
+def repassed(laid: Laid, passes: int) -> Laid:
+    """Return a weld laid in another number of passes, the heat shared among them.
+
+    Args:
+        laid: The weld [SI].
+        passes: Passes, 1 or more [-].
+    """
+    heat = None if laid.heat_j_m is None else laid.heat_j_m * laid.passes / passes
+    return replace(laid, passes=passes, heat_j_m=heat)
+
+
+STITCHED = 0.5
+"""Share of the length welded by the intermittent weld offered: as much weld as gap [-]."""
+
+
+def other_ways(laid: Laid, least_leg_m: float) -> Iterator[tuple[str, str, Laid]]:
+    """Yield key, name and weld of other ways to lay a weld that draw the part less.
+
+    Args:
+        laid: The weld asked for [SI].
+        least_leg_m: The code's least leg; zero for a groove [m].
+    """
+    if laid.fillet and laid.leg_m > least_leg_m * 1.01:
+        yield "smaller", "Smallest code leg", resized(laid, least_leg_m)
+    if laid.passes > 1:
+        yield "fewer", "One pass fewer", repassed(laid, laid.passes - 1)
+    if laid.fillet and laid.sides == 1:
+        # Half the leg on each side carries the same load; the code's least leg may ask for more.
+        half = resized(repassed(laid, 1), max(laid.leg_m / 2, min(least_leg_m, laid.leg_m)))
+        yield "both", "Both sides, turn about", replace(half, sides=2)
+    elif not laid.fillet and laid.sides == 1:
+        half_section = laid.section_m2 / 2
+        passes = max(1, round(laid.passes / 2))
+        heat = None if laid.heat_j_m is None else laid.heat_j_m * laid.passes / 2 / passes
+        yield (
+            "both",
+            "Half from each side",
+            replace(laid, section_m2=half_section, sides=2, passes=passes, heat_j_m=heat),
+        )
+    if laid.fillet and laid.share == 1:
+        yield "stitched", "Stitched, half the length", replace(laid, share=STITCHED)
+
+
+def distortions(laid: Laid, part: WeldedPart, least_leg_m: float) -> tuple[Distortion, ...]:
+    """Return what the weld asked for does to its part, and what other ways do.
+
+    Args:
+        laid: The weld asked for [SI].
+        part: The part [SI].
+        least_leg_m: The code's least leg; zero for a groove [m].
+
+    Raises:
+        OutOfRangeError: If a length or section is not above zero.
+    """
+    yours = distortion_of("yours", "As you weld it", laid, part)
+    others = (distortion_of(*way, part) for way in other_ways(laid, least_leg_m))
+    return (yours, *others)

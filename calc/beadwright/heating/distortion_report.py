@@ -1,0 +1,36 @@
+"""Distortion as plain data for JSON."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from beadwright.heating.distortion_query import PartDistortion
+from beadwright.reports import note_report, quantity_report
+from beadwright.units import System
+
+
+def distortion_report(found: PartDistortion, system: System) -> dict[str, Any]:
+    """Return each way to weld the job with what it does to the part, in shown units.
+
+    Args:
+        found: The answer [-].
+        system: Whose units [-].
+    """
+    return {
+        "ways": [
+            {
+                "key": way.key,
+                "name": way.name,
+                **{
+                    name: {
+                        **quantity_report(quantity, system),
+                        "low_by": quantity.low_by,
+                        "high_by": quantity.high_by,
+                    }
+                    for name, quantity in way.named().items()
+                },
+            }
+            for way in found.ways
+        ],
+        "notes": [note_report(note) for note in found.notes],
+    }

@@ -1,0 +1,305 @@
+"""The Heat page's answer: preheat, carbon equivalents, cooling time, hardness, the curve."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from typing import Any, Literal
+
+from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.heating.carbon_equivalent import FORMULAS, Method, equivalent, outside
+from beadwright.heating.cooling import Cooling, cooling, shape_factors
+from beadwright.heating.cooling_curve import Curve, cooling_curves
+from beadwright.heating.distortion_query import PartDistortion, job_distortion
+from beadwright.heating.haz_hardness import SCATTER_HV, haz_hardness
+from beadwright.heating.heat_query import DEFAULTS, ChosenSteel, HeatSchema, chosen_steel
+from beadwright.heating.heat_remarks import heat_remarks
+from beadwright.heating.preheat import (
+    HEAT_RANGE_J_M,
+    HYDROGEN,
+    INTERPASS_K,
+    MethodB,
+    combined_thickness,
+    preheat_b,
+)
+from beadwright.heating.preheat_table import TableRow, table_row
+from beadwright.heating.steels import Composition
+from beadwright.heating.temperatures import from_celsius, rounded_up
+from beadwright.page_query import PageQuery, read_job, read_page
+from beadwright.process.heat import EN_EFFICIENCY
+from beadwright.results import Note, Quantity
+from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.units import System
+
+SHOP_K = from_celsius(20)
+"""What a joint stands at that is not preheated [K]. Common practice."""
+
+By = Literal["table", "method-b", "none"]
+
+
+@dataclass(frozen=True, slots=True)
+class Equivalent:
+    """A carbon equivalent of the steel.
+
+    Attributes:
+        method: Key of ``carbon_equivalent.FORMULAS``.
+        name: How it is written.
+        value: Of the analysis gone by, or None where the method is not for it [% by mass].
+        worst: Of the worst the grade allows, or None [% by mass].
+        refused: Why there is none.
+        source: Source id.
+    """
+
+    method: Method
+    name: str
+    value: float | None
+    worst: float | None
+    refused: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True)
+class Needed:
+    """The preheat needed.
+
+    Attributes:
+        kelvin: The stricter of both, or None where neither can be given [K].
+        by: Which of the two it is.
+        row: The prequalified table's row, or None where it does not list the steel.
+        table_k: What it asks [K].
+        method_b: EN 1011-2 method B, or None without an analysis.
+        worst_b: Method B for the worst melt, or None.
+    """
+
+    kelvin: float | None
+    by: By
+    row: TableRow | None
+    table_k: float | None
+    method_b: MethodB | None
+    worst_b: MethodB | None
+
+    @property
+    def even_cold(self) -> bool:
+        """True if a joint at shop temperature is warm enough."""
+        return self.kelvin is not None and self.kelvin <= SHOP_K + 1e-6
+
+
+@dataclass(frozen=True, slots=True)
+class HeatAnswer:
+    """The Heat page's answer.
+
+    Attributes:
+        page: ``heat``.
+        query: The query as read.
+        dialled: The job with its settings.
+        steel: The steel as asked.
+        equivalents: Its carbon equivalents; empty without an analysis.
+        hydrogen: Diffusible hydrogen counted [ml/100 g].
+        thickness_m: Thickest part, which both preheat methods take [m].
+        combined_m: Sum of the parts heat flows into, which method A takes [m].
+        needed: The preheat needed.
+        start_k: Temperature the weld starts from [K].
+        by_hand: True if the welder set it.
+        interpass_k: Highest interpass temperature [K].
+        heat: Heat input, no efficiency; value None if no setting holds the job [J/m].
+        heat_en: With EN's efficiency [J/m].
+        cooling: Cooling time, or None without a heat.
+        hardness: Highest hardness beside the bead, value None where none can be given [HV].
+        hardness_refused: Why there is none.
+        curves: Temperature behind the weld; empty without a heat.
+        distortion: What the weld does to the shape of its part, and other ways to lay it.
+        notes: What to mind, loudest first.
+    """
+
+    page: str
+    query: PageQuery
+    dialled: DialIn
+    steel: ChosenSteel
+    equivalents: tuple[Equivalent, ...]
+    hydrogen: float
+    thickness_m: float
+    combined_m: float
+    needed: Needed
+    start_k: float
+    by_hand: bool
+    interpass_k: float
+    heat: Quantity
+    heat_en: Quantity
+    cooling: Cooling | None
+    hardness: Quantity
+    hardness_refused: str
+    curves: tuple[Curve, ...]
+    distortion: PartDistortion
+    notes: tuple[Note, ...]
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return self.query.canonical
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        return self.dialled.job.units
+
+
+def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer:
+    """Return the Heat page's answer to a query string.
+
+    Args:
+        query: Keys of ``heat_query.DEFAULTS`` [-].
+        kept: The shop's own defaults by key; the query wins [-].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
+    read = read_page(query, kept, HeatSchema, DEFAULTS)
+    dialled = dial_in(read_job(read.filled).job)
+    job, steel = dialled.job, chosen_steel(read)
+    heat, heat_en = _heat(read.values, dialled)
+    hydrogen = read.values.get("hydrogen") or HYDROGEN[job.wire.kind]
+    thickest = max(job.plate_m, job.plate2_m)
+    needed = _needed(steel, thickest, hydrogen, heat_en.value, job.units)
+    _refuse(steel, needed)
+    by_hand: float | None = read.values.get("preheat")
+    start = by_hand if by_hand is not None else max(SHOP_K, needed.kelvin or SHOP_K)
+    cooled = _cooling(dialled, heat_en, start)
+    hard, why = _hardness(steel.composition, cooled)
+    found = HeatAnswer(
+        "heat",
+        read,
+        dialled,
+        steel,
+        _equivalents(steel),
+        hydrogen,
+        thickest,
+        combined_thickness(job.joint, job.plate_m, job.plate2_m),
+        needed,
+        start,
+        by_hand is not None,
+        INTERPASS_K,
+        heat,
+        heat_en,
+        cooled,
+        hard,
+        why,
+        _curves(dialled, heat_en, start, cooled),
+        job_distortion(dialled, read.values, heat_en.value),
+        (),
+    )
+    return replace(found, notes=(*heat_remarks(found), *read.notes()))
+
+
+def _heat(values: Mapping[str, Any], dialled: DialIn) -> tuple[Quantity, Quantity]:
+    by_hand: float | None = values.get("heat")
+    if by_hand is not None:
+        own = Quantity("Heat input", "heat_input", by_hand, sources=("yours",), by_hand=True)
+        en = replace(own, name="Heat input, EN", value=EN_EFFICIENCY * by_hand,
+                     sources=("en-1011-1",))  # fmt: skip
+        return own, en
+    if dialled.outcome is None:
+        none = Quantity("Heat input", "heat_input", None)
+        return none, replace(none, name="Heat input, EN")
+    return dialled.outcome.heat, dialled.outcome.heat_en
+
+
+def _needed(
+    steel: ChosenSteel,
+    thickest_m: float,
+    hydrogen: float,
+    heat_en: float | None,
+    system: System,
+) -> Needed:
+    row = None
+    if steel.grade is not None and steel.grade.category is not None:
+        row = table_row(steel.grade.category, thickest_m)
+    # Without settings the least heat of the method's range: it asks for the most preheat.
+    heat = HEAT_RANGE_J_M[0] if heat_en is None else heat_en
+
+    def by_b(analysis: Composition | None) -> MethodB | None:
+        return None if analysis is None else preheat_b(analysis, thickest_m, hydrogen, heat)
+
+    method_b, worst = by_b(steel.composition), by_b(steel.worst)
+    asked: dict[By, float] = {}
+    if row is not None:
+        asked["table"] = row.kelvin(system)
+    if method_b is not None and method_b.kelvin is not None:
+        asked["method-b"] = method_b.kelvin
+    if not asked:
+        return Needed(None, "none", row, None, method_b, worst)
+    by = max(asked, key=lambda key: asked[key])
+    most = asked[by]
+    if by == "method-b" and most > SHOP_K:
+        most = rounded_up(most, system)
+    return Needed(most, by, row, asked.get("table"), method_b, worst)
+
+
+def _refuse(steel: ChosenSteel, needed: Needed) -> None:
+    """Refuse a certificate by the elements method B is not for, whatever a table says.
+
+    The table is for what its grades may hold; an analysis past method B is no such steel.
+    """
+    found = needed.method_b
+    if found is None or not found.refused or steel.melt != "certificate":
+        return
+    messages: dict[str, list[str]] = {}
+    for key, text in found.refused:
+        messages.setdefault("c" if key == "cet" else key, []).append(f"{text}.")
+    raise FieldErrors(messages)
+
+
+def _equivalents(steel: ChosenSteel) -> tuple[Equivalent, ...]:
+    analysis = steel.composition
+    if analysis is None:
+        return ()
+    cap = steel.grade.ce_cap if steel.grade else None
+    found: list[Equivalent] = []
+    for method, formula in FORMULAS.items():
+        wrong = outside(analysis, method)
+        worst = None
+        if steel.worst is not None and not outside(steel.worst, method):
+            worst = equivalent(steel.worst, method)
+        if method == "ce" and cap is not None and steel.worst is not None:
+            worst = min(worst if worst is not None else cap, cap)
+        value = None if wrong else equivalent(analysis, method)
+        refused = "; ".join(text for _, text in wrong)
+        found.append(Equivalent(method, formula.name, value, worst, refused, formula.source))
+    return tuple(found)
+
+
+def _cooling(dialled: DialIn, heat_en: Quantity, start_k: float) -> Cooling | None:
+    job, taken = dialled.job, heat_en.value
+    if taken is None or start_k >= from_celsius(500):
+        return None
+    low = taken if heat_en.low is None else heat_en.low
+    high = taken if heat_en.high is None else heat_en.high
+    factors = shape_factors(job.joint if job.is_fillet else "butt")
+    return cooling((low, taken, high), (job.plate_m, job.plate2_m), start_k, factors)
+
+
+def _hardness(steel: Composition | None, cooled: Cooling | None) -> tuple[Quantity, str]:
+    none = Quantity("Hardness beside the bead", "count", None)
+    if steel is None:
+        return none, "no analysis, no hardness"
+    if cooled is None:
+        return none, "no cooling time, no hardness"
+    try:
+        value = haz_hardness(steel, cooled.seconds)
+    except OutOfRangeError as error:
+        return none, str(error)
+    spread = 2 * SCATTER_HV
+    return (
+        replace(none, value=value, low=value - spread, high=value + spread, meaning="band",
+                sources=("duren", "haz-scatter")),
+        "",
+    )  # fmt: skip
+
+
+def _curves(
+    dialled: DialIn, heat_en: Quantity, start_k: float, cooled: Cooling | None
+) -> tuple[Curve, ...]:
+    if heat_en.value is None or cooled is None:
+        return ()
+    travel = dialled.settings.travel.value
+    job = dialled.job
+    return cooling_curves(heat_en.value, (job.plate_m + job.plate2_m) / 2, travel, cooled, SHOP_K)

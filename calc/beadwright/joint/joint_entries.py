@@ -1,0 +1,48 @@
+"""Which entries a joint asks for; the others say nothing about it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from beadwright.joint.joints import JointKind
+
+JOINT_KEYS = (
+    "plate", "plate2", "corner", "skew", "leg", "leg2", "gap", "angle", "root_face", "depth",
+    "depth2", "backing", "hole", "slot_length", "reinforcement", "weld_length", "pitch",
+)  # fmt: skip
+"""Every entry that some joint asks for and another does not, in the order of the form."""
+
+_FILLET = ("plate", "plate2", "leg", "leg2", "gap", "reinforcement", "weld_length", "pitch")
+_GROOVE = ("plate", "plate2", "angle", "root_face", "gap", "depth", "reinforcement", "weld_length")
+_CLOSED = ("plate", "plate2", "corner", "gap", "reinforcement", "weld_length")
+
+ENTRIES: Mapping[JointKind, tuple[str, ...]] = MappingProxyType(
+    {
+        "tee": ("skew", *_FILLET),
+        "lap": _FILLET,
+        "corner": ("corner", *_FILLET),
+        "square": ("plate", "plate2", "gap", "depth", "backing", "reinforcement", "weld_length"),
+        "v": (*_GROOVE, "backing"),
+        "double-v": (*_GROOVE, "depth2"),
+        "bevel": (*_GROOVE, "backing"),
+        "double-bevel": (*_GROOVE, "depth2"),
+        "tee-bevel": (*_GROOVE, "leg", "backing"),
+        "tee-double-bevel": (*_GROOVE, "leg", "depth2"),
+        "plug": ("plate", "plate2", "hole", "depth", "pitch"),
+        "slot": ("plate", "plate2", "hole", "slot_length", "depth", "pitch"),
+    }
+)
+"""What each joint asks for."""
+
+
+def entries_of(joint: JointKind, corner: str = "open") -> frozenset[str]:
+    """Return the keys a joint asks for among ``JOINT_KEYS``.
+
+    Args:
+        joint: The joint [-].
+        corner: How far a corner's edges stand apart; a closed one has no legs [-].
+    """
+    if joint == "corner" and corner == "closed":
+        return frozenset(_CLOSED)
+    return frozenset(ENTRIES[joint])

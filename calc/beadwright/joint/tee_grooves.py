@@ -1,0 +1,184 @@
+"""Tees with the upright bevelled, one side or both, and a fillet on each groove."""
+
+from __future__ import annotations
+
+from math import hypot, inf, radians, tan
+from typing import Literal
+
+from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.joint.groove_joints import BACKING_M, Groove
+from beadwright.joint.joints import (
+    TEE_GROOVES,
+    XY,
+    Angle,
+    Dimension,
+    JointShape,
+    Polygon,
+    WeldRegion,
+    box,
+    corners,
+    region,
+)
+
+
+def distance_to_face(root: XY, right: XY, left: XY) -> float:
+    """Return the shortest way from the root to a straight face [m].
+
+    Source: geometry, point to segment.
+
+    Args:
+        root: The root [m].
+        right: One toe [m].
+        left: The other toe, not the same point [m].
+    """
+    along = (left[0] - right[0], left[1] - right[1])
+    to_root = (root[0] - right[0], root[1] - right[1])
+    share = (along[0] * to_root[0] + along[1] * to_root[1]) / (along[0] ** 2 + along[1] ** 2)
+    held = min(1.0, max(0.0, share))
+    return hypot(to_root[0] - held * along[0], to_root[1] - held * along[1])
+
+
+def tee_groove_joint(
+    groove: Groove,
+    plate_m: float,
+    plate2_m: float,
+    leg_m: float,
+    crown_m: float,
+    lost_m: float = 0.0,
+) -> JointShape:
+    """Return a bevelled tee drawn to scale; its fillet covers the groove.
+
+    Source: geometry. The face runs straight from the fillet's toe on the plate to its toe on the
+    upright, which stands no lower than the groove's edge. Effective throat of a groove cut part
+    way: the shortest way from its root to the face, less what a narrow groove loses (AWS D1.1,
+    from memory), both sides together.
+
+    Args:
+        groove: The edges [-].
+        plate_m: Thickness of the plate lying down, above zero [m].
+        plate2_m: Thickness of the upright, above zero [m].
+        leg_m: Leg of the fillet on the groove, zero for none [m].
+        crown_m: Crown of the face, zero or more [m].
+        lost_m: What the throat of each groove lacks, zero or more [m].
+
+    Raises:
+        OutOfRangeError: If a length or the angle is out of range, or the depths over the plate.
+    """
+    require_positive(plate_m=plate_m, plate2_m=plate2_m, depth_m=groove.depth_m)
+    if groove.kind not in TEE_GROOVES:
+        raise OutOfRangeError(f"kind = {groove.kind} must be one of {', '.join(TEE_GROOVES)}")
+    for name, value in (("gap_m", groove.gap_m), ("leg_m", leg_m), ("crown_m", crown_m)):
+        if not 0 <= value < inf:
+            raise OutOfRangeError(f"{name} = {value} must be 0 or more and finite")
+    if not 0 < groove.angle_deg <= 85:
+        raise OutOfRangeError(f"angle_deg = {groove.angle_deg} must be above 0 to 85")
+    if not groove.depth_m + groove.depth2_m <= plate2_m * (1 + 1e-9):
+        raise OutOfRangeError(
+            f"depth_m = {groove.depth_m} and depth2_m = {groove.depth2_m} must fit in {plate2_m}"
+        )
+    root_face = max(0.0, plate2_m - groove.depth_m - groove.depth2_m)
+    rise = tan(radians(groove.angle_deg))
+    under = root_face if groove.complete else 0.0
+    first = _side("first", groove, groove.depth_m, under, leg_m, crown_m, rise)
+    regions = [first]
+    if groove.depth2_m:
+        second = _side("second", groove, groove.depth2_m, 0.0, leg_m, crown_m, rise)
+        regions.append(_mirrored(second, plate2_m))
+    top = max(first.face[1][1], leg_m, 1e-9)
+    reach = 0.8 * max(plate_m, plate2_m, top)
+    return JointShape(
+        groove.kind,
+        _plates(groove, plate_m, plate2_m, top + reach, rise, leg_m + reach),
+        tuple(regions),
+        sum(r.section_m2 for r in regions),
+        leg_m,
+        plate2_m if groove.complete else _throat(groove, leg_m, lost_m, rise),
+        first.face_m,
+        _dimensions(groove, plate_m, plate2_m, leg_m, top + reach, leg_m + reach),
+        leg2_m=first.face[1][1] if leg_m > 0 else 0.0,
+        root_face_m=root_face,
+        gap_m=groove.gap_m,
+        complete=groove.complete,
+        gouged=groove.complete and bool(groove.depth2_m),
+        backing=_backing(groove, plate2_m) if groove.backed else (),
+        angles=(
+            Angle(
+                "angle",
+                (-groove.depth_m, groove.gap_m),
+                0.0,
+                groove.angle_deg,
+                groove.depth_m + 1.25 * max(leg_m, groove.depth_m * rise, 2 * crown_m),
+            ),
+        ),
+    )
+
+
+def _side(
+    side: Literal["first", "second"],
+    groove: Groove,
+    depth: float,
+    under: float,
+    leg: float,
+    crown: float,
+    rise: float,
+) -> WeldRegion:
+    """Weld metal on the right of the upright: groove, what is melted of the root, fillet."""
+    gap, edge = groove.gap_m, groove.gap_m + depth * rise
+    foot, top = (leg, 0.0), (0.0, max(leg, edge))
+    far = -depth - (under if gap > 0 else 0.0)
+    points = corners((top, (0.0, edge), (-depth, gap), (far, gap), (far, 0.0), foot))
+    return region(side, points, foot, top, (far, 0.0), crown)
+
+
+def _mirrored(right: WeldRegion, plate2: float) -> WeldRegion:
+    def over(point: XY) -> XY:
+        return -plate2 - point[0], point[1]
+
+    return WeldRegion(
+        right.side,
+        tuple(over(p) for p in reversed(right.outline)),
+        tuple(over(p) for p in reversed(right.filled)),
+        over(right.root),
+        (over(right.face[1]), over(right.face[0])),
+        right.crown_m,
+        right.section_m2,
+    )
+
+
+def _throat(groove: Groove, leg: float, lost: float, rise: float) -> float:
+    found = 0.0
+    for depth in (groove.depth_m, groove.depth2_m):
+        if depth > 0:
+            face = (leg, 0.0), (0.0, max(leg, groove.gap_m + depth * rise))
+            found += max(0.0, distance_to_face((-depth, 0.0), *face) - lost)
+    return found
+
+
+def _plates(
+    groove: Groove, plate: float, plate2: float, tall: float, rise: float, reach: float
+) -> tuple[Polygon, Polygon]:
+    gap, depth, depth2 = groove.gap_m, groove.depth_m, groove.depth2_m
+    upright: list[XY] = [(0.0, tall), (-plate2, tall)]
+    if depth2:
+        upright += [(-plate2, gap + depth2 * rise), (-plate2 + depth2, gap)]
+    else:
+        upright.append((-plate2, gap))
+    upright += [(-depth, gap), (0.0, gap + depth * rise)]
+    return box(-plate2 - reach, -plate, reach, 0.0), corners(upright)
+
+
+def _backing(groove: Groove, plate2: float) -> Polygon:
+    # Stands in the far corner, behind the gap.
+    return box(-plate2 - BACKING_M, 0.0, -plate2, groove.gap_m + 3 * BACKING_M)
+
+
+def _dimensions(
+    groove: Groove, plate: float, plate2: float, leg: float, tall: float, reach: float
+) -> tuple[Dimension, ...]:
+    found = [
+        Dimension("plate", (reach, -plate), (reach, 0.0), plate),
+        Dimension("plate2", (-plate2, tall), (0.0, tall), plate2),
+    ]
+    if leg > 0:
+        found.append(Dimension("leg", (leg, 0.0), (leg, leg), leg))
+    return tuple(found)

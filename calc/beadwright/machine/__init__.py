@@ -1,0 +1,1 @@
+"""Power source, circuit and what the shop keeps."""

@@ -1,0 +1,1 @@
+"""What a weld costs and whether another way pays."""

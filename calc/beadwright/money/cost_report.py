@@ -1,0 +1,220 @@
+"""The Cost page as plain data for JSON, and the whole comparison as CSV."""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterator
+from io import StringIO
+from typing import Any
+
+from beadwright import units
+from beadwright.money.capacity import Capacity
+from beadwright.money.chance import ChanceState
+from beadwright.money.cost import Cost
+from beadwright.money.cost_page import Comparison, CostAnswer
+from beadwright.money.cost_ways import PlannedWay
+from beadwright.money.curves import CurvePoint
+from beadwright.money.swings import Swing
+from beadwright.units import System
+
+DIGITS = 10
+"""Figures a report keeps: far past a cent, short of a float's noise."""
+
+
+def shown(value: float | None, measure: str, system: System) -> dict[str, Any]:
+    """Return a value in the unit shown, with its unit.
+
+    Args:
+        value: The value, or None [SI].
+        measure: Kind of quantity [-].
+        system: Whose unit [-].
+    """
+    unit = units.symbol(measure, system)
+    if value is None:
+        return {"value": None, "unit": unit}
+    return {"value": _round(units.convert(value, measure, system)), "unit": unit}
+
+
+def _round(value: float) -> float:
+    return float(f"{value:.{DIGITS}g}")
+
+
+def cost_report(answer: CostAnswer) -> dict[str, Any]:
+    """Return the Cost page's answer as plain data in shown units.
+
+    Args:
+        answer: The answer [-].
+    """
+    system = answer.units
+    return {
+        "currency": answer.currency,
+        "parts": answer.parts,
+        "batch": answer.batch,
+        "ways": [
+            _way_report(planned, cost, held, answer)
+            for planned, cost, held in zip(
+                answer.ways, answer.costs, answer.capacities, strict=True
+            )
+        ],
+        "comparisons": [_comparison_report(found, system) for found in answer.comparisons],
+    }
+
+
+def _way_report(
+    planned: PlannedWay, cost: Cost, held: Capacity, answer: CostAnswer
+) -> dict[str, Any]:
+    way, system = planned.way, answer.units
+    settings = planned.dialled.settings
+    return {
+        "key": planned.prefix.rstrip("_") or "a",
+        "name": way.name,
+        "measured": planned.measured,
+        "wire_feed": shown(settings.wire_feed.value, "wire_feed", system),
+        "travel": shown(settings.travel.value, "travel", system),
+        "laid": shown(way.laid_kg_s, "deposition", system),
+        "efficiency": shown(way.efficiency, "share", system),
+        "factor": shown(way.factor, "share", system),
+        "metal": shown(way.metal_kg, "mass", system),
+        "wire_bought": shown(way.bought_kg, "mass", system),
+        "gas": shown(way.gas_part_m3, "gas_volume", system),
+        "times": [{"key": t.key, "name": t.name, **shown(t.amount, "time", system)}
+                  for t in cost.times],
+        "time": shown(cost.time_s, "time", system),
+        "pieces": [{"key": p.key, "name": p.name, "part": _round(p.amount)} for p in cost.pieces],
+        "part": _round(cost.part),
+        "length": shown(cost.metre, "cost_per_length", system),
+        "metal_mass": shown(cost.kilogram, "price_per_mass", system),
+        "batch": _round(cost.batch(answer.batch)),
+        "year": _round(cost.year(answer.parts)),
+        "once": [{"key": key, "amount": _round(amount)} for key, amount in planned.once],
+        "yearly": _round(way.yearly),
+        "capacity": {
+            "arc": shown(held.arc_s, "hours", system),
+            "shift": shown(held.shift_s, "hours", system),
+            "parts_a_shift": _round(held.parts_a_shift),
+            "most_parts": _round(held.most_parts),
+            "used": shown(held.used, "share", system),
+            "delivers": held.delivers,
+            "text": held.text,
+        },
+    }  # fmt: skip
+
+
+def _comparison_report(found: Comparison, system: System) -> dict[str, Any]:
+    case, met, word = found.case, found.break_even, found.verdict
+    return {
+        "now": case.now.name,
+        "other": case.other.name,
+        "verdict": {
+            "word": word.word,
+            "headline": word.headline,
+            "reason": word.reason,
+            "coupon": word.coupon,
+            "ask": word.ask,
+        },
+        "part_saving": _round(case.part_saving),
+        "year_saving": _round(case.year_saving),
+        "net_saving": {
+            "value": _round(case.net_saving),
+            "low": _round(found.band[0]),
+            "high": _round(found.band[1]),
+            "unit": "a year",
+        },
+        "once": _round(case.once),
+        "months_allowed": case.months,
+        "break_even": {
+            "crossing": met.crossing,
+            "parts_a_year": None if met.parts_a_year is None else _round(met.parts_a_year),
+            "months": None if met.months is None else _round(met.months),
+            "parts_to_pay": None if met.parts_to_pay is None else _round(met.parts_to_pay),
+            "price": shown(met.price, "price_per_mass", system),
+            "price_paid_back": shown(met.price_paid_back, "price_per_mass", system),
+            "laid": shown(met.laid, "deposition", system),
+            "gain": shown(met.gain, "share", system),
+            "sentences": dict(found.sentences),
+        },
+        "swings": [_swing_report(swing, system) for swing in found.swings],
+        "curve": [_point_report(point) for point in found.curve],
+        "chance": None if found.chance is None else chance_report(found.chance),
+    }
+
+
+def _swing_report(swing: Swing, system: System) -> dict[str, Any]:
+    lever = swing.lever
+    value, measure = lever.value, lever.measure
+    return {
+        "key": lever.key,
+        "name": lever.name,
+        "value": shown(value, measure, system),
+        "low": shown(value * lever.low, measure, system)["value"],
+        "high": shown(value * lever.high, measure, system)["value"],
+        "at_low": _round(swing.at_low),
+        "at_high": _round(swing.at_high),
+        "width": _round(swing.width),
+        "turns": swing.turns,
+        "settle": lever.settle,
+    }
+
+
+def _point_report(point: CurvePoint) -> dict[str, Any]:
+    return {
+        "parts": _round(point.parts),
+        "now": [_round(value) for value in point.now],
+        "other": [_round(value) for value in point.other],
+    }
+
+
+def chance_report(state: ChanceState) -> dict[str, Any]:
+    """Return where a run of draws stands as plain data.
+
+    Args:
+        state: The state [-].
+    """
+    return {
+        "done": state.done,
+        "draws": state.draws,
+        "finished": state.finished,
+        "pays": _round(state.pays),
+        "low": _round(state.low),
+        "middle": _round(state.middle),
+        "high": _round(state.high),
+        "bars": [[_round(left), _round(right), count] for left, right, count in state.bars],
+    }
+
+
+def cost_csv(answer: CostAnswer) -> str:
+    """Return the whole comparison as CSV: a row for each figure, a column for each way.
+
+    Args:
+        answer: The answer [-].
+    """
+    file = StringIO()
+    writer = csv.writer(file, lineterminator="\r\n")
+    writer.writerow(["what", "unit", *(planned.way.name for planned in answer.ways)])
+    writer.writerows(_csv_rows(answer))
+    return file.getvalue()
+
+
+def _csv_rows(answer: CostAnswer) -> Iterator[list[str | float]]:
+    report = cost_report(answer)
+    ways, sign = report["ways"], answer.currency
+    for index, piece in enumerate(ways[0]["pieces"]):
+        yield [f"{piece['name']}, a part", sign, *(w["pieces"][index]["part"] for w in ways)]
+    sums = (("part", "Cost of a part"), ("batch", f"Batch of {answer.batch}"),
+            ("year", f"Year of {answer.parts}"), ("yearly", "Paid by the year"))  # fmt: skip
+    for key, name in sums:
+        yield [name, sign, *(w[key] for w in ways)]
+    yield ["Cost of weld", f"{sign}{ways[0]['length']['unit']}",
+           *(w["length"]["value"] for w in ways)]  # fmt: skip
+    for index, piece in enumerate(ways[0]["times"]):
+        yield [f"{piece['name']}, a part", piece["unit"],
+               *(w["times"][index]["value"] for w in ways)]  # fmt: skip
+    for key, name in (("time", "Time of a part"), ("laid", "Laid metal"), ("factor",
+                      "Operating factor"), ("metal", "Weld metal, a part"),
+                      ("wire_bought", "Wire, a part"), ("gas", "Gas, a part")):  # fmt: skip
+        yield [name, ways[0][key]["unit"], *(w[key]["value"] for w in ways)]
+    found = report["comparisons"]
+    yield ["Saved a year after what is paid once", sign, 0.0,
+           *(c["net_saving"]["value"] for c in found)]  # fmt: skip
+    yield ["Verdict", "", "", *(c["verdict"]["headline"] for c in found)]
+    yield ["Reason", "", "", *(c["verdict"]["reason"] for c in found)]

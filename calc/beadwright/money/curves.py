@@ -1,0 +1,78 @@
+"""The year's cost of two ways against parts a year, with the band each may be off by."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from math import floor, log10
+
+from beadwright.money.break_even import MONTHS_A_YEAR, Case
+from beadwright.money.cost import part_cost
+from beadwright.money.swings import Swing, cost_bands
+from beadwright.money.way import Way
+
+STEPS = 24
+"""Steps of a curve; the lines are straight, the picture needs no more."""
+
+FARTHEST = 8
+"""The crossing is drawn if it stands within this many times the shop's own volume."""
+
+
+@dataclass(frozen=True, slots=True)
+class CurvePoint:
+    """Cost of a year at a number of parts, what is paid once spread over the months allowed.
+
+    Attributes:
+        parts: Parts a year.
+        now: Low, cost, high of the way now [money/year].
+        other: Low, cost, high of the other way [money/year].
+    """
+
+    parts: float
+    now: tuple[float, float, float]
+    other: tuple[float, float, float]
+
+
+def curve(case: Case, found: Sequence[Swing], crossing: float | None) -> tuple[CurvePoint, ...]:
+    """Return both curves from zero past the shop's own volume and, if near, the crossing.
+
+    Args:
+        case: The comparison [-].
+        found: What it hangs on; parts a year stand on the axis, not in the band [-].
+        crossing: Parts a year where they meet, or None [1/year].
+    """
+    now, other = cost_bands(case, [swing for swing in found if swing.lever.key != "parts"])
+    here = (part_cost(case.now, case.rates), part_cost(case.other, case.rates))
+    last = _last(case.parts, crossing)
+    points: list[CurvePoint] = []
+    for step in range(STEPS + 1):
+        parts = last * step / STEPS
+        points.append(
+            CurvePoint(
+                parts,
+                _ends(parts, (now[0], here[0], now[1]), _fixed(case.now, case.months)),
+                _ends(parts, (other[0], here[1], other[1]), _fixed(case.other, case.months)),
+            )
+        )
+    return tuple(points)
+
+
+def _fixed(way: Way, months: float) -> float:
+    return way.yearly + way.once * MONTHS_A_YEAR / months
+
+
+def _ends(
+    parts: float, costs: tuple[float, float, float], fixed: float
+) -> tuple[float, float, float]:
+    low, middle, high = (parts * cost + fixed for cost in costs)
+    return low, middle, high
+
+
+def _last(parts: float, crossing: float | None) -> float:
+    """A round number past what has to be seen."""
+    reach = max(parts, 1.0)
+    if crossing is not None and crossing <= FARTHEST * reach:
+        reach = max(reach, crossing)
+    wanted = 1.5 * reach
+    ten = 10.0 ** floor(log10(wanted))
+    return next(ten * step for step in (1, 1.5, 2, 3, 4, 5, 6, 8, 10) if ten * step >= wanted)

@@ -1,0 +1,1 @@
+"""The pass plan: layers, beads in their places, each with its settings."""

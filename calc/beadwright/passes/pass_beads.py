@@ -1,0 +1,164 @@
+"""A pass plan's parts: each bead, its place, its settings, and the whole."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+from beadwright.job import Job
+from beadwright.joint.joints import JointShape
+from beadwright.passes.pass_layers import BeadLimits
+from beadwright.passes.pass_layout import Slot
+from beadwright.passes.pass_process import Part, PartByHand, Process
+from beadwright.process.operating import Operating
+from beadwright.process.transfer import Transfer
+from beadwright.process.wires import STEEL_DENSITY_KG_M3
+from beadwright.setting.limits import Limit
+from beadwright.setting.plan import Plan
+
+Role = Literal["only", "root", "hot", "fill", "cap"]
+
+ROLE_NAMES: Mapping[Role, str] = MappingProxyType(
+    {
+        "only": "The one pass",
+        "root": "Root",
+        "hot": "Hot pass",
+        "fill": "Fill",
+        "cap": "Cap",
+    }
+)
+"""What each is called."""
+
+
+Fight = tuple[Limit, Limit]
+"""Two limits that leave a bead no setting."""
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """What the welder asks of the plan besides the job.
+
+    Attributes:
+        count: Beads wanted in all, or None for the fewest [-].
+        stringers: True to lay every bead without weaving.
+        parts: What is fixed by hand for one part only.
+    """
+
+    count: int | None = None
+    stringers: bool = False
+    parts: Mapping[Part, PartByHand] | None = None
+
+    def of(self, part: Part) -> PartByHand:
+        """Return what is fixed by hand for a part."""
+        return (self.parts or {}).get(part, PartByHand())
+
+
+@dataclass(frozen=True, slots=True)
+class Laid:
+    """What one bead is laid with, and what that makes.
+
+    Attributes:
+        transfer: Mode.
+        point: Feed, volts, current, extension.
+        tip_to_work_m: Tip-to-work [m].
+        travel_m_s: Travel that fills its section [m/s].
+        heat_j_m: Heat input, no efficiency [J/m].
+        heat_en_j_m: Heat input with k = 0.8 [J/m].
+        arc_time_s: Arc time along one weld [s].
+        wire_m: Wire along one weld [m].
+        wire_kg: The same by mass [kg].
+    """
+
+    transfer: Transfer
+    point: Operating
+    tip_to_work_m: float
+    travel_m_s: float
+    heat_j_m: float
+    heat_en_j_m: float
+    arc_time_s: float
+    wire_m: float
+    wire_kg: float
+
+
+@dataclass(frozen=True, slots=True)
+class Bead:
+    """One bead.
+
+    Attributes:
+        number: In welding order, from 1 [-].
+        side: Side it is laid from, 1 or 2 [-].
+        role: What it is.
+        slot: Its place.
+        torch_deg: Way the torch points away from the joint, from the picture's right [°].
+        work_deg: Torch from the plate lying down, or from the plate's surface [°].
+        leg_m: Leg of a fillet of its section [m].
+        laid: Its settings, or None where no setting holds its limits.
+        blocked: The limits that fight where there are none.
+    """
+
+    number: int
+    side: int
+    role: Role
+    slot: Slot
+    torch_deg: float
+    work_deg: float
+    leg_m: float
+    laid: Laid | None
+    blocked: Fight | None
+
+
+@dataclass(frozen=True, slots=True)
+class PassPlan:
+    """The plan.
+
+    Attributes:
+        job: The job.
+        plan: Its mode and room, as Dial in plans it.
+        asked: What is asked of it.
+        shape: The joint to scale.
+        beads: Every bead, in welding order.
+        layers: Layers of each side.
+        processes: Process of root, fill and cap.
+        limits: What a bead and a layer may be, by part.
+        over: Beads over a limit of size because a count was asked for.
+    """
+
+    job: Job
+    plan: Plan
+    asked: Asked
+    shape: JointShape
+    beads: tuple[Bead, ...]
+    layers: tuple[int, ...]
+    processes: Mapping[Part, Process]
+    limits: BeadLimits
+    over: tuple[int, ...]
+
+    @property
+    def open(self) -> bool:
+        """True if every bead has settings that hold every limit."""
+        if self.plan.refused or any(p.refused for p in self.processes.values()):
+            return False
+        return all(bead.laid is not None for bead in self.beads)
+
+    @property
+    def arc_time_s(self) -> float:
+        """Arc time along one weld [s]."""
+        return sum(bead.laid.arc_time_s for bead in self.beads if bead.laid is not None)
+
+    @property
+    def wire_kg(self) -> float:
+        """Wire for one weld [kg]."""
+        return sum(bead.laid.wire_kg for bead in self.beads if bead.laid is not None)
+
+    @property
+    def hottest(self) -> Bead | None:
+        """The bead with the most heat input."""
+        laid = [bead for bead in self.beads if bead.laid is not None]
+        return max(laid, key=lambda bead: bead.laid.heat_j_m if bead.laid else 0.0, default=None)
+
+    @property
+    def metal_kg_m(self) -> float:
+        """Weld metal per length of joint [kg/m]."""
+        return STEEL_DENSITY_KG_M3 * sum(bead.slot.section_m2 for bead in self.beads)

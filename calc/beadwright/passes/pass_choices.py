@@ -1,0 +1,95 @@
+"""What other plans would cost: a bead more or fewer, stringers, less time, less heat."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from beadwright.job import Aim, Job
+from beadwright.passes.pass_beads import Asked, PassPlan
+from beadwright.passes.pass_plan import MOST_BEADS, pass_plan
+from beadwright.setting.aims import AIMS
+
+_AIMS: tuple[Aim, ...] = ("least-time", "least-heat")
+
+FARTHEST = 8
+"""How many beads more or fewer are tried for a plan that holds."""
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """Another plan, and what it costs.
+
+    Attributes:
+        text: What to ask for, in the imperative.
+        changes: Query keys to their new values; blank lets the key go.
+        beads: Beads in all [-].
+        arc_time_s: Arc time along one weld, or None if it does not hold [s].
+        heat_j_m: Heat input of the hottest bead, or None [J/m].
+        open: True if it holds every limit.
+        same: True if it is the plan shown.
+    """
+
+    text: str
+    changes: Mapping[str, str]
+    beads: int
+    arc_time_s: float | None
+    heat_j_m: float | None
+    open: bool
+    same: bool
+
+
+def choices(found: PassPlan) -> tuple[Choice, ...]:
+    """Return other plans of the same joint, each worked out in full.
+
+    Args:
+        found: The plan shown [-].
+    """
+    job, asked = found.job, found.asked
+    fewest = found if asked.count is None else pass_plan(job, replace(asked, count=None))
+    least = len(fewest.beads)
+    rows = [_choice("Fewest", {"passes": ""}, fewest, same=asked.count is None)]
+    counts = {least + 1, least + 2}
+    if asked.count is not None:
+        counts |= {asked.count - 1, asked.count, asked.count + 1}
+    for count in sorted(counts):
+        if least < count <= MOST_BEADS or count == asked.count:
+            other = found if count == asked.count else pass_plan(job, replace(asked, count=count))
+            text = f"{count} passes" if count > 1 else "1 pass"
+            rows.append(_choice(text, {"passes": str(count)}, other, same=count == asked.count))
+    rows += _otherwise(job, asked)
+    return tuple(rows)
+
+
+def _otherwise(job: Job, asked: Asked) -> Iterator[Choice]:
+    if not asked.stringers:
+        other = pass_plan(job, replace(asked, stringers=True))
+        yield _choice("Stringers", {"bead": "stringer"}, other)
+    for aim in _AIMS:
+        if job.aim != aim:
+            yield _choice(AIMS[aim], {"aim": aim}, pass_plan(replace(job, aim=aim), asked))
+
+
+def _choice(text: str, changes: Mapping[str, str], plan: PassPlan, *, same: bool = False) -> Choice:
+    hottest = plan.hottest
+    heat = hottest.laid.heat_j_m if hottest is not None and hottest.laid is not None else None
+    holds = plan.open and not plan.over
+    time = plan.arc_time_s if plan.open else None
+    return Choice(text, changes, len(plan.beads), time, heat if plan.open else None, holds, same)
+
+
+def nearest(found: PassPlan) -> Choice | None:
+    """Return the plan nearest in number of beads that holds, or None if none near does.
+
+    Args:
+        found: A plan that does not hold [-].
+    """
+    count = len(found.beads)
+    for step in range(1, FARTHEST + 1):
+        for other in (count + step, count - step):
+            if 1 <= other <= MOST_BEADS:
+                plan = pass_plan(found.job, replace(found.asked, count=other))
+                if plan.open and not plan.over:
+                    text = f"{other} passes hold" if other > 1 else "One pass holds"
+                    return _choice(text, {"passes": str(other)}, plan)
+    return None

@@ -1,0 +1,282 @@
+"""Weld metal cut into layers: the fewest beads that hold the limits, or as many as asked for."""
+
+from __future__ import annotations
+
+from bisect import bisect
+from dataclasses import dataclass
+from math import ceil, inf, log
+
+from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.passes.pass_frame import Frame
+from beadwright.passes.sweep import Sweep
+
+CAP_UNDER_FLUSH_M = 0.0008
+"""A groove's cap starts at least so far below flush, so that its edges are melted away [m].
+Common practice: fill to within 1/32 to 1/16 in."""
+
+SHAPELY = 1.8
+"""Width over height of a bead that lies well [-]. Common practice; it chooses between layers of
+the same number of beads."""
+
+FLAT_ROOT_M = 3 / 8 * 0.0254
+"""A root wider than this at its floor may be laid in beads side by side [m]. Common practice."""
+
+_WIDE_ROOT = 1000
+_LEVELS = 32
+_SLIVER = 0.15
+"""Least distance of two levels, as a share of an even step [-]."""
+
+_MOST_FULL = 60
+_HAIR = 1e-9
+
+_Best = tuple[int, float, int, int]
+"""Beads so far, how ill they lie, the level before, beads of the last layer."""
+
+
+@dataclass(frozen=True, slots=True)
+class BeadLimits:
+    """What one bead and one layer may be.
+
+    Attributes:
+        root_m2: Largest section of a bead in the first layer [m²].
+        section_m2: Largest section of a bead after it [m²].
+        root_m: Thickest first layer [m].
+        layer_m: Thickest layer after it [m].
+        width_m: Widest bead [m].
+    """
+
+    root_m2: float
+    section_m2: float
+    root_m: float
+    layer_m: float
+    width_m: float
+
+    def times(self, factor: float) -> BeadLimits:
+        """Return the limits widened or tightened alike.
+
+        Args:
+            factor: Above zero; sections go with its square [-].
+        """
+        return BeadLimits(
+            self.root_m2 * factor**2,
+            self.section_m2 * factor**2,
+            self.root_m * factor,
+            self.layer_m * factor,
+            self.width_m * factor,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class Layer:
+    """A layer between two levels.
+
+    Attributes:
+        low: Level of its floor [m].
+        high: Level of its top [m].
+        beads: Beads in it [-].
+    """
+
+    low: float
+    high: float
+    beads: int
+
+
+def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: bool) -> list[Layer]:
+    """Return the layers that hold the limits with the fewest beads, the evenest of those.
+
+    Source: the shortest way through the levels, a layer a step (Bellman).
+
+    Args:
+        frame: The region [-].
+        limits: What a bead and a layer may be [-].
+        groove: True if the last layer must close over the plate's edges [-].
+        around: True if beads run around a hole, so that half the section is laid [-].
+    """
+    require_positive(
+        root_m2=limits.root_m2, section_m2=limits.section_m2, root_m=limits.root_m,
+        layer_m=limits.layer_m, width_m=limits.width_m,
+    )  # fmt: skip
+    share = 0.5 if around else 1.0
+    levels = _levels(frame, limits, share)
+    last = len(levels) - 1
+    areas = [share * frame.levels.below(level) for level in levels]
+    widest = [share * _chord(frame.levels, level) for level in levels]
+    least = 1e-9 * areas[-1]
+    deepest = max(limits.root_m, limits.layer_m) + _HAIR
+    flat_root = widest[0] > FLAT_ROOT_M
+    best: list[_Best] = [(0, 0.0, -1, 0)]
+    for high in range(1, last + 1):
+        found = loose = (1 << 30, inf, -1, 0)
+        cap = high == last
+        for low in range(high - 1, -1, -1):
+            thick = levels[high] - levels[low]
+            if low < high - 1:
+                if thick > deepest:
+                    break
+                if thick > (limits.layer_m if low else limits.root_m) + _HAIR:
+                    continue
+            section = areas[high] - areas[low]
+            wide = max(widest[low], widest[high - 1], 0.0 if cap else widest[high])
+            most = limits.section_m2 if low else limits.root_m2
+            beads = max(1, ceil(section / most - _HAIR))
+            beads = max(beads, ceil(wide / limits.width_m - _HAIR))
+            # One bead makes a narrow root wherever it can.
+            again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
+            cost = best[low][0] + beads + again
+            over_flush = cap and groove and low > 0 and levels[low] > -CAP_UNDER_FLUSH_M
+            if cost > (loose if over_flush else found)[0]:
+                continue
+            shape = max(section, least) / (thick * thick * beads * SHAPELY)
+            odd = best[low][1] + beads * log(shape) ** 2
+            way = (cost, odd, low, beads)
+            if over_flush:
+                loose = min(loose, way)
+            else:
+                found = min(found, way)
+        # A crown higher than a layer may be leaves no cap that starts under flush.
+        best.append(found if found[2] >= 0 else loose)
+    layers: list[Layer] = []
+    at = last
+    while at > 0:
+        _, _, low, beads = best[at]
+        layers.append(Layer(levels[low], levels[at], beads))
+        at = low
+    return _evened(frame, layers[::-1], limits, groove=groove, around=around)
+
+
+def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
+    """Levels a layer may end at: full beads, the thickest layers, and even steps between.
+
+    None lies so near another, or an end, that a sliver would count as a layer.
+    """
+    swept = frame.levels
+    bottom, top = frame.bottom, swept.levels[-1]
+    step = (top - bottom) / _LEVELS
+    full: list[float] = []
+    beads = swept.area * share / limits.section_m2
+    if beads < _MOST_FULL:
+        full += [swept.level(swept.area * i / beads) for i in range(1, ceil(beads))]
+    if limits.root_m2 < swept.area * share:
+        full.append(swept.level(limits.root_m2 / share))
+    level = bottom + limits.root_m
+    while level < top and limits.layer_m > step:
+        full.append(level)
+        level += limits.layer_m
+    even = [bottom + step * i for i in range(1, _LEVELS)]
+    kept = [bottom, top]
+    for level in (*full, *even):
+        at = bisect(kept, level)
+        if 0 < at < len(kept) and min(level - kept[at - 1], kept[at] - level) > _SLIVER * step:
+            kept.insert(at, level)
+    return kept
+
+
+def _evened(
+    frame: Frame, layers: list[Layer], limits: BeadLimits, *, groove: bool, around: bool
+) -> list[Layer]:
+    """The same beads, all of one section; if it can be, no layer with fewer than the one under it.
+
+    Where that breaks a limit the layers stay as they are.
+    """
+    counts = [layer.beads for layer in layers]
+    for order in (sorted(counts), counts):
+        even = _of_one_section(frame, order, limits)
+        held = all(
+            holds(frame, layer, limits, root=layer is even[0], around=around) for layer in even
+        )
+        over_flush = groove and len(even) > 1 and even[-1].low > -CAP_UNDER_FLUSH_M
+        if held and not over_flush:
+            return even
+    return layers
+
+
+def _of_one_section(frame: Frame, counts: list[int], limits: BeadLimits) -> list[Layer]:
+    each = frame.levels.area / sum(counts)
+    even: list[Layer] = []
+    laid, low = 0, frame.bottom
+    for count in counts:
+        laid += count
+        high = frame.levels.level(min(each * laid, frame.levels.area))
+        if laid < sum(counts):
+            high = min(high, low + (limits.layer_m if even else limits.root_m))
+        even.append(Layer(low, high, count))
+        low = high
+    return even
+
+
+def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around: bool) -> bool:
+    """Return whether a layer and its beads are within limits.
+
+    Args:
+        frame: The region [-].
+        layer: The layer [-].
+        limits: What a bead and a layer may be [-].
+        root: True for the first layer [-].
+        around: As of ``fewest_layers`` [-].
+    """
+    share = 0.5 if around else 1.0
+    levels = frame.levels
+    section = share * (levels.below(layer.high) - levels.below(layer.low)) / layer.beads
+    top = levels.levels[-1]
+    # A cap laps over the plate's edges; its width is that of the groove.
+    high = layer.high if layer.high < top else layer.low
+    wide = share * max(_chord(levels, layer.low), _chord(levels, high)) / layer.beads
+    thick = layer.high - layer.low
+    return (
+        section <= (limits.root_m2 if root else limits.section_m2) * (1 + _HAIR)
+        and thick <= (limits.root_m if root else limits.layer_m) + _HAIR
+        and wide <= limits.width_m + _HAIR
+    )
+
+
+def _chord(levels: Sweep, level: float) -> float:
+    """How wide the region is at a level, just inside it where the level is an end."""
+    bottom, top = levels.levels[0], levels.levels[-1]
+    near = 1e-4 * (top - bottom)
+    low, high = max(level - near, bottom), min(level + near, top)
+    return (levels.below(high) - levels.below(low)) / (high - low)
+
+
+def layers_of_count(
+    frame: Frame, limits: BeadLimits, count: int, *, groove: bool, around: bool
+) -> list[Layer]:
+    """Return layers with a given number of beads, holding the limits as nearly as they can.
+
+    Args:
+        frame: The region [-].
+        limits: What a bead and a layer may be [-].
+        count: Beads wanted, 1 or more [-].
+        groove: As of ``fewest_layers`` [-].
+        around: As of ``fewest_layers`` [-].
+
+    Raises:
+        OutOfRangeError: If the count is below 1.
+    """
+    if count < 1:
+        raise OutOfRangeError(f"count = {count} must be 1 or more")
+    low, high = 0.05, 40.0
+    found = [Layer(frame.bottom, frame.levels.levels[-1], 1)]
+    for _ in range(16):
+        middle = (low * high) ** 0.5
+        tried = fewest_layers(frame, limits.times(middle), groove=groove, around=around)
+        beads = sum(layer.beads for layer in tried)
+        if beads == count:
+            return tried
+        if beads > count:
+            low = middle
+        else:
+            high, found = middle, tried
+    return _with_more(frame, found, count)
+
+
+def _with_more(frame: Frame, layers: list[Layer], count: int) -> list[Layer]:
+    """The layers with beads added where they are largest, until there are enough."""
+    grown = list(layers)
+    while sum(layer.beads for layer in grown) < count:
+        sizes = [
+            (frame.levels.below(layer.high) - frame.levels.below(layer.low)) / layer.beads
+            for layer in grown
+        ]
+        at = max(range(len(grown)), key=lambda i: (sizes[i], i))
+        grown[at] = Layer(grown[at].low, grown[at].high, grown[at].beads + 1)
+    return grown

@@ -1,0 +1,192 @@
+"""The pass plan: every bead in its place, in welding order, with its own settings."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
+
+from beadwright.job import Job
+from beadwright.joint.fillets import leg_of_section
+from beadwright.joint.joints import JointShape
+from beadwright.passes.bead_limits import COLD_LAP_M, position_limits
+from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role
+from beadwright.passes.pass_frame import Frame, frame_of
+from beadwright.passes.pass_layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
+from beadwright.passes.pass_layout import Slot, slots_of
+from beadwright.passes.pass_limits import widest
+from beadwright.passes.pass_process import Part, Process, process_of
+from beadwright.passes.pass_settings import laid_beads
+from beadwright.passes.pass_torch import torch_of
+from beadwright.setting.plan import Plan, make_plan
+
+MOST_BEADS = 400
+"""Most beads that may be asked for; over it nobody counts."""
+
+FEWEST = Asked()
+"""Nothing asked: the fewest beads."""
+
+
+_Place = tuple[int, Frame, Slot, Role]
+"""Side, its frame, the bead's place, what the bead is."""
+
+
+def pass_plan(job: Job, asked: Asked = FEWEST) -> PassPlan:
+    """Return every bead of a joint in welding order, with its settings.
+
+    Beads are the fewest that hold every limit of size, travel and heat, or as many as asked for.
+    Each part of the weld, root, fill and cap, runs on one setting where one suits all its beads;
+    travel follows each bead's section. Where the mode is ours to choose and spray leaves beads so
+    light no room, short circuit is tried.
+
+    Source: the modules it calls.
+
+    Args:
+        job: The job [-].
+        asked: What is asked of the plan [-].
+    """
+    plan = make_plan(job)
+    found = _planned(job, plan, asked)
+    shorts = job.wire.kind != "flux-cored" and plan.transfer == "spray"
+    if job.transfer == "auto" and shorts and not found.open and not plan.refused:
+        cooler = replace(job, transfer="short")
+        shorted = replace(make_plan(cooler), reason="spray leaves no room for beads so light")
+        other = _planned(cooler, shorted, asked)
+        if other.open:
+            return replace(other, job=job)
+    return found
+
+
+def _planned(job: Job, plan: Plan, asked: Asked) -> PassPlan:
+    """The pass plan in one mode."""
+    processes: dict[Part, Process] = {
+        part: process_of(job, plan, part, asked.of(part)) for part in ("root", "fill", "cap")
+    }
+    size = position_limits(job, stringers=asked.stringers)
+    limits = _held_by_runs(processes, size)
+    sides = [frame_of(region) for region in plan.shape.regions]
+    layers = _layers(job, plan.shape, sides, limits, asked.count)
+    beads = tuple(_beads(job, plan, processes, sides, layers))
+    over = () if asked.count is None else tuple(_over(job, plan.shape, sides, layers, size))
+    counts = tuple(len(side) for side in layers)
+    return PassPlan(job, plan, asked, plan.shape, beads, counts, processes, limits, over)
+
+
+def _held_by_runs(processes: Mapping[Part, Process], size: BeadLimits) -> BeadLimits:
+    """The limits of size, tightened to what the runs can lay within travel and heat.
+
+    A shorted root under other modes is kept thin: thicker it lies cold on the edges.
+    """
+    root = widest(processes["root"], size.root_m2).section_m2
+    fill = widest(processes["fill"], size.section_m2).section_m2
+    cap = fill
+    if processes["cap"] != replace(processes["fill"], part="cap"):
+        cap = widest(processes["cap"], size.section_m2).section_m2
+    thick = size.root_m
+    if processes["root"].transfer == "short" and processes["fill"].transfer != "short":
+        thick = min(thick, COLD_LAP_M)
+    return replace(size, root_m2=root, section_m2=min(fill, cap), root_m=thick)
+
+
+def _layers(
+    job: Job,
+    shape: JointShape,
+    sides: Sequence[Frame],
+    limits: BeadLimits,
+    count: int | None,
+) -> list[list[Layer]]:
+    groove, around = not job.is_fillet, shape.round
+    if count is None:
+        return [fewest_layers(side, limits, groove=groove, around=around) for side in sides]
+    shares = _shared(count, [side.levels.area for side in sides])
+    return [
+        layers_of_count(side, limits, share, groove=groove, around=around)
+        for side, share in zip(sides, shares, strict=True)
+    ]
+
+
+def _shared(count: int, areas: Sequence[float]) -> list[int]:
+    """Beads of each side by its share of the metal, one at least."""
+    shares = [max(1, round(count * area / sum(areas))) for area in areas]
+    while sum(shares) > count and max(shares) > 1:
+        shares[shares.index(max(shares))] -= 1
+    while sum(shares) < count:
+        shares[shares.index(min(shares))] += 1
+    return shares
+
+
+def _over(
+    job: Job,
+    shape: JointShape,
+    sides: Sequence[Frame],
+    layers: Sequence[Sequence[Layer]],
+    size: BeadLimits,
+) -> Iterator[int]:
+    """Numbers of the beads larger than the position allows."""
+    number = 0
+    for side, stack in zip(sides, layers, strict=True):
+        for layer in stack:
+            fits = holds(side, layer, size, root=layer is stack[0], around=shape.round)
+            if job.is_fillet and sum(each.beads for each in stack) == 1:
+                # The code gives a single pass by its leg, not by layer and width.
+                fits = shape.section_m2 <= size.root_m2 * (1 + 1e-9)
+            for _ in range(layer.beads):
+                number += 1
+                if not fits:
+                    yield number
+
+
+def _beads(
+    job: Job,
+    plan: Plan,
+    processes: Mapping[Part, Process],
+    sides: Sequence[Frame],
+    layers: Sequence[Sequence[Layer]],
+) -> Iterator[Bead]:
+    places: list[_Place] = []
+    for number, (side, stack) in enumerate(zip(sides, layers, strict=True), start=1):
+        start, alternate = _order(job, number)
+        slots = slots_of(side, stack, start=start, alternate=alternate, around=plan.shape.round)
+        places += [(number, side, s, _role(plan.shape, number, s, len(stack))) for s in slots]
+    laid: dict[int, Laid | Fight] = {}
+    for part, process in processes.items():
+        mine = [at for at, place in enumerate(places) if _part(place[3]) == part]
+        if mine:
+            sections = [places[at][2].section_m2 for at in mine]
+            laid |= dict(zip(mine, laid_beads(job, plan, process, sections), strict=True))
+    for at, (number, frame, slot, role) in enumerate(places):
+        torch, work = torch_of(job, frame, slot)
+        found = laid[at]
+        held, fight = (found, None) if isinstance(found, Laid) else (None, found)
+        leg = leg_of_section(slot.section_m2)
+        yield Bead(at + 1, number, role, slot, torch, work, leg, held, fight)
+
+
+def _order(job: Job, side: int) -> tuple[int, bool]:
+    """Which toe a layer begins at, and whether the next begins at the other.
+
+    Where the weld hangs on a lower plate it is built up from there, so that each bead leaves the
+    next a shelf; seen from the second side, the toes have changed places. Overhead the upright's
+    toe is the lower one. Flat and vertical, layers go to and fro.
+    """
+    if job.position.lie == "horizontal":
+        return (1 if side == 1 else -1), False
+    if job.position.lie == "overhead" and job.is_fillet:
+        return -1, False
+    return 1, not job.is_fillet
+
+
+def _role(shape: JointShape, side: int, slot: Slot, layers: int) -> Role:
+    if layers == 1:
+        return "only" if slot.of == 1 else "cap"
+    if slot.layer == 1:
+        return "root"
+    if slot.layer == layers:
+        return "cap"
+    hot = slot.layer == 2 and side == 1 and shape.complete and shape.gap_m > 0
+    return "hot" if hot and not shape.backing else "fill"
+
+
+def _part(role: Role) -> Part:
+    if role in ("only", "root"):
+        return "root"
+    return "cap" if role == "cap" else "fill"

@@ -1,0 +1,157 @@
+"""The process a group of beads is laid with: root, fill or cap."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from beadwright.job import ByHand, Job
+from beadwright.passes.bead_limits import COLD_LAP_M, shorted_root
+from beadwright.process.deposition import deposition_efficiency
+from beadwright.process.technique import tip_to_work
+from beadwright.process.transfer import Transfer, transfer_refused
+from beadwright.setting.current_limits import current_limits
+from beadwright.setting.feed_limits import FeedRoom, feed_room
+from beadwright.setting.heat_limits import heat_limits
+from beadwright.setting.limits import Window, bind
+from beadwright.setting.plan import Plan
+from beadwright.setting.run import Run
+
+Part = Literal["root", "fill", "cap"]
+
+
+@dataclass(frozen=True, slots=True)
+class Process:
+    """Mode, settings fixed by hand, and limits of a group of beads.
+
+    Attributes:
+        part: What it is for.
+        job: The job as this part is welded: its transfer and what is fixed by hand. Travel is
+            not in it: each bead has its own.
+        transfer: Mode.
+        why: Why that mode.
+        refused: Why the mode cannot be held, or empty.
+        tip_to_work_m: Tip-to-work [m].
+        efficiency: Deposition efficiency: low, typical, high [-].
+        currents: Room for the current [A].
+        heats: Room for the heat input [J/m].
+        travel_m_s: Travel fixed by hand, or None [m/s].
+    """
+
+    part: Part
+    job: Job
+    transfer: Transfer
+    why: str
+    refused: str
+    tip_to_work_m: float
+    efficiency: tuple[float, float, float]
+    currents: Window
+    heats: Window
+    travel_m_s: float | None
+
+    @property
+    def by_hand(self) -> ByHand:
+        """What is fixed by hand."""
+        return self.job.by_hand
+
+    def run(self, section_m2: float) -> Run:
+        """Return the run that lays a bead.
+
+        Args:
+            section_m2: Its section, above zero [m²].
+        """
+        return Run(
+            self.job,
+            self.transfer,
+            self.tip_to_work_m,
+            section_m2,
+            self.efficiency[1],
+            self.currents,
+            self.heats,
+        )
+
+    def room(self, section_m2: float) -> FeedRoom:
+        """Return the room for the feed of a bead.
+
+        Args:
+            section_m2: Its section, above zero [m²].
+        """
+        return feed_room(self.run(section_m2), (section_m2, section_m2))
+
+    def holds(self, section_m2: float) -> bool:
+        """Return whether a bead leaves room, or a feed set by hand keeps its travel and heat.
+
+        Args:
+            section_m2: Its section, above zero [m²].
+        """
+        room = self.room(section_m2)
+        feed = self.by_hand.wire_feed_m_s
+        if feed is None:
+            return room.window.open and room.heat_fight is None
+        run = self.run(section_m2)
+        return self.heats.low <= run.heat(run.point(feed, self.by_hand.volts)) <= self.heats.high
+
+
+@dataclass(frozen=True, slots=True)
+class PartByHand:
+    """What is fixed by hand for one part only; None where it goes as the rest.
+
+    Attributes:
+        transfer: Mode.
+        wire_feed_m_s: Wire feed [m/s].
+        volts: Volts at the arc [V].
+    """
+
+    transfer: Transfer | None = None
+    wire_feed_m_s: float | None = None
+    volts: float | None = None
+
+
+def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
+    """Return the process of a part.
+
+    An open root without backing is shorted where the rest would spray: spray falls through an
+    open gap (common practice). What lies under a shorted root is the root's edge, not the plate,
+    so its limits are those of plate no thicker than ``COLD_LAP_M``.
+
+    Args:
+        job: The job [-].
+        plan: Its plan [-].
+        part: Which part [-].
+        own: What is fixed by hand for it [-].
+    """
+    transfer, why = plan.transfer, plan.reason
+    shape = plan.shape
+    shorted = shorted_root(job, shape, transfer)
+    if own.transfer is not None:
+        transfer, why = own.transfer, "you asked for it"
+    elif part == "root" and shorted:
+        transfer, why = "short", "spray falls through an open gap"
+    hand = job.by_hand
+    fixed = ByHand(
+        own.wire_feed_m_s if own.wire_feed_m_s is not None else hand.wire_feed_m_s,
+        own.volts if own.volts is not None else hand.volts,
+        hand.tip_to_work_m,
+        None,
+    )
+    if transfer != plan.transfer and own == PartByHand():
+        fixed = ByHand()  # what is fixed by hand was meant for the other mode
+    ours = replace(job, by_hand=fixed, transfer=transfer if transfer != "globular" else "auto")
+    edge = ours
+    if part == "root" and shorted and transfer == "short":
+        thin = min(job.thinner_m, COLD_LAP_M)
+        edge = replace(ours, plate_m=thin, plate2_m=thin)
+    return Process(
+        part,
+        ours,
+        transfer,
+        why,
+        transfer_refused(job.wire, job.gas, job.position, transfer)
+        if own.transfer is not None
+        else "",
+        fixed.tip_to_work_m or tip_to_work(job.wire, transfer)[1],
+        deposition_efficiency(job.wire, job.gas, transfer),
+        bind(current_limits(edge, transfer)),
+        bind(heat_limits(ours)),
+        hand.travel_m_s,
+    )

@@ -1,0 +1,45 @@
+"""How far the published points reach, and what is said of a current beyond them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from functools import cache
+
+from beadwright.process.burnoff_points import POINTS
+from beadwright.process.wires import Kind, Wire
+from beadwright.results import Note
+
+
+@cache
+def published_currents(kind: Kind, size: str) -> tuple[float, float] | None:
+    """Return the lowest and highest current the burn-off of a wire was fitted to [A].
+
+    Source: ``burnoff_points.POINTS``; None where no point is printed.
+
+    Args:
+        kind: The wire's kind [-].
+        size: Inch name of its diameter [-].
+    """
+    currents = [p.current_a for p in POINTS if p.fitted and (p.kind, p.size) == (kind, size)]
+    return (min(currents), max(currents)) if currents else None
+
+
+def published_notes(wire: Wire, current_a: float | None) -> Iterator[Note]:
+    """Yield what to say of a current no published point reaches.
+
+    Args:
+        wire: The wire [-].
+        current_a: Current at the set point, or None without one [A].
+    """
+    reach = published_currents(wire.kind, wire.size)
+    if reach is None or current_a is None or reach[0] <= current_a <= reach[1]:
+        return
+    side = "under" if current_a < reach[0] else "over"
+    yield Note(
+        "caution",
+        f"{current_a:.0f} A is outside the published points for this wire, {reach[0]:.0f} to "
+        f"{reach[1]:.0f} A: {side} them feed and current are carried on along the fit. "
+        "Read the machine's ammeter.",
+        "power-balance",
+        "wfs",
+    )

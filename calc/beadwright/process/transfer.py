@@ -1,0 +1,365 @@
+"""How the metal crosses: short circuit, globular or spray, and where one turns into the other."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+from beadwright.process.arc import open_window, short_window
+from beadwright.process.gases import Gas
+from beadwright.process.positions import Position
+from beadwright.process.wires import Kind, Wire
+
+Transfer = Literal["short", "globular", "spray", "pulse"]
+
+NAMES: Mapping[Transfer, str] = MappingProxyType(
+    {"short": "Short circuit", "globular": "Globular", "spray": "Spray", "pulse": "Pulsed spray"}
+)
+
+TRANSITION_A: Mapping[str, tuple[tuple[float, float], ...]] = MappingProxyType(
+    {
+        "0.023in": ((0.00, 129), (0.08, 137), (0.15, 141), (0.20, 152)),
+        "0.030in": ((0.00, 150), (0.08, 159), (0.15, 164), (0.20, 177)),
+        "0.035in": ((0.00, 165), (0.08, 175), (0.15, 180), (0.20, 195)),
+        "0.040in": ((0.00, 193), (0.08, 200), (0.15, 210), (0.20, 225)),
+        "0.045in": ((0.00, 220), (0.08, 225), (0.15, 240), (0.20, 255)),
+        "0.052in": ((0.00, 240), (0.08, 249), (0.15, 259), (0.20, 289)),
+        "1/16in": ((0.00, 275), (0.08, 290), (0.15, 295), (0.20, 345)),
+    }
+)
+"""Least spray current of solid wire by size: (CO2 share, current [A]).
+
+Source: 0 % column: MIG handbook Table 1-2, mild steel, 98 Ar/2 O2. CO2 columns for 0.035, 0.045
+and 1/16 in: supplier handbook table, from memory; 0.030 in takes 0.035 in's ratio to the 0 %
+column, 0.052 in the mean of its neighbours', 0.040 in lies half-way between its neighbours in every
+column, and 0.023 in carries the 0 % column's step of 3 A for
+0.001 in on down with 0.035 in's ratios. Good to ±20 % with CO2 (one measurement in 80/20
+stands 30 % higher).
+"""
+
+CORED_TRANSITION_A: Mapping[str, float] = MappingProxyType(
+    {"0.035in": 140.0, "0.040in": 160.0, "0.045in": 180.0, "0.052in": 202.0, "1/16in": 235.0}
+)
+"""Least spray current of metal-cored wire, 75-95 % argon [A].
+
+Source: first spray-type row of a published E70C-6M sheet (0.045 in 180 A, 1/16 in 235 A):
+an inference, no transition current is printed. 0.040 and 0.052 in interpolated; 0.035 in scaled
+by diameter squared over solid wire's ratio. ±20 %.
+"""
+
+FLUX_CORED_LEAST_A: Mapping[str, float] = MappingProxyType(
+    {"0.035in": 130.0, "0.045in": 150.0, "0.052in": 155.0, "1/16in": 190.0}
+)
+"""Least current of flux-cored wire: below it the drops grow coarse and the slag is not held [A].
+
+Source: first row of deposition data for class E71T-1, from memory. ±20 %.
+"""
+
+_ROUNDING = 1e-9
+
+OXYGEN_STEP = 2.0
+OXYGEN_MOST = 0.05
+_COLUMN_OXYGEN = 0.02
+"""Oxygen lowers the transition: 2 % for each 1 % beyond the 2 % of the first column, to 5 %.
+
+Source: 95 Ar/5 O2 rows of a supplier handbook's table, from memory (0.035 in 155, 0.045 in 200,
+1/16 in 265 A against 165, 220, 275 A in 98/2): 4 to 9 % lower.
+"""
+
+HELIUM_STEP = 0.3
+"""Helium raises the transition: 0.3 % for each 1 %. Direction from the literature, from memory;
+the amount is common practice."""
+
+TRANSITION_BAND = 0.20
+SOLID_SPRAY_CO2_LIMIT = 0.20
+CORED_SPRAY_CO2_LIMIT = 0.25
+"""Most CO2 with which axial spray holds: solid about 20 % (lecture page, second-hand); metal-cored
+25 % (its sheet prints spray-type rows down to 75 % argon)."""
+
+OXYGEN_AS_CO2 = 0.5
+"""Share of CO2 that a share of oxygen counts for against those limits. Common practice: 80/15/5 O2
+still sprays."""
+
+HELIUM_SPRAY_LIMIT = 0.40
+"""Most helium with which axial spray holds: 65/8/0.5 O2/26.5 He sprays, helium-rich mixes are for
+short circuit. Common practice."""
+
+LEAST_ACTIVE = 0.005
+"""Least CO2 and oxygen that steady the arc on steel. Source: textbooks of gas metal arc welding,
+from memory: argon alone wanders and undercuts; 1-5 % O2 or a few % CO2 are added."""
+
+FLUX_MIX_CO2 = (0.20, 0.25)
+"""CO2 in argon that class E71T-1M is made for. Source: AWS A5.20 table in a textbook's copy,
+second-hand: 75-80 % argon, balance CO2."""
+
+SHORT_RANGE_A: Mapping[str, tuple[float, float]] = MappingProxyType(
+    {
+        "0.023in": (30.0, 90.0),
+        "0.030in": (40.0, 145.0),
+        "0.035in": (50.0, 190.0),
+        "0.040in": (63.0, 207.0),
+        "0.045in": (75.0, 225.0),
+        "0.052in": (95.0, 240.0),
+        "1/16in": (140.0, 260.0),
+    }
+)
+"""Current range of short circuit by size [A].
+
+Source: power-source manual, rule-of-thumb ranges (0.023 30-90, 0.030 40-145, 0.035 50-180, 0.045
+75-250 A), with the tops of a published equipment sheet (0.035 190, 0.045 225 A); 0.040 in
+lies half-way between its neighbours; 0.052 in and 1/16 in: metal-cored sheet's short-arc rows and
+common practice.
+"""
+
+OPEN_TOP_A: Mapping[tuple[Kind, str], float] = MappingProxyType(
+    {
+        ("solid", "0.023in"): 165.0,
+        ("solid", "0.030in"): 265.0,
+        ("solid", "0.035in"): 290.0,
+        ("solid", "0.040in"): 335.0,
+        ("solid", "0.045in"): 380.0,
+        ("solid", "0.052in"): 430.0,
+        ("solid", "1/16in"): 450.0,
+        ("metal-cored", "0.035in"): 260.0,
+        ("metal-cored", "0.040in"): 300.0,
+        ("metal-cored", "0.045in"): 340.0,
+        ("metal-cored", "0.052in"): 400.0,
+        ("metal-cored", "1/16in"): 460.0,
+        ("flux-cored", "0.035in"): 250.0,
+        ("flux-cored", "0.045in"): 330.0,
+        ("flux-cored", "0.052in"): 350.0,
+        ("flux-cored", "1/16in"): 410.0,
+    }
+)
+"""Usual top current in an open arc [A].
+
+Source: published equipment sheet (0.030 265, 0.035 290 A); Machinery's Handbook 31st ed. Table 5
+(0.045 380 A); handbook spray procedures, from memory (0.052 430, 1/16 about 450 A); E70C-6M sheet
+(0.045 340, 1/16 460 A); metal-cored 0.035 and 0.052 in: common practice.
+0.040 in lies half-way between its neighbours. Solid 0.023 in: common
+practice, a technician's points end at 150 A. Flux-cored: a textbook's ranges (0.035 250, 0.052
+350 A, found) and the last rows of deposition data for class E71T-1 (0.045 330, 1/16 410 A, from
+memory).
+"""
+
+
+NO_SHORT_V = 12.0
+"""Top of short circuit for wire that has none: where drawings of the plane begin [V]."""
+
+
+_HAIR = 1e-9
+
+
+@dataclass(frozen=True, slots=True)
+class Edges:
+    """Volts at the edges of the regions for one current [V]."""
+
+    short_top: float
+    open_low: float
+    open_top: float
+
+
+def transition_current(wire: Wire, gas: Gas) -> float:
+    """Return the least current for axial spray [A].
+
+    Beyond the gas's limit spray does not hold at any current; see ``spray_refused``. The number
+    is then the last column's, for drawing only.
+
+    Source: ``TRANSITION_A``, ``CORED_TRANSITION_A``, ``FLUX_CORED_LEAST_A``; straight lines between
+    CO2 columns; ``OXYGEN_STEP``, ``HELIUM_STEP``.
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    if wire.kind == "flux-cored":
+        return FLUX_CORED_LEAST_A[wire.size]
+    helium = 1 + HELIUM_STEP * gas.helium
+    if wire.kind == "metal-cored":
+        return CORED_TRANSITION_A[wire.size] * helium
+    beyond = min(gas.oxygen, OXYGEN_MOST) - _COLUMN_OXYGEN
+    return _in_argon(wire, gas) * (1 - OXYGEN_STEP * max(0.0, beyond)) * helium
+
+
+def _in_argon(wire: Wire, gas: Gas) -> float:
+    """Transition of solid wire between the table's CO2 columns."""
+    row = TRANSITION_A[wire.size]
+    if gas.co2 >= row[-1][0]:
+        return row[-1][1]
+    after = bisect_right([share for share, _ in row], gas.co2)
+    (x0, y0), (x1, y1) = row[after - 1], row[after]
+    return y0 + (y1 - y0) * (gas.co2 - x0) / (x1 - x0)
+
+
+def oxidizing_share(gas: Gas) -> float:
+    """Return the CO2 that a gas counts for against the limits of spray [volume share].
+
+    Source: ``OXYGEN_AS_CO2``.
+
+    Args:
+        gas: The gas [-].
+    """
+    return gas.co2 + OXYGEN_AS_CO2 * gas.oxygen
+
+
+def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> str:
+    """Return why axial spray cannot be held, or an empty string.
+
+    Flux-cored wire of class T-1 sprays in the gas of its classification and in every position but
+    vertical-down: its slag holds the pool.
+
+    Source: gas limits above; position: common practice (the pool runs); flux-cored: AWS A5.20,
+    annex on T-1 (second-hand copies).
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+        position: The position, or None to ask of wire and gas alone [-].
+    """
+    if wire.kind == "flux-cored":
+        why = gas_refused(wire, gas)
+        return why or ("" if position is None else position_refused(wire, position, "spray"))
+    if gas.co2 == 1:
+        return "CO2 does not spray at any setting"
+    if gas.argon == 0:
+        return f"{gas.name} does not spray: it wants argon"
+    limit = CORED_SPRAY_CO2_LIMIT if wire.kind == "metal-cored" else SOLID_SPRAY_CO2_LIMIT
+    if oxidizing_share(gas) > limit + _ROUNDING:
+        return f"{wire.kind} wire does not spray above about {limit:.0%} CO2; {gas.name} has more"
+    if gas.helium > HELIUM_SPRAY_LIMIT + _ROUNDING:
+        return f"no spray above about {HELIUM_SPRAY_LIMIT:.0%} helium; {gas.name} is for shorting"
+    if gas.co2 + gas.oxygen < LEAST_ACTIVE:
+        return f"spray wanders on steel in {gas.name}; it wants 2% O2 or 5% CO2"
+    return "" if position is None else position_refused(wire, position, "spray")
+
+
+def gas_refused(wire: Wire, gas: Gas) -> str:
+    """Return why a wire may not run in a gas at all, or an empty string.
+
+    Source: AWS A5.18 and A5.28: the M of E70C-6M classifies it in an argon mixture, 75-80 % argon
+    and CO2 (from memory); sheets of metal-cored wire go to 95 % argon. AWS A5.20: E71T-1C in CO2,
+    E71T-1M in 75-80 % argon, balance CO2 (textbook's copy, second-hand).
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    name = wire.type.name
+    if wire.kind == "metal-cored" and oxidizing_share(gas) > CORED_SPRAY_CO2_LIMIT + _ROUNDING:
+        return f"{name} is made for argon mixtures, not {gas.name}"
+    if wire.kind == "flux-cored":
+        if name.endswith("C"):
+            return "" if gas.co2 == 1 else f"{name} is made for CO2, not {gas.name}"
+        low, high = FLUX_MIX_CO2
+        plain = gas.oxygen == gas.helium == 0
+        if not plain or not low - _ROUNDING <= gas.co2 <= high + _ROUNDING:
+            return f"{name} is made for argon with 20 to 25% CO2, not {gas.name}"
+    return ""
+
+
+def position_refused(wire: Wire, position: Position, transfer: Transfer) -> str:
+    """Return why a wire cannot run in a mode in a position, or an empty string.
+
+    Short circuit and pulse hold the pool in every position with solid wire; metal-cored wire wants
+    pulse there (short circuit only on light work).
+
+    Source: AWS A5.20 (textbook's copy, second-hand): E71T-1 is for flat, horizontal, vertical-up
+    and overhead; the rest is common practice.
+
+    Args:
+        wire: The wire [-].
+        position: The position [-].
+        transfer: The mode [-].
+    """
+    if wire.kind == "flux-cored":
+        if position.lie == "vertical-down":
+            return f"{wire.type.name} is not made for vertical-down: the slag runs ahead of the arc"
+        return ""
+    if position.sprays or transfer in ("short", "pulse"):
+        return ""
+    return f"{transfer} runs out of the joint {position.lie}" + (
+        "; metal-cored wire wants pulse there" if wire.kind == "metal-cored" else ""
+    )
+
+
+def transfer_refused(wire: Wire, gas: Gas, position: Position, transfer: Transfer) -> str:
+    """Return why a mode cannot be run with a wire in a gas and position, or an empty string.
+
+    Source: ``gas_refused``, ``spray_refused``, ``position_refused``; flux-cored wire has one mode,
+    the fine drops of its classification.
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+        position: The position [-].
+        transfer: The mode [-].
+    """
+    if wire.kind == "flux-cored" and transfer in ("short", "globular"):
+        return f"{wire.type.name} runs in fine drops only; it does not short circuit"
+    if wire.kind == "flux-cored" and transfer == "pulse":
+        return f"pulse gives {wire.type.name} nothing; run it on plain volts"
+    why = gas_refused(wire, gas)
+    if not why and transfer in ("spray", "pulse"):
+        why = spray_refused(wire, gas)
+    return why or position_refused(wire, position, transfer)
+
+
+def globular_current(wire: Wire, gas: Gas) -> float:
+    """Return the current below which the open arc's volts still short circuit [A].
+
+    Source: where the middle of the open arc's line (``arc.open_window``) leaves the top of short
+    circuit's; both are straight in current. Zero where the open arc stands clear of it throughout,
+    and for flux-cored wire, which has no short circuit.
+
+    Args:
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    if wire.kind == "flux-cored":
+        return 0.0
+    gaps = [
+        open_window(amps, gas, wire.kind, wire.size)[1] - short_window(amps, gas, wire.kind)[2]
+        for amps in (0.0, 100.0)
+    ]
+    slope = (gaps[1] - gaps[0]) / 100
+    return max(0.0, -gaps[0] / slope) if slope > 0 else 0.0
+
+
+def edges(current_a: float, wire: Wire, gas: Gas) -> Edges:
+    """Return the volts at the region edges for one current [V].
+
+    Args:
+        current_a: Mean current [A].
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    low, _, top = open_window(current_a, gas, wire.kind, wire.size)
+    if wire.kind == "flux-cored":
+        return Edges(NO_SHORT_V, low, top)
+    return Edges(short_window(current_a, gas, wire.kind)[2], low, top)
+
+
+def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfer:
+    """Return the transfer mode at a current and volts.
+
+    Short circuit up to its top volts; spray from the transition current and the open arc's low
+    volts up, where wire and gas carry it; globular between. Flux-cored wire has no short circuit:
+    under its window it runs coarse.
+
+    Args:
+        current_a: Mean current [A].
+        volts: Arc volts [V].
+        wire: The wire [-].
+        gas: The gas [-].
+    """
+    at = edges(current_a, wire, gas)
+    # A hair under still sprays: a set point on the edge comes back from the feed a hair off.
+    least = transition_current(wire, gas) * (1 - _HAIR)
+    if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - _HAIR:
+        return "spray"
+    if wire.kind == "flux-cored":
+        return "globular"
+    return "short" if volts <= at.short_top else "globular"

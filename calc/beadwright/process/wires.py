@@ -1,0 +1,152 @@
+"""The wires: sizes, linear mass, section that carries current."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from math import pi
+from types import MappingProxyType
+
+from beadwright.errors import UnknownEntryError
+from beadwright.process.wire_types import WIRE_TYPES, Kind, WireType
+
+__all__ = [
+    "CORED_MASS_RATIO",
+    "INCH_SIZES_M",
+    "METRIC_NAMES",
+    "STEEL_DENSITY_KG_M3",
+    "WIRE_TYPES",
+    "Kind",
+    "Wire",
+    "WireType",
+    "solid_linear_mass",
+    "wire_of",
+]
+
+STEEL_DENSITY_KG_M3 = 7850.0
+"""Density of carbon steel [kg/m³].
+
+Source: EN 1991-1-1:2002, Table A.4 (77.0-78.5 kN/m³), design value 7850, from memory; the
+handbooks' 0.283 lb/in³ is the same figure rounded (7833 kg/m³).
+"""
+
+INCH_SIZES_M: Mapping[str, float] = MappingProxyType(
+    {
+        "0.023in": 0.023 * 0.0254,
+        "0.030in": 0.030 * 0.0254,
+        "0.035in": 0.035 * 0.0254,
+        "0.040in": 0.040 * 0.0254,
+        "0.045in": 0.045 * 0.0254,
+        "0.052in": 0.052 * 0.0254,
+        "1/16in": 0.0625 * 0.0254,
+    }
+)
+"""Wire diameters by their inch names [m]."""
+
+METRIC_NAMES: Mapping[str, str] = MappingProxyType(
+    {
+        "0.023in": "0.6mm",
+        "0.030in": "0.8mm",
+        "0.035in": "0.9mm",
+        "0.040in": "1.0mm",
+        "0.045in": "1.2mm",
+        "0.052in": "1.4mm",
+        "1/16in": "1.6mm",
+    }
+)
+"""The metric size sold in each inch size's place (trade custom, not a conversion)."""
+
+CORED_MASS_RATIO: Mapping[tuple[Kind, str], float] = MappingProxyType(
+    {
+        ("metal-cored", "0.035in"): 0.93,
+        ("metal-cored", "0.040in"): 0.93,
+        ("metal-cored", "0.045in"): 0.931,
+        ("metal-cored", "0.052in"): 0.906,
+        ("metal-cored", "1/16in"): 0.879,
+        ("flux-cored", "0.035in"): 0.86,
+        ("flux-cored", "0.045in"): 0.86,
+        ("flux-cored", "0.052in"): 0.86,
+        ("flux-cored", "1/16in"): 0.86,
+    }
+)
+"""Mass per length of cored wire over solid wire of the same diameter [-].
+
+Source, metal-cored: published data sheet for class E70C-6M: 0.420 lb/1000 in at 0.045 in and
+0.765 lb/1000 in at 1/16 in. 0.052 in is interpolated, 0.035 and 0.040 in carried over
+from 0.045 in: no published figure was found for them. Flux-cored: about 0.86, what deposition data
+of class E71T-1 come to (melt-off over feed, from memory), good to ±4 %.
+"""
+
+_PRINTED_MASS: frozenset[tuple[Kind, str]] = frozenset(
+    {("metal-cored", "0.045in"), ("metal-cored", "1/16in")}
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Wire:
+    """A wire of one type and diameter.
+
+    Attributes:
+        type: Its classification.
+        size: Inch name of the diameter.
+        diameter_m: Diameter [m].
+        linear_mass_kg_m: Mass per length [kg/m].
+        conducting_area_m2: Section that carries the current [m²].
+        published: False where the mass was interpolated, carried over or remembered.
+    """
+
+    type: WireType
+    size: str
+    diameter_m: float
+    linear_mass_kg_m: float
+    conducting_area_m2: float
+    published: bool
+
+    @property
+    def kind(self) -> Kind:
+        """Solid, metal-cored or flux-cored."""
+        return self.type.kind
+
+    @property
+    def metric_size(self) -> str:
+        """The metric size in its place."""
+        return METRIC_NAMES[self.size]
+
+
+def solid_linear_mass(diameter_m: float) -> float:
+    """Return the mass per length of a solid steel wire [kg/m].
+
+    Source: geometry, density ``STEEL_DENSITY_KG_M3``.
+
+    Args:
+        diameter_m: Wire diameter, above zero [m].
+    """
+    return STEEL_DENSITY_KG_M3 * pi / 4 * diameter_m**2
+
+
+def wire_of(name: str, size: str) -> Wire:
+    """Return the wire of a classification and inch size.
+
+    The section that carries current is the whole wire if solid; if cored, the sheath:
+    (1 - fill share) of the mass at the density of steel.
+
+    Args:
+        name: AWS classification, a key of ``WIRE_TYPES`` [-].
+        size: Inch name of the diameter, such as ``0.045in`` [-].
+
+    Raises:
+        UnknownEntryError: If the wire is not in the table, or not made in that size.
+    """
+    wire_type = WIRE_TYPES.get(name)
+    if wire_type is None:
+        raise UnknownEntryError(f"{name} is not in the table; it has {', '.join(WIRE_TYPES)}")
+    if size not in wire_type.sizes:
+        raise UnknownEntryError(f"{name} is made in {', '.join(wire_type.sizes)}, not {size}")
+    diameter_m = INCH_SIZES_M[size]
+    solid = solid_linear_mass(diameter_m)
+    if wire_type.kind == "solid":
+        return Wire(wire_type, size, diameter_m, solid, pi / 4 * diameter_m**2, True)
+    key = (wire_type.kind, size)
+    mass = solid * CORED_MASS_RATIO[key]
+    sheath = mass * (1 - wire_type.fill_share) / STEEL_DENSITY_KG_M3
+    return Wire(wire_type, size, diameter_m, mass, sheath, key in _PRINTED_MASS)

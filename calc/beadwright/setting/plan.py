@@ -1,0 +1,191 @@
+"""The plan behind a dial-in: transfer mode, joint to scale, number of passes, room for the feed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from math import inf
+from types import MappingProxyType
+
+from beadwright.job import ByHand, Job
+from beadwright.joint.job_joint import joint_shape
+from beadwright.joint.joints import JointShape
+from beadwright.passes.bead_limits import COLD_LAP_M, fewest_beads
+from beadwright.process.deposition import deposition_efficiency, feed_for_travel
+from beadwright.process.heat import THIN_M, burn_through_current
+from beadwright.process.technique import tip_to_work
+from beadwright.process.transfer import (
+    NAMES,
+    Transfer,
+    gas_refused,
+    spray_refused,
+    transfer_refused,
+    transition_current,
+)
+from beadwright.setting.current_limits import current_limits
+from beadwright.setting.feed_limits import FeedRoom, feed_room
+from beadwright.setting.heat_limits import heat_limits
+from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.run import Run
+from beadwright.setting.size_limits import section_room
+
+SHORT_BELOW_M = 0.0031
+"""Thinner than 1/8 in, short circuit is planned [m]. Common practice."""
+
+MOST_PASSES = 150
+"""More than the largest leg takes in the position that takes most."""
+
+_ASKED: Mapping[Transfer, str] = MappingProxyType(
+    {"short": "short circuit", "spray": "spray", "pulse": "pulse"}
+)
+_LIGHTER = ("travel-low", "plate-heat", "heat-max")
+"""Limits under which a feed may come back in with lighter beads."""
+
+
+@dataclass(frozen=True, slots=True)
+class Plan:
+    """What is decided before any setting.
+
+    Attributes:
+        transfer: Mode planned.
+        reason: Why that mode.
+        refused: Why the mode asked for cannot be held, or empty.
+        shape: The joint to scale.
+        wanted_leg_m: Leg asked for or the code's minimum; zero for a groove [m].
+        tip_to_work_m: Tip-to-work held or set [m].
+        efficiency: Deposition efficiency: low, typical, high [-].
+        passes: Passes [-].
+        currents: Room for the current [A].
+        feeds: Room for the wire feed [m/s].
+        run: One of the passes, before feed and volts are chosen.
+        heat_fight: The heat limit no feed and no number of passes keeps, or None.
+    """
+
+    transfer: Transfer
+    reason: str
+    refused: str
+    shape: JointShape
+    wanted_leg_m: float
+    tip_to_work_m: float
+    efficiency: tuple[float, float, float]
+    passes: int
+    currents: Window
+    feeds: Window
+    run: Run
+    heat_fight: Limit | None = None
+
+    @property
+    def bead_m2(self) -> float:
+        """Section of one bead [m²]."""
+        return self.shape.section_m2 / self.passes
+
+    @property
+    def open(self) -> bool:
+        """True if a feed is left that holds every limit."""
+        return self.feeds.open and not self.refused and self.heat_fight is None
+
+
+def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
+    """Return the mode planned, why, and why it cannot be held (empty if it can).
+
+    Source: ``transfer.transfer_refused``; thin plate short-circuited, thick plate sprayed where
+    wire, gas and position carry it, metal-cored wire out of position pulsed: common practice.
+
+    Args:
+        job: The job [-].
+    """
+    wire, gas, position = job.wire, job.gas, job.position
+    if wire.kind == "flux-cored":
+        asked: Transfer = "spray" if job.transfer == "auto" else job.transfer
+        refused = transfer_refused(wire, gas, position, asked)
+        return "spray", "the one mode of this wire", refused
+    if job.transfer != "auto":
+        reason = f"you asked for {_ASKED[job.transfer]}"
+        why = spray_refused(wire, gas, position) if job.transfer == "spray" else ""
+        return job.transfer, reason, why or transfer_refused(wire, gas, position, job.transfer)
+    wrong_gas = gas_refused(wire, gas)
+    if wrong_gas:
+        return "short", wrong_gas, wrong_gas
+    if job.thinner_m < SHORT_BELOW_M:
+        return "short", "the plate is under 1/8 in", ""
+    if job.open_root and job.thinner_m <= COLD_LAP_M * 1.001:
+        return "short", "spray falls through an open gap", ""
+    refusal = spray_refused(wire, gas, position)
+    thick = job.thinner_m > COLD_LAP_M * 1.001
+    if wire.kind == "metal-cored" and not position.sprays and thick:
+        return "pulse", f"metal-cored wire wants pulse {position.lie}", spray_refused(wire, gas)
+    least = transition_current(wire, gas)
+    if not refusal and (job.thinner_m >= THIN_M or least < burn_through_current(job.thinner_m)):
+        return "spray", "wire, gas and position carry it", ""
+    if gas.co2 == 1 and position.sprays and thick:
+        return "globular", f"{refusal}, and the plate is too thick for short circuit", ""
+    return "short", refusal or "this wire would burn through in spray", ""
+
+
+def make_plan(job: Job) -> Plan:
+    """Return the plan with the fewest passes that leaves room, or one that is shut.
+
+    Where the choice of transfer is ours and an open arc leaves no room, short circuit is tried.
+    What is set by hand changes the mode only if it leaves the planned one no room at all.
+
+    Args:
+        job: The job [-].
+    """
+    transfer, reason, refused = planned_transfer(job)
+    plan = _plan_for(job, transfer, reason, refused)
+    hot = transfer in ("spray", "globular")
+    if not hot or job.transfer != "auto" or job.wire.kind == "flux-cored":
+        return plan
+    cooler = f"{NAMES[transfer].lower()} leaves no room on this joint"
+    free = replace(job, by_hand=ByHand())
+    opens = plan.open if job == free else _plan_for(free, transfer, reason, refused).open
+    if opens and plan.open:
+        return plan
+    short = _plan_for(job, "short", cooler, "")
+    if opens:
+        return short if short.open else plan
+    if short.open or _plan_for(free, "short", cooler, "").open:
+        return short
+    return plan
+
+
+def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
+    """The plan in one mode: the fewest passes that keep every limit and what is fixed by hand."""
+    shape, wanted = joint_shape(job)
+    tip = job.by_hand.tip_to_work_m or tip_to_work(job.wire, transfer)[1]
+    efficiency = deposition_efficiency(job.wire, job.gas, transfer)
+    currents, heats = bind(current_limits(job, transfer)), bind(heat_limits(job))
+    most, least = section_room(job, shape)
+    first: Plan | None = None
+    open_: Plan | None = None
+    fewest = fewest_beads(job, shape, transfer)
+    for passes in range(fewest, max(fewest, MOST_PASSES) + 1):
+        run = Run(job, transfer, tip, shape.section_m2 / passes, efficiency[1], currents, heats)
+        room = feed_room(run, (most / passes, least / passes))
+        plan = Plan(transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents,
+                    room.window, run, room.heat_fight)  # fmt: skip
+        if room.window.open and room.kept:
+            return plan
+        first = first or plan
+        open_ = open_ or (plan if plan.open else None)
+        if not _more_passes_help(run, room):
+            break
+    assert first is not None  # the loop runs at least once
+    return open_ or first
+
+
+def _more_passes_help(run: Run, room: FeedRoom) -> bool:
+    """True if lighter beads may let a run keep what this one does not."""
+    if not run.currents.open:
+        return False
+    window, hand = room.window, run.job.by_hand
+    if not window.open:
+        return window.high_limit.key != "travel-high"  # more passes only ask for more speed
+    if room.heat_fight is not None:
+        return room.heat_fight.high < inf  # too hot; if too cold, they would be colder
+    if hand.travel_m_s is not None:
+        filling = feed_for_travel(run.job.wire, hand.travel_m_s, run.section_m2, run.efficiency)
+        return filling > (hand.wire_feed_m_s or window.high)
+    if hand.wire_feed_m_s is not None:
+        return hand.wire_feed_m_s < window.low and window.low_limit.key in _LIGHTER
+    return True

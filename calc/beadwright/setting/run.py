@@ -1,0 +1,101 @@
+"""One run to lay: what stands fixed before wire feed and volts are chosen."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from beadwright.job import Job
+from beadwright.process.deposition import laid_rate, travel_for_section
+from beadwright.process.operating import Operating, at_feed
+from beadwright.process.transfer import Transfer
+from beadwright.setting.limits import Window
+
+_ROUNDS = 60
+_NEAR = 1e-10
+"""Share of the level that counts as on it, and of the place that counts as no step."""
+
+
+@dataclass(frozen=True, slots=True)
+class Run:
+    """One run, its mode and the limits that do not hang on the set point.
+
+    Attributes:
+        job: The job.
+        transfer: Mode planned.
+        tip_to_work_m: Tip-to-work held or set [m].
+        section_m2: Section one bead has to fill [m²].
+        efficiency: Typical deposition efficiency [-].
+        currents: Room for the current [A].
+        heats: Room for the heat input, no efficiency in it [J/m].
+    """
+
+    job: Job
+    transfer: Transfer
+    tip_to_work_m: float
+    section_m2: float
+    efficiency: float
+    currents: Window
+    heats: Window
+
+    def point(self, feed_m_s: float, volts: float | None = None) -> Operating:
+        """Return where the arc stands at a feed; volts follow the mode's line unless given.
+
+        Args:
+            feed_m_s: Wire feed, above zero [m/s].
+            volts: Volts at the arc, or None for the mode's own [V].
+        """
+        job = self.job
+        return at_feed(job.wire, job.gas, self.transfer, feed_m_s, self.tip_to_work_m, volts)
+
+    def laid(self, feed_m_s: float) -> float:
+        """Return the deposition rate of a feed [kg/s]."""
+        return laid_rate(self.job.wire, feed_m_s, self.efficiency)
+
+    def filling(self, feed_m_s: float) -> float:
+        """Return the travel at which a feed fills the section [m/s]."""
+        return travel_for_section(self.laid(feed_m_s), self.section_m2)
+
+    def travel(self, feed_m_s: float) -> float:
+        """Return the travel at a feed: set by hand, or the one that fills the section [m/s]."""
+        return self.job.by_hand.travel_m_s or self.filling(feed_m_s)
+
+    def heat(self, point: Operating, travel_m_s: float | None = None) -> float:
+        """Return the heat input of a point, no efficiency in it [J/m].
+
+        Args:
+            point: Where the arc stands [-].
+            travel_m_s: Travel, or None for the one at that feed [m/s].
+        """
+        travel = travel_m_s or self.travel(point.feed_m_s)
+        return point.volts * point.current_a / travel
+
+
+def crossing(of: Callable[[float], float], low: float, high: float, level: float) -> float:
+    """Return where a rising or falling line crosses a level, by false position.
+
+    Args:
+        of: The line; it crosses the level once between low and high [-].
+        low: One end [-].
+        high: The other end [-].
+        level: What it crosses [-].
+    """
+    one, other = of(low) - level, of(high) - level
+    middle, moved = low, ""
+    for _ in range(_ROUNDS):
+        if one == other:
+            break
+        before, middle = middle, low - one * (high - low) / (other - one)
+        here = of(middle) - level
+        if abs(here) <= _NEAR * abs(level) or abs(middle - before) <= _NEAR * abs(middle):
+            break
+        # The end that stands for two turns is counted half, so that it moves too.
+        if (here < 0) == (one < 0):
+            low, one = middle, here
+            other /= 2 if moved == "low" else 1
+            moved = "low"
+        else:
+            high, other = middle, here
+            one /= 2 if moved == "high" else 1
+            moved = "high"
+    return middle

@@ -1,0 +1,124 @@
+"""The four settings of a plan, each with its room and what binds it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from math import inf
+from types import MappingProxyType
+
+from beadwright.job import Job
+from beadwright.process.operating import Operating
+from beadwright.process.wires import Kind
+from beadwright.results import Quantity
+from beadwright.setting.limits import Window
+from beadwright.setting.outcome import Settings
+from beadwright.setting.plan import Plan
+from beadwright.setting.set_point import set_feed, set_point
+from beadwright.setting.size_limits import bead_room
+from beadwright.setting.tip_limits import tip_room
+from beadwright.setting.travel_limits import travel_room
+from beadwright.setting.volts_limits import volts_room
+
+_VOLTS_SOURCES: Mapping[Kind, tuple[str, ...]] = MappingProxyType(
+    {
+        "solid": ("machinery-31-t5", "power-source-conditions"),
+        "metal-cored": ("machinery-31-t5", "e70c-sheet"),
+        "flux-cored": ("fcaw-ranges",),
+    }
+)
+
+
+def settings_of(job: Job, plan: Plan) -> tuple[Settings, Operating | None, float | None]:
+    """Return the four settings, where the arc stands, and the travel [m/s].
+
+    Each window is what its own limits leave while the other three stand. Without a set point
+    the feed's window alone can be told, and the rest is None.
+
+    Args:
+        job: The job [-].
+        plan: Its plan [-].
+    """
+    feed = set_feed(plan)
+    wire_feed = _wire_feed(job, plan, feed)
+    if feed is None:
+        return _blank(job, plan, wire_feed), None, None
+    run = plan.run
+    point = set_point(plan, feed)
+    travel = run.travel(feed)
+    travel_window = travel_room(run, point, bead_room(job, plan.shape, plan.passes))
+    settings = Settings(
+        wire_feed,
+        _volts(job, plan, point),
+        _tip_to_work(job, plan, tip_room(run, point, travel)),
+        _travel(job, travel, travel_window),
+    )
+    return settings, point, travel
+
+
+def _wire_feed(job: Job, plan: Plan, feed: float | None) -> Quantity:
+    window = plan.feeds
+    sources = ("power-balance", window.low_limit.source, window.high_limit.source)
+    by_hand = job.by_hand.wire_feed_m_s is not None
+    return _windowed("Wire feed", "wire_feed", feed, window, by_hand, sources)
+
+
+def _blank(job: Job, plan: Plan, wire_feed: Quantity) -> Settings:
+    hand, tip = job.by_hand, plan.tip_to_work_m
+    return Settings(
+        wire_feed,
+        Quantity("Volts at the arc", "volts", hand.volts, meaning="window",
+                 by_hand=hand.volts is not None),
+        Quantity("Tip to work", "tip_to_work", tip, meaning="window",
+                 by_hand=hand.tip_to_work_m is not None),
+        Quantity("Travel", "travel", None, meaning="window"),
+    )  # fmt: skip
+
+
+def _volts(job: Job, plan: Plan, point: Operating) -> Quantity:
+    if plan.transfer == "pulse":
+        return Quantity(
+            "Volts at the arc",
+            "volts",
+            None,
+            meaning="window",
+            sources=("practice",),
+            low_by="pulse: the machine sets its own volts; trim arc length by ear",
+        )
+    sources = _VOLTS_SOURCES[job.wire.kind]
+    by_hand = job.by_hand.volts is not None
+    window = volts_room(plan.run, point)
+    return _windowed("Volts at the arc", "volts", point.volts, window, by_hand, sources)
+
+
+def _tip_to_work(job: Job, plan: Plan, window: Window) -> Quantity:
+    sources = ("power-source-conditions", "practice")
+    by_hand = job.by_hand.tip_to_work_m is not None
+    return _windowed("Tip to work", "tip_to_work", plan.tip_to_work_m, window, by_hand, sources)
+
+
+def _travel(job: Job, travel: float, window: Window) -> Quantity:
+    sources = ("mass-balance", "fillet-reinforced")
+    by_hand = job.by_hand.travel_m_s is not None
+    return _windowed("Travel", "travel", travel, window, by_hand, sources)
+
+
+def _windowed(
+    name: str,
+    measure: str,
+    value: float | None,
+    window: Window,
+    by_hand: bool,
+    sources: tuple[str, ...],
+) -> Quantity:
+    return Quantity(
+        name,
+        measure,
+        value,
+        window.low if window.low > -inf else None,
+        window.high if window.high < inf else None,
+        "window",
+        sources,
+        window.low_limit.text,
+        window.high_limit.text,
+        by_hand,
+    )

@@ -1,0 +1,41 @@
+"""How much weld metal is still the joint asked for."""
+
+from __future__ import annotations
+
+from beadwright.job import Job
+from beadwright.joint.joints import JointShape
+
+OVERWELD_M = 1 / 16 * 0.0254
+"""Leg over the one asked for that counts as overwelding [m]. Common practice."""
+
+MOST_BUTT_CROWN_M = 1 / 8 * 0.0254
+"""Most reinforcement of a butt [m]. Source: AWS D1.1, from memory."""
+
+
+def section_room(job: Job, shape: JointShape) -> tuple[float, float]:
+    """Return the largest and smallest section that is still the joint asked for [m²].
+
+    A fillet may be 1/16 in over its leg, and short only of the crown; a butt may heap its crown
+    to 1/8 in or come down to half of it.
+
+    Args:
+        job: The job [-].
+        shape: The joint to scale [-].
+    """
+    if job.is_fillet:
+        swell = ((shape.leg_m + OVERWELD_M) / shape.leg_m) ** 2
+        return shape.section_m2 * swell, shape.section_m2 - shape.crown_m2
+    more = shape.crown_room_m2(MOST_BUTT_CROWN_M)
+    return shape.section_m2 + more, shape.section_m2 - shape.crown_m2 / 2
+
+
+def bead_room(job: Job, shape: JointShape, passes: int) -> tuple[float, float]:
+    """Return the largest and smallest section of one of several even beads [m²].
+
+    Args:
+        job: The job [-].
+        shape: The joint to scale [-].
+        passes: Passes, one or more [-].
+    """
+    most, least = section_room(job, shape)
+    return most / passes, least / passes

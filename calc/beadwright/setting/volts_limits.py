@@ -1,0 +1,121 @@
+"""Every limit on the volts at a wire feed, and where the volts then stand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from beadwright.process.operating import Operating, volts_window
+from beadwright.process.transfer import NAMES, Transfer, spray_refused, transition_current
+from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.run import Run, crossing
+
+START_V = 25.0
+"""Volts to look for an end of the room from; it is found from anywhere [V]."""
+
+_ROUNDS = 8
+_SETTLED = 1e-8
+_HAIR = 1e-8
+
+
+def volts_room(run: Run, point: Operating) -> Window:
+    """Return the room for the volts while the wire feed stands [V].
+
+    A longer arc shortens the extension, so the current goes up a little with the volts: the limits
+    on current and heat bind the volts too.
+
+    Args:
+        run: The run; not pulsed, where the machine sets its own volts [-].
+        point: Where the arc stands; its feed is held [-].
+    """
+    job, feed = run.job, point.feed_m_s
+    mode = NAMES[run.transfer].lower()
+    low = edge_point(run, point, run.transfer, 0)
+    high = edge_point(run, point, run.transfer, 2)
+    limits = [
+        Limit("arc-short", f"below it {mode} stubs and spits at this current", low=low.volts),
+        Limit("arc-long", f"above it the {mode} arc is too long: spatter and undercut",
+              high=high.volts),
+    ]  # fmt: skip
+    limits.extend(_of_mode(run, point))
+    if job.machine_volts_v is not None:
+        text = f"your machine stops at {job.machine_volts_v:g} V"
+        limits.append(Limit("machine", text, high=job.machine_volts_v, source="yours"))
+
+    def current(volts: float) -> float:
+        return run.point(feed, volts).current_a
+
+    def heat(volts: float) -> float:
+        return run.heat(run.point(feed, volts))
+
+    currents, heats = run.currents, run.heats
+    # A hair's breadth off: under the shortest arc the current no longer moves with the volts.
+    least, most = currents.low * (1 - _HAIR), currents.high * (1 + _HAIR)
+    if low.current_a < least <= high.current_a:
+        at = crossing(current, low.volts, high.volts, least)
+        limit = currents.low_limit
+        limits.append(Limit("current-low", f"lower, {limit.text}", low=at, source=limit.source))
+    if low.current_a <= most < high.current_a:
+        at = crossing(current, low.volts, high.volts, most)
+        limit = currents.high_limit
+        limits.append(Limit("current-high", f"higher, {limit.text}", high=at, source=limit.source))
+    coolest, hottest = run.heat(low), run.heat(high)
+    if coolest < heats.low <= hottest:
+        at = crossing(heat, low.volts, high.volts, heats.low)
+        text = f"lower puts in {heats.low_limit.text}"
+        limits.append(Limit("heat-low", text, low=at, source=heats.low_limit.source))
+    if coolest <= heats.high < hottest:
+        at = crossing(heat, low.volts, high.volts, heats.high)
+        text = f"higher puts in {heats.high_limit.text}"
+        limits.append(Limit("heat-high", text, high=at, source=heats.high_limit.source))
+    return bind(limits)
+
+
+def mode_volts(run: Run, current_a: float) -> tuple[float, float]:
+    """Return the lowest and highest volts at which a mode is itself and not its neighbour [V].
+
+    Args:
+        run: The run; not pulsed [-].
+        current_a: Mean current [A].
+    """
+    wire, gas = run.job.wire, run.job.gas
+    low, _, high = volts_window(current_a, wire, gas, run.transfer)
+    if run.transfer == "globular":
+        return max(low, volts_window(current_a, wire, gas, "short")[2]), high
+    sprays = run.transfer == "short" and not spray_refused(wire, gas)
+    if sprays and current_a >= transition_current(wire, gas):
+        return low, min(high, volts_window(current_a, wire, gas, "spray")[0])
+    return low, high
+
+
+def _of_mode(run: Run, point: Operating) -> Iterator[Limit]:
+    """Where the neighbouring mode begins inside the volts a mode is given."""
+    wire, gas = run.job.wire, run.job.gas
+    if run.transfer == "short" and not spray_refused(wire, gas):
+        spray = edge_point(run, point, "spray", 0)
+        if spray.current_a >= transition_current(wire, gas):
+            yield Limit("spray-begins", "above it this current sprays", high=spray.volts)
+    elif run.transfer == "globular":
+        shorts = edge_point(run, point, "short", 2)
+        yield Limit("short-ends", "below it this current still short circuits", low=shorts.volts)
+
+
+def edge_point(run: Run, point: Operating, transfer: Transfer, end: int) -> Operating:
+    """Return where the arc stands on an end of a mode's volts, the feed held.
+
+    Args:
+        run: The run [-].
+        point: Where to start; its feed is held [-].
+        transfer: The mode whose volts are meant [-].
+        end: 0 for the low end, 2 for the high one, as of ``operating.volts_window`` [-].
+    """
+    job, here = run.job, point
+    over = asked = 0.0  # by how much the end lies over the volts, and the volts it was asked at
+    for turn in range(_ROUNDS):
+        gap = volts_window(here.current_a, job.wire, job.gas, transfer)[end] - here.volts
+        if abs(gap) <= _SETTLED * here.volts:
+            break
+        # The end moves with the volts nearly in a straight line: step to where that line meets it.
+        slope = (gap - over) / (here.volts - asked) if turn else -1.0
+        over, asked = gap, here.volts
+        here = run.point(point.feed_m_s, asked - gap / slope)
+    return here

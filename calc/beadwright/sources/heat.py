@@ -1,0 +1,38 @@
+"""Documents behind steels, carbon equivalents, preheat, cooling and hardness."""
+
+from __future__ import annotations
+
+from beadwright.sources.source import Row
+
+ROWS: tuple[Row, ...] = (
+    ("ti-809-26-steels", "TI 809-26 (UFC 3-320-01A)",
+     "Table 4-3, chemical requirements of structural steels", "found"),
+    ("astm-limits", "ASTM A36, A572, A500", "heat analysis limits, from copies",
+     "found second-hand"),
+    ("en-10025-2", "EN 10025-2:2004", "Table 2 analysis, Table 6 CEV limits",
+     "found second-hand"),
+    ("typical-melt", "Usual melts of a grade, below the limits of its standard", "",
+     "common practice"),
+    ("en-1011-2-a", "EN 1011-2:2001", "C.2, carbon equivalent CE and its range", "from memory"),
+    ("iiw-ce", "International Institute of Welding, IIS/IIW-382-71", "carbon equivalent CE",
+     "found second-hand"),
+    ("en-1011-2-b", "EN 1011-2:2001", "C.3, method B: CET, ranges, preheat",
+     "found second-hand"),
+    ("ito-bessyo", "Ito and Bessyo, IIW Doc. IX-576-68", "Pcm and its range", "from memory"),
+    ("aws-d1.1-5.8", "AWS D1.1:2020 Table 5.8 (2015: Table 3.3)",
+     "prequalified least preheat and interpass", "found"),
+    ("aws-d1.1-5.7", "AWS D1.1:2020", "5.7, where preheat is measured and held", "from memory"),
+    ("en-1011-2-d", "EN 1011-2:2001", "Annex D, cooling time; SEW 088", "found"),
+    ("en-1011-2-d1", "EN 1011-2:2001", "Table D.1, shape factors", "from memory"),
+    ("en-1011-2-interpass", "EN 1011-2:2001", "highest interpass temperature, C-Mn steels",
+     "from memory"),
+    ("hydrogen-scales", "EN 1011-2:2001", "Table C.2, hydrogen scales A to E", "from memory"),
+    ("rosenthal", "Rosenthal, Trans. ASME 68 (1946)", "pp. 849-866, moving source of heat",
+     "from memory"),
+    ("duren", "Lorenz and Düren, IIW Doc. IX-B, hardness of the heat-affected zone",
+     "martensite, bainite and mixed", "from memory"),
+    ("haz-scatter", "Nicholas and Abson, Cranfield 2008, twelve hardness methods on 300 points",
+     "standard deviation 28 HV of the best hybrid", "found"),
+    ("iso-15614-1", "ISO 15614-1", "Table 2, highest hardness, group 1", "from memory"),
+)  # fmt: skip
+"""Id, document, place, how it was come by."""

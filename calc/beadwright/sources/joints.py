@@ -1,0 +1,26 @@
+"""Documents behind joints, preparations and weld symbols."""
+
+from __future__ import annotations
+
+from beadwright.sources.source import Row
+
+ROWS: tuple[Row, ...] = (
+    ("geometry", "Geometry of the joint", "", "derived"),
+    ("aws-d1.1-details", "AWS D1.1:2020", "Figures 5.1 and 5.2, prequalified joint details",
+     "from memory"),
+    ("aws-d1.1-bevels", "AWS D1.1:2020", "Figure 5.1, TC-U4a-GF and B-U4b-GF",
+     "found second-hand"),
+    ("aisc-pjp-details", "AISC Manual", "prequalified joints, BTC-P4-GF and BTC-P5-GF", "found"),
+    ("aisc-j2.1", "AISC 360", "Table J2.1, effective throat of grooves cut part way", "found"),
+    ("aisc-j2.3", "AISC 360", "Table J2.3, least effective throat", "found"),
+    ("aisc-j2.3b", "AISC 360", "J2.3b, plug and slot welds", "found second-hand"),
+    ("aws-d1.1-fillet-on-groove", "AWS D1.1", "notes to the prequalified joints, fillet on a "
+     "groove in a tee", "found second-hand"),
+    ("skewed-tees", "Miller, Designing Welds for Skewed T-joints, part 1",
+     "60° to 135°; throat, leg and area", "found"),
+    ("aws-d1.1-skew", "AWS D1.1:2010", "2.4.2.6, skewed T-joints", "found second-hand"),
+    ("aws-a2.4", "AWS A2.4", "weld symbols", "from memory"),
+    ("iso-2553", "ISO 2553:2019", "weld symbols, system A", "from memory"),
+    ("aws-d1.1-transition", "AWS D1.1", "transition of thickness, 1 in 2.5", "from memory"),
+)  # fmt: skip
+"""Id, document, place, how it was come by."""

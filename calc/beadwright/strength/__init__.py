@@ -1,0 +1,1 @@
+"""Whether the weld carries its load."""

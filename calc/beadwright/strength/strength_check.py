@@ -1,0 +1,322 @@
+"""Which link of a welded joint gives way first under its load, and the leg that holds it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from math import acos, degrees, hypot, inf
+
+from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.joint.fillet_joints import fillet_throat
+from beadwright.joint.fillets import throat
+from beadwright.strength import base_metal, resistance_en
+from beadwright.strength.elastic_line import LineForce, line_forces, worst
+from beadwright.strength.instantaneous_centre import CentreStrength, centre_strength
+from beadwright.strength.resistance_aisc import (
+    Basis,
+    available,
+    concentric_strength,
+    counted_leg,
+    direction_factor,
+    long_weld_factor,
+    nominal_strength,
+)
+from beadwright.strength.strength_task import StrengthTask
+
+
+@dataclass(frozen=True, slots=True)
+class Link:
+    """One thing that can give way.
+
+    Attributes:
+        key: weld, plate-yield, plate-rupture, plate2-yield or plate2-rupture.
+        name: What gives way, in words.
+        asked: What it is asked to carry per length [N/m].
+        holds: What it may be asked [N/m].
+        source: Source id.
+        point: Index of the point of the weld where that is.
+    """
+
+    key: str
+    name: str
+    asked: float
+    holds: float
+    source: str
+    point: int = 0
+
+    @property
+    def use(self) -> float:
+        """How much of its strength is used; over 1 it gives way [-]."""
+        return self.asked / self.holds if self.holds else inf
+
+
+@dataclass(frozen=True, slots=True)
+class Spread:
+    """How the load spreads along the weld.
+
+    Attributes:
+        forces: Force per length under the load, both sides of the plate together [N/m].
+        worst: Index of the worst.
+        centre: The instantaneous centre, if that method was taken and the group turns [m].
+        factor: Load at strength over the load, for a unit of nominal strength; elastic 0 [-].
+        increased: True if the added strength across the weld is counted.
+    """
+
+    forces: tuple[LineForce, ...]
+    worst: int
+    centre: tuple[float, float] | None
+    factor: float
+    increased: bool
+
+
+def spread(task: StrengthTask) -> Spread:
+    """Return how the load spreads along the weld.
+
+    Args:
+        task: What is asked [-].
+
+    Raises:
+        FieldErrors: If the shape cannot take the load, both named.
+    """
+    increased = _increase_counts(task)
+    try:
+        if task.analysis == "ic":
+            found = centre_strength(task.group, task.load, 1.0, task.properties)
+            return _of_centre(task, found)
+        forces = line_forces(task.group, task.load, task.properties)
+    except OutOfRangeError as error:
+        text = f"This shape cannot take this load: {error}. Give it width or take the load off."
+        raise FieldErrors({"group": [text]}) from error
+    uses = [f.total / (_towards(f) if increased else 1.0) for f in forces]
+    at = worst(forces) if not increased else max(range(len(uses)), key=uses.__getitem__)
+    if task.code == "en-directional":
+        at = max(range(len(forces)), key=lambda i: _directional(task, forces[i], 1.0))
+    return Spread(forces, at, None, 0.0, increased)
+
+
+def _of_centre(task: StrengthTask, found: CentreStrength) -> Spread:
+    # A nominal strength of 1 N/m carries `factor` times the load; scaled back to the load itself.
+    share = 1 / found.factor
+    forces = tuple(LineForce(f.place, f.fx * share, f.fy * share, 0.0) for f in found.forces)
+    return Spread(forces, found.first, found.centre, found.factor, increased=True)
+
+
+def _increase_counts(task: StrengthTask) -> bool:
+    """Counted only where the code allows it without asking how the group deforms."""
+    return task.increase and not task.european and task.group.way is not None and task.concentric
+
+
+def _towards(force: LineForce) -> float:
+    """Added strength of a point by the angle between its force and the weld."""
+    total = force.total
+    if total == 0:
+        return 1.0
+    return direction_factor(degrees(acos(min(1.0, abs(force.along) / total))))
+
+
+def _directional(task: StrengthTask, force: LineForce, throat_m: float) -> float:
+    _, fu = task.steel.at(max(task.job.plate_m, task.job.plate2_m))
+    assert task.steel.correlation is not None  # refused when the query was read
+    return resistance_en.directional_use(
+        force.along, force.across, force.fz, throat_m, fu, task.steel.correlation
+    )
+
+
+def point_numbers(forces: tuple[LineForce, ...]) -> tuple[int, ...]:
+    """Return the number of each force's place: 1 up, in order, the same for the same place.
+
+    Args:
+        forces: Forces along the weld [-].
+    """
+    numbers: dict[tuple[float, float], int] = {}
+    return tuple(
+        numbers.setdefault((round(f.place.x, 7), round(f.place.y, 7)), len(numbers) + 1)
+        for f in forces
+    )
+
+
+def counted_throat(leg_m: float, leg2_m: float | None = None) -> float:
+    """Return the throat of a fillet of equal or unequal legs [m].
+
+    A skewed tee is welded with the legs that keep this throat.
+
+    Source: geometry; AWS A3.0, theoretical throat.
+
+    Args:
+        leg_m: Leg, above zero [m].
+        leg2_m: The other leg, or None for the same [m].
+    """
+    return throat(leg_m) if leg2_m is None else fillet_throat(leg_m, leg2_m)
+
+
+def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | None = None) -> Link:
+    """Return the weld itself as a link, at a leg.
+
+    Args:
+        task: What is asked [-].
+        found: How the load spreads [-].
+        leg_m: Leg, above zero [m].
+        leg2_m: The other leg, or None for the same [m].
+
+    Raises:
+        OutOfRangeError: If a weld so short may carry no load with this leg.
+    """
+    force = found.forces[found.worst]
+    name = f"weld at point {point_numbers(found.forces)[found.worst]}"
+    if task.group.radius_m:
+        name = "weld at its worst point"
+    if task.european:
+        return replace(
+            _weld_en(task, force, counted_throat(leg_m, leg2_m), name), point=found.worst
+        )
+    basis: Basis = "lrfd" if task.code == "lrfd" else "asd"
+    share = counted_leg(leg_m, task.group.shortest_m) / leg_m
+    counted = share * counted_throat(leg_m, leg2_m)
+    unit = task.sides * available(nominal_strength(counted, task.filler_pa), basis)
+    if task.end_loaded:
+        unit *= long_weld_factor(task.group.shortest_m, leg_m)
+    source = "aisc-j2.4-strength"
+    if task.analysis == "ic":
+        # Per length the whole load asks 1/factor of what the weld has along itself.
+        return Link("weld", name, 1 / found.factor, unit, "aisc-manual-8", found.worst)
+    mixed = _mixed(task)
+    if mixed is not None:
+        return Link("weld", "weld, all of it", mixed, unit, source, found.worst)
+    holds = unit * (_towards(force) if found.increased else 1.0)
+    return Link("weld", name, force.total, holds, source, found.worst)
+
+
+def _mixed(task: StrengthTask) -> float | None:
+    """Force per length by J2.4(c): lines along and across a load through the centroid.
+
+    None unless the increase is asked for and every line runs along the load or across it.
+    """
+    if not task.increase or task.group.way is not None or not task.concentric:
+        return None
+    load = task.load
+    size = hypot(load.px, load.py)
+    if size == 0 or load.pz or task.group.radius_m:
+        return None
+    along = across = 0.0
+    for (x0, y0), (x1, y1) in task.group.stretches:
+        length = hypot(x1 - x0, y1 - y0)
+        cosine = abs((x1 - x0) * load.px + (y1 - y0) * load.py) / length / size
+        if cosine > 1 - 1e-9:
+            along += length
+        elif cosine < 1e-9:
+            across += length
+        else:
+            return None
+    return size / concentric_strength(along, across)
+
+
+def _weld_en(task: StrengthTask, force: LineForce, a: float, name: str) -> Link:
+    _, fu = task.steel.at(max(task.job.plate_m, task.job.plate2_m))
+    assert task.steel.correlation is not None  # refused when the query was read
+    whole = task.group.length_m
+    share = 1.0
+    if task.group.free_ends:
+        piece = task.group.shortest_m
+        resistance_en.effective_length(piece, a)
+        share = 1 - task.group.free_ends * a / whole
+    if task.end_loaded:
+        share *= resistance_en.long_weld_factor(task.group.shortest_m, a)
+    simple = resistance_en.simplified_strength(a, fu, task.steel.correlation)
+    if task.code == "en-directional":
+        use = _directional(task, force, a)
+        simple = force.total / use if use else simple
+    return Link("weld", name, force.total, task.sides * share * simple, "en-1993-1-8")
+
+
+def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
+    """Yield what the plates beside the weld are asked and hold, at their worst points.
+
+    The plate lying down is sheared beside each weld, whichever way the force goes. In a tee the
+    other plate is pulled by what goes out of the joint and sheared by the rest; in a lap sheared.
+
+    Args:
+        task: What is asked [-].
+        found: How the load spreads [-].
+    """
+    paired = 2 if task.welds_on_stem == 2 and task.sides == 1 else 1
+    pulled = task.job.joint != "lap" and task.per_length_n_m is None
+    for key, word, thickness, times, takes_pull in (
+        ("plate", "plate lying down", task.job.plate_m, 1 / task.sides, False),
+        ("plate2", "other plate", task.job.plate2_m, paired, pulled),
+    ):
+        for way, pull, shear, source in _plate_strengths(task, thickness):
+            at, use = _worst_use(found.forces, pull, shear, takes_pull=takes_pull)
+            force = found.forces[at].total
+            asked = force * times
+            holds = force / use if use else shear
+            yield Link(f"{key}-{way}", f"{word}, {_WAYS[way]}", asked, holds, source, at)
+
+
+_WAYS = {"yield": "yielding", "rupture": "tearing"}
+
+
+def _plate_strengths(
+    task: StrengthTask, thickness: float
+) -> Iterator[tuple[str, float, float, str]]:
+    """Yield the way it gives, its strength in pull and in shear [N/m], and the source."""
+    fy, fu = task.steel.at(thickness)
+    if task.european:
+        yield (
+            "yield",
+            base_metal.pull_strength_en(thickness, fy),
+            base_metal.yield_strength_en(thickness, fy),
+            "en-1993-1-1",
+        )
+        return
+    basis: Basis = "lrfd" if task.code == "lrfd" else "asd"
+    yield (
+        "yield",
+        base_metal.pull_yield_strength(thickness, fy, basis),
+        base_metal.yield_strength(thickness, fy, basis),
+        "aisc-j4.2",
+    )
+    yield (
+        "rupture",
+        base_metal.pull_rupture_strength(thickness, fu, basis),
+        base_metal.rupture_strength(thickness, fu, basis),
+        "aisc-j4.2",
+    )
+
+
+def _worst_use(
+    forces: tuple[LineForce, ...], pull: float, shear: float, *, takes_pull: bool
+) -> tuple[int, float]:
+    uses = [
+        base_metal.together(f.fz, hypot(f.fx, f.fy), pull, shear) if takes_pull else f.total / shear
+        for f in forces
+    ]
+    at = max(range(len(uses)), key=uses.__getitem__)
+    return at, uses[at]
+
+
+SHOP_STEP_M = {"us": 0.0254 / 16, "si": 0.001}
+"""Legs go up by 1/16 in or by 1 mm."""
+
+LARGEST_LEG_M = 0.0508
+"""A fillet over 2 in wants a groove."""
+
+
+def leg_needed(task: StrengthTask, found: Spread) -> float | None:
+    """Return the smallest shop leg whose weld holds, or None if none to 2 in does [m].
+
+    The plates do not ask for a leg; see ``plate_links``.
+
+    Args:
+        task: What is asked [-].
+        found: How the load spreads [-].
+    """
+    step = SHOP_STEP_M[task.job.units]
+    start = 2 if task.job.units == "us" else 3
+    for count in range(start, int(LARGEST_LEG_M / step + 1e-9) + 1):
+        leg = count * step
+        try:
+            if weld_link(task, found, leg).use <= 1 + 1e-9:
+                return leg
+        except OutOfRangeError:
+            return None
+    return None

@@ -1,0 +1,1 @@
+"""Wire and gas to buy, and what is left of them."""

@@ -1,0 +1,166 @@
+"""What is left on the spool and in the cylinder at hand, in weld and in time."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from beadwright import units
+from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.money.cost_ways import PlannedWay
+from beadwright.supply.cylinders import RESIDUAL_PA, CylinderSize, co2_gas, lasts, usable
+from beadwright.supply.spools import (
+    left_by_full,
+    left_by_size,
+    left_by_weight,
+    weld_length,
+    wire_length,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class SpoolLeft:
+    """What is left on a spool.
+
+    Attributes:
+        by: weight, size, or full (size now against size when full).
+        wire_kg: Low, taken, high [kg].
+        wire_m: Length of wire [m].
+        weld_m: Length of this joint it lays: low, taken, high [m].
+        parts: Parts it lays [-].
+        arc_s: Arc time it lasts [s].
+    """
+
+    by: str
+    wire_kg: tuple[float, float, float]
+    wire_m: float
+    weld_m: tuple[float, float, float]
+    parts: float
+    arc_s: float
+
+
+@dataclass(frozen=True, slots=True)
+class CylinderLeft:
+    """What is left in a cylinder.
+
+    Attributes:
+        by: gauge or weight.
+        gas_m3: Gas that can be drawn, 70 °F and 1 atm [m³].
+        lasts_s: How long it lasts with the gas on [s].
+        parts: Parts it welds [-].
+        text: The same in a sentence.
+    """
+
+    by: str
+    gas_m3: float
+    lasts_s: float
+    parts: float
+    text: str
+
+
+def spool_left(values: Mapping[str, Any], planned: PlannedWay) -> SpoolLeft | None:
+    """Return what is left on the begun spool; None if it was neither weighed nor measured.
+
+    Weight outranks size; size against a full spool outranks size alone.
+
+    Args:
+        values: A query's values by key [SI].
+        planned: The way the job is welded [-].
+
+    Raises:
+        FieldErrors: If the figures contradict each other or one is missing.
+    """
+    by, masses = _spool_mass(values, planned)
+    if masses is None:
+        return None
+    way, job = planned.way, planned.dialled.job
+    usable_share = 1 - way.waste
+    metal = way.metal_kg / way.length_m
+    low, taken, high = (weld_length(mass * usable_share, way.efficiency, metal) for mass in masses)
+    return SpoolLeft(
+        by,
+        masses,
+        wire_length(job.wire, masses[1]),
+        (low, taken, high),
+        masses[1] / way.bought_kg,
+        masses[1] * usable_share / way.melted_kg_s,
+    )
+
+
+def _spool_mass(
+    values: Mapping[str, Any], planned: PlannedWay
+) -> tuple[str, tuple[float, float, float] | None]:
+    gross, empty = values.get("spool_gross"), values.get("spool_empty")
+    outside, hub = values.get("spool_outside"), values.get("spool_hub")
+    width, full = values.get("spool_width"), values.get("spool_full")
+    try:
+        if gross is not None:
+            bare = _want(empty, "spool_empty", "Weigh an empty spool of the same kind too.")
+            return "weight", _sure(left_by_weight(gross, bare))
+        if outside is None:
+            return "", None
+        barrel = _want(hub, "spool_hub", "Measure the barrel under the winding too.")
+        if full is not None:
+            return "full", _sure(left_by_full(planned.way.spool_kg, full, outside, barrel))
+        wide = _want(width, "spool_width", "Measure the width between the flanges too.")
+        return "size", left_by_size(planned.dialled.job.wire, outside, barrel, wide)
+    except OutOfRangeError as error:
+        field = "spool_gross" if gross is not None else "spool_outside"
+        text = (
+            "The spool weighs less than when empty; check both weights."
+            if gross is not None
+            else "The winding must be at least its barrel and at most a full one; check the sizes."
+        )
+        raise FieldErrors({field: [text]}) from error
+
+
+def _sure(mass_kg: float) -> tuple[float, float, float]:
+    return mass_kg, mass_kg, mass_kg
+
+
+def _want(value: float | None, field: str, text: str) -> float:
+    if value is None:
+        raise FieldErrors({field: [text]})
+    return value
+
+
+def cylinder_left(values: Mapping[str, Any], planned: PlannedWay) -> CylinderLeft | None:
+    """Return what is left in the cylinder at hand; None if nothing was written about it.
+
+    Args:
+        values: A query's values by key [SI].
+        planned: The way the job is welded [-].
+
+    Raises:
+        FieldErrors: If the figures do not do for this gas.
+    """
+    gas, gauge, mass = planned.dialled.job.gas, values.get("gauge"), values.get("co2_mass")
+    if gauge is None and mass is None:
+        return None
+    if gas.co2 == 1:
+        co2 = _want(mass, "co2_mass", "CO2 is liquid: the gauge reads the same until it is gone. "
+                    "Weigh the cylinder and take off the weight stamped on it.")  # fmt: skip
+        return _left("weight", co2_gas(co2), planned)
+    read = _want(gauge, "gauge", "This gas is no liquid: read the gauge.")
+    size: CylinderSize | None = values.get("cylinder")
+    water = _want(values.get("water") or (size.water_m3 if size else None), "water",
+                  "Write the water volume, stamped on the cylinder's shoulder as W.C.")  # fmt: skip
+    try:
+        return _left("gauge", usable(gas, read, water, values["gas_temp"]), planned)
+    except OutOfRangeError as error:
+        raise FieldErrors({"gauge": [str(error)]}) from error
+
+
+def _left(by: str, gas_m3: float, planned: PlannedWay) -> CylinderLeft:
+    way = planned.way
+    hours = lasts(gas_m3, way.gas_flow_m3_s)
+    parts = gas_m3 / way.gas_part_m3
+    if gas_m3 <= 0:
+        system = planned.dialled.job.units
+        least = units.show(RESIDUAL_PA, "pressure", system)
+        unit = units.symbol("pressure", system)
+        text = f"Empty: under {least} {unit} the regulator no longer holds the flow."
+    else:
+        text = f"Lasts {hours / 60:.0f} min with the gas on: {parts:,.0f} parts."
+    return CylinderLeft(by, gas_m3, hours, parts, text)

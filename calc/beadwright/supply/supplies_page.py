@@ -1,0 +1,229 @@
+"""The Supplies page's answer: wire, gas and small parts for a job, and what is left of each."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from math import ceil
+from typing import Any
+
+from beadwright import units
+from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.money.cost_page import invented_in_use
+from beadwright.money.cost_ways import PlannedWay, first_way
+from beadwright.money.demo_prices import INVENTED_TEXT
+from beadwright.page_query import PageQuery, read_page
+from beadwright.results import Note
+from beadwright.supply.cylinders import CylinderSize, full_content, usual_cylinder
+from beadwright.supply.leftovers import CylinderLeft, SpoolLeft, cylinder_left, spool_left
+from beadwright.supply.purchase import PurchaseRow
+from beadwright.supply.spools import Packages, packages
+from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
+from beadwright.units import System
+
+YEARS_OF_WIRE = 2.0
+"""A package that lasts longer than this rusts before it is used up [years]. Common practice."""
+
+
+@dataclass(frozen=True, slots=True)
+class Supplies:
+    """What a count of parts takes.
+
+    Attributes:
+        count: Parts to weld now.
+        arc_s: Arc time [s].
+        wire_kg: Wire [kg].
+        wire_m: The same as length [m].
+        package_kg: Wire in a package [kg].
+        packages: Packages, change-overs, wire left.
+        package_years: How long a package lasts at a year's parts, or None at none [years].
+        gas_m3: Gas [m³].
+        cylinder: Size of cylinder.
+        cylinder_m3: Gas in a full one, or None for bulk [m³].
+        cylinders: Cylinders, or None for bulk.
+        cylinders_a_week: Cylinders a week at a year's parts, or None for bulk.
+        cylinder_s: How long a full one lasts with the gas on, or None for bulk [s].
+        tips: Contact tips.
+        nozzles: Nozzles.
+    """
+
+    count: int
+    arc_s: float
+    wire_kg: float
+    wire_m: float
+    package_kg: float
+    packages: Packages
+    package_years: float | None
+    gas_m3: float
+    cylinder: CylinderSize
+    cylinder_m3: float | None
+    cylinders: int | None
+    cylinders_a_week: float | None
+    cylinder_s: float | None
+    tips: int
+    nozzles: int
+
+
+@dataclass(frozen=True, slots=True)
+class SuppliesAnswer:
+    """The Supplies page's answer.
+
+    Attributes:
+        page: ``supplies``.
+        query: The query as read.
+        planned: The way the job is welded.
+        supplies: What the parts take.
+        purchases: What to buy.
+        spool: What is left on the begun spool, if it was weighed or measured.
+        gas_left: What is left in the cylinder at hand, if its gauge or weight was written.
+        notes: What to mind, loudest first.
+    """
+
+    page: str
+    query: PageQuery
+    planned: PlannedWay
+    supplies: Supplies
+    purchases: tuple[PurchaseRow, ...]
+    spool: SpoolLeft | None
+    gas_left: CylinderLeft | None
+    notes: tuple[Note, ...]
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return self.query.canonical
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        return self.planned.dialled.job.units
+
+    @property
+    def currency(self) -> str:
+        """The sign before money."""
+        return str(self.query.values.get("currency", ""))
+
+
+def supplies_answer(query: str, kept: Mapping[str, Any] | None = None) -> SuppliesAnswer:
+    """Return the Supplies page's answer to a query string.
+
+    Args:
+        query: Keys of ``supplies_query.DEFAULTS`` [-].
+        kept: The shop's own defaults by key; the query wins [-].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
+    read = read_page(query, kept, SuppliesSchema, DEFAULTS)
+    planned = first_way(read)
+    found = _supplies(read.values, planned)
+    spool, gas = spool_left(read.values, planned), cylinder_left(read.values, planned)
+    return SuppliesAnswer(
+        "supplies",
+        read,
+        planned,
+        found,
+        _purchases(read.values, planned, found),
+        spool,
+        gas,
+        (*_notes(read, planned, found), *read.notes()),
+    )
+
+
+def _supplies(values: Mapping[str, Any], planned: PlannedWay) -> Supplies:
+    way, wire, count = planned.way, planned.dialled.job.wire, int(values["count"])
+    need, gas = count * way.bought_kg, count * way.gas_part_m3
+    arc = count * (1 + way.rework) * way.arc_s
+    full = _full(values, planned)
+    a_year = values["parts"] * way.bought_kg
+    a_week = values["parts"] / values["weeks"] * way.gas_part_m3
+    return Supplies(
+        count,
+        arc,
+        need,
+        need / wire.linear_mass_kg_m,
+        way.spool_kg,
+        packages(need, way.spool_kg, values.get("on_hand", 0.0)),
+        way.spool_kg / a_year if a_year else None,
+        gas,
+        _size(values, planned),
+        full,
+        None if full is None else ceil(gas / full - 1e-9),
+        None if full is None else a_week / full,
+        None if full is None else full / way.gas_flow_m3_s,
+        ceil(arc / values["tip_life"]),
+        ceil(arc / values["nozzle_life"]),
+    )
+
+
+def _size(values: Mapping[str, Any], planned: PlannedWay) -> CylinderSize:
+    asked: CylinderSize | None = values.get("cylinder")
+    return asked or usual_cylinder(planned.dialled.job.gas)
+
+
+def _full(values: Mapping[str, Any], planned: PlannedWay) -> float | None:
+    """Gas in a full cylinder: as written, else by its size [m³]."""
+    own = values.get("cylinder_gas")
+    if own is not None:
+        return float(own)
+    try:
+        return full_content(_size(values, planned), planned.dialled.job.gas)
+    except OutOfRangeError as error:
+        raise FieldErrors({"cylinder": [str(error)]}) from error
+
+
+def _purchases(
+    values: Mapping[str, Any], planned: PlannedWay, found: Supplies
+) -> tuple[PurchaseRow, ...]:
+    way, job = planned.way, planned.dialled.job
+    package = _written(way.spool_kg, "mass", job.units)
+    wire_price = values.get("wire_price")
+    wire = PurchaseRow(
+        "wire",
+        f"{job.wire.type.name} {job.wire.size} ({job.wire.metric_size})",
+        package,
+        found.packages.count,
+        None if wire_price is None else wire_price * way.spool_kg,
+        f"{_written(found.packages.left_kg, 'mass', job.units)} left over",
+    )
+    small = (
+        PurchaseRow("tips", f"Contact tip for {job.wire.size}", "each", found.tips,
+                    values.get("tip_price"), ""),
+        PurchaseRow("nozzles", "Nozzle", "each", found.nozzles, values.get("nozzle_price"), ""),
+    )  # fmt: skip
+    return (wire, _gas_row(values, planned, found), *small)
+
+
+def _gas_row(values: Mapping[str, Any], planned: PlannedWay, found: Supplies) -> PurchaseRow:
+    job = planned.dialled.job
+    name = f"{job.gas.name} (ISO 14175 {job.gas.iso_group})"
+    volume = _written(found.gas_m3, "gas_volume", job.units)
+    if found.cylinders is None:
+        return PurchaseRow("gas", name, f"bulk, {volume}", 1, found.gas_m3 * planned.way.gas_m3, "")
+    return PurchaseRow("gas", name, found.cylinder.name, found.cylinders,
+                       values.get("cylinder_price"), f"{volume} used")  # fmt: skip
+
+
+def _written(value: float, measure: str, system: System) -> str:
+    return f"{units.show(value, measure, system)} {units.symbol(measure, system)}"
+
+
+def _notes(read: PageQuery, planned: PlannedWay, found: Supplies) -> Iterator[Note]:
+    for note in planned.dialled.notes:
+        if note.level in ("stop", "out"):
+            yield note
+    years = found.package_years
+    if years is None:
+        yield Note("note", "No parts a year: how long a package lasts cannot be said.",
+                   field="parts")  # fmt: skip
+    elif years > YEARS_OF_WIRE:
+        over = "a lifetime" if years > 50 else f"{years:.0f} years"
+        yield Note("caution", f"This package is {over} of wire at your volume: it rusts first. "
+                   "Buy smaller.", "practice", "spool")  # fmt: skip
+    if found.count == 0:
+        yield Note("note", "Nothing to weld, nothing to buy.", field="count")
+    if read.values["gas_extra"] == 0:
+        yield Note("note", "No gas before and after the arc is counted.", field="gas_extra")
+    names = invented_in_use(read)
+    if names:
+        yield Note("caution", INVENTED_TEXT.format(names=", ".join(names)), "invented")
