@@ -1,1 +1,1 @@
-"""Dial in: limits, the room they leave, the set point and what follows from it."""
+"""Dial in, from limits and the room they leave to the set point and what follows."""

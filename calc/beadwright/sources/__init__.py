@@ -6,7 +6,15 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError
-from beadwright.sources import distortion, gas, heat, joints, process, shop, strength
+from beadwright.sources import (
+    distortion_sources,
+    gas_sources,
+    heat_sources,
+    joints_sources,
+    process_sources,
+    shop_sources,
+    strength_sources,
+)
 from beadwright.sources.source import Row, Source
 
 _GENERAL: tuple[Row, ...] = (
@@ -16,13 +24,13 @@ _GENERAL: tuple[Row, ...] = (
 )  # fmt: skip
 
 _TABLES = (
-    distortion.ROWS,
-    heat.ROWS,
-    process.ROWS,
-    gas.ROWS,
-    joints.ROWS,
-    shop.ROWS,
-    strength.ROWS,
+    distortion_sources.ROWS,
+    heat_sources.ROWS,
+    process_sources.ROWS,
+    gas_sources.ROWS,
+    joints_sources.ROWS,
+    shop_sources.ROWS,
+    strength_sources.ROWS,
     _GENERAL,
 )
 
