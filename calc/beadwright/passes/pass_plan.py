@@ -146,7 +146,8 @@ def _beads(
     for number, (side, stack) in enumerate(zip(sides, layers, strict=True), start=1):
         start, alternate = _order(job, number)
         slots = slots_of(side, stack, start=start, alternate=alternate, around=plan.shape.round)
-        places += [(number, side, s, _role(plan.shape, number, s, len(stack))) for s in slots]
+        for slot in slots:
+            places.append((number, side, slot, _role(plan.shape, number, slot, len(stack))))
     laid: dict[int, Laid | Fight] = {}
     for part, process in processes.items():
         mine = [at for at, place in enumerate(places) if _part(place[3]) == part]
