@@ -16,6 +16,7 @@ from beadwright_build.licences import write_licences
 from beadwright_build.places import OUT, Places, places_for
 from beadwright_build.release import write_release
 from beadwright_build.runtime import pack_runtime, prove_runtime
+from beadwright_build.scripts import lighten
 from beadwright_build.size_report import report
 from beadwright_build.vendor import copy_front_end
 
@@ -62,6 +63,7 @@ def assemble(places: Places) -> None:
     """Put pages, runtime and licences together as the site folder."""
     shutil.rmtree(places.site, ignore_errors=True)
     shutil.copytree(places.frozen, places.site)
+    lighten(places.site / "static")
     shutil.copytree(places.runtime, places.site / "runtime")
     write_licences(places.site / "licences.txt")
 

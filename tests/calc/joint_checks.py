@@ -57,7 +57,8 @@ def _shape(query: str) -> JointShape:
 def skew_leg_ratio(skew_deg: float) -> float:
     """Gauge leg over the leg of the square tee with the same throat."""
     along = fillet_joints.skew_leg(0.01, skew_deg)
-    return fillet_joints.gauge_leg(along, skew_deg) / 0.01
+    # Cut: the phone's C library may end a sine elsewhere.
+    return float(f"{fillet_joints.gauge_leg(along, skew_deg) / 0.01:.9g}")
 
 
 def skew_along_ratio(skew_deg: float) -> float:

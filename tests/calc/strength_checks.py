@@ -32,7 +32,8 @@ def _coefficient(group: WeldGroup, a: float) -> float:
     """C of the manual: nominal kips for a leg of 1/16 in and a length l of 1 in, E70."""
     unit = resistance_aisc.nominal_strength(throat(_SIXTEENTH), _E70) / _KIP_IN
     load = GroupLoad(py=1.0, mz=a)
-    return centre_strength(group, load, unit).factor
+    # Cut: the phone's C library may end a power elsewhere, and the search with it.
+    return float(f"{centre_strength(group, load, unit).factor:.9g}")
 
 
 def c_shape_coefficient(k: float, a: float) -> float:
