@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, Final
-
-from markupsafe import Markup
 
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
@@ -26,22 +24,27 @@ from beadwright_site.pages.cost_view import (
 )
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
+from beadwright_site.pages.frame import (
+    Views,
+    draw_part,
+    draw_parts,
+    keys_of,
+    refusal,
+    state_view,
+    switch_view,
+    whole_page,
+)
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.said import invented_said, said_all, state_line
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import system_named
-from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "verdict", "ways", "job-form", "even", "hangs", "chance", "hours",
          "pieces", "notes", "take")  # fmt: skip
 """Element ids of the page's parts; each has a template of its own."""
 
 NAME: Final = "cost"
-
-
-def _render(part: str, **values: Any) -> str:
-    return render(f"cost/{part}.html", "cost", part=part, **values)
 
 
 def show_cost(
@@ -67,14 +70,8 @@ def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
     system = system_named(typed.get("units") or kept.get("units", ""))
     groups = cost_form(typed, kept, system, None, error.messages)
-    shown = {entry.key for group in groups for entry in group.entries}
-    general = [t for key, texts in error.messages.items() if key not in shown for t in texts]
-    html = {
-        "state": _render("state", kind="refused", count=len(error.messages), line=""),
-        "job-form": _render("job-form", groups=groups, general=general,
-                            hidden=tuple(hidden(typed, groups))),
-    }  # fmt: skip
-    return Shown(False, query_of(typed), "Not taken", html, error.messages)
+    left = tuple(hidden(typed, groups))
+    return refusal(NAME, typed, error.messages, keys_of(groups), groups=groups, hidden=left)
 
 
 def main_comparison(found: CostAnswer) -> int:
@@ -98,15 +95,11 @@ def _answered(
               if i != lead]  # fmt: skip
     letters = [planned.prefix[:1].upper() or "A" for planned in found.ways]
     pair = (letters[0], letters[lead + 1])
-    other = "us" if system == "si" else "si"
     line = job_card(found.ways[0].dialled).line
-    views: dict[str, Callable[[], dict[str, Any]]] = {
-        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
-        "state": lambda: {
-            "kind": "example" if example else "yours",
-            "count": 0,
-            "line": state_line(EXAMPLE_NAME if example else "Your job", invented),
-        },
+    whose = EXAMPLE_NAME if example else "Your job"
+    views: Views = {
+        "units-switch": lambda: switch_view(system, typed),
+        "state": lambda: state_view(example, state_line(whose, invented)),
         "verdict": lambda: {
             "verdict": main.verdict,
             "others": others,
@@ -133,7 +126,7 @@ def _answered(
         "take": lambda: {},
         "job-form": lambda: _form_view(found, typed, kept),
     }
-    html = {part: _render(part, **views[part]()) for part in parts if part in views}
+    html = draw_parts(NAME, parts, views)
     asked = "" if example else query_of(typed)
     return Shown(True, asked, f"{main.verdict.headline} · Cost", html)
 
@@ -195,7 +188,7 @@ def show_chance(state: ChanceState, way: int, sign: str) -> str:
         way: Which way the first is held against.
         sign: Currency sign.
     """
-    return _render("chance", way=way, draws=state.draws, state=state, **drawn(state, sign))
+    return draw_part(NAME, "chance", way=way, draws=state.draws, state=state, **drawn(state, sign))
 
 
 def cost_page(query: str) -> str:
@@ -205,5 +198,4 @@ def cost_page(query: str) -> str:
         query: The query string.
     """
     shown = show_cost(query)
-    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    return render("cost/page.html", "cost", shown=shown, parts=parts, part_ids=" ".join(PARTS))
+    return whole_page(NAME, shown, PARTS)

@@ -16,9 +16,16 @@ from beadwright.money.cost_query import (
 from beadwright.money.demo_prices import INVENTED
 from beadwright.units import System
 from beadwright_site.links import query_of
-from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
+from beadwright_site.pages.entries import (
+    Entry,
+    EntryGroup,
+    Form,
+    entry_group,
+    measures_of,
+    of_field,
+)
 from beadwright_site.pages.gas_entry import gas_entry
-from beadwright_site.pages.job_form import Field, job_form
+from beadwright_site.pages.job_form import Field, job_fields
 from beadwright_site.pages.kept import keep_name, way_buys
 from beadwright_site.pages.labels import LABELS
 from beadwright_site.pages.wire_options import size_options
@@ -91,30 +98,26 @@ def cost_form(
     form = form_of(typed, kept, system, found, wrong)
     job = {**kept, **typed}
     dialled = found.ways[0].dialled if found is not None else None
-    fields = {f.key: f for group in job_form(job, system, dialled, wrong) for f in group.fields}
+    fields = job_fields(job, system, dialled, wrong)
     ways = prefixes_in(typed)
     groups = [
-        _group(
+        entry_group(
             "job", "The job", [of_field(fields[key]) for key in JOB_KEYS if not fields[key].hidden]
         ),
-        _group("volume", "How many", [form.entry(key, LABELS[key]) for key in VOLUME]),
+        entry_group("volume", "How many", [form.entry(key, LABELS[key]) for key in VOLUME]),
     ]
     for prefix in ways:
         groups += _way_groups(form, prefix, fields, typed)
     groups[-1] = _with_link(groups[-1], ways, typed, fields["wire"].value)
     groups += [
-        _group("rates", "Rates of the shop", [form.entry(key, LABELS[key]) for key in RATES]),
-        _group("hours", "Hours of the shop", [form.entry(key, LABELS[key]) for key in HOURS]),
-        _group("sure", "How far each may be off", [
+        entry_group("rates", "Rates of the shop", [form.entry(key, LABELS[key]) for key in RATES]),
+        entry_group("hours", "Hours of the shop", [form.entry(key, LABELS[key]) for key in HOURS]),
+        entry_group("sure", "How far each may be off", [
             *(form.entry(key, LABELS[key], words=key in TEXTS) for key in SURE),
             of_field(fields["units"]),
         ]),
     ]  # fmt: skip
     return tuple(groups)
-
-
-def _group(key: str, title: str, entries: Sequence[Entry], words: str = "") -> EntryGroup:
-    return EntryGroup(key, title, tuple(entries), any(entry.errors for entry in entries), (), words)
 
 
 def _way_groups(
@@ -130,19 +133,19 @@ def _way_groups(
 
     weld = [_of_way(form, prefix, fields[key]) for key in (*FIRST_WAY, *BY_HAND)]
     prices = [*map(entry, PRICES[: 4 if not prefix else 3])]
-    yield _group(f"way-{letter}", title, [entry("name"), *weld, *prices])
+    yield entry_group(f"way-{letter}", title, [entry("name"), *weld, *prices])
     minutes = [*map(entry, MINUTES)]
     measured = [
         form.entry(prefix + key, LABELS[key], blank="worked out", words=False) for key in MEASURED
     ]
     small = [*map(entry, (*PRICES[4:], *SMALL))]
-    yield _group(f"minutes-{letter}", f"Way {letter}: minutes off the arc", minutes)
-    yield _group(f"measured-{letter}", f"Way {letter}: what you measured", measured,
+    yield entry_group(f"minutes-{letter}", f"Way {letter}: minutes off the arc", minutes)
+    yield entry_group(f"measured-{letter}", f"Way {letter}: what you measured", measured,
                  "Weigh and time it: it outranks what is worked out.")  # fmt: skip
-    yield _group(f"small-{letter}", f"Way {letter}: waste, rework, tips", small)
+    yield entry_group(f"small-{letter}", f"Way {letter}: waste, rework, tips", small)
     if prefix:
         once = [form.entry(prefix + key, LABELS[key], blank="0") for key in ONCE_WORDS]
-        yield _group(f"once-{letter}", f"Way {letter}: paid once for the change", once)
+        yield entry_group(f"once-{letter}", f"Way {letter}: paid once for the change", once)
 
 
 def _of_way(form: Form, prefix: str, field: Field) -> Entry:

@@ -82,6 +82,29 @@ class EntryGroup:
     words: str = ""
 
 
+def entry_group(
+    key: str,
+    title: str,
+    entries: Sequence[Entry],
+    words: str = "",
+    *,
+    links: tuple[tuple[str, str], ...] = (),
+    is_open: bool = False,
+) -> EntryGroup:
+    """Return entries as a group, open if asked or if one of them is wrong.
+
+    Args:
+        key: Its id.
+        title: What they are about.
+        entries: The entries.
+        words: A line under the title, or empty.
+        links: Links under it: word and query.
+        is_open: True if it stands open.
+    """
+    wrong = any(entry.errors for entry in entries)
+    return EntryGroup(key, title, tuple(entries), is_open or wrong, links, words)
+
+
 @dataclass(frozen=True, slots=True)
 class Form:
     """What a page's form is filled from.

@@ -3,10 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
-
-from markupsafe import Markup
 
 from beadwright import units
 from beadwright.api import answer
@@ -21,6 +19,15 @@ from beadwright_site.links import query_of
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
 from beadwright_site.pages.facts import Fact, written
+from beadwright_site.pages.frame import (
+    Views,
+    draw_parts,
+    keys_of,
+    refusal,
+    state_view,
+    switch_view,
+    whole_page,
+)
 from beadwright_site.pages.heat_distortion import distortion_view
 from beadwright_site.pages.heat_form import heat_form
 from beadwright_site.pages.job_card import job_card
@@ -28,7 +35,6 @@ from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.said import said_all
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import system_named
-from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "start", "job-form", "methods", "cooling", "carbon",
          "distortion", "notes")  # fmt: skip
@@ -39,10 +45,6 @@ MELT_WORDS = {"typical": "usual melt", "limit": "worst allowed", "certificate": 
 REGIME_WORDS = {"thick": "Thick plate rules: heat runs off downward too.",
                 "thin": "Thin plate rules: heat runs off sideways alone."}  # fmt: skip
 _BARE = re.compile(r"[+−-]?\d+(?:[.,]\d+)?", re.ASCII)
-
-
-def _render(part: str, **values: Any) -> str:
-    return render(f"heat/{part}.html", "heat", part=part, **values)
 
 
 def show_heat(
@@ -68,14 +70,8 @@ def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
     system = system_named(typed.get("units") or kept.get("units", ""))
     groups = heat_form(typed, kept, system, None, error.messages)
-    shown = {entry.key for group in groups for entry in group.entries}
-    general = [t for key, texts in error.messages.items() if key not in shown for t in texts]
-    html = {
-        "state": _render("state", kind="refused", count=len(error.messages), line=""),
-        "job-form": _render("job-form", groups=groups, general=general,
-                            hidden=tuple(hidden(typed, groups))),
-    }  # fmt: skip
-    return Shown(False, query_of(typed), "Not taken", html, error.messages)
+    left = tuple(hidden(typed, groups))
+    return refusal(NAME, typed, error.messages, keys_of(groups), groups=groups, hidden=left)
 
 
 def _typed(found: HeatAnswer) -> dict[str, str]:
@@ -93,15 +89,10 @@ def _answered(
     system = found.units
     typed = _typed(found)
     groups = heat_form(typed, kept, system, found)
-    other = "us" if system == "si" else "si"
     headline = headline_of(found)
-    views: dict[str, Callable[[], dict[str, Any]]] = {
-        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
-        "state": lambda: {
-            "kind": "example" if example else "yours",
-            "count": 0,
-            "line": EXAMPLE_NAME if example else "Your job",
-        },
+    views: Views = {
+        "units-switch": lambda: switch_view(system, typed),
+        "state": lambda: state_view(example, EXAMPLE_NAME if example else "Your job"),
         "start": lambda: {
             "headline": headline,
             "tone": tone_of(found),
@@ -125,7 +116,7 @@ def _answered(
         "job-form": lambda: {"groups": groups, "general": (),
                              "hidden": tuple(hidden(typed, groups))},
     }  # fmt: skip
-    html = {part: _render(part, **views[part]()) for part in parts if part in views}
+    html = draw_parts(NAME, parts, views)
     return Shown(True, "" if example else query_of(typed), f"{headline} · Heat", html)
 
 
@@ -246,5 +237,4 @@ def heat_page(query: str) -> str:
         query: The query string.
     """
     shown = show_heat(query)
-    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    return render("heat/page.html", "heat", shown=shown, parts=parts, part_ids=" ".join(PARTS))
+    return whole_page(NAME, shown, PARTS)

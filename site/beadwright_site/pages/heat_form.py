@@ -10,9 +10,15 @@ from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN
 from beadwright.heating.temperatures import degree_sign
 from beadwright.units import System
-from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
+from beadwright_site.pages.entries import (
+    EntryGroup,
+    Form,
+    entry_group,
+    measures_of,
+    of_field,
+)
 from beadwright_site.pages.heat_distortion import part_entries
-from beadwright_site.pages.job_form import job_form
+from beadwright_site.pages.job_form import job_fields
 from beadwright_site.pages.kept import KEPT
 
 JOB_KEYS = (
@@ -53,11 +59,7 @@ def heat_form(
     form = Form(typed, kept, DEFAULTS, measures_of(HeatSchema), wrong, frozenset(), system,
                 kept_as)  # fmt: skip
     dialled = found.dialled if found is not None else None
-    fields = {
-        f.key: f
-        for group in job_form({**kept, **typed}, system, dialled, wrong)
-        for f in group.fields
-    }
+    fields = job_fields({**kept, **typed}, system, dialled, wrong)
     wire = dialled.job.wire.kind if dialled is not None else "solid"
     sign = degree_sign(system)
     grades = [*((name, name, "") for name in STEELS), (UNKNOWN, "Not known", "")]
@@ -68,21 +70,17 @@ def heat_form(
         form.entry("heat", LABELS["heat"], blank="the job's own"),
     )
     return (
-        _group("steel", "Steel", (
+        entry_group("steel", "Steel", (
             form.choice("steel", LABELS["steel"], grades),
             form.choice("melt", LABELS["melt"], melts),
         )),
-        _group("certificate", "Mill certificate", tuple(
+        entry_group("certificate", "Mill certificate", tuple(
             form.entry(key, LABELS[key], blank="–") for key in ELEMENTS
         ), "Type what it prints; C and Mn at the least. It counts before the grade."),
-        _group("weld", "Temperature, hydrogen, heat", own),
-        _group("part", "The part it pulls on", (
+        entry_group("weld", "Temperature, hydrogen, heat", own),
+        entry_group("part", "The part it pulls on", (
             of_field(fields["weld_length"]), *part_entries(form, dialled),
         ), "For how far it bows."),
-        _group("job", "The job", tuple(of_field(fields[key]) for key in JOB_KEYS
+        entry_group("job", "The job", tuple(of_field(fields[key]) for key in JOB_KEYS
                                      if key in fields and not fields[key].hidden)),
     )  # fmt: skip
-
-
-def _group(key: str, title: str, entries: tuple[Entry, ...], said: str = "") -> EntryGroup:
-    return EntryGroup(key, title, entries, any(entry.errors for entry in entries), (), said)

@@ -254,3 +254,20 @@ def job_form(
         )
 
     return tuple(Group(title, tuple(map(field, keys))) for title, keys in GROUPS)
+
+
+def job_fields(
+    typed: Mapping[str, str],
+    system: System,
+    found: DialIn | None = None,
+    errors: Mapping[str, Sequence[str]] | None = None,
+) -> dict[str, Field]:
+    """Return the fields of the job's form by key, for pages that set them in groups of their own.
+
+    Args:
+        typed: Entries as typed.
+        system: Units of bare numbers.
+        found: The answer, or None if the entries could not be taken.
+        errors: Messages by entry.
+    """
+    return {f.key: f for group in job_form(typed, system, found, errors) for f in group.fields}

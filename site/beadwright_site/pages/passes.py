@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
-
-from markupsafe import Markup
 
 from beadwright import units
 from beadwright.api import answer
@@ -23,6 +21,15 @@ from beadwright_site.pages.bead_card import bead_card
 from beadwright_site.pages.bead_words import arc_words
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.pages.example import asked_of
+from beadwright_site.pages.frame import (
+    Views,
+    draw_parts,
+    keys_of,
+    refusal,
+    state_view,
+    switch_view,
+    whole_page,
+)
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.other_plans import other_plans
@@ -32,7 +39,6 @@ from beadwright_site.pages.schedule import schedule_rows
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import system_named
 from beadwright_site.passes_drawing import draw_passes
-from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "plan", "picture", "bead", "count", "job-form", "schedule",
          "others", "notes", "take")  # fmt: skip
@@ -49,10 +55,6 @@ STEPPED = ("units-switch", "picture", "bead", "schedule")
 
 NAME: Final = "passes"
 EXAMPLE_NAME = "Example: a heavier bracket"
-
-
-def _render(part: str, **values: Any) -> str:
-    return render(f"passes/{part}.html", "passes", part=part, **values)
 
 
 def show_passes(
@@ -78,15 +80,9 @@ def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
     system = system_named(typed.get("units") or kept.get("units", ""))
     groups = passes_form(typed, kept, system, None, error.messages)
-    shown = {entry.key for group in groups for entry in group.entries}
-    general = [t for key, texts in error.messages.items() if key not in shown for t in texts]
     last = query_of({**typed, "at": ""}) if "at" in error.messages else ""
-    html = {
-        "state": _render("state", kind="refused", count=len(error.messages), line=""),
-        "job-form": _render("job-form", groups=groups, general=general, last=last,
-                            hidden=_hidden(typed, groups)),
-    }  # fmt: skip
-    return Shown(False, query_of(typed), "Not taken", html, error.messages)
+    return refusal(NAME, typed, error.messages, keys_of(groups), groups=groups, last=last,
+                   hidden=_hidden(typed, groups))  # fmt: skip
 
 
 def _hidden(typed: Mapping[str, str], groups: Any) -> tuple[tuple[str, str], ...]:
@@ -100,7 +96,6 @@ def _answered(
     system, found = page.units, page.found
     typed = with_units(page.query.typed, measures_of(PassSchema), system)
     whole = {key: text for key, text in typed.items() if key != "at"}
-    other = "us" if system == "si" else "si"
     headline = headline_of(found)
     notes = said_all(page.notes)
     loud = [note for note in notes if note.level in ("stop", "out")]
@@ -109,13 +104,9 @@ def _answered(
         groups = passes_form(typed, kept, system, page)
         return {"groups": groups, "general": (), "last": "", "hidden": _hidden(typed, groups)}
 
-    views: dict[str, Callable[[], dict[str, Any]]] = {
-        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
-        "state": lambda: {
-            "kind": "example" if example else "yours",
-            "count": 0,
-            "line": EXAMPLE_NAME if example else "Your job",
-        },
+    views: Views = {
+        "units-switch": lambda: switch_view(system, typed),
+        "state": lambda: state_view(example, EXAMPLE_NAME if example else "Your job"),
         "plan": lambda: {
             "headline": headline,
             "tone": tone_of(page),
@@ -146,7 +137,7 @@ def _answered(
         "take": lambda: {},
         "job-form": form,
     }
-    html = {part: _render(part, **views[part]()) for part in parts if part in views}
+    html = draw_parts(NAME, parts, views)
     asked = "" if example else query_of(typed)
     return Shown(True, asked, f"{headline} · Passes", html)
 
@@ -288,7 +279,4 @@ def passes_page(query: str) -> str:
         query: The query string.
     """
     shown = show_passes(query)
-    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    ids = {"part_ids": PARTS, "later": LATER, "ahead": AHEAD, "stepped": STEPPED}
-    lists = {name: " ".join(names) for name, names in ids.items()}
-    return render("passes/page.html", "passes", shown=shown, parts=parts, **lists)
+    return whole_page(NAME, shown, PARTS, later=LATER, ahead=AHEAD, stepped=STEPPED)

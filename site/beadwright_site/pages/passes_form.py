@@ -8,8 +8,15 @@ from beadwright.passes.pass_page import PassAnswer
 from beadwright.passes.pass_query import DEFAULTS, PassSchema
 from beadwright.process.transfer import NAMES
 from beadwright.units import System
-from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
-from beadwright_site.pages.job_form import job_form
+from beadwright_site.pages.entries import (
+    Entry,
+    EntryGroup,
+    Form,
+    entry_group,
+    measures_of,
+    of_field,
+)
+from beadwright_site.pages.job_form import job_fields
 from beadwright_site.pages.kept import KEPT
 
 JOB_KEYS = (
@@ -55,11 +62,7 @@ def passes_form(
     form = Form(typed, kept, DEFAULTS, measures_of(PassSchema), wrong, frozenset(), system,
                 kept_as)  # fmt: skip
     dialled = answer.dialled if answer is not None else None
-    fields = {
-        f.key: f
-        for group in job_form({**kept, **typed}, system, dialled, wrong)
-        for f in group.fields
-    }
+    fields = job_fields({**kept, **typed}, system, dialled, wrong)
 
     def job(keys: Sequence[str]) -> tuple[Entry, ...]:
         return tuple(of_field(fields[key]) for key in keys if not fields[key].hidden)
@@ -69,23 +72,19 @@ def passes_form(
         count = f"fewest, {len(answer.found.beads)}"
     modes = [(mode, NAMES[mode], "") for mode in ("short", "spray", "pulse")]
     return (
-        _group("count", "How many", (
+        entry_group("count", "How many", (
             form.entry("passes", LABELS["passes"], blank=count or "the fewest"),
             form.choice("bead", LABELS["bead"], (
                 ("weave", "Weave", "up to the code's width"), ("stringer", "Stringers", "no weave"),
             )),
         )),
-        _group("hand", "Feed, volts, travel by hand", job(HAND_KEYS),
+        entry_group("hand", "Feed, volts, travel by hand", job(HAND_KEYS),
                "Set the feed, and the count follows."),
-        _group("parts", "Root and cap by hand", (
+        entry_group("parts", "Root and cap by hand", (
             form.choice("root_transfer", LABELS["root_transfer"], modes, "As the rest"),
             *(form.entry(key, LABELS[key], blank="ours")
               for key in ("root_wfs", "root_volts", "cap_wfs", "cap_volts")),
         ), "Blank goes as the rest."),
-        _group("limits", "Written procedure, machine", job(LIMIT_KEYS)),
-        _group("job", "The joint, wire, gas", job(JOB_KEYS)),
+        entry_group("limits", "Written procedure, machine", job(LIMIT_KEYS)),
+        entry_group("job", "The joint, wire, gas", job(JOB_KEYS)),
     )  # fmt: skip
-
-
-def _group(key: str, title: str, entries: tuple[Entry, ...], said: str = "") -> EntryGroup:
-    return EntryGroup(key, title, entries, any(entry.errors for entry in entries), (), said)

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
-
-from markupsafe import Markup
 
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
@@ -18,6 +16,15 @@ from beadwright_site.pages.cost_view import written
 from beadwright_site.pages.entries import measures_of, with_units
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
 from beadwright_site.pages.facts import Fact
+from beadwright_site.pages.frame import (
+    Views,
+    draw_parts,
+    keys_of,
+    refusal,
+    state_view,
+    switch_view,
+    whole_page,
+)
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import KEPT, check_kept, kept_for
 from beadwright_site.pages.labels import names_of
@@ -25,7 +32,6 @@ from beadwright_site.pages.said import said_all
 from beadwright_site.pages.shop_form import shop_form
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import LONGEST_ECHO, system_named
-from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "holds", "checks", "job-form", "notes", "file")
 """Element ids of the page's parts; each has a template of its own."""
@@ -33,10 +39,6 @@ PARTS = ("units-switch", "state", "holds", "checks", "job-form", "notes", "file"
 NAME: Final = "shop"
 
 HELD_WORDS = {"holds": "Holds", "close": "Close", "fails": "Fails"}
-
-
-def _render(part: str, **values: Any) -> str:
-    return render(f"shop/{part}.html", "shop", part=part, **values)
 
 
 def show_shop(
@@ -79,14 +81,9 @@ def _refused(
 ) -> Shown:
     system = system_named(texts.get("units", ""))
     groups = shop_form(texts, kept, system, messages)
-    shown = {entry.key for group in groups for entry in group.entries}
-    general = [text for key, found in messages.items() if key not in shown for text in found]
-    html = {
-        "state": _render("state", kind="refused", count=len(messages), line=""),
-        "job-form": _render("job-form", groups=groups, general=general, kept=len(kept),
-                            hidden=_hidden(typed, shown)),
-    }  # fmt: skip
-    return Shown(False, query_of(typed), "Not taken", html, dict(messages))
+    shown = keys_of(groups)
+    return refusal(NAME, typed, messages, shown, groups=groups, kept=len(kept),
+                   hidden=_hidden(typed, shown))  # fmt: skip
 
 
 def _hidden(typed: Mapping[str, str], shown: set[str]) -> tuple[tuple[str, str], ...]:
@@ -104,17 +101,12 @@ def _answered(
     measures = measures_of(ShopSchema)
     typed = with_units(typed, measures, system)
     groups = shop_form({**texts, **typed}, kept, system, {})
-    shown = {entry.key for group in groups for entry in group.entries}
+    shown = keys_of(groups)
     example = "leg" not in typed and found.query.typed.get("leg") is not None
-    other = "us" if system == "si" else "si"
     headline = headline_of(found)
-    views: dict[str, Callable[[], dict[str, Any]]] = {
-        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
-        "state": lambda: {
-            "kind": "example" if example else "yours",
-            "count": 0,
-            "line": EXAMPLE_NAME if example else "Your job",
-        },
+    views: Views = {
+        "units-switch": lambda: switch_view(system, typed),
+        "state": lambda: state_view(example, EXAMPLE_NAME if example else "Your job"),
         "holds": lambda: {
             "headline": headline,
             "tone": tone_of(found),
@@ -135,7 +127,7 @@ def _answered(
         "notes": lambda: {"notes": said_all(shop_notes(found))},
         "file": lambda: {"kept": len(kept)},
     }
-    html = {part: _render(part, **views[part]()) for part in parts if part in views}
+    html = draw_parts(NAME, parts, views)
     return Shown(True, query_of(typed), f"{headline} · Shop", html)
 
 
@@ -199,5 +191,4 @@ def shop_page(query: str) -> str:
         query: The query string.
     """
     shown = show_shop(query)
-    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    return render("shop/page.html", "shop", shown=shown, parts=parts, part_ids=" ".join(PARTS))
+    return whole_page(NAME, shown, PARTS)

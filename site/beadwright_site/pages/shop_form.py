@@ -12,9 +12,9 @@ from beadwright.money.cost_query import CostSchema
 from beadwright.money.demo_prices import DEMO_PRICES, INVENTED
 from beadwright.schemas import DEFAULTS as JOB
 from beadwright.units import System
-from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of
+from beadwright_site.pages.entries import Entry, EntryGroup, Form, entry_group, measures_of
 from beadwright_site.pages.gas_entry import gas_entry
-from beadwright_site.pages.job_form import job_form
+from beadwright_site.pages.job_form import job_fields
 from beadwright_site.pages.kept import (
     BOUGHT,
     CIRCUIT,
@@ -89,29 +89,22 @@ def shop_form(
     ]
     leads = [form.choice("cable", LABELS["cable"], cables), entry("cable_length")]
     return (
-        _group("machine", "Machine", [*map(entry, MACHINE)], is_open=True),
-        _group("circuit", "Circuit", circuit, words=_CIRCUIT_WORDS),
-        _group("leads", "Welding leads", leads),
-        _group("atjob", "At this job", [*map(entry, AT_THE_JOB)]),
-        _group("prices", "Prices of wire and gas", [*map(price, prices)],
+        entry_group("machine", "Machine", [*map(entry, MACHINE)], is_open=True),
+        entry_group("circuit", "Circuit", circuit, words=_CIRCUIT_WORDS),
+        entry_group("leads", "Welding leads", leads),
+        entry_group("atjob", "At this job", [*map(entry, AT_THE_JOB)]),
+        entry_group("prices", "Prices of wire and gas", [*map(price, prices)],
                words="To add a wire or a gas, pick it on Cost or as your usual."),
-        _group("usual", "Usual wire, gas, units", [*_usual(form, system), entry("currency")]),
-        _group("rates", "Rates", [*map(entry, RATES)]),
-        _group("bought", "Spools, tips, gas", [*map(entry, BOUGHT)]),
-        _group("minutes", "Minutes off the arc, rework", [*map(entry, MINUTES)]),
-        _group("hours", "Hours", [*map(entry, HOURS)]),
+        entry_group("usual", "Usual wire, gas, units", [*_usual(form, system), entry("currency")]),
+        entry_group("rates", "Rates", [*map(entry, RATES)]),
+        entry_group("bought", "Spools, tips, gas", [*map(entry, BOUGHT)]),
+        entry_group("minutes", "Minutes off the arc, rework", [*map(entry, MINUTES)]),
+        entry_group("hours", "Hours", [*map(entry, HOURS)]),
     )  # fmt: skip
 
 
-def _group(
-    key: str, title: str, entries: Sequence[Entry], *, words: str = "", is_open: bool = False
-) -> EntryGroup:
-    wrong = any(entry.errors for entry in entries)
-    return EntryGroup(key, title, tuple(entries), is_open or wrong, (), words)
-
-
 def _usual(form: Form, system: System) -> Iterator[Entry]:
-    fields = {f.key: f for group in job_form({}, system) for f in group.fields}
+    fields = job_fields({}, system)
     for name, key in USUAL.items():
         blank = "" if name in form.typed else JOB[key]
         if key == "gas":

@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
-
-from markupsafe import Markup
 
 from beadwright import units
 from beadwright.api import answer
@@ -17,12 +15,20 @@ from beadwright_site.pages.cost_view import written
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.pages.example import EXAMPLE, EXAMPLE_NAME
 from beadwright_site.pages.facts import Fact
+from beadwright_site.pages.frame import (
+    Views,
+    draw_parts,
+    keys_of,
+    refusal,
+    state_view,
+    switch_view,
+    whole_page,
+)
 from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.said import said_all
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.strength_form import strength_form
 from beadwright_site.pages.typed import system_named
-from beadwright_site.rendering import render
 from beadwright_site.strength_drawing import draw_group
 
 PARTS = ("units-switch", "state", "verdict", "picture", "job-form", "links", "sizes", "notes")
@@ -31,10 +37,6 @@ PARTS = ("units-switch", "state", "verdict", "picture", "job-form", "links", "si
 NAME: Final = "strength"
 
 ROUND = ("rectangle", "circle")
-
-
-def _render(part: str, **values: Any) -> str:
-    return render(f"strength/{part}.html", "strength", part=part, **values)
 
 
 def show_strength(
@@ -61,14 +63,8 @@ def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
     system = system_named(typed.get("units") or kept.get("units", ""))
     groups = strength_form(typed, kept, system, error.messages)
-    shown = {entry.key for group in groups for entry in group.entries}
-    general = [t for key, texts in error.messages.items() if key not in shown for t in texts]
-    html = {
-        "state": _render("state", kind="refused", count=len(error.messages), line=""),
-        "job-form": _render("job-form", groups=groups, general=general,
-                            hidden=tuple(hidden(typed, groups))),
-    }  # fmt: skip
-    return Shown(False, query_of(typed), "Not taken", html, error.messages)
+    left = tuple(hidden(typed, groups))
+    return refusal(NAME, typed, error.messages, keys_of(groups), groups=groups, hidden=left)
 
 
 def _answered(
@@ -77,7 +73,6 @@ def _answered(
     system = found.units
     typed = with_units(found.query.typed, measures_of(StrengthSchema), system)
     demo = frozenset(("py", "load_z", "load_x")) if found.task.demo_load else frozenset[str]()
-    other = "us" if system == "si" else "si"
     headline, reason = verdict_of(found)
 
     def write(value: float, measure: str) -> str:
@@ -87,14 +82,11 @@ def _answered(
         groups = strength_form(typed, kept, system, None, demo)
         return {"groups": groups, "general": (), "hidden": tuple(hidden(typed, groups))}
 
-    views: dict[str, Callable[[], dict[str, Any]]] = {
-        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
-        "state": lambda: {
-            "kind": "example" if example else "yours",
-            "count": 0,
-            "line": (EXAMPLE_NAME if example else "Your job")
-            + (". Load made up" if found.task.demo_load else ""),
-        },
+    whose = EXAMPLE_NAME if example else "Your job"
+    made_up = ". Load made up" if found.task.demo_load else ""
+    views: Views = {
+        "units-switch": lambda: switch_view(system, typed),
+        "state": lambda: state_view(example, f"{whose}{made_up}"),
         "verdict": lambda: {
             "headline": headline,
             "reason": reason,
@@ -112,7 +104,7 @@ def _answered(
         "notes": lambda: {"notes": said_all(found.notes)},
         "job-form": form,
     }
-    html = {part: _render(part, **views[part]()) for part in parts if part in views}
+    html = draw_parts(NAME, parts, views)
     asked = "" if example else query_of(typed)
     return Shown(True, asked, f"{headline} · Strength", html)
 
@@ -221,6 +213,4 @@ def strength_page(query: str) -> str:
         query: The query string.
     """
     shown = show_strength(query)
-    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    return render("strength/page.html", "strength", shown=shown, parts=parts,
-                  part_ids=" ".join(PARTS))  # fmt: skip
+    return whole_page(NAME, shown, PARTS)

@@ -7,8 +7,15 @@ from collections.abc import Mapping, Sequence
 from beadwright.strength.steel_strength import STRENGTHS
 from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
 from beadwright.units import System
-from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
-from beadwright_site.pages.job_form import job_form
+from beadwright_site.pages.entries import (
+    Entry,
+    EntryGroup,
+    Form,
+    entry_group,
+    measures_of,
+    of_field,
+)
+from beadwright_site.pages.job_form import job_fields
 
 LABELS: Mapping[str, str] = {
     "px": "Force to the right",
@@ -34,6 +41,9 @@ LABELS: Mapping[str, str] = {
     "cross_increase": "Added strength across the weld",
 }
 """What each entry past the job's is called beside its field."""
+
+LOADS = ("py", "px", "pz", "load_x", "load_y", "load_z", "mz", "mx", "my", "line_load")
+"""Entries of the load, the usual ones first."""
 
 SHAPES = (
     ("line", "Line", ""), ("lines", "Two upright", ""), ("flats", "Two level", ""),
@@ -73,9 +83,7 @@ def strength_form(
     """
     wrong = errors or {}
     form = Form(typed, kept, DEFAULTS, measures_of(StrengthSchema), wrong, invented, system, {})
-    fields = {
-        f.key: f for group in job_form({**kept, **typed}, system, None, wrong) for f in group.fields
-    }
+    fields = job_fields({**kept, **typed}, system, None, wrong)
 
     def entry(key: str) -> Entry:
         return form.entry(key, LABELS[key], blank=_BLANK.get(key, "none"))
@@ -97,19 +105,19 @@ def strength_form(
         else of_field(fields["steel"])
     )
     return (
-        _group("load", "Load", [*map(entry, ("py", "px", "pz", "load_x", "load_y", "load_z", "mz",
-               "mx", "my", "line_load"))], words="At the weld's centroid unless you say where."),
-        _group("weld", "Weld", [
+        entry_group("load", "Load", [*map(entry, LOADS)],
+                    "At the weld's centroid unless you say where."),
+        entry_group("weld", "Weld", [
             shape, *map(entry, ("group_width", "group_height")),
             form.choice("weld_sides", LABELS["weld_sides"], (("1", "One side", ""),
                         ("2", "Both sides", "")), "Usual"),
             *job("leg", "gap", "weld_length"), *map(entry, ("part_length", "segment")),
         ], links=links),
-        _group("plates", "Plates, steel, wire", [
+        entry_group("plates", "Plates, steel, wire", [
             *job("joint", "plate", "plate2"), steel, *job("position", "wire"),
             entry("filler_strength"),
         ]),
-        _group("code", "Code and method", [
+        entry_group("code", "Code and method", [
             form.choice("design_code", LABELS["design_code"], CODES),
             form.choice("analysis", LABELS["analysis"], (
                 ("elastic", "Elastic", "any load"), ("ic", "Turning centre", "load in plane"))),
@@ -124,15 +132,3 @@ def _own(typed: Mapping[str, str]) -> str:
     from beadwright_site.links import query_of
 
     return query_of({**typed, "group": OWN_LINE})
-
-
-def _group(
-    key: str,
-    title: str,
-    entries: Sequence[Entry],
-    *,
-    links: tuple[tuple[str, str], ...] = (),
-    words: str = "",
-) -> EntryGroup:
-    wrong = any(entry.errors for entry in entries)
-    return EntryGroup(key, title, tuple(entries), wrong, links, words)

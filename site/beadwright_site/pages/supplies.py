@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, Final
-
-from markupsafe import Markup
 
 from beadwright import units
 from beadwright.api import answer
@@ -21,13 +19,20 @@ from beadwright_site.pages.cost_view import cents, written
 from beadwright_site.pages.entries import measures_of, read_entries, with_units
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of
 from beadwright_site.pages.facts import Fact
+from beadwright_site.pages.frame import (
+    Views,
+    draw_part,
+    refusal,
+    state_view,
+    switch_view,
+    whole_page,
+)
 from beadwright_site.pages.job_card import job_card
 from beadwright_site.pages.kept import kept_for
 from beadwright_site.pages.said import invented_said, said_all, state_line
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.supplies_form import SuppliesForm, supplies_form
 from beadwright_site.pages.typed import system_named
-from beadwright_site.rendering import render
 
 PARTS = ("units-switch", "state", "need", "buy", "job-form", "spool", "spool-entries", "cylinder",
          "cylinder-entries", "notes", "take")  # fmt: skip
@@ -37,10 +42,6 @@ NAME: Final = "supplies"
 
 BY_WORDS = {"weight": "by weight", "size": "by size, wound as spools are",
             "full": "against a full spool"}  # fmt: skip
-
-
-def _render(part: str, **values: Any) -> str:
-    return render(f"supplies/{part}.html", "supplies", part=part, **values)
 
 
 def show_supplies(
@@ -64,8 +65,8 @@ def show_supplies(
 
 def _entries_html(form: SuppliesForm) -> dict[str, str]:
     return {
-        "spool-entries": _render("spool-entries", weight=form.weight, size=form.size),
-        "cylinder-entries": _render("cylinder-entries", entries=form.cylinder),
+        "spool-entries": draw_part(NAME, "spool-entries", weight=form.weight, size=form.size),
+        "cylinder-entries": draw_part(NAME, "cylinder-entries", entries=form.cylinder),
     }
 
 
@@ -73,14 +74,8 @@ def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> Shown:
     typed = read_entries(query, DEFAULTS)
     system = system_named(typed.get("units") or kept.get("units", ""))
     form = supplies_form(typed, kept, system, None, error.messages)
-    general = [t for key, texts in error.messages.items() if key not in form.keys for t in texts]
-    html = {
-        "state": _render("state", kind="refused", count=len(error.messages), line=""),
-        "job-form": _render("job-form", groups=form.groups, general=general,
-                            hidden=form.hidden(typed)),
-        **_entries_html(form),
-    }  # fmt: skip
-    return Shown(False, query_of(typed), "Not taken", html, error.messages)
+    return refusal(NAME, typed, error.messages, form.keys, more=_entries_html(form),
+                   groups=form.groups, hidden=form.hidden(typed))  # fmt: skip
 
 
 def _answered(
@@ -91,16 +86,12 @@ def _answered(
     typed = with_units(found.query.typed, measures_of(SuppliesSchema), system)
     form = supplies_form(typed, kept, system, found)
     entries = _entries_html(form)
-    other = "us" if system == "si" else "si"
     line = job_card(found.planned.dialled).line
     headline = headline_of(found)
-    views: dict[str, Callable[[], dict[str, Any]]] = {
-        "units-switch": lambda: {"system": system, "query": query_of({**typed, "units": other})},
-        "state": lambda: {
-            "kind": "example" if example else "yours",
-            "count": 0,
-            "line": state_line(EXAMPLE_NAME if example else "Your job", invented),
-        },
+    whose = EXAMPLE_NAME if example else "Your job"
+    views: Views = {
+        "units-switch": lambda: switch_view(system, typed),
+        "state": lambda: state_view(example, state_line(whose, invented)),
         "need": lambda: {
             "headline": headline,
             "job": f"{found.supplies.count:,} parts: {line}.",
@@ -124,7 +115,7 @@ def _answered(
         },
     }
     html = {
-        part: entries[part] if part in entries else _render(part, **views[part]())
+        part: entries[part] if part in entries else draw_part(NAME, part, **views[part]())
         for part in parts
         if part in PARTS
     }
@@ -232,6 +223,4 @@ def supplies_page(query: str) -> str:
         query: The query string.
     """
     shown = show_supplies(query)
-    parts = {part: Markup(shown.html.get(part, f'<div id="{part}"></div>')) for part in PARTS}
-    return render("supplies/page.html", "supplies", shown=shown, parts=parts,
-                  part_ids=" ".join(PARTS))  # fmt: skip
+    return whole_page(NAME, shown, PARTS)

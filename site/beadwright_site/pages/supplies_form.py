@@ -12,8 +12,15 @@ from beadwright.supply.spools import PACKAGES_KG, packages_sold
 from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright.units import System
-from beadwright_site.pages.entries import Entry, EntryGroup, Form, measures_of, of_field
-from beadwright_site.pages.job_form import job_form
+from beadwright_site.pages.entries import (
+    Entry,
+    EntryGroup,
+    Form,
+    entry_group,
+    measures_of,
+    of_field,
+)
+from beadwright_site.pages.job_form import job_fields
 from beadwright_site.pages.kept import keep_name, way_buys
 from beadwright_site.pages.labels import LABELS
 
@@ -87,11 +94,7 @@ def supplies_form(
     form = Form(typed, kept, DEFAULTS, measures_of(SuppliesSchema), wrong, invented, system,
                 kept_as)  # fmt: skip
     dialled = found.planned.dialled if found is not None else None
-    fields = {
-        f.key: f
-        for group in job_form({**kept, **typed}, system, dialled, wrong)
-        for f in group.fields
-    }
+    fields = job_fields({**kept, **typed}, system, dialled, wrong)
 
     def entry(key: str) -> Entry:
         blank = "worked out" if key in ("efficiency", "arc_min", "laid", "gas_flow") else ""
@@ -105,16 +108,16 @@ def supplies_form(
     ]
     sizes = [(name, name.replace("ft3", " ft³"), "") for name in CYLINDERS]
     groups = (
-        _group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
-        _group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS
+        entry_group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
+        entry_group("job", "The job", [of_field(fields[key]) for key in JOB_KEYS
                                   if not fields[key].hidden]),
-        _group("wire", "Wire", [
+        entry_group("wire", "Wire", [
             form.choice("spool", "Package", packages), *map(entry, WIRE),
         ]),
-        _group("gas", "Gas", [
+        entry_group("gas", "Gas", [
             form.choice("cylinder", "Cylinder", sizes, "Usual"), *map(entry, GAS),
         ]),
-        _group("prices", "Prices, tips, nozzles", [*map(entry, SMALL)]),
+        entry_group("prices", "Prices, tips, nozzles", [*map(entry, SMALL)]),
     )  # fmt: skip
     return SuppliesForm(
         groups,
@@ -122,7 +125,3 @@ def supplies_form(
         tuple(map(entry, SPOOL_SIZE)),
         tuple(map(entry, CYLINDER)),
     )
-
-
-def _group(key: str, title: str, entries: Sequence[Entry]) -> EntryGroup:
-    return EntryGroup(key, title, tuple(entries), any(entry.errors for entry in entries))
