@@ -7,9 +7,10 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, ViewportSize, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, sync_playwright
 
 from beadwright_build.release import write_release
+from tests.browser.dialled import JOB, open_job
 from tests.browser.host import Host
 from tests.browser.phone import Phone, new_phone
 
@@ -113,3 +114,33 @@ def make_release(shipped: Path, tmp_path: Path) -> MakeRelease:
         return site
 
     return make
+
+
+@pytest.fixture(scope="module")
+def steady_host(shipped: Path) -> Iterator[Host]:
+    """The built site on a plain web host, one for a file."""
+    served = Host(shipped)
+    served.start()
+    yield served
+    served.kill()
+
+
+@pytest.fixture(scope="module")
+def steady_phone(chromium: Browser) -> Iterator[BrowserContext]:
+    """One phone for a file: the engine's files are fetched once."""
+    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True)
+    yield context
+    context.close()
+
+
+@pytest.fixture
+def dialled(steady_phone: BrowserContext, steady_host: Host) -> Iterator[Page]:
+    """Dial in with a job worked out; it fails the test if it logs an error."""
+    found = steady_phone.new_page()
+    faults: list[str] = []
+    found.on("pageerror", lambda error: faults.append(str(error)))
+    found.on("console", lambda said: faults.append(said.text) if said.type == "error" else None)
+    open_job(found, steady_host, JOB)
+    yield found
+    found.close()
+    assert faults == []

@@ -1,68 +1,31 @@
 """The aim buttons and the plane of feed and volts on the phone, answered by its engine."""
 
 import re
-from collections.abc import Iterator
-from pathlib import Path
-from urllib.parse import parse_qs, urlsplit
+from urllib.parse import urlsplit
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, expect
+from playwright.sync_api import Page, expect
 
 from beadwright import units
 from beadwright.api import Answer, answer
 from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import AIMS
+from tests.browser.dialled import JOB, asked, number, open_job
 from tests.browser.host import Host
-
-JOB = "plate=3/8in&leg=5/16in"
-START_MS = 60_000
-
-
-@pytest.fixture(scope="module")
-def host(shipped: Path) -> Iterator[Host]:
-    """The built site on a plain web host."""
-    served = Host(shipped)
-    served.start()
-    yield served
-    served.kill()
-
-
-@pytest.fixture(scope="module")
-def phone(chromium: Browser) -> Iterator[BrowserContext]:
-    """One phone for this file: the engine's files are fetched once."""
-    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True)
-    yield context
-    context.close()
 
 
 @pytest.fixture
-def page(phone: BrowserContext, host: Host) -> Iterator[Page]:
-    """The page with a job worked out; it fails the test if it logs an error."""
-    found = phone.new_page()
-    faults: list[str] = []
-    found.on("pageerror", lambda error: faults.append(str(error)))
-    found.on("console", lambda said: faults.append(said.text) if said.type == "error" else None)
-    open_job(found, host, JOB)
-    yield found
-    found.close()
-    assert faults == []
+def host(steady_host: Host) -> Host:
+    return steady_host
 
 
-def open_job(page: Page, host: Host, query: str) -> None:
-    page.goto(f"{host.url}?{query}")
-    expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
-
-
-def asked(page: Page) -> dict[str, str]:
-    return {key: values[0] for key, values in parse_qs(urlsplit(page.url).query).items()}
+@pytest.fixture
+def page(dialled: Page) -> Page:
+    return dialled
 
 
 def core(page: Page) -> Answer:
     return answer("dial-in", urlsplit(page.url).query)
-
-
-def number(page: Page, key: str) -> str:
-    return page.locator(f"#set-{key} [data-type]").inner_text()
 
 
 def tap_aim(page: Page, name: str) -> None:

@@ -17,13 +17,13 @@ from beadwright.money.cost import cost_of
 from beadwright.money.cost_page import cost_answer
 from beadwright.money.curves import curve
 from beadwright.money.levers import SwingShares, levers_of
-from beadwright.money.swings import Lever, cost_bands, moved, net_band, swings
+from beadwright.money.swings import Lever, Part, cost_bands, moved, net_band, swings
 from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone
 
 
-def lever(part: str, field: str, low: float, high: float, key: str = "x") -> Lever:
-    targets = ((part, field),)
-    return Lever(key, "x", targets, low, high, "count", 1.0, False, "")  # type: ignore[arg-type] # pyright: ignore[reportArgumentType]
+def lever(part: Part, field: str, low: float, high: float, key: str = "x") -> Lever:
+    targets: tuple[tuple[Part, str], ...] = ((part, field),)
+    return Lever(key, "x", targets, low, high, "count", 1.0, False, "")
 
 
 NOW = lever("now", "wire_kg", 0.9, 1.1)

@@ -59,7 +59,8 @@ def test_the_stricter_of_both_counts() -> None:
     assert found.needed.by == "method-b"
     assert to_celsius(found.needed.kelvin or 0) == pytest.approx(80)
     lean = heat(f"{THICK}&steel=A572-60&hydrogen=2")  # 62·2^0.35 = 79.02: 48.2 °C
-    assert to_celsius(lean.needed.method_b.kelvin or 0) == pytest.approx(48.2, abs=0.1)  # type: ignore[union-attr]
+    assert lean.needed.method_b is not None
+    assert to_celsius(lean.needed.method_b.kelvin or 0) == pytest.approx(48.2, abs=0.1)
     assert (lean.needed.by, round(to_celsius(lean.needed.kelvin or 0))) == ("table", 65)
 
 
@@ -79,7 +80,8 @@ def test_the_melt_counted_and_the_worst_are_both_said() -> None:
     usual, worst = heat(THICK), heat(f"{THICK}&melt=limit")
     assert usual.steel.worst == worst.steel.composition == STEELS["A36"].limit
     assert usual.needed.worst_b is not None
-    assert usual.needed.worst_b.kelvin == worst.needed.method_b.kelvin  # type: ignore[union-attr]
+    assert worst.needed.method_b is not None
+    assert usual.needed.worst_b.kelvin == worst.needed.method_b.kelvin
     assert "go by the mill certificate" in said(usual, "caution")
     assert worst.needed.worst_b is None
 

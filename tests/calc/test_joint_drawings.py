@@ -9,9 +9,9 @@ from math import sqrt
 import pytest
 
 from beadwright.joint.closed_corner import closed_corner_joint
-from beadwright.joint.fillet_joints import fillet_joint
+from beadwright.joint.fillet_joints import Corner, fillet_joint
 from beadwright.joint.groove_joints import Groove, groove_joint
-from beadwright.joint.joints import XY, JointShape
+from beadwright.joint.joints import XY, JointKind, JointShape
 from beadwright.joint.plug_slot import plug_joint
 
 Points = Iterable[tuple[float, float]]
@@ -50,9 +50,9 @@ def mm2(value: float) -> object:
     return pytest.approx(value * 1e-6, rel=1e-7)
 
 
-def mm_groove(kind: str, angle: float, gap: float, depth: float, depth2: float = 0.0,
+def mm_groove(kind: JointKind, angle: float, gap: float, depth: float, depth2: float = 0.0,
               **more: bool) -> Groove:  # fmt: skip
-    return Groove(kind, angle, gap / 1e3, depth / 1e3, depth2 / 1e3, **more)  # type: ignore[arg-type]
+    return Groove(kind, angle, gap / 1e3, depth / 1e3, depth2 / 1e3, **more)
 
 
 def test_a_tee() -> None:
@@ -120,9 +120,9 @@ def test_a_lap() -> None:
 
 
 @pytest.mark.parametrize(("corner", "left"), [("open", 0), ("half", -3)])
-def test_a_corner(corner: str, left: float) -> None:
+def test_a_corner(corner: Corner, left: float) -> None:
     shape = fillet_joint("corner", 0.010, 0.006, 0.005, 0.005, 0.0, 0.001,
-                         corner=corner)  # type: ignore[arg-type]  # fmt: skip
+                         corner=corner)  # fmt: skip
     assert near(shape.plates[0], rectangle(-32, 0, 0, 10))
     # Half open: the plate lying down covers half of the other's 6 mm.
     assert near(shape.plates[1], rectangle(left, -32, left + 6, -1))

@@ -136,14 +136,15 @@ def square_v(angle: float, gap: float, depth: float) -> float:
 def test_more_angle_or_gap_never_takes_less_metal(
     angle: float, more_deg: float, gap: float, more_m: float
 ) -> None:
-    for kind in ("v", "double-v", "bevel", "double-bevel"):
+    kinds: tuple[JointKind, ...] = ("v", "double-v", "bevel", "double-bevel")
+    for kind in kinds:
         wide = min(angle, 64.0)
         depths = (0.008, 0.008) if kind.startswith("double") else (0.018, 0.0)
 
         def section(
-            deg: float, m: float, kind: str = kind, depths: tuple[float, float] = depths
+            deg: float, m: float, kind: JointKind = kind, depths: tuple[float, float] = depths
         ) -> float:
-            groove = Groove(kind, deg, m, *depths)  # type: ignore[arg-type]
+            groove = Groove(kind, deg, m, *depths)
             return groove_joint(groove, 0.02, 0.02, 0.001).section_m2
 
         assert section(wide + more_deg, gap) > section(wide, gap)

@@ -1,5 +1,7 @@
 """Steels, their carbon equivalents, and what each method refuses by name."""
 
+from collections.abc import Callable
+
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
@@ -18,7 +20,7 @@ from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, Composition, El
 
 SHARES = st.floats(0, 2)
 GOOD = {"c": 0.15, "mn": 1.0}
-METHODS = {"ce": ce_iiw, "cet": cet, "pcm": pcm}
+METHODS: dict[Method, Callable[[Composition], float]] = {"ce": ce_iiw, "cet": cet, "pcm": pcm}
 
 
 def test_the_grades_by_name() -> None:
@@ -40,7 +42,7 @@ def test_a_usual_melt_is_inside_its_limits_and_every_method(name: str) -> None:
         if limit:
             assert steel.typical.share(element) <= limit
     for method, formula in METHODS.items():
-        assert formula(steel.typical) == equivalent(steel.typical, method)  # type: ignore[arg-type]
+        assert formula(steel.typical) == equivalent(steel.typical, method)
     if steel.ce_cap is not None:
         assert ce_iiw(steel.typical) <= steel.ce_cap
 

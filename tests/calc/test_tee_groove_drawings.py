@@ -8,7 +8,7 @@ from beadwright.errors import OutOfRangeError
 from beadwright.joint.closed_corner import closed_corner_joint
 from beadwright.joint.fillet_joints import fillet_face, fillet_joint, fillet_throat
 from beadwright.joint.groove_joints import groove_joint
-from beadwright.joint.joints import corners, rounded_face
+from beadwright.joint.joints import JointKind, corners, rounded_face
 from beadwright.joint.plug_slot import plug_joint
 from beadwright.joint.tee_grooves import tee_groove_joint
 from tests.calc.test_joint_drawings import dimensions, mm, mm2, mm_groove, near, rectangle
@@ -124,7 +124,7 @@ def test_without_a_gap_nothing_is_laid_below_the_bevels() -> None:
 
 @pytest.mark.parametrize(("kind", "most"), [("v", 150), ("double-v", 150), ("bevel", 85),
                                             ("double-bevel", 85)])  # fmt: skip
-def test_no_groove_opens_wider_than_its_most(kind: str, most: float) -> None:
+def test_no_groove_opens_wider_than_its_most(kind: JointKind, most: float) -> None:
     depth2 = 2 if kind.startswith("double") else 0
     groove_joint(mm_groove(kind, 0.5, 0, 2, depth2), 0.010, 0.010, 0.0)
     groove_joint(mm_groove(kind, most, 0, 2, depth2), 0.010, 0.010, 0.0)

@@ -100,7 +100,8 @@ def test_the_curve_is_to_scale(query: str, system: str) -> None:
         share = (kelvin - from_celsius(0)) / (FROM_K - from_celsius(0))
         assert y == pytest.approx(BOTTOM - (BOTTOM - TOP) * share, abs=0.06)
     hot, cool = (time_at(ruling, from_celsius(c)) for c in (800, 500))
-    assert cool - hot == pytest.approx(found.cooling.seconds, rel=0.03)  # type: ignore[union-attr]
+    assert found.cooling is not None
+    assert cool - hot == pytest.approx(found.cooling.seconds, rel=0.03)
     assert drawing.left == pytest.approx(LEFT + (RIGHT - LEFT) * hot / last, abs=0.06)
     assert drawing.right == pytest.approx(LEFT + (RIGHT - LEFT) * cool / last, abs=0.06)
     assert all(LEFT <= tick.at <= RIGHT + 1 for tick in drawing.ticks)
