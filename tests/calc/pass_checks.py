@@ -34,6 +34,11 @@ def split_in(position: str) -> float:
     return position_limits(read_query(f"position={position}").job, stringers=False).width_m / IN
 
 
+def stringer_in(position: str) -> float:
+    """Widest stringer [in]."""
+    return position_limits(read_query(f"position={position}").job, stringers=True).width_m / IN
+
+
 def largest_equals(leg_in: float, position: str) -> float:
     """Beads of a fillet of a leg on plate thick enough."""
     return beads(f"plate=1in&leg={leg_in}in&position={position}")
