@@ -48,6 +48,24 @@ class PageQuery:
         )
 
 
+@dataclass(frozen=True, slots=True)
+class PageAnswered:
+    """What the answers of all pages but Dial in begin with.
+
+    Attributes:
+        page: The page.
+        query: The query as read.
+    """
+
+    page: str
+    query: PageQuery
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return self.query.canonical
+
+
 def read_page(
     query: str,
     kept: Mapping[str, Any] | None,

@@ -25,7 +25,7 @@ from beadwright.heating.preheat import (
 from beadwright.heating.preheat_table import TableRow, table_row
 from beadwright.heating.steels import Composition
 from beadwright.heating.temperatures import from_celsius, rounded_up
-from beadwright.page_query import PageQuery, read_job, read_page
+from beadwright.page_query import PageAnswered, read_job, read_page
 from beadwright.process.heat import EN_EFFICIENCY
 from beadwright.results import Note, Quantity
 from beadwright.setting.dial_in import DialIn, dial_in
@@ -85,7 +85,7 @@ class Needed:
 
 
 @dataclass(frozen=True, slots=True)
-class HeatAnswer:
+class HeatAnswer(PageAnswered):
     """The Heat page's answer.
 
     Attributes:
@@ -111,8 +111,6 @@ class HeatAnswer:
         notes: What to mind, loudest first.
     """
 
-    page: str
-    query: PageQuery
     dialled: DialIn
     steel: ChosenSteel
     equivalents: tuple[Equivalent, ...]
@@ -131,11 +129,6 @@ class HeatAnswer:
     curves: tuple[Curve, ...]
     distortion: PartDistortion
     notes: tuple[Note, ...]
-
-    @property
-    def canonical(self) -> str:
-        """The query with known keys only, in the form's order, as typed."""
-        return self.query.canonical
 
     @property
     def units(self) -> System:

@@ -13,7 +13,7 @@ from beadwright.errors import FieldErrors
 from beadwright.fields import Choice, Entry, Measured
 from beadwright.machine.circuit import Circuit, Load, Machine, circuit
 from beadwright.machine.conductors import CONDUCTORS, conductor_of
-from beadwright.page_query import PageQuery, read_job, read_page
+from beadwright.page_query import PageAnswered, PageQuery, read_job, read_page
 from beadwright.results import Level, Note
 from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
 from beadwright.schemas import KEY_WORDS as JOB_WORDS
@@ -79,7 +79,7 @@ class ShopSchema(Schema):
 
 
 @dataclass(frozen=True, slots=True)
-class ShopAnswer:
+class ShopAnswer(PageAnswered):
     """The Shop page's answer.
 
     Attributes:
@@ -90,16 +90,9 @@ class ShopAnswer:
         notes: What to mind, loudest first.
     """
 
-    page: str
-    query: PageQuery
     dialled: DialIn
     circuit: Circuit
     notes: tuple[Note, ...]
-
-    @property
-    def canonical(self) -> str:
-        """The query with known keys only, in the form's order, as typed."""
-        return self.query.canonical
 
     @property
     def units(self) -> System:

@@ -18,7 +18,7 @@ from beadwright.money.demo_prices import INVENTED, INVENTED_TEXT
 from beadwright.money.levers import levers_of, swing_shares
 from beadwright.money.swings import Lever, Swing, net_band, swings
 from beadwright.money.verdict import Verdict, break_even_sentences, verdict
-from beadwright.page_query import PageQuery, read_page
+from beadwright.page_query import PageAnswered, PageQuery, read_page
 from beadwright.queries import split_query
 from beadwright.results import Note
 from beadwright.units import System
@@ -52,7 +52,7 @@ class Comparison:
 
 
 @dataclass(frozen=True, slots=True)
-class CostAnswer:
+class CostAnswer(PageAnswered):
     """The Cost page's answer.
 
     Attributes:
@@ -67,8 +67,6 @@ class CostAnswer:
         notes: What to mind, loudest first.
     """
 
-    page: str
-    query: PageQuery
     ways: tuple[PlannedWay, ...]
     costs: tuple[Cost, ...]
     capacities: tuple[Capacity, ...]
@@ -76,11 +74,6 @@ class CostAnswer:
     parts: int
     batch: int
     notes: tuple[Note, ...]
-
-    @property
-    def canonical(self) -> str:
-        """The query with known keys only, in the form's order, as typed."""
-        return self.query.canonical
 
     @property
     def units(self) -> System:

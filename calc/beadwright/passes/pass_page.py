@@ -9,7 +9,7 @@ from typing import Any
 from urllib.parse import urlencode
 
 from beadwright.errors import FieldErrors
-from beadwright.page_query import PageQuery, read_job, read_page
+from beadwright.page_query import PageAnswered, read_job, read_page
 from beadwright.passes.pass_beads import Bead, PassPlan
 from beadwright.passes.pass_choices import Choice, choices, nearest
 from beadwright.passes.pass_plan import pass_plan
@@ -25,7 +25,7 @@ _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
 @dataclass(frozen=True, slots=True)
-class PassAnswer:
+class PassAnswer(PageAnswered):
     """The Passes page's answer.
 
     Attributes:
@@ -39,8 +39,6 @@ class PassAnswer:
         at: Number of the bead looked at, from 1 [-].
     """
 
-    page: str
-    query: PageQuery
     dialled: DialIn
     found: PassPlan
     nearest: Choice | None
@@ -52,11 +50,6 @@ class PassAnswer:
     def bead(self) -> Bead:
         """The bead looked at."""
         return self.found.beads[self.at - 1]
-
-    @property
-    def canonical(self) -> str:
-        """The query with known keys only, in the form's order, as typed."""
-        return self.query.canonical
 
     @property
     def units(self) -> System:

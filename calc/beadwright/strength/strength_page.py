@@ -16,7 +16,7 @@ from beadwright.joint.fillets import (
     least_segment,
     minimum_leg,
 )
-from beadwright.page_query import PageQuery, read_page
+from beadwright.page_query import PageAnswered, read_page
 from beadwright.results import Note
 from beadwright.strength.intermittent import Intermittent, intermittent_for, widest_gap
 from beadwright.strength.resistance_en import LEAST_THROAT_M
@@ -67,7 +67,7 @@ class LegSizes:
 
 
 @dataclass(frozen=True, slots=True)
-class StrengthAnswer:
+class StrengthAnswer(PageAnswered):
     """The Strength page's answer.
 
     Attributes:
@@ -81,19 +81,12 @@ class StrengthAnswer:
         notes: What to mind, loudest first.
     """
 
-    page: str
-    query: PageQuery
     task: StrengthTask
     spread: Spread
     legs: LegSizes
     links: tuple[Link, ...]
     segments: Intermittent | None
     notes: tuple[Note, ...]
-
-    @property
-    def canonical(self) -> str:
-        """The query with known keys only, in the form's order, as typed."""
-        return self.query.canonical
 
     @property
     def units(self) -> System:

@@ -12,7 +12,7 @@ from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.money.cost_page import invented_in_use
 from beadwright.money.cost_ways import PlannedWay, first_way
 from beadwright.money.demo_prices import INVENTED_TEXT
-from beadwright.page_query import PageQuery, read_page
+from beadwright.page_query import PageAnswered, PageQuery, read_page
 from beadwright.results import Note
 from beadwright.supply.cylinders import CylinderSize, full_content, usual_cylinder
 from beadwright.supply.leftovers import CylinderLeft, SpoolLeft, cylinder_left, spool_left
@@ -65,7 +65,7 @@ class Supplies:
 
 
 @dataclass(frozen=True, slots=True)
-class SuppliesAnswer:
+class SuppliesAnswer(PageAnswered):
     """The Supplies page's answer.
 
     Attributes:
@@ -79,19 +79,12 @@ class SuppliesAnswer:
         notes: What to mind, loudest first.
     """
 
-    page: str
-    query: PageQuery
     planned: PlannedWay
     supplies: Supplies
     purchases: tuple[PurchaseRow, ...]
     spool: SpoolLeft | None
     gas_left: CylinderLeft | None
     notes: tuple[Note, ...]
-
-    @property
-    def canonical(self) -> str:
-        """The query with known keys only, in the form's order, as typed."""
-        return self.query.canonical
 
     @property
     def units(self) -> System:
