@@ -160,7 +160,7 @@ def test_a_wrong_known_answer_keeps_the_numbers_back(
     make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease
 ) -> None:
     off = make_release(
-        {WORKER: lambda data: data.replace(b"check.ok !== true", b"check.ok === true")}
+        {WORKER: lambda data: data.replace(b"check.ok!==true", b"check.ok===true")}
     )
     phone = make_phone(make_host(off).url)
     phone.open()
