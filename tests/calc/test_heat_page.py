@@ -43,7 +43,8 @@ def test_the_demonstration_bracket_wants_no_preheat() -> None:
     assert found.needed.kelvin == pytest.approx(from_fahrenheit(32))
     assert found.start_k == pytest.approx(from_celsius(20))
     assert "Below 32 °F: warm it to 70 °F" in said(found, "note")
-    assert found.heat.value == found.dialled.outcome.heat.value  # type: ignore[union-attr]
+    assert found.dialled.outcome is not None
+    assert found.heat.value == found.dialled.outcome.heat.value
 
 
 def test_the_stricter_of_both_counts() -> None:
