@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from beadwright import __version__
 from beadwright.api import PAGES, answer_csv, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS
+from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS
 
 
 def _parser() -> argparse.ArgumentParser:

@@ -11,18 +11,19 @@ from urllib.parse import urlencode
 
 from beadwright import reports
 from beadwright.errors import FieldErrors
+from beadwright.job.job_query import DEFAULTS, Query, read_query
 from beadwright.results import Note
-from beadwright.schemas import DEFAULTS, Query, read_query
 from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.dial_in_report import dial_in_report, map_report
 from beadwright.setting.ways_out import WayOut, ways_out
 from beadwright.setting.window_map import WindowMap, window_map
 
 if TYPE_CHECKING:
-    from beadwright.heating.heat_page import HeatAnswer
+    from beadwright.heating.heat_answer import HeatAnswer
     from beadwright.machine.shop_page import ShopAnswer
     from beadwright.money.cost_page import CostAnswer
     from beadwright.passes.pass_page import PassAnswer
-    from beadwright.strength.strength_page import StrengthAnswer
+    from beadwright.strength.strength_answer import StrengthAnswer
     from beadwright.supply.supplies_page import SuppliesAnswer
 
 Kept = Mapping[str, Any] | None
@@ -88,8 +89,8 @@ def _dial_in(text: str, kept: Kept) -> Answer:
 
 def _dial_in_report(found: Answer) -> dict[str, Any]:
     return {
-        "answer": reports.dial_in_report(found.dial_in),
-        "window_map": reports.map_report(found.window_map, found.query.job.units),
+        "answer": dial_in_report(found.dial_in),
+        "window_map": map_report(found.window_map, found.query.job.units),
         "ways_out": [{"text": w.text, "changes": dict(w.changes)} for w in found.ways_out],
     }
 

@@ -5,16 +5,18 @@ from __future__ import annotations
 from typing import Any
 
 from beadwright import units
-from beadwright.process.gas_effects import effects_of
-from beadwright.process.melted import NEVER_SIZE_BY_IT
-from beadwright.process.wire_ranges import usual_positions
 from beadwright.results import Note, Quantity
-from beadwright.setting.dial_in import DialIn
-from beadwright.setting.window_map import WindowMap
 from beadwright.units import System
 
 
-def _number(value: float | None, measure: str, system: System) -> float | None:
+def number(value: float | None, measure: str, system: System) -> float | None:
+    """Return a value in the unit shown, rounded to what a float is worth.
+
+    Args:
+        value: The value, or None [SI].
+        measure: Kind of quantity [-].
+        system: Whose unit [-].
+    """
     if value is None:
         return None
     return float(f"{units.convert(value, measure, system):.7g}")
@@ -28,9 +30,9 @@ def quantity_report(quantity: Quantity, system: System) -> dict[str, Any]:
         system: Whose unit [-].
     """
     report: dict[str, Any] = {
-        "value": _number(quantity.value, quantity.measure, system),
-        "low": _number(quantity.low, quantity.measure, system),
-        "high": _number(quantity.high, quantity.measure, system),
+        "value": number(quantity.value, quantity.measure, system),
+        "low": number(quantity.low, quantity.measure, system),
+        "high": number(quantity.high, quantity.measure, system),
         "unit": units.symbol(quantity.measure, system),
         "meaning": quantity.meaning,
         "sources": list(quantity.sources),
@@ -50,107 +52,28 @@ def note_report(note: Note) -> dict[str, str]:
     return {"level": note.level, "text": note.text, "source": note.source, "field": note.field}
 
 
-def dial_in_report(answer: DialIn) -> dict[str, Any]:
-    """Return a dial-in as plain data in the job's units.
+DIGITS = 10
+"""Figures a report keeps: far past a cent, short of a float's noise."""
+
+
+def shown(value: float | None, measure: str, system: System) -> dict[str, Any]:
+    """Return a value in the unit shown, with its unit.
 
     Args:
-        answer: The dial-in [-].
+        value: The value, or None [SI].
+        measure: Kind of quantity [-].
+        system: Whose unit [-].
     """
-    system = answer.job.units
-    settings, outcome, torch = answer.settings, answer.outcome, answer.torch
-    report: dict[str, Any] = {
-        "open": answer.open,
-        "transfer": outcome.transfer if outcome else None,
-        "planned_transfer": answer.plan.transfer,
-        "planned_because": answer.plan.reason,
-        "passes": answer.plan.passes,
-        "position": answer.job.position_name,
-        "polarity": answer.job.wire.type.polarity,
-        "drive_roll": answer.job.wire.type.drive_roll,
-        "wire": _wire(answer),
-        "gas": answer.job.gas.name,
-        "iso_gas_group": answer.job.gas.iso_group,
-        "gas_effects": [
-            {"what": e.what, "way": e.way, "text": e.text, "source": e.source}
-            for e in effects_of(answer.job.gas)
-        ],
-        "nozzle": outcome.flow.nozzle.name if outcome else None,
-        "wire_feed": quantity_report(settings.wire_feed, system),
-        "volts": quantity_report(settings.volts, system),
-        "tip_to_work": quantity_report(settings.tip_to_work, system),
-        "travel": quantity_report(settings.travel, system),
-        "torch": {
-            "way": torch.way,
-            "travel_angle": _angles(torch.travel_angle),
-            "work_angle": _angles(torch.work_angle),
-            "aim": torch.aim,
-        },
-    }
-    if outcome is not None:
-        for name in (
-            "current",
-            "heat",
-            "heat_en",
-            "laid",
-            "bead",
-            "leg",
-            "throat",
-            "gas_flow",
-            "metal",
-            "wire_mass",
-            "arc_time",
-        ):
-            report[name] = quantity_report(getattr(outcome, name), system)
-        for name in ("penetration", "dilution"):
-            estimate = getattr(outcome, name)
-            said = {"because": estimate.low_by, "note": NEVER_SIZE_BY_IT}
-            report[name] = quantity_report(estimate, system) | said
-    return report
+    unit = units.symbol(measure, system)
+    if value is None:
+        return {"value": None, "unit": unit}
+    return {"value": rounded(units.convert(value, measure, system)), "unit": unit}
 
 
-def _wire(answer: DialIn) -> dict[str, Any]:
-    job = answer.job
-    made = job.wire.type
-    return {
-        "class": made.name,
-        "spec": made.spec,
-        "iso": made.iso,
-        "a5_36": made.alias,
-        "kind": made.kind,
-        "dia": job.wire.size,
-        "fill_share": made.fill_share,
-        "runs_in": list(usual_positions(job.wire, job.gas, answer.plan.transfer)),
-    }
-
-
-def _angles(three: tuple[float, float, float]) -> dict[str, Any]:
-    low, value, high = three
-    return {"value": value, "low": low, "high": high, "unit": "°"}
-
-
-def map_report(drawn: WindowMap, system: System) -> dict[str, Any]:
-    """Return the feed and volts plane as plain data in shown units.
+def rounded(value: float) -> float:
+    """Return a value short of a float's noise.
 
     Args:
-        drawn: The plane [-].
-        system: Whose units [-].
+        value: The value [-].
     """
-
-    def point(feed: float, volts: float) -> list[float | None]:
-        return [_number(feed, "wire_feed", system), round(volts, 3)]
-
-    return {
-        "feeds": [_number(feed, "wire_feed", system) for feed in drawn.feeds],
-        "volts": list(drawn.volts),
-        "unit": [units.symbol("wire_feed", system), "V"],
-        "regions": [
-            {"transfer": r.transfer, "outline": [point(*p) for p in r.outline]}
-            for r in drawn.regions
-        ],
-        "soft_edges": [
-            {"edge": e.key, "outline": [point(*p) for p in e.outline]} for e in drawn.soft
-        ],
-        "no_spray_because": drawn.refused,
-        "window": [point(*p) for p in drawn.window],
-        "point": point(*drawn.point) if drawn.point is not None else None,
-    }
+    return float(f"{value:.{DIGITS}g}")

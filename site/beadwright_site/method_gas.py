@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from beadwright.process.compressibility import SUBSTANCES
 from beadwright.process.gas_effects import EFFECTS
 from beadwright.process.gas_groups import ACTIVE, LEAST_SHARE
 from beadwright.process.gases import GASES
-from beadwright.supply.compressibility import SUBSTANCES
 from beadwright.supply.cylinders import SETTLES_K
 from beadwright_site.mathml import equation, over, power, row, sub
 from beadwright_site.method import Equation, Section, Symbol, Table

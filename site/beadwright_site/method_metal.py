@@ -91,8 +91,8 @@ def travel_table() -> Table:
         "Travel held steadily",
         ("torch moved by", "in/min", "mm/min"),
         tuple(
-            (f"{mover}, {lie}", written(ends, "us"), written(ends, "si"))
-            for (mover, lie), ends in TRAVEL_RANGE_M_S.items()
+            (f"{mover}, {orientation}", written(ends, "us"), written(ends, "si"))
+            for (mover, orientation), ends in TRAVEL_RANGE_M_S.items()
         ),
         ("practice",),
         "",

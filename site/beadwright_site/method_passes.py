@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.passes.bead_limits import (
+from beadwright.layers.bead_limits import (
     COLD_LAP_M,
     LAYER_M,
     ROOT_M,
     SPLIT_M,
     STRINGER_M,
 )
-from beadwright.passes.pass_layers import CAP_UNDER_FLUSH_M
+from beadwright.layers.layers import CAP_UNDER_FLUSH_M
 from beadwright.passes.pass_layout import LEAN
 from beadwright.passes.pass_torch import TILT_DEG
 from beadwright.process.positions import POSITIONS
@@ -53,8 +53,8 @@ LAYERS = Equation(
     f"⌈ ⌉: rounded up. The cap of a groove starts {CAP_UNDER_FLUSH_M * 1000:g} mm under flush or "
     "deeper. The root is one bead wherever it can be. A count asked for takes the limits all "
     "wider or tighter until it fits; what is then over a limit is said.",
-    ("pass_layers.fewest_layers", "pass_layers.layers_of_count", "pass_layers.holds",
-     "pass_layers.CAP_UNDER_FLUSH_M", "pass_layers.SHAPELY", "pass_limits.widest",
+    ("layers.fewest_layers", "layers.layers_of_count", "layers.holds",
+     "layers.CAP_UNDER_FLUSH_M", "layers.SHAPELY", "pass_limits.widest",
      "bead_limits.largest_bead_m2", "bead_limits.position_limits"),
 )  # fmt: skip
 
@@ -84,7 +84,7 @@ PLACE = Equation(
     ("geometry", "practice"),
     "Horizontal, each layer starts at the lower plate, so that every bead leaves the next a shelf. "
     "How far a bead laps over its neighbour is the picture's; no setting hangs on it.",
-    ("pass_frame.frame_of", "pass_frame.dense", "pass_layout.slots_of", "pass_layout.LEAN",
+    ("frame.frame_of", "frame.dense", "pass_layout.slots_of", "pass_layout.LEAN",
      "sweep.sweep", "sweep.band"),
 )  # fmt: skip
 
@@ -137,10 +137,10 @@ def limits_table() -> Table:
     """Return what a bead and a layer may be, by position."""
     rows = tuple(
         (
-            position.lie,
-            _inches(ROOT_M[position.lie]),
+            position.orientation,
+            _inches(ROOT_M[position.orientation]),
             _inches(LAYER_M),
-            _inches(SPLIT_M[position.lie]),
+            _inches(SPLIT_M[position.orientation]),
             _inches(position.practical_leg_m),
         )
         for position in POSITIONS.values()

@@ -10,13 +10,13 @@ from beadwright.process.operating import volts_window
 from beadwright.process.transfer import Transfer
 from beadwright.process.volts_points import VOLTS_POINTS, Settings
 from beadwright.process.wires import Kind, wire_of
+from beadwright.tolerance import REL_TOL
 from beadwright_site.method_plots import SHAPES, legend_of_modes, plot_key, size_text, steps
 from beadwright_site.points_drawing import Axis, Band, Plot, Point, draw_points
 
 LEAST_DRAWN = 3
 """Fewer points than this are counted in the table and not drawn."""
 
-_HAIR = 1e-9
 _LEAST_SPAN_A = 10.0
 
 _SOURCES: dict[Kind, tuple[str, ...]] = {
@@ -39,7 +39,7 @@ def _window(key: _Key, current_a: float) -> tuple[float, float, float]:
 
 def _held(key: _Key, current_a: float, volts: float) -> bool:
     low, _, high = _window(key, current_a)
-    return low - _HAIR <= volts <= high + _HAIR
+    return low - REL_TOL <= volts <= high + REL_TOL
 
 
 def points_inside() -> tuple[tuple[Kind, str, str, int, int], ...]:

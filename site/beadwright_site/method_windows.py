@@ -57,7 +57,7 @@ WINDOW = Equation(
     "The feed's window is worked with volts on the mode's own line and travel filling the joint. "
     "Move one setting and the other three windows move with it. The pass count is the fewest that "
     "leaves a window.",
-    ("limits.bind", "settings.settings_of", "plan.make_plan"),
+    ("limits.tightest_window", "settings.settings_of", "plan.make_plan"),
 )  # fmt: skip
 
 

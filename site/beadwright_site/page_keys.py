@@ -7,12 +7,12 @@ from functools import cache
 from types import MappingProxyType
 
 from beadwright.heating.heat_query import DEFAULTS as HEAT
+from beadwright.job.job_query import DEFAULTS as JOB
 from beadwright.machine.shop_page import DEFAULTS as SHOP
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES
 from beadwright.passes.pass_query import DEFAULTS as PASSES
 from beadwright.passes.pass_query import EXAMPLE_QUERY as PASSES_EXAMPLE
-from beadwright.schemas import DEFAULTS as JOB
 from beadwright.strength.strength_query import DEFAULTS as STRENGTH
 from beadwright.supply.supplies_query import DEFAULTS as SUPPLIES
 

@@ -13,7 +13,7 @@ from math import cos, radians, sin
 
 from beadwright.joint.joints import BUTTS, XY, Dimension
 from beadwright.passes.pass_beads import Bead, PassPlan
-from beadwright.process.positions import Lie
+from beadwright.process.positions import Orientation
 
 WIDTH, LOWEST = 362.0, 190.0
 HIGH: tuple[tuple[int, float], ...] = ((60, 440.0), (13, 330.0), (0, 272.0))
@@ -43,7 +43,7 @@ LONGEST_TIP = 15.0
 OFFSET, TICK, INSET = 15.0, 3.0, 24.0
 """Dimension line off the weld, half a tick, dimension of a plate in from the paper's edge [px]."""
 
-_TURNS: dict[Lie, int] = {"horizontal": 1, "overhead": 2}
+_TURNS: dict[Orientation, int] = {"horizontal": 1, "overhead": 2}
 """Quarter turns clockwise a butt is drawn with; other joints turn only overhead."""
 
 
@@ -154,7 +154,7 @@ def turns_of(found: PassPlan) -> int:
     Args:
         found: The plan.
     """
-    turns = _TURNS.get(found.job.position.lie, 0)
+    turns = _TURNS.get(found.job.position.orientation, 0)
     return turns if turns != 1 or found.job.joint in BUTTS else 0
 
 

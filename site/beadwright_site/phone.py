@@ -9,7 +9,7 @@ from typing import Any, cast
 
 from beadwright.api import answer_csv, answer_json
 from beadwright.errors import FieldErrors, UnknownEntryError
-from beadwright.schemas import EXAMPLE_QUERY
+from beadwright.job.job_query import EXAMPLE_QUERY
 from beadwright_site.pages import PAGES
 
 Asked = Mapping[str, Any]

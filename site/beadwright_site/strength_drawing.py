@@ -10,8 +10,8 @@ from dataclasses import dataclass
 from math import atan2, cos, hypot, pi, sin
 
 from beadwright.strength.elastic_line import LineForce
+from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_check import point_numbers
-from beadwright.strength.strength_page import StrengthAnswer
 
 WIDTH, HEIGHT = 344.0, 250.0
 """The paper [px]."""

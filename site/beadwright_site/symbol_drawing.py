@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright import units
-from beadwright.joint.weld_symbol import Mark, WeldSymbol
+from beadwright.job.weld_symbol import Mark, WeldSymbol
 from beadwright.units import System
 
 Standard = Literal["AWS A2.4", "ISO 2553"]

@@ -21,13 +21,16 @@ from beadwright.process import (
     gases,
     heat,
     positions,
-    technique,
     transfer,
     wires,
 )
-from beadwright.process.positions import Lie, Mover
+from beadwright.process.filter_shade import least_shade as shade_of
+from beadwright.process.positions import Mover, Orientation
+from beadwright.process.tip_to_work import tip_position as place_of_tip
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer
 from beadwright.process.wires import Kind
+from beadwright.setting.torch import torch
 from beadwright.units import System
 
 INCH = 0.0254
@@ -249,7 +252,7 @@ def sprays(position: str) -> str:
 
 
 def travel_in_min(mover: Mover, position: str) -> Window:
-    low, high = positions.TRAVEL_RANGE_M_S[mover, positions.position_of(position).lie]
+    low, high = positions.TRAVEL_RANGE_M_S[mover, positions.position_of(position).orientation]
     return low / INCH * 60, high / INCH * 60
 
 
@@ -349,28 +352,28 @@ def typed(text: str, measure: str) -> float:
 
 
 def tip_to_work_in(wire: str, size: str, transfer: Transfer) -> Window:
-    low, set_, high = technique.tip_to_work(wires.wire_of(wire, size), transfer)
+    low, set_, high = tip_to_work(wires.wire_of(wire, size), transfer)
     assert low <= set_ <= high
     return low / INCH, high / INCH
 
 
 def least_shade(current_a: float) -> int:
-    return technique.least_shade(current_a)
+    return shade_of(current_a)
 
 
 def work_angle_deg(joint: JointKind) -> Window:
-    low, _, high = technique.torch(joint, "horizontal", "short").work_angle
+    low, _, high = torch(joint, "horizontal", "short").work_angle
     return low, high
 
 
-def travel_angle_deg(lie: Lie, transfer: Transfer) -> Window:
-    low, _, high = technique.torch("tee", lie, transfer).travel_angle
+def travel_angle_deg(orientation: Orientation, transfer: Transfer) -> Window:
+    low, _, high = torch("tee", orientation, transfer).travel_angle
     return low, high
 
 
-def way(lie: Lie, transfer: Transfer) -> str:
-    return technique.torch("tee", lie, transfer).way
+def way(orientation: Orientation, transfer: Transfer) -> str:
+    return torch("tee", orientation, transfer).way
 
 
 def tip_position(transfer: Transfer) -> str:
-    return technique.tip_position(transfer)
+    return place_of_tip(transfer)

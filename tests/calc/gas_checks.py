@@ -7,10 +7,18 @@ Standard library and beadwright only; see ``reference_rows``.
 from __future__ import annotations
 
 from beadwright.errors import UnknownEntryError
-from beadwright.process import gas_effects, gas_flow, gas_groups, gas_mix, gas_notes, gases
+from beadwright.process import (
+    compressibility,
+    gas_effects,
+    gas_flow,
+    gas_groups,
+    gas_mix,
+    gas_notes,
+    gases,
+)
 from beadwright.process.gases import Gas
-from beadwright.process.positions import Lie
-from beadwright.supply import compressibility, cylinders
+from beadwright.process.positions import Orientation
+from beadwright.supply import cylinders
 
 FT3_H = 0.3048**3 / 3600
 PURE = {
@@ -73,9 +81,9 @@ def nozzle_for(amps: float) -> str:
     return gas_flow.usual_nozzle(amps).name
 
 
-def flow(gas: str, amps: float, lie: Lie = "flat") -> tuple[float, float]:
+def flow(gas: str, amps: float, orientation: Orientation = "flat") -> tuple[float, float]:
     """Return the window of flow [ft³/h]."""
-    found = gas_flow.gas_flow(gases.gas_of(gas), amps, lie)
+    found = gas_flow.gas_flow(gases.gas_of(gas), amps, orientation)
     return found.low / FT3_H, found.high / FT3_H
 
 
@@ -83,13 +91,13 @@ def flow_low(gas: str, amps: float) -> float:
     return flow(gas, amps)[0]
 
 
-def flow_set(gas: str, amps: float, lie: Lie = "flat") -> float:
-    return gas_flow.gas_flow(gases.gas_of(gas), amps, lie).usual / FT3_H
+def flow_set(gas: str, amps: float, orientation: Orientation = "flat") -> float:
+    return gas_flow.gas_flow(gases.gas_of(gas), amps, orientation).usual / FT3_H
 
 
-def flow_more(amps: float, lie: Lie) -> float:
+def flow_more(amps: float, orientation: Orientation) -> float:
     """Return what a position asks more than flat [ft³/h]."""
-    return flow_set("75/25", amps, lie) - flow_set("75/25", amps)
+    return flow_set("75/25", amps, orientation) - flow_set("75/25", amps)
 
 
 def argon_meter(gas: str, amps: float) -> float:

@@ -6,9 +6,9 @@ from urllib.parse import urlencode
 
 from hypothesis import strategies as st
 
+from beadwright.job.job_query import read_query
 from beadwright.process.gases import GASES
 from beadwright.process.wires import WIRE_TYPES
-from beadwright.schemas import read_query
 from beadwright.setting.dial_in import DialIn, dial_in
 
 Typed = dict[str, str]

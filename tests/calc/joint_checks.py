@@ -5,19 +5,8 @@ Factors are typed here, not taken from ``beadwright.units``. Standard library an
 
 from __future__ import annotations
 
-from beadwright.joint import (
-    fillet_joints,
-    fillets,
-    groove_rules,
-    joint_entries,
-    joints,
-    plug_slot,
-    preparations,
-    tee_grooves,
-)
-from beadwright.joint.closed_corner import closed_corner_joint
-from beadwright.joint.groove_joints import Groove, groove_joint
-from beadwright.joint.job_joint import (
+from beadwright.job import preparations
+from beadwright.job.job_joint import (
     corner_room,
     effective_depth,
     fill_m,
@@ -28,10 +17,21 @@ from beadwright.joint.job_joint import (
     wanted_leg,
     weld_way,
 )
+from beadwright.job.job_query import read_query
+from beadwright.job.preparations import Case
+from beadwright.job.weld_symbol import Mark, weld_symbol
+from beadwright.joint import (
+    fillet_joints,
+    fillets,
+    groove_rules,
+    joint_entries,
+    joints,
+    plug_slot,
+    tee_grooves,
+)
+from beadwright.joint.closed_corner import closed_corner_joint
+from beadwright.joint.groove_joints import Groove, groove_joint
 from beadwright.joint.joints import JointKind, JointShape
-from beadwright.joint.preparations import Case
-from beadwright.joint.weld_symbol import Mark, weld_symbol
-from beadwright.schemas import read_query
 
 INCH = 0.0254
 TABLE_LB_IN3 = 0.283

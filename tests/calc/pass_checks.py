@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from beadwright.passes.bead_limits import position_limits
+from beadwright.job.job_query import read_query
+from beadwright.layers.bead_limits import position_limits
 from beadwright.passes.pass_page import pass_answer
-from beadwright.schemas import read_query
 
 IN = 0.0254
 

@@ -56,8 +56,8 @@ def _adapters(stem: str) -> ModuleType:
 
 
 ROOMS = (
-    "", "process.", "joint.", "setting.", "passes.", "heating.", "strength.", "money.", "supply.",
-    "machine.",
+    "", "reading.", "process.", "joint.", "job.", "layers.", "setting.", "passes.", "heating.",
+    "strength.", "money.", "supply.", "machine.",
 )  # fmt: skip
 """Where a module of the core may stand; no two have one name."""
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 from beadwright.machine import conductors, duty_cycle, primary
 from beadwright.money import break_even, cost, cost_page
 from beadwright.money.way import Rates, Way, off_arc
-from beadwright.process import wires
+from beadwright.process import compressibility, wires
 from beadwright.process.gases import Gas, gas_of
-from beadwright.supply import compressibility, cylinders, spools
+from beadwright.supply import cylinders, spools
 
 FOOT = 0.3048
 POUND = 0.45359237

@@ -4,8 +4,8 @@ import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
 
+from beadwright.job.job_query import read_query
 from beadwright.process.operating import Operating
-from beadwright.schemas import read_query
 from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import AIMS, CLOSE, aimed_feed, aimed_point, balanced_feed, ease
 from beadwright.setting.limits import Window

@@ -2,8 +2,8 @@
 
 import pytest
 
-from beadwright.process.technique import tip_to_work
-from beadwright.schemas import read_query
+from beadwright.job.job_query import read_query
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.setting.aims import TIE, aimed_feed, aimed_point, balanced_feed, ease
 from beadwright.setting.limits import Limit, Window
 from beadwright.setting.plan import Plan, make_plan

@@ -19,7 +19,7 @@ from beadwright.process.comparison import (
     usual_way,
 )
 from beadwright.process.gases import gas_of
-from beadwright.process.technique import tip_to_work
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.wires import wire_of
 
 INCH = 0.0254

@@ -4,14 +4,14 @@ import CoolProp.CoolProp
 import pytest
 
 from beadwright.errors import OutOfRangeError
-from beadwright.process.gases import Gas, gas_of
-from beadwright.supply.compressibility import (
+from beadwright.process.compressibility import (
     MOST_PA,
     NORMAL_K,
     SUBSTANCES,
     compressibility,
     normal_density,
 )
+from beadwright.process.gases import Gas, gas_of
 from beadwright.supply.cylinders import (
     CYLINDERS,
     RESIDUAL_PA,

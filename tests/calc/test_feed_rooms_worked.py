@@ -10,7 +10,7 @@ from beadwright.process.burnoff import feed_from_current
 from beadwright.process.transfer import Transfer
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FEEDER_M_S, feed_room
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from tests.calc.test_rooms_worked import ANY, IN_MIN, SOLID, between, run_of
 
@@ -77,13 +77,17 @@ def test_the_heat_binds_the_feed() -> None:
     ends = [run.heat(run.point(feed)) for feed in (free.low, free.high)]
     assert run.heat(here) == pytest.approx(heat)
     # Two hundredths are left for the steps of a hand.
-    held = replace(run, heats=bind([Limit("heat-max", "too much", low=0.0, high=heat / 0.98)]))
+    held = replace(
+        run, heats=tightest_window([Limit("heat-max", "too much", low=0.0, high=heat / 0.98)])
+    )
     room = feed_room(held, WIDE)
     assert room.kept
     bound = room.window.high if ends[1] > ends[0] else room.window.low
     assert bound == pytest.approx(here.feed_m_s, rel=1e-6)
     # Hotter than any: the limit is named, and nothing is kept.
-    fight = replace(run, heats=bind([Limit("heat-max", "too much", low=0.0, high=heat / 50)]))
+    fight = replace(
+        run, heats=tightest_window([Limit("heat-max", "too much", low=0.0, high=heat / 50)])
+    )
     fought = feed_room(fight, WIDE)
     assert not fought.kept
     assert fought.heat_fight is not None
@@ -97,7 +101,7 @@ CORED = "wire=E70C-6M&dia=1/16in&plate=3/8in"
 
 def real_run(transfer: Transfer, query: str = "", wire: str = SOLID, tip: float = 0.016) -> Run:
     run = replace(run_of(transfer, query=query, wire=wire, tip=tip), section_m2=40e-6)
-    return replace(run, currents=bind(current_limits(run.job, transfer)))
+    return replace(run, currents=tightest_window(current_limits(run.job, transfer)))
 
 
 def feed_at(run: Run, amps: float, volts: float) -> float:
@@ -209,7 +213,9 @@ def test_the_heat_at_a_travel_set_by_hand_binds_the_feed(
         (low_a * low_v / TRAVEL, inf),
         (low_a * low_v / TRAVEL, top_a * top_v / TRAVEL),
     ):
-        heats = bind([Limit("heat-max", "over", high=high), Limit("heat-min", "under", low=low)])
+        heats = tightest_window(
+            [Limit("heat-max", "over", high=high), Limit("heat-min", "under", low=low)]
+        )
         room = feed_room(replace(run, heats=heats), WIDE)
         assert room.kept
         if high < inf:
@@ -230,8 +236,8 @@ def test_a_heat_kept_at_an_end_of_the_room_only(share: float) -> None:
     spot = free.place(share)
     heat = run.heat(run.point(spot))
     rises = run.heat(run.point(free.high)) > run.heat(run.point(free.low))
-    most = bind([Limit("heat-max", "over", low=0.0, high=heat / 0.98)])
-    least = bind([Limit("heat-min", "under", low=heat * 0.98)])
+    most = tightest_window([Limit("heat-max", "over", low=0.0, high=heat / 0.98)])
+    least = tightest_window([Limit("heat-min", "under", low=heat * 0.98)])
     for heats, key, under in ((most, "heat-max", rises), (least, "heat-min", not rises)):
         room = feed_room(replace(run, heats=heats), WIDE)
         assert room.kept
@@ -254,7 +260,7 @@ def test_a_heat_just_past_the_end_is_kept_by_none() -> None:
             if least
             else Limit("heat-max", "over", high=0.999 * min(heats) / 0.98)
         )
-        held = replace(run, heats=bind([Limit("any", "any", low=0.0), limit]))
+        held = replace(run, heats=tightest_window([Limit("any", "any", low=0.0), limit]))
         room = feed_room(held, WIDE)
         assert not room.kept
         assert room.heat_fight is not None

@@ -12,15 +12,15 @@ from hypothesis import strategies as st
 
 from beadwright.api import answer
 from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
+from beadwright.process.compressibility import normal_density, parts_of
 from beadwright.process.gas_effects import EFFECTS, effects_of
 from beadwright.process.gas_flow import NOZZLES, gas_flow, lightness, nozzle_of, usual_nozzle
 from beadwright.process.gas_groups import ACTIVE, iso_14175_group
 from beadwright.process.gas_mix import Mix, read_mix, say_mix
 from beadwright.process.gas_notes import gas_notes
 from beadwright.process.gases import GASES, Gas, gas_of
-from beadwright.process.positions import Lie
+from beadwright.process.positions import Orientation
 from beadwright.sources import SOURCES
-from beadwright.supply.compressibility import normal_density, parts_of
 from beadwright.supply.cylinders import SETTLES_K, content, settles_below
 from tests.calc.reference_rows import read_rows
 
@@ -29,7 +29,7 @@ PURE = {"argon": "Argon", "co2": "CarbonDioxide", "oxygen": "Oxygen", "helium": 
 SAID = {"argon": "Ar", "co2": "CO2", "oxygen": "O2", "helium": "He"}
 props = cast("Callable[..., float]", CoolProp.CoolProp.PropsSI)
 STATE = cast("Callable[[str, str], Any]", CoolProp.CoolProp.AbstractState)
-LIES: tuple[Lie, ...] = ("flat", "horizontal", "vertical-up", "vertical-down", "overhead")
+LIES: tuple[Orientation, ...] = ("flat", "horizontal", "vertical-up", "vertical-down", "overhead")
 
 
 @st.composite
@@ -164,16 +164,18 @@ def test_a_blank_line_takes_no_gas_back() -> None:
 
 
 @given(gases(), st.floats(20, 600), st.sampled_from(LIES), st.sampled_from([None, *NOZZLES]))
-def test_flow_stands_inside_its_nozzle(gas: Gas, amps: float, lie: Lie, name: str | None) -> None:
+def test_flow_stands_inside_its_nozzle(
+    gas: Gas, amps: float, orientation: Orientation, name: str | None
+) -> None:
     nozzle = NOZZLES[name] if name else None
-    flow = gas_flow(gas, amps, lie, nozzle)
+    flow = gas_flow(gas, amps, orientation, nozzle)
     assert flow.nozzle == (nozzle or usual_nozzle(amps))
     assert flow.low < flow.usual <= flow.high * (1 + 1e-12)
     assert flow.argon_meter * lightness(gas) == pytest.approx(flow.usual)
     assert flow.usual >= gas_flow(gas, amps, "flat", nozzle).usual
     assert set(flow.sources) <= set(SOURCES)
     assert ("gas-density" in flow.sources) == (flow.argon_meter != flow.usual)
-    assert ("gas-flow-textbook" in flow.sources) == (lie not in ("flat", "horizontal"))
+    assert ("gas-flow-textbook" in flow.sources) == (orientation not in ("flat", "horizontal"))
 
 
 @given(st.floats(20, 600), st.floats(20, 600))

@@ -11,17 +11,19 @@ import pytest
 
 from beadwright.errors import UnknownEntryError
 from beadwright.joint.joints import JointKind
+from beadwright.process.filter_shade import least_shade
 from beadwright.process.positions import (
     COMFORTABLE_TRAVEL_M_S,
     TRAVEL_RANGE_M_S,
-    Lie,
     Mover,
+    Orientation,
     position_of,
 )
-from beadwright.process.technique import least_shade, tip_position, tip_to_work, torch
+from beadwright.process.tip_to_work import tip_position, tip_to_work
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_types import WIRE_TYPES, Kind
 from beadwright.process.wires import wire_of
+from beadwright.setting.torch import torch
 
 INCH = 0.0254
 
@@ -84,7 +86,7 @@ def test_work_angle(joint: JointKind, angles: tuple[float, float, float]) -> Non
 
 
 @pytest.mark.parametrize(
-    ("kind", "lie", "mode", "way", "angles"),
+    ("kind", "orientation", "mode", "way", "angles"),
     [
         ("solid", "flat", "short", "push", (5, 10, 15)),
         ("solid", "flat", "globular", "push", (5, 10, 15)),
@@ -101,9 +103,13 @@ def test_work_angle(joint: JointKind, angles: tuple[float, float, float]) -> Non
     ],
 )
 def test_travel_angle(
-    kind: Kind, lie: Lie, mode: Transfer, way: str, angles: tuple[float, float, float]
+    kind: Kind,
+    orientation: Orientation,
+    mode: Transfer,
+    way: str,
+    angles: tuple[float, float, float],
 ) -> None:
-    held = torch("tee", lie, mode, kind)
+    held = torch("tee", orientation, mode, kind)
     assert (held.way, held.travel_angle) == (way, angles)
 
 
@@ -126,12 +132,12 @@ def test_travel_held() -> None:
     movers: tuple[Mover, ...] = ("hand", "track", "robot")
     typed = dict[tuple[str, str], tuple[float, float]]()
     for row in TRAVEL.strip().splitlines():
-        lie, *ends = row.split()
+        orientation, *ends = row.split()
         for place, mover in enumerate(movers):
-            typed[mover, lie] = float(ends[2 * place]), float(ends[2 * place + 1])
+            typed[mover, orientation] = float(ends[2 * place]), float(ends[2 * place + 1])
     found = {
-        (str(mover), str(lie)): (low / INCH * 60, high / INCH * 60)
-        for (mover, lie), (low, high) in TRAVEL_RANGE_M_S.items()
+        (str(mover), str(orientation)): (low / INCH * 60, high / INCH * 60)
+        for (mover, orientation), (low, high) in TRAVEL_RANGE_M_S.items()
     }
     assert set(found) == set(typed)
     for key, range_typed in typed.items():

@@ -3,8 +3,8 @@
 import pytest
 
 from beadwright.api import answer
+from beadwright.job.job_query import read_query
 from beadwright.process.heat import BURN_THROUGH_J_M2, THIN_M, burn_through_current, fusion_current
-from beadwright.schemas import read_query
 from beadwright.setting.heat_limits import heat_ceiling_j_m
 
 

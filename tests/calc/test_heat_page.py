@@ -6,7 +6,7 @@ import pytest
 
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.heat_query import DEFAULTS, KEY_WORDS
 from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS

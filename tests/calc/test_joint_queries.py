@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
+from beadwright.job.job_query import read_query
 from beadwright.joint.joints import JOINTS
-from beadwright.schemas import read_query
 from tests.calc.test_joint_shapes import Typed, typed_joints
 
 CONFLICTS = (

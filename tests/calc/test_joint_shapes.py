@@ -10,6 +10,8 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
 from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.job.job_joint import joint_shape, weld_way
+from beadwright.job.job_query import read_query
 from beadwright.joint.closed_corner import closed_corner_joint
 from beadwright.joint.fillet_joints import (
     fillet_face,
@@ -19,7 +21,6 @@ from beadwright.joint.fillet_joints import (
     skew_leg,
 )
 from beadwright.joint.groove_joints import Groove, groove_joint
-from beadwright.joint.job_joint import joint_shape, weld_way
 from beadwright.joint.joint_entries import ENTRIES, JOINT_KEYS, entries_of
 from beadwright.joint.joints import (
     DOUBLES,
@@ -33,7 +34,6 @@ from beadwright.joint.joints import (
 )
 from beadwright.joint.plug_slot import hole_area, plug_joint, turn_length
 from beadwright.joint.tee_grooves import distance_to_face, tee_groove_joint
-from beadwright.schemas import read_query
 
 INCH = 0.0254
 WORDS = {

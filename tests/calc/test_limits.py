@@ -4,13 +4,13 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 
 ends = st.floats(-1e6, 1e6)
 
 
 def test_the_tightest_limits_bind() -> None:
-    window = bind(
+    window = tightest_window(
         [
             Limit("a", "a", low=1.0, high=9.0),
             Limit("b", "b", low=2.0),
@@ -26,7 +26,7 @@ def test_the_tightest_limits_bind() -> None:
 def test_a_value_is_in_the_window_only_if_every_limit_allows_it(
     pairs: list[tuple[float, float]],
 ) -> None:
-    window = bind([Limit(str(n), "", low, high) for n, (low, high) in enumerate(pairs)])
+    window = tightest_window([Limit(str(n), "", low, high) for n, (low, high) in enumerate(pairs)])
     for value in (window.low, window.high, (window.low + window.high) / 2):
         allowed = all(low <= value <= high for low, high in pairs)
         assert allowed == (window.low <= value <= window.high)

@@ -4,20 +4,20 @@ from math import inf
 
 import pytest
 
-from beadwright.job import Job
-from beadwright.joint.job_joint import joint_shape
+from beadwright.job.job import Job
+from beadwright.job.job_joint import joint_shape
+from beadwright.job.job_query import read_query
 from beadwright.process.comparison import Comparison, Laid, more_laid
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
-from beadwright.schemas import read_query
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.heat_limits import STEP_ROOM, heat_limits
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run, crossing
 from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M, bead_room, section_room
 from beadwright.setting.travel_limits import travel_room
 
-ANY = bind([Limit("any", "any", low=0.0)])
+ANY = tightest_window([Limit("any", "any", low=0.0)])
 
 
 def job(query: str) -> Job:
@@ -85,7 +85,7 @@ def test_what_is_said_under_the_least_current() -> None:
 
 def test_limits_on_the_heat() -> None:
     """0.25 kJ/mm for each mm of plate under 6 mm; a procedure's own; none of either: zero up."""
-    none = bind(heat_limits(job("plate=3/8in")))
+    none = tightest_window(heat_limits(job("plate=3/8in")))
     assert (none.low, none.high) == (0.0, inf)
     assert [limit.key for limit in heat_limits(job("plate=6mm"))] == ["heat"]
     thin = ends_of(list(heat_limits(job("plate=4mm&units=si&heat_max=0.9kJ/mm&heat_min=0.5kJ/mm"))))
@@ -129,7 +129,9 @@ def test_the_heat_binds_the_travel() -> None:
     """28 V × 250 A = 7000 W: 1 kJ/mm at 7 mm/s, 0.7 kJ/mm at 10 mm/s."""
     here = Operating(0.15, 28.0, 250.0, 0.0145)
     wide = (1e-3, 1e-7)
-    heats = bind([Limit("heat-max", "over", high=1.0e6), Limit("heat-min", "under", low=0.7e6)])
+    heats = tightest_window(
+        [Limit("heat-max", "over", high=1.0e6), Limit("heat-min", "under", low=0.7e6)]
+    )
     room = travel_room(a_run(heats), here, wide)
     assert (room.low, room.high) == pytest.approx((0.007, 0.010))
     assert (room.low_limit.key, room.high_limit.key) == ("heat", "heat-low")

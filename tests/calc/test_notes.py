@@ -5,9 +5,9 @@ from typing import cast
 import pytest
 from hypothesis import given, settings
 
-from beadwright.fields import Measured
+from beadwright.job.job_query import DEFAULTS, JobSchema
+from beadwright.reading.fields import Measured
 from beadwright.results import Note
-from beadwright.schemas import DEFAULTS, JobSchema
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import read
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand

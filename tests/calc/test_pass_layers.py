@@ -6,8 +6,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.joint.joints import WeldRegion, region
-from beadwright.passes.pass_frame import Frame, frame_of
-from beadwright.passes.pass_layers import (
+from beadwright.layers.frame import Frame, frame_of
+from beadwright.layers.layers import (
     BeadLimits,
     Layer,
     fewest_layers,

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from beadwright.errors import FieldErrors
 from beadwright.joint.joints import JOINTS
-from beadwright.passes.bead_limits import SPLIT_M
+from beadwright.layers.bead_limits import SPLIT_M
 from beadwright.passes.pass_beads import PassPlan
 from beadwright.passes.pass_choices import choices
 from beadwright.passes.pass_page import PassAnswer, pass_answer
@@ -66,7 +66,7 @@ def answered(typed: Typed) -> PassAnswer:
 def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
     answer = answered(typed)
     found = answer.found
-    slow, fast = TRAVEL_RANGE_M_S[found.job.travel_by, found.job.position.lie]
+    slow, fast = TRAVEL_RANGE_M_S[found.job.travel_by, found.job.position.orientation]
     heats = found.processes["fill"].heats
     told = [note for note in answer.notes if note.level in ("stop", "out")]
     for bead in found.beads:
@@ -96,7 +96,7 @@ def test_beads_add_up_in_welding_order(typed: Typed) -> None:
         sides = len(found.shape.regions)
         assert len(found.beads) == max(int(typed["passes"]), sides)
     else:
-        widest = SPLIT_M[found.job.position.lie]
+        widest = SPLIT_M[found.job.position.orientation]
         assert max(bead.slot.width_m for bead in found.beads) < 2.0 * widest
 
 

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from beadwright.schemas import read_query
+from beadwright.job.job_query import read_query
 from beadwright.setting.limits import Limit, Window
 from beadwright.setting.plan import make_plan, planned_transfer
 from beadwright.setting.set_point import set_feed, set_point, stepped

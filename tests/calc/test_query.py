@@ -9,9 +9,9 @@ from hypothesis import strategies as st
 
 from beadwright.api import PAGES, answer, answer_json
 from beadwright.errors import FieldErrors
+from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS, read_query
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES
-from beadwright.queries import MOST_KEYS
-from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS, read_query
+from beadwright.reading.queries import MOST_KEYS
 from tests.calc.jobs import Typed, jobs_by_hand, query
 
 PAGE: Final = "dial-in"

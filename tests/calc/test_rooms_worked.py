@@ -9,17 +9,17 @@ from math import inf
 
 import pytest
 
+from beadwright.job.job_query import read_query
 from beadwright.process.arc import arc_length_m
 from beadwright.process.burnoff import feed_from_current
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
-from beadwright.schemas import read_query
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from beadwright.setting.tip_limits import tip_room
 from beadwright.setting.volts_limits import mode_volts, volts_room
 
-ANY = bind([Limit("any", "any", low=0.0)])
+ANY = tightest_window([Limit("any", "any", low=0.0)])
 IN_MIN = 0.0254 / 60
 SOLID = "wire=ER70S-6&dia=0.045in&plate=3/8in"
 
@@ -32,7 +32,9 @@ def run_of(
 
 
 def between(low: float, high: float) -> Window:
-    return bind([Limit("least", "the least", low=low), Limit("most", "the most", high=high)])
+    return tightest_window(
+        [Limit("least", "the least", low=low), Limit("most", "the most", high=high)]
+    )
 
 
 @pytest.mark.parametrize(

@@ -13,7 +13,7 @@ from beadwright.process.wires import WIRE_TYPES
 from beadwright.strength import intermittent, resistance_aisc, resistance_en
 from beadwright.strength.elastic_line import GroupLoad
 from beadwright.strength.steel_strength import STRENGTHS, strength_of
-from beadwright.strength.strength_page import StrengthAnswer
+from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.units import read
 
 SHAPES = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")

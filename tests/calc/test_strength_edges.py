@@ -17,8 +17,8 @@ from beadwright.strength.resistance_aisc import (
 )
 from beadwright.strength.resistance_en import effective_length
 from beadwright.strength.steel_strength import STRENGTHS
+from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_check import point_numbers
-from beadwright.strength.strength_page import StrengthAnswer
 
 KSI = 6.894757e6
 KIP_IN = 175126.8

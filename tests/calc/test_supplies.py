@@ -14,9 +14,9 @@ from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_csv, answer_json
 from beadwright.errors import FieldErrors, OutOfRangeError, UnknownEntryError
+from beadwright.process.compressibility import MOST_PA, compressibility, normal_density
 from beadwright.process.gases import GASES, Gas, gas_of
 from beadwright.process.wires import wire_of
-from beadwright.supply.compressibility import MOST_PA, compressibility, normal_density
 from beadwright.supply.cylinders import (
     CYLINDERS,
     RESIDUAL_PA,

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 from shapely import Polygon, box
 
 from beadwright.errors import OutOfRangeError
-from beadwright.passes.sweep import band, sweep
+from beadwright.layers.sweep import band, sweep
 
 TRAPEZOID = [(0.0, 0.0), (4.0, 0.0), (3.0, 2.0), (1.0, 2.0)]
 

@@ -7,10 +7,12 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright.joint.joints import JOINTS, JointKind
-from beadwright.process.positions import POSITIONS, TRAVEL_RANGE_M_S, Lie, Mover
-from beadwright.process.technique import least_shade, tip_to_work, torch
+from beadwright.process.filter_shade import least_shade
+from beadwright.process.positions import POSITIONS, TRAVEL_RANGE_M_S, Mover, Orientation
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer
 from beadwright.process.wires import WIRE_TYPES, wire_of
+from beadwright.setting.torch import torch
 
 INCH = 0.0254
 MOVERS: tuple[Mover, ...] = ("hand", "track", "robot")
@@ -43,12 +45,12 @@ def test_an_open_arc_is_held_no_closer_than_a_shorting_one(name: str) -> None:
 
 
 @pytest.mark.parametrize("joint", JOINTS)
-@pytest.mark.parametrize("lie", [position.lie for position in POSITIONS.values()])
+@pytest.mark.parametrize("orientation", [position.orientation for position in POSITIONS.values()])
 @pytest.mark.parametrize("transfer", ["short", "globular", "spray", "pulse"])
 def test_angles_are_in_order_and_within_reach(
-    joint: JointKind, lie: Lie, transfer: Transfer
+    joint: JointKind, orientation: Orientation, transfer: Transfer
 ) -> None:
-    held = torch(joint, lie, transfer)
+    held = torch(joint, orientation, transfer)
     low, set_, high = held.travel_angle
     assert 0 < low < set_ < high
     # Over 20-25 degrees is poor (machine manuals), but spray is pushed to 30 (common practice).
@@ -65,12 +67,12 @@ def test_more_current_never_asks_for_a_lighter_filter(one: float, other: float) 
     assert least_shade(low) <= least_shade(high)
 
 
-@pytest.mark.parametrize("lie", [position.lie for position in POSITIONS.values()])
-def test_a_machine_moves_at_least_as_fast_as_a_hand(lie: Lie) -> None:
-    tops = [TRAVEL_RANGE_M_S[mover, lie][1] for mover in MOVERS]
+@pytest.mark.parametrize("orientation", [position.orientation for position in POSITIONS.values()])
+def test_a_machine_moves_at_least_as_fast_as_a_hand(orientation: Orientation) -> None:
+    tops = [TRAVEL_RANGE_M_S[mover, orientation][1] for mover in MOVERS]
     assert tops == sorted(tops)
     for mover in MOVERS:
-        low, high = TRAVEL_RANGE_M_S[mover, lie]
+        low, high = TRAVEL_RANGE_M_S[mover, orientation]
         assert 0 < low < high
         # Uphill the pool sags first: never faster than downhill or flat.
         assert TRAVEL_RANGE_M_S[mover, "vertical-up"][1] <= high

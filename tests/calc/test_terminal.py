@@ -9,7 +9,7 @@ import pytest
 from beadwright import __version__
 from beadwright.__main__ import main
 from beadwright.api import PAGES, answer_json
-from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
+from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
 
 
 def test_a_page_is_answered_in_json(capsys: pytest.CaptureFixture[str]) -> None:

@@ -83,7 +83,7 @@ def test_a_position_out_of_reach_of_spray_says_so(position: object) -> None:
     for place in POSITIONS.values():
         refused = spray_refused(wire, gas_of("90/10"), place)
         assert (refused == "") == place.sprays
-        assert place.lie in refused or place.sprays
+        assert place.orientation in refused or place.sprays
     assert position in POSITIONS.values()
 
 

@@ -6,10 +6,10 @@ import pytest
 from hypothesis import given, settings
 
 from beadwright.process.transfer import Transfer
-from beadwright.process.usual_range import range_sources, usual_notes
 from beadwright.process.wire_ranges import usual_feed, usual_volts
 from beadwright.process.wires import Kind
 from beadwright.results import Note
+from beadwright.setting.usual_range import range_sources, usual_notes
 from beadwright.sources import SOURCES
 from tests.calc.jobs import Typed, dialled, jobs_by_hand
 

@@ -12,7 +12,8 @@ from typing import Any
 import pytest
 
 from beadwright import units
-from beadwright.joint import fillets, groove_rules, joints, preparations
+from beadwright.job import preparations
+from beadwright.joint import fillets, groove_rules, joints
 from beadwright.process import burnoff, burnoff_points, gases, positions, transfer, wires
 from tests.calc.reference_rows import module_named, read_rows, values_of
 
@@ -20,7 +21,7 @@ MODULES = (
     "aim_results", "aims", "current_limits", "dial_in", "feed_limits", "heat_fight", "heat_limits",
     "outcome", "plan", "published_range", "run", "set_point", "settings", "size_limits",
     "tip_limits", "travel_limits", "usual_range", "volts_limits", "ways_out", "window_map",
-    "bead_limits", "pass_choices", "pass_frame", "pass_layers", "pass_layout", "pass_limits",
+    "bead_limits", "pass_choices", "frame", "layers", "pass_layout", "pass_limits",
     "pass_plan", "pass_process", "pass_remarks", "pass_settings", "pass_torch", "sweep",
     "closed_corner", "fillet_joints", "groove_joints", "groove_rules", "job_joint", "joint_entries",
     "plug_slot", "preparations", "tee_grooves", "weld_symbol",
@@ -30,7 +31,8 @@ MODULES = (
     "gas_mix", "gas_notes", "gases", "haz_hardness", "heat", "instantaneous_centre",
     "intermittent", "joints", "limits", "melted", "operating", "penetration", "positions",
     "preheat", "preheat_table", "published_forms", "resistance_aisc", "resistance_en",
-    "shrinkage", "steel_strength", "steels", "technique", "temperatures", "thermal_field",
+    "shrinkage", "steel_strength", "steels", "filter_shade", "temperatures", "thermal_field",
+    "tip_to_work", "torch",
     "transfer", "units", "weld_group", "weld_line", "welded_part", "wire_ranges", "wire_remarks",
     "wire_types", "wires",
 )  # fmt: skip
@@ -145,7 +147,7 @@ NAMED_TESTS = {
         "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
     "joints.JointShape.weld":
         "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
-    "limits.bind": "test_limits.py::test_the_tightest_limits_bind",
+    "limits.tightest_window": "test_limits.py::test_the_tightest_limits_bind",
     "limits.Window.open": "test_limits.py::test_a_window_with_its_ends_crossed_is_shut",
     "limits.Window.place": "test_limits.py::test_place_and_hold",
     "limits.Window.hold": "test_limits.py::test_place_and_hold",
@@ -251,7 +253,7 @@ def test_every_position_is_checked() -> None:
 
 def test_every_travel_range_is_checked() -> None:
     checked = {
-        (mover, positions.position_of(name).lie)
+        (mover, positions.position_of(name).orientation)
         for mover, name in asked("travel_in_min", "mover", "position")
     }
     assert checked == set(positions.TRAVEL_RANGE_M_S)
@@ -303,8 +305,8 @@ def test_every_tip_to_work_is_checked() -> None:
 
 def test_every_joint_has_its_work_angle_checked() -> None:
     assert asked("work_angle_deg", "joint") == set(joints.JOINTS)
-    assert {lie for lie, _ in asked("travel_angle_deg", "lie", "transfer")} == {
-        position.lie for position in positions.POSITIONS.values()
+    assert {where for where, _ in asked("travel_angle_deg", "orientation", "transfer")} == {
+        position.orientation for position in positions.POSITIONS.values()
     }
 
 

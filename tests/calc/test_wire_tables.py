@@ -11,8 +11,8 @@ from beadwright.process.arc import open_window
 from beadwright.process.burnoff import CONSTANTS
 from beadwright.process.deposition import deposition_efficiency
 from beadwright.process.gases import Gas, gas_of
-from beadwright.process.positions import Lie
-from beadwright.process.technique import tip_to_work, torch
+from beadwright.process.positions import Orientation
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
@@ -27,6 +27,7 @@ from beadwright.process.transfer import (
 )
 from beadwright.process.wire_ranges import usual_current
 from beadwright.process.wires import STEEL_DENSITY_KG_M3, Kind, wire_of
+from beadwright.setting.torch import torch
 
 INCH = 0.0254
 SOLID, CORED = wire_of("ER70S-6", "0.045in"), wire_of("E70C-6M", "0.045in")
@@ -132,7 +133,7 @@ def test_work_angles_of_grooves(joint: JointKind, degrees: tuple[float, ...]) ->
 
 
 @pytest.mark.parametrize(
-    ("lie", "mode", "kind", "way", "degrees"),
+    ("orientation", "mode", "kind", "way", "degrees"),
     [
         ("horizontal", "spray", "metal-cored", "push", (5, 15, 30)),
         ("flat", "pulse", "solid", "push", (5, 15, 30)),
@@ -143,9 +144,9 @@ def test_work_angles_of_grooves(joint: JointKind, degrees: tuple[float, ...]) ->
     ],
 )
 def test_travel_angles(
-    lie: Lie, mode: Transfer, kind: Kind, way: str, degrees: tuple[float, ...]
+    orientation: Orientation, mode: Transfer, kind: Kind, way: str, degrees: tuple[float, ...]
 ) -> None:
-    held = torch("tee", lie, mode, kind)
+    held = torch("tee", orientation, mode, kind)
     assert (held.way, held.travel_angle) == (way, degrees)
 
 

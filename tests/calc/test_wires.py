@@ -12,7 +12,7 @@ from beadwright.process.arc import FLUX_LINES, flux_cored_volts, open_arc_volts,
 from beadwright.process.burnoff import CONSTANTS
 from beadwright.process.gases import Gas, gas_of
 from beadwright.process.positions import POSITIONS, position_of
-from beadwright.process.technique import tip_to_work, torch
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
     FLUX_CORED_LEAST_A,
     NAMES,
@@ -29,6 +29,7 @@ from beadwright.process.transfer import (
     transition_current,
 )
 from beadwright.process.wires import CORED_MASS_RATIO, INCH_SIZES_M, WIRE_TYPES, Wire, wire_of
+from beadwright.setting.torch import torch
 from tests.calc.reference_rows import read_rows
 
 WIRES = [wire_of(t.name, size) for t in WIRE_TYPES.values() for size in t.sizes]
@@ -140,7 +141,7 @@ def test_positions_by_kind_of_wire(place: object) -> None:
     for position in POSITIONS.values():
         if position is not place:
             continue
-        down = position.lie == "vertical-down"
+        down = position.orientation == "vertical-down"
         for mode in NAMES:
             said = position_refused(flux, position, mode)
             assert bool(said) is down

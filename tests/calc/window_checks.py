@@ -8,20 +8,20 @@ from __future__ import annotations
 from collections.abc import Callable
 from math import inf
 
-from beadwright.job import Aim, Job
-from beadwright.passes import bead_limits
+from beadwright.job.job import Aim, Job
+from beadwright.job.job_query import read_query
+from beadwright.layers import bead_limits
 from beadwright.process import published_range
 from beadwright.process.transfer import Transfer
 from beadwright.process.wires import Kind
 from beadwright.results import Quantity
-from beadwright.schemas import read_query
 from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import aimed_feed
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.feed_limits import feed_room
 from beadwright.setting.heat_limits import heat_ceiling_j_m, heat_limits
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.plan import Plan, make_plan, planned_transfer
 from beadwright.setting.run import crossing
 from beadwright.setting.set_point import stepped
@@ -69,7 +69,7 @@ def plate_room_a(plate_mm: float) -> Two:
     of_plate = [
         one for one in current_limits(job, "spray") if one.key in ("burn-through", "fusion")
     ]
-    return _ends(bind(of_plate), 1.0)
+    return _ends(tightest_window(of_plate), 1.0)
 
 
 def published_current_a(kind: Kind, size: str) -> Two:
@@ -256,7 +256,7 @@ def fight_beside(query: str) -> str:
 
 def stepped_in(value: float, measure: str, low: float, high: float) -> float:
     unit = INCH / 60 if measure in ("wire_feed", "travel") else 1.0
-    window = bind([Limit("room", "", low * unit, high * unit)])
+    window = tightest_window([Limit("room", "", low * unit, high * unit)])
     return stepped(value * unit, measure, "us", window) / unit
 
 

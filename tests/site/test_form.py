@@ -5,8 +5,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright import units
+from beadwright.job.job_query import DEFAULTS
 from beadwright.measures import System
-from beadwright.schemas import DEFAULTS
 from beadwright_site.pages.job_form import GROUPS, LABELS
 from beadwright_site.pages.typed import MEASURED, read_typed, with_units
 

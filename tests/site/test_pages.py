@@ -8,9 +8,9 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
+from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
 from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joint.joints import JOINTS, JointKind
-from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
 from beadwright_site.links import PATHS
 from tests.site.page import by_id, elements, words
 

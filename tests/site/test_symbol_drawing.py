@@ -6,9 +6,9 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from beadwright.job.job_query import read_query
+from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import JOINTS
-from beadwright.joint.weld_symbol import weld_symbol
-from beadwright.schemas import read_query
 from beadwright.setting.dial_in import dial_in
 from beadwright_site.pages.job_card import weld_symbols
 from beadwright_site.symbol_drawing import (

@@ -10,10 +10,10 @@ from typing import Any
 from marshmallow import fields
 
 from beadwright.errors import FieldErrors
-from beadwright.fields import Choice, Measured
 from beadwright.heating.distortion import Distortion, Laid, distortions
 from beadwright.heating.welded_part import WeldedPart, butt_part, corner_part, lap_part, tee_part
 from beadwright.joint.fillets import minimum_leg
+from beadwright.reading.fields import Choice, Measured
 from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn
 

@@ -11,7 +11,6 @@ from marshmallow import Schema, ValidationError, fields
 
 from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.fields import Choice, Entry, Measured
 from beadwright.heating import distortion_query
 from beadwright.heating.preheat import HYDROGEN_RANGE
 from beadwright.heating.steels import (
@@ -24,10 +23,11 @@ from beadwright.heating.steels import (
     steel_of,
 )
 from beadwright.heating.temperatures import from_fahrenheit, read_temperature
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
+from beadwright.job.page_query import PageQuery
 from beadwright.measures import System
-from beadwright.page_query import PageQuery
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import KEY_WORDS as JOB_WORDS
+from beadwright.reading.fields import Choice, Entry, Measured
 
 Melt = Literal["typical", "limit", "certificate"]
 

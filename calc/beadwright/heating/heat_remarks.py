@@ -3,15 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
 
 from beadwright.heating.haz_hardness import MOST_HV
+from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.preheat_table import COLD_K, COLD_TO_K, THINNEST_M
 from beadwright.heating.temperatures import from_celsius, show_temperature
 from beadwright.results import Note
-
-if TYPE_CHECKING:
-    from beadwright.heating.heat_page import HeatAnswer
 
 HIGH_CE = 0.45
 """CE(IIW) from which a steel is treated as one that hardens [% by mass]. Common practice."""

@@ -5,11 +5,10 @@ from __future__ import annotations
 from typing import Any
 
 from beadwright.heating.distortion_report import distortion_report
-from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.steels import ELEMENTS
 from beadwright.heating.temperatures import degree_sign, degrees
-from beadwright.money.cost_report import shown
-from beadwright.reports import quantity_report
+from beadwright.reports import quantity_report, shown
 from beadwright.units import System
 
 DIGITS = 7

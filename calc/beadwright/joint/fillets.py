@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import sqrt
 
 from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
 
@@ -22,8 +23,6 @@ REINFORCED_OVER_FLAT = 1.2
 Source: weld-metal weight tables, reinforced fillets against flat ones of the same leg.
 """
 
-_HAIR = 1e-9
-
 
 def minimum_leg(thinner_m: float) -> float:
     """Return the least fillet leg for the thinner part joined [m].
@@ -38,7 +37,7 @@ def minimum_leg(thinner_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thinner_m=thinner_m)
-    leg = next(leg for limit, leg in MINIMUM_LEG_M if thinner_m <= limit + _HAIR)
+    leg = next(leg for limit, leg in MINIMUM_LEG_M if thinner_m <= limit + REL_TOL)
     return min(leg, thinner_m)
 
 
@@ -54,7 +53,7 @@ def largest_edge_leg(edge_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(edge_m=edge_m)
-    return edge_m if edge_m < 1 / 4 * _IN - _HAIR else edge_m - 1 / 16 * _IN
+    return edge_m if edge_m < 1 / 4 * _IN - REL_TOL else edge_m - 1 / 16 * _IN
 
 
 def gapped_leg(leg_m: float, gap_m: float) -> float:
@@ -71,9 +70,9 @@ def gapped_leg(leg_m: float, gap_m: float) -> float:
         OutOfRangeError: If the leg is not above zero, or the gap negative or over 3/16 in.
     """
     require_positive(leg_m=leg_m)
-    if not 0 <= gap_m <= 3 / 16 * _IN + _HAIR:
+    if not 0 <= gap_m <= 3 / 16 * _IN + REL_TOL:
         raise OutOfRangeError(f"gap_m = {gap_m} must be 0 to {3 / 16 * _IN:.5f} (3/16 in)")
-    return leg_m if gap_m <= 1 / 16 * _IN + _HAIR else leg_m + gap_m
+    return leg_m if gap_m <= 1 / 16 * _IN + REL_TOL else leg_m + gap_m
 
 
 def throat(leg_m: float) -> float:
@@ -163,9 +162,9 @@ def largest_convexity(face_m: float) -> float:
         OutOfRangeError: If the face is not above zero.
     """
     require_positive(face_m=face_m)
-    if face_m <= 5 / 16 * _IN + _HAIR:
+    if face_m <= 5 / 16 * _IN + REL_TOL:
         return 1 / 16 * _IN
-    return 1 / 8 * _IN if face_m < 1.0 * _IN - _HAIR else 3 / 16 * _IN
+    return 1 / 8 * _IN if face_m < 1.0 * _IN - REL_TOL else 3 / 16 * _IN
 
 
 def least_length(leg_m: float) -> float:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from math import ceil
 
 from beadwright.errors import require_positive
+from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
-_HAIR = 1e-9
 
 MINIMUM_THROAT_M = (
     (1 / 4 * _IN, 1 / 8 * _IN),
@@ -42,7 +42,7 @@ def minimum_throat(thinner_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thinner_m=thinner_m)
-    return next(least for limit, least in MINIMUM_THROAT_M if thinner_m <= limit + _HAIR)
+    return next(least for limit, least in MINIMUM_THROAT_M if thinner_m <= limit + REL_TOL)
 
 
 def lost_depth(angle_deg: float, out_of_position: bool) -> float:
@@ -60,9 +60,9 @@ def lost_depth(angle_deg: float, out_of_position: bool) -> float:
         OutOfRangeError: If the angle is not above zero.
     """
     require_positive(angle_deg=angle_deg)
-    if angle_deg >= 60 - _HAIR:
+    if angle_deg >= 60 - REL_TOL:
         return 0.0
-    return LOST_M if out_of_position or angle_deg < 45 - _HAIR else 0.0
+    return LOST_M if out_of_position or angle_deg < 45 - REL_TOL else 0.0
 
 
 def fillet_on_groove(upright_m: float) -> float:
@@ -127,7 +127,7 @@ def least_fill(plate_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(plate_m=plate_m)
-    return plate_m if plate_m <= FULL_FILL_M + _HAIR else max(plate_m / 2, FULL_FILL_M)
+    return plate_m if plate_m <= FULL_FILL_M + REL_TOL else max(plate_m / 2, FULL_FILL_M)
 
 
 def longest_slot(fill_m: float) -> float:

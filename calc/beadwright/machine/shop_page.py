@@ -10,13 +10,13 @@ from typing import Any
 from marshmallow import Schema
 
 from beadwright.errors import FieldErrors
-from beadwright.fields import Choice, Entry, Measured
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
+from beadwright.job.page_query import PageAnswered, PageQuery, read_job, read_page
 from beadwright.machine.circuit import Circuit, Load, Machine, circuit
 from beadwright.machine.conductors import CONDUCTORS, conductor_of
-from beadwright.page_query import PageAnswered, PageQuery, read_job, read_page
+from beadwright.reading.fields import Choice, Entry, Measured
 from beadwright.results import Level, Note
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import KEY_WORDS as JOB_WORDS
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.units import System
 

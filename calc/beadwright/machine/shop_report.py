@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import Any
 
 from beadwright.machine.shop_page import ShopAnswer
-from beadwright.money.cost_report import shown
+from beadwright.reports import shown
 
 
 def shop_report(answer: ShopAnswer) -> dict[str, Any]:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from beadwright.errors import UnknownEntryError
+from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.money.break_even import BreakEven, Case, break_even
 from beadwright.money.capacity import Capacity, Hours, capacity
 from beadwright.money.chance import Chance, ChanceState
@@ -18,8 +19,7 @@ from beadwright.money.demo_prices import INVENTED, INVENTED_TEXT
 from beadwright.money.levers import levers_of, swing_shares
 from beadwright.money.swings import Lever, Swing, net_band, swings
 from beadwright.money.verdict import Verdict, break_even_sentences, verdict
-from beadwright.page_query import PageAnswered, PageQuery, read_page
-from beadwright.queries import split_query
+from beadwright.reading.queries import split_query
 from beadwright.results import Note
 from beadwright.units import System
 

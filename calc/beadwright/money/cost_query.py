@@ -12,11 +12,11 @@ from typing import Any
 
 from marshmallow import Schema, fields
 
-from beadwright.fields import Measured, WholeNumber
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES, DEMO_VOLUME
 from beadwright.money.price_fields import Price, Words
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import KEY_WORDS as JOB_WORDS
+from beadwright.reading.fields import Measured, WholeNumber
 
 PREFIXES = ("", "b_", "c_", "d_")
 """What stands before a key of each way."""
@@ -237,4 +237,4 @@ def _fields() -> dict[str, fields.Field[Any]]:
 
 
 CostSchema = Schema.from_dict(_fields(), name="CostSchema")
-"""The page's keys past the job's; the job's are read by ``schemas.JobSchema``, way by way."""
+"""The page's keys past the job's; the job's are read by ``job_query.JobSchema``, way by way."""

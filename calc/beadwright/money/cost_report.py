@@ -7,7 +7,6 @@ from collections.abc import Iterator
 from io import StringIO
 from typing import Any
 
-from beadwright import units
 from beadwright.money.capacity import Capacity
 from beadwright.money.chance import ChanceState
 from beadwright.money.cost import Cost
@@ -15,28 +14,8 @@ from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.cost_ways import PlannedWay
 from beadwright.money.curves import CurvePoint
 from beadwright.money.swings import Swing
+from beadwright.reports import rounded, shown
 from beadwright.units import System
-
-DIGITS = 10
-"""Figures a report keeps: far past a cent, short of a float's noise."""
-
-
-def shown(value: float | None, measure: str, system: System) -> dict[str, Any]:
-    """Return a value in the unit shown, with its unit.
-
-    Args:
-        value: The value, or None [SI].
-        measure: Kind of quantity [-].
-        system: Whose unit [-].
-    """
-    unit = units.symbol(measure, system)
-    if value is None:
-        return {"value": None, "unit": unit}
-    return {"value": _round(units.convert(value, measure, system)), "unit": unit}
-
-
-def _round(value: float) -> float:
-    return float(f"{value:.{DIGITS}g}")
 
 
 def cost_report(answer: CostAnswer) -> dict[str, Any]:
@@ -80,19 +59,19 @@ def _way_report(
         "times": [{"key": t.key, "name": t.name, **shown(t.amount, "time", system)}
                   for t in cost.times],
         "time": shown(cost.time_s, "time", system),
-        "pieces": [{"key": p.key, "name": p.name, "part": _round(p.amount)} for p in cost.pieces],
-        "part": _round(cost.part),
+        "pieces": [{"key": p.key, "name": p.name, "part": rounded(p.amount)} for p in cost.pieces],
+        "part": rounded(cost.part),
         "length": shown(cost.metre, "cost_per_length", system),
         "metal_mass": shown(cost.kilogram, "price_per_mass", system),
-        "batch": _round(cost.batch(answer.batch)),
-        "year": _round(cost.year(answer.parts)),
-        "once": [{"key": key, "amount": _round(amount)} for key, amount in planned.once],
-        "yearly": _round(way.yearly),
+        "batch": rounded(cost.batch(answer.batch)),
+        "year": rounded(cost.year(answer.parts)),
+        "once": [{"key": key, "amount": rounded(amount)} for key, amount in planned.once],
+        "yearly": rounded(way.yearly),
         "capacity": {
             "arc": shown(held.arc_s, "hours", system),
             "shift": shown(held.shift_s, "hours", system),
-            "parts_a_shift": _round(held.parts_a_shift),
-            "most_parts": _round(held.most_parts),
+            "parts_a_shift": rounded(held.parts_a_shift),
+            "most_parts": rounded(held.most_parts),
             "used": shown(held.used, "share", system),
             "delivers": held.delivers,
             "text": held.text,
@@ -112,21 +91,21 @@ def _comparison_report(found: Comparison, system: System) -> dict[str, Any]:
             "coupon": word.coupon,
             "ask": word.ask,
         },
-        "part_saving": _round(case.part_saving),
-        "year_saving": _round(case.year_saving),
+        "part_saving": rounded(case.part_saving),
+        "year_saving": rounded(case.year_saving),
         "net_saving": {
-            "value": _round(case.net_saving),
-            "low": _round(found.band[0]),
-            "high": _round(found.band[1]),
+            "value": rounded(case.net_saving),
+            "low": rounded(found.band[0]),
+            "high": rounded(found.band[1]),
             "unit": "a year",
         },
-        "once": _round(case.once),
+        "once": rounded(case.once),
         "months_allowed": case.months,
         "break_even": {
             "crossing": met.crossing,
-            "parts_a_year": None if met.parts_a_year is None else _round(met.parts_a_year),
-            "months": None if met.months is None else _round(met.months),
-            "parts_to_pay": None if met.parts_to_pay is None else _round(met.parts_to_pay),
+            "parts_a_year": None if met.parts_a_year is None else rounded(met.parts_a_year),
+            "months": None if met.months is None else rounded(met.months),
+            "parts_to_pay": None if met.parts_to_pay is None else rounded(met.parts_to_pay),
             "price": shown(met.price, "price_per_mass", system),
             "price_paid_back": shown(met.price_paid_back, "price_per_mass", system),
             "laid": shown(met.laid, "deposition", system),
@@ -148,9 +127,9 @@ def _swing_report(swing: Swing, system: System) -> dict[str, Any]:
         "value": shown(value, measure, system),
         "low": shown(value * lever.low, measure, system)["value"],
         "high": shown(value * lever.high, measure, system)["value"],
-        "at_low": _round(swing.at_low),
-        "at_high": _round(swing.at_high),
-        "width": _round(swing.width),
+        "at_low": rounded(swing.at_low),
+        "at_high": rounded(swing.at_high),
+        "width": rounded(swing.width),
         "turns": swing.turns,
         "settle": lever.settle,
     }
@@ -158,9 +137,9 @@ def _swing_report(swing: Swing, system: System) -> dict[str, Any]:
 
 def _point_report(point: CurvePoint) -> dict[str, Any]:
     return {
-        "parts": _round(point.parts),
-        "now": [_round(value) for value in point.now],
-        "other": [_round(value) for value in point.other],
+        "parts": rounded(point.parts),
+        "now": [rounded(value) for value in point.now],
+        "other": [rounded(value) for value in point.other],
     }
 
 
@@ -174,11 +153,11 @@ def chance_report(state: ChanceState) -> dict[str, Any]:
         "done": state.done,
         "draws": state.draws,
         "finished": state.finished,
-        "pays": _round(state.pays),
-        "low": _round(state.low),
-        "middle": _round(state.middle),
-        "high": _round(state.high),
-        "bars": [[_round(left), _round(right), count] for left, right, count in state.bars],
+        "pays": rounded(state.pays),
+        "low": rounded(state.low),
+        "middle": rounded(state.middle),
+        "high": rounded(state.high),
+        "bars": [[rounded(left), rounded(right), count] for left, right, count in state.bars],
     }
 
 

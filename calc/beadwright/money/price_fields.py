@@ -9,7 +9,7 @@ from typing import Any
 from marshmallow import ValidationError, fields
 
 from beadwright import units
-from beadwright.fields import Measured
+from beadwright.reading.fields import Measured
 
 _SIGN = re.compile(r"^\s*(?:[$€£¥₹]|[A-Z]{3}\b)\s*|\s*[$€£¥₹]\s*$")
 _THOUSANDS = re.compile(r"^\d{1,3}(?:,\d{3})+(?:\.\d+)?$", re.ASCII)

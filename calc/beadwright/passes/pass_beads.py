@@ -7,9 +7,9 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.joints import JointShape
-from beadwright.passes.pass_layers import BeadLimits
+from beadwright.layers.layers import BeadLimits
 from beadwright.passes.pass_layout import Slot
 from beadwright.passes.pass_process import Part, PartByHand, Process
 from beadwright.process.operating import Operating

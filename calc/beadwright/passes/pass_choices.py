@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from beadwright.job import Aim, Job
+from beadwright.job.job import Aim, Job
 from beadwright.passes.pass_beads import Asked, PassPlan
 from beadwright.passes.pass_plan import MOST_BEADS, pass_plan
 from beadwright.setting.aims import AIMS

@@ -11,9 +11,9 @@ from dataclasses import dataclass
 from math import inf
 
 from beadwright.joint.joints import XY, Polygon
-from beadwright.passes.pass_frame import Frame, dense
-from beadwright.passes.pass_layers import Layer
-from beadwright.passes.sweep import band, sweep
+from beadwright.layers.frame import Frame, dense
+from beadwright.layers.layers import Layer
+from beadwright.layers.sweep import band, sweep
 
 LEAN = 0.5
 """How far a later bead laps over its neighbour, for each unit of layer thickness [-]. Common

@@ -43,7 +43,7 @@ def widest(process: Process, most_m2: float) -> Widest:
     hand = process.by_hand
     section = most_m2
     if hand.wire_feed_m_s is not None:
-        slow = TRAVEL_RANGE_M_S[process.job.travel_by, process.job.position.lie][0]
+        slow = TRAVEL_RANGE_M_S[process.job.travel_by, process.job.position.orientation][0]
         travel = process.travel_m_s or slow
         laid = process.run(section).laid(hand.wire_feed_m_s)
         section = min(section, bead_section(laid, travel))

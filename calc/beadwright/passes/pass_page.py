@@ -9,7 +9,7 @@ from typing import Any
 from urllib.parse import urlencode
 
 from beadwright.errors import FieldErrors
-from beadwright.page_query import PageAnswered, read_job, read_page
+from beadwright.job.page_query import PageAnswered, read_job, read_page
 from beadwright.passes.pass_beads import Bead, PassPlan
 from beadwright.passes.pass_choices import Choice, choices, nearest
 from beadwright.passes.pass_plan import pass_plan

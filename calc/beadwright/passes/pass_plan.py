@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
-from beadwright.passes.bead_limits import COLD_LAP_M, position_limits
+from beadwright.layers.bead_limits import COLD_LAP_M, position_limits
+from beadwright.layers.frame import Frame, frame_of
+from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role
-from beadwright.passes.pass_frame import Frame, frame_of
-from beadwright.passes.pass_layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
 from beadwright.passes.pass_layout import Slot, slots_of
 from beadwright.passes.pass_limits import widest
 from beadwright.passes.pass_process import Part, Process, process_of
@@ -169,9 +169,9 @@ def _order(job: Job, side: int) -> tuple[int, bool]:
     next a shelf; seen from the second side, the toes have changed places. Overhead the upright's
     toe is the lower one. Flat and vertical, layers go to and fro.
     """
-    if job.position.lie == "horizontal":
+    if job.position.orientation == "horizontal":
         return (1 if side == 1 else -1), False
-    if job.position.lie == "overhead" and job.is_fillet:
+    if job.position.orientation == "overhead" and job.is_fillet:
         return -1, False
     return 1, not job.is_fillet
 

@@ -5,15 +5,15 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from beadwright.job import ByHand, Job
-from beadwright.passes.bead_limits import COLD_LAP_M, shorted_root
+from beadwright.job.job import ByHand, Job
+from beadwright.layers.bead_limits import COLD_LAP_M, shorted_root
 from beadwright.process.deposition import deposition_efficiency
-from beadwright.process.technique import tip_to_work
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer, transfer_refused
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FeedRoom, feed_room
 from beadwright.setting.heat_limits import heat_limits
-from beadwright.setting.limits import Window, bind
+from beadwright.setting.limits import Window, tightest_window
 from beadwright.setting.plan import Plan
 from beadwright.setting.run import Run
 
@@ -151,7 +151,7 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         else "",
         fixed.tip_to_work_m or tip_to_work(job.wire, transfer)[1],
         deposition_efficiency(job.wire, job.gas, transfer),
-        bind(current_limits(edge, transfer)),
-        bind(heat_limits(ours)),
+        tightest_window(current_limits(edge, transfer)),
+        tightest_window(heat_limits(ours)),
         hand.travel_m_s,
     )

@@ -8,12 +8,12 @@ from typing import Any
 
 from marshmallow import Schema, fields
 
-from beadwright.fields import Choice, Measured, WholeNumber
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
 from beadwright.passes.pass_beads import Asked
 from beadwright.passes.pass_plan import MOST_BEADS
 from beadwright.passes.pass_process import Part, PartByHand
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import KEY_WORDS as JOB_WORDS
+from beadwright.reading.fields import Choice, Measured, WholeNumber
 
 _FEED = "30in/min", "1000in/min", "no feeder holds less or gives more"
 _VOLTS = "10V", "50V", "outside that no wire arc burns"

@@ -10,8 +10,7 @@ from beadwright.passes.pass_beads import Laid, PassPlan
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.process.transfer import NAMES
 from beadwright.results import Note
-
-_HAIR = 1e-9
+from beadwright.tolerance import REL_TOL
 
 
 def numbers(beads: Sequence[int]) -> str:
@@ -64,10 +63,10 @@ def _blocked(found: PassPlan) -> Iterator[Note]:
 def _too_large(found: PassPlan) -> Iterator[Note]:
     if not found.over:
         return
-    lie = found.job.position.lie
+    orientation = found.job.position.orientation
     yield Note(
         "out",
-        f"{numbers(found.over)}: larger, thicker or wider than one bead may be {lie}. "
+        f"{numbers(found.over)}: larger, thicker or wider than one bead may be {orientation}. "
         "Take more passes.",
         "aws-d1.1-5.1",
         "passes",
@@ -76,9 +75,9 @@ def _too_large(found: PassPlan) -> Iterator[Note]:
 
 def _travel(found: PassPlan) -> Iterator[Note]:
     job = found.job
-    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
-    slower = _where(found, lambda laid: laid.travel_m_s < slow * (1 - _HAIR))
-    faster = _where(found, lambda laid: laid.travel_m_s > fast * (1 + _HAIR))
+    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.orientation]
+    slower = _where(found, lambda laid: laid.travel_m_s < slow * (1 - REL_TOL))
+    faster = _where(found, lambda laid: laid.travel_m_s > fast * (1 + REL_TOL))
     if slower:
         yield _mover(found, slower, "slower", slow, "Take more passes, or more feed.")
     if faster:
@@ -90,7 +89,7 @@ def _mover(found: PassPlan, beads: list[int], word: str, edge: float, then: str)
     shown = f"{units.show(edge, 'travel', job.units)} {units.symbol('travel', job.units)}"
     text = (
         f"{numbers(beads)}: travel is {word} than the {shown} a {job.travel_by} holds "
-        f"{job.position.lie}. {then}"
+        f"{job.position.orientation}. {then}"
     )
     return Note("out", text, "practice", "passes")
 
@@ -101,8 +100,8 @@ def _where(found: PassPlan, is_so: Callable[[Laid], bool]) -> list[int]:
 
 def _heat(found: PassPlan) -> Iterator[Note]:
     heats = found.processes["fill"].heats
-    over = _where(found, lambda laid: laid.heat_j_m > heats.high * (1 + _HAIR))
-    under = _where(found, lambda laid: laid.heat_j_m < heats.low * (1 - _HAIR))
+    over = _where(found, lambda laid: laid.heat_j_m > heats.high * (1 + REL_TOL))
+    under = _where(found, lambda laid: laid.heat_j_m < heats.low * (1 - REL_TOL))
     for limit, beads in ((heats.high_limit, over), (heats.low_limit, under)):
         if beads:
             puts = "puts" if len(beads) == 1 else "put"

@@ -7,10 +7,10 @@ import io
 from typing import Any
 
 from beadwright import units
-from beadwright.money.cost_report import shown
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead
 from beadwright.passes.pass_choices import Choice
 from beadwright.passes.pass_page import PassAnswer
+from beadwright.reports import shown
 from beadwright.units import System
 
 

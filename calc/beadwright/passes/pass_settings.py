@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.passes.pass_beads import Fight, Laid
 from beadwright.passes.pass_process import Process
 from beadwright.process.deposition import feed_for_travel

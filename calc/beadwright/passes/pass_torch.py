@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from math import atan2, cos, degrees, radians, sin
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.joints import TEE_GROOVES
-from beadwright.passes.pass_frame import Frame
+from beadwright.layers.frame import Frame
 from beadwright.passes.pass_layout import Slot
 
 TILT_DEG = 15.0

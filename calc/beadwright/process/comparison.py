@@ -15,7 +15,7 @@ from beadwright.process.burnoff import constants_of
 from beadwright.process.deposition import deposition_efficiency, laid_rate
 from beadwright.process.gases import Gas
 from beadwright.process.operating import at_feed, feed_at_current
-from beadwright.process.technique import tip_to_work
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer
 from beadwright.process.wires import STEEL_DENSITY_KG_M3, Wire
 

@@ -8,9 +8,9 @@ from math import sqrt
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError, require_positive
+from beadwright.process.compressibility import SUBSTANCES, molar_mass
 from beadwright.process.gases import Gas
-from beadwright.process.positions import Lie
-from beadwright.supply.compressibility import SUBSTANCES, molar_mass
+from beadwright.process.positions import Orientation
 from beadwright.units import quoted, read
 
 _FT3_H = 0.3048**3 / 3600
@@ -139,7 +139,9 @@ def lightness(gas: Gas) -> float:
     return max(1.0, sqrt(SUBSTANCES["argon"].molar_kg / molar_mass(gas)))
 
 
-def gas_flow(gas: Gas, current_a: float, lie: Lie, nozzle: Nozzle | None = None) -> GasFlow:
+def gas_flow(
+    gas: Gas, current_a: float, orientation: Orientation, nozzle: Nozzle | None = None
+) -> GasFlow:
     """Return the gas to run.
 
     Source: ``NOZZLES``; out of position 10 ft³/h more (trade textbook, flow rates), never over the
@@ -148,13 +150,13 @@ def gas_flow(gas: Gas, current_a: float, lie: Lie, nozzle: Nozzle | None = None)
     Args:
         gas: The gas [-].
         current_a: Mean current, above zero [A].
-        lie: How the weld lies: out of position, gas heavier than air falls away from it [-].
+        orientation: Position in words: out of position, heavy gas falls away from the weld [-].
         nozzle: The nozzle, or None for the usual one at this current [-].
 
     Raises:
         OutOfRangeError: If the current is not above zero.
     """
-    falls_away = lie not in ("flat", "horizontal")
+    falls_away = orientation not in ("flat", "horizontal")
     held = nozzle if nozzle is not None else usual_nozzle(current_a)
     more = OUT_OF_POSITION_FT3_H * _FT3_H if falls_away else 0.0
     usual = min(held.usual + more, held.most)

@@ -10,7 +10,7 @@ from typing import Literal
 from beadwright.errors import UnknownEntryError
 from beadwright.units import quoted
 
-Lie = Literal["flat", "horizontal", "vertical-up", "vertical-down", "overhead"]
+Orientation = Literal["flat", "horizontal", "vertical-up", "vertical-down", "overhead"]
 Mover = Literal["hand", "track", "robot"]
 
 
@@ -30,7 +30,7 @@ class Position:
     """
 
     number: str
-    lie: Lie
+    orientation: Orientation
     iso_fillet: str
     iso_groove: str
     single_pass_leg_m: float
@@ -70,7 +70,7 @@ is common practice. What one pass is *planned* to: horizontal 5/16 in is AISC St
 practical one-pass size; the others are common practice.
 """
 
-_TRAVEL_IN_MIN: tuple[tuple[Mover, Lie, float, float], ...] = (
+_TRAVEL_IN_MIN: tuple[tuple[Mover, Orientation, float, float], ...] = (
     ("hand", "flat", 6.0, 30.0),
     ("hand", "horizontal", 6.0, 30.0),
     ("hand", "vertical-up", 3.0, 12.0),
@@ -88,8 +88,11 @@ _TRAVEL_IN_MIN: tuple[tuple[Mover, Lie, float, float], ...] = (
     ("robot", "overhead", 5.0, 60.0),
 )
 
-TRAVEL_RANGE_M_S: Mapping[tuple[Mover, Lie], tuple[float, float]] = MappingProxyType(
-    {(mover, lie): (low * _IN / 60, high * _IN / 60) for mover, lie, low, high in _TRAVEL_IN_MIN}
+TRAVEL_RANGE_M_S: Mapping[tuple[Mover, Orientation], tuple[float, float]] = MappingProxyType(
+    {
+        (mover, orientation): (low * _IN / 60, high * _IN / 60)
+        for mover, orientation, low, high in _TRAVEL_IN_MIN
+    }
 )
 """Travel a torch mover holds steadily, by position: low, high [m/s]. Common practice."""
 

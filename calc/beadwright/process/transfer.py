@@ -12,6 +12,7 @@ from beadwright.process.arc import open_window, short_window
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Position
 from beadwright.process.wires import Kind, Wire
+from beadwright.tolerance import REL_TOL
 
 Transfer = Literal["short", "globular", "spray", "pulse"]
 
@@ -150,9 +151,6 @@ NO_SHORT_V = 12.0
 """Top of short circuit for wire that has none: where drawings of the plane begin [V]."""
 
 
-_HAIR = 1e-9
-
-
 @dataclass(frozen=True, slots=True)
 class Edges:
     """Volts at the edges of the regions for one current [V]."""
@@ -275,12 +273,12 @@ def position_refused(wire: Wire, position: Position, transfer: Transfer) -> str:
         transfer: The mode [-].
     """
     if wire.kind == "flux-cored":
-        if position.lie == "vertical-down":
+        if position.orientation == "vertical-down":
             return f"{wire.type.name} is not made for vertical-down: the slag runs ahead of the arc"
         return ""
     if position.sprays or transfer in ("short", "pulse"):
         return ""
-    return f"{transfer} runs out of the joint {position.lie}" + (
+    return f"{transfer} runs out of the joint {position.orientation}" + (
         "; metal-cored wire wants pulse there" if wire.kind == "metal-cored" else ""
     )
 
@@ -357,8 +355,8 @@ def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfe
     """
     at = edges(current_a, wire, gas)
     # A hair under still sprays: a set point on the edge comes back from the feed a hair off.
-    least = transition_current(wire, gas) * (1 - _HAIR)
-    if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - _HAIR:
+    least = transition_current(wire, gas) * (1 - REL_TOL)
+    if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - REL_TOL:
         return "spray"
     if wire.kind == "flux-cored":
         return "globular"

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from beadwright.process.gases import Gas
 from beadwright.process.operating import feed_at_current, volts_window
-from beadwright.process.positions import POSITIONS, Lie
-from beadwright.process.technique import tip_to_work
+from beadwright.process.positions import POSITIONS, Orientation
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
@@ -81,7 +81,7 @@ def usual_volts(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[float, float]
     )
 
 
-def usual_positions(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[Lie, ...]:
+def usual_positions(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[Orientation, ...]:
     """Return the positions a wire runs in, in a mode and gas; none where it does not run at all.
 
     Source: ``transfer.transfer_refused``.
@@ -92,7 +92,7 @@ def usual_positions(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[Lie, ...]
         transfer: The mode [-].
     """
     return tuple(
-        place.lie
+        place.orientation
         for place in POSITIONS.values()
         if not transfer_refused(wire, gas, place, transfer)
     )

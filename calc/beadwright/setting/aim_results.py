@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from beadwright.job import Aim
+from beadwright.job.job import Aim
 from beadwright.setting.aims import AIMS
 from beadwright.setting.plan import Plan
 from beadwright.setting.set_point import set_feed, set_point

@@ -6,13 +6,13 @@ from collections.abc import Callable, Mapping
 from math import inf, sqrt
 from types import MappingProxyType
 
-from beadwright.job import Aim
-from beadwright.passes.bead_limits import COLD_LAP_M
+from beadwright.job.job import Aim
+from beadwright.layers.bead_limits import COLD_LAP_M
 from beadwright.process.deposition import feed_for_travel
 from beadwright.process.heat import thickness_current
 from beadwright.process.operating import Operating, feed_at_current
 from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S
-from beadwright.process.technique import tip_to_work
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.setting.limits import Limit, Window
 from beadwright.setting.plan import Plan
 from beadwright.setting.size_limits import bead_room

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from types import MappingProxyType
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.process.heat import THIN_M, burn_through_current, fusion_current
 from beadwright.process.operating import volts_window
 from beadwright.process.transfer import (

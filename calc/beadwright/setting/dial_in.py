@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.fillets import flat_section, leg_of_section
 from beadwright.process.burnoff import constants_of
 from beadwright.process.deposition import bead_section, laid_rate
@@ -12,7 +12,6 @@ from beadwright.process.gas_flow import gas_flow
 from beadwright.process.heat import heat_input, heat_input_en
 from beadwright.process.melted import melted
 from beadwright.process.operating import Operating
-from beadwright.process.technique import Torch, torch
 from beadwright.process.transfer import transfer_at
 from beadwright.process.wires import STEEL_DENSITY_KG_M3
 from beadwright.results import Note, Quantity, within
@@ -20,6 +19,7 @@ from beadwright.setting.outcome import Outcome, Settings
 from beadwright.setting.plan import Plan, make_plan
 from beadwright.setting.remarks import remarks
 from beadwright.setting.settings import settings_of
+from beadwright.setting.torch import Torch, torch
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,7 +58,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     current = within("Current", "current", point.current_a, band / 1.2, "power-balance")
     heat = heat_input(point.volts, point.current_a, travel)
     heat_en = heat_input_en(point.volts, point.current_a, travel)
-    flow = gas_flow(job.gas, point.current_a, job.position.lie, job.nozzle)
+    flow = gas_flow(job.gas, point.current_a, job.position.orientation, job.nozzle)
     over_flat = plan.shape.section_m2 / flat_section(plan.shape.leg_m) if job.is_fillet else 1.0
     leg = leg_of_section(bead * plan.passes, over_flat) if job.is_fillet else None
     efficiency_source = "e70c-sheet" if job.wire.kind == "metal-cored" else "lecture-efficiency"
@@ -128,13 +128,13 @@ def dial_in(job: Job) -> DialIn:
     Source: the modules it calls; every quantity names its own.
 
     Args:
-        job: The job as read by ``schemas.read_query`` [-].
+        job: The job as read by ``job_query.read_query`` [-].
     """
     plan = make_plan(job)
     settings, point, travel = settings_of(job, plan)
     outcome = None
     if point is not None and travel is not None:
         outcome = _outcome(job, plan, point, travel)
-    held = torch(job.joint, job.position.lie, plan.transfer, job.wire.kind)
+    held = torch(job.joint, job.position.orientation, plan.transfer, job.wire.kind)
     notes = remarks(job, plan, settings, outcome)
     return DialIn(job, plan, plan.open, settings, point, outcome, held, notes)

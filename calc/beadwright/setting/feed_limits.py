@@ -14,7 +14,7 @@ from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.process.transfer import NAMES, spray_refused, transition_current
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.heat_limits import STEP_ROOM
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run, crossing
 from beadwright.setting.volts_limits import volts_room
 
@@ -24,7 +24,7 @@ FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
 _HAIR_ROOM = 1 - 1e-6
 _LOOKED_AT = (0.0, 1.0, 0.5, 0.25, 0.1, 0.05, 0.15, 0.2, 0.3, 0.4, 0.6, 0.7, 0.8, 0.9)
 """Shares of the window where a feed that keeps the heat is looked for, ends first."""
-_ANY_HEAT = bind([Limit("heat", "any heat", low=0.0)])
+_ANY_HEAT = tightest_window([Limit("heat", "any heat", low=0.0)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +53,7 @@ def feed_room(run: Run, section_room_m2: tuple[float, float]) -> FeedRoom:
         section_room_m2: Largest and smallest section of one bead that is still the joint [m²].
     """
     hand = run.job.by_hand
-    found = FeedRoom(bind(_of_feeder()), None, False)
+    found = FeedRoom(tightest_window(_of_feeder()), None, False)
     for volts, travel in _tied(run):
         limits = [*_of_current(run, hand.volts if volts else None), *_of_feeder()]
         limits += _of_size(run, section_room_m2) if travel else _of_travel(run)
@@ -75,14 +75,14 @@ def _tied(run: Run) -> list[tuple[bool, bool]]:
 
 def _with_heat(run: Run, limits: list[Limit], *, volts: bool, travel: bool) -> FeedRoom:
     """The room under some limits and the heat, with volts and travel fixed or following."""
-    window = bind(limits)
+    window = tightest_window(limits)
     if not window.open:
         return FeedRoom(window, None, False)
     hand = run.job.by_hand
     held = replace(hand, travel_m_s=hand.travel_m_s if travel else None)
     tied = replace(run, job=replace(run.job, by_hand=held))
     heat, fight = _of_heat(tied, window, hand.volts if volts else None, any_volts=travel)
-    window = bind([*limits, *heat])
+    window = tightest_window([*limits, *heat])
     return FeedRoom(window, fight, fight is None and window.open)
 
 
@@ -109,7 +109,7 @@ def _of_feeder() -> Iterator[Limit]:
 
 def _of_travel(run: Run) -> Iterator[Limit]:
     job = run.job
-    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
+    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.orientation]
     mover = {"hand": "a hand", "track": "a track", "robot": "a robot"}[job.travel_by]
     slow_text, fast_text = (
         f"{units.show(v, 'travel', job.units)} {units.symbol('travel', job.units)}"
@@ -117,7 +117,7 @@ def _of_travel(run: Run) -> Iterator[Limit]:
     )
     yield Limit(
         "travel-low",
-        f"under {slow_text} {mover} is not steady {job.position.lie}",
+        f"under {slow_text} {mover} is not steady {job.position.orientation}",
         low=feed_for_travel(job.wire, slow, run.section_m2, run.efficiency),
     )
     yield Limit(
@@ -246,6 +246,6 @@ def _of_heat(
             text = f"more feed puts in {limit.text}"
             at = crossing(line, held, window.high, level)
             found.append(Limit(limit.key, text, high=at, source=limit.source))
-    if bind([Limit("", "", window.low, window.high), *found]).open:
+    if tightest_window([Limit("", "", window.low, window.high), *found]).open:
         return found, None
     return [], heats.high_limit

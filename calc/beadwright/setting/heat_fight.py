@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import inf
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.results import Note
 from beadwright.setting.limits import Limit
 

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from math import inf
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.process.heat import BURN_THROUGH_J_M2, THIN_M
 from beadwright.setting.limits import Limit
 

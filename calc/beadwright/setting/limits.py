@@ -56,7 +56,7 @@ class Window:
         return min(max(value, self.low), self.high)
 
 
-def bind(limits: Iterable[Limit]) -> Window:
+def tightest_window(limits: Iterable[Limit]) -> Window:
     """Return the window a set of limits leaves on one quantity.
 
     Args:

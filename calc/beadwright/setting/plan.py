@@ -7,13 +7,13 @@ from dataclasses import dataclass, replace
 from math import inf
 from types import MappingProxyType
 
-from beadwright.job import ByHand, Job
-from beadwright.joint.job_joint import joint_shape
+from beadwright.job.job import ByHand, Job
+from beadwright.job.job_joint import joint_shape
 from beadwright.joint.joints import JointShape
-from beadwright.passes.bead_limits import COLD_LAP_M, fewest_beads
+from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads
 from beadwright.process.deposition import deposition_efficiency, feed_for_travel
 from beadwright.process.heat import THIN_M, burn_through_current
-from beadwright.process.technique import tip_to_work
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
     NAMES,
     Transfer,
@@ -25,7 +25,7 @@ from beadwright.process.transfer import (
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FeedRoom, feed_room
 from beadwright.setting.heat_limits import heat_limits
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from beadwright.setting.size_limits import section_room
 
@@ -113,7 +113,11 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
     refusal = spray_refused(wire, gas, position)
     thick = job.thinner_m > COLD_LAP_M * 1.001
     if wire.kind == "metal-cored" and not position.sprays and thick:
-        return "pulse", f"metal-cored wire wants pulse {position.lie}", spray_refused(wire, gas)
+        return (
+            "pulse",
+            f"metal-cored wire wants pulse {position.orientation}",
+            spray_refused(wire, gas),
+        )
     least = transition_current(wire, gas)
     if not refusal and (job.thinner_m >= THIN_M or least < burn_through_current(job.thinner_m)):
         return "spray", "wire, gas and position carry it", ""
@@ -154,7 +158,10 @@ def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
     shape, wanted = joint_shape(job)
     tip = job.by_hand.tip_to_work_m or tip_to_work(job.wire, transfer)[1]
     efficiency = deposition_efficiency(job.wire, job.gas, transfer)
-    currents, heats = bind(current_limits(job, transfer)), bind(heat_limits(job))
+    currents, heats = (
+        tightest_window(current_limits(job, transfer)),
+        tightest_window(heat_limits(job)),
+    )
     most, least = section_room(job, shape)
     first: Plan | None = None
     open_: Plan | None = None

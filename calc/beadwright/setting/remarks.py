@@ -5,23 +5,23 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.job import Job
-from beadwright.joint.joint_remarks import joint_remarks
-from beadwright.passes.bead_limits import COLD_LAP_M
+from beadwright.job.job import Job
+from beadwright.job.joint_remarks import joint_remarks
+from beadwright.layers.bead_limits import COLD_LAP_M
+from beadwright.process.filter_shade import least_shade
 from beadwright.process.gas_notes import gas_notes
 from beadwright.process.published_range import published_notes
-from beadwright.process.technique import least_shade
 from beadwright.process.transfer import NAMES, gas_refused
-from beadwright.process.usual_range import usual_notes
 from beadwright.process.wire_remarks import wire_remarks
 from beadwright.results import Note
 from beadwright.setting.heat_fight import heat_fight
 from beadwright.setting.outcome import Outcome, Settings
 from beadwright.setting.plan import Plan
 from beadwright.setting.size_limits import bead_room
+from beadwright.setting.usual_range import usual_notes
+from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
-_HAIR = 1e-9
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 _FIELD = {"Wire feed": "wfs", "Volts at the arc": "volts", "Tip to work": "ctwd",
@@ -103,7 +103,7 @@ def _laid(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
 def _still_the_joint(job: Job, plan: Plan, outcome: Outcome) -> bool:
     most, least = bead_room(job, plan.shape, plan.passes)
     bead = outcome.bead.value
-    return bead is not None and least * (1 - _HAIR) <= bead <= most * (1 + _HAIR)
+    return bead is not None and least * (1 - REL_TOL) <= bead <= most * (1 + REL_TOL)
 
 
 def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
@@ -123,7 +123,7 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
             "aws-d1.1-short",
             "transfer",
         )
-        if job.thinner_m > COLD_LAP_M + _HAIR:
+        if job.thinner_m > COLD_LAP_M + REL_TOL:
             yield Note(
                 "caution",
                 "Over 3/16 in, short circuit can lie on the plate without "

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.process.deposition import laid_rate, travel_for_section
 from beadwright.process.operating import Operating, at_feed
 from beadwright.process.transfer import Transfer

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.measures import MEASURES
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import transfer_at

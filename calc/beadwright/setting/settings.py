@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from math import inf
 from types import MappingProxyType
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.process.operating import Operating
 from beadwright.process.wires import Kind
 from beadwright.results import Quantity

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.joints import JointShape
 
 OVERWELD_M = 1 / 16 * 0.0254

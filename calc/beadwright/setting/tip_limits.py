@@ -8,13 +8,13 @@ from math import inf
 from beadwright.process.arc import arc_length_m
 from beadwright.process.burnoff import current_from_feed, extension_from_feed
 from beadwright.process.operating import Operating, extension
-from beadwright.process.technique import tip_to_work
+from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import NAMES, transition_current
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run, crossing
 from beadwright.setting.volts_limits import mode_volts
 
-_HAIR = 1e-6
+_TOL = 1e-6
 
 
 def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
@@ -52,7 +52,7 @@ def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
             closest = extension_from_feed(job.wire, point.feed_m_s, highest) + arc
             text = closer.format(limit_high.text)
             limits.append(Limit("current-high", text, low=closest, source=limit_high.source))
-    return bind(limits)
+    return tightest_window(limits)
 
 
 def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Limit]:
@@ -74,7 +74,7 @@ def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Lim
     # Where the current falls out of spray's reach the room for short circuit opens at a step.
     least = transition_current(job.wire, job.gas) if run.transfer == "short" else 0.0
     reach = extension_from_feed(job.wire, point.feed_m_s, least) if least > 0 else inf
-    for far in (high, reach * (1 - _HAIR) + arc_length_m(volts)):
+    for far in (high, reach * (1 - _TOL) + arc_length_m(volts)):
         if run.tip_to_work_m < far <= high and over(far, 1) < 0:
             farthest = crossing(lambda tip: over(tip, 1), run.tip_to_work_m, far, 0.0)
             text = f"farther out, {mode} gives way on these volts"

@@ -8,7 +8,7 @@ from math import inf
 from beadwright.process.deposition import travel_for_section
 from beadwright.process.operating import Operating
 from beadwright.process.positions import TRAVEL_RANGE_M_S
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 
 
@@ -20,13 +20,13 @@ def travel_room(run: Run, point: Operating, section_room_m2: tuple[float, float]
         point: Where the arc stands [-].
         section_room_m2: Largest and smallest section of one bead that is still the joint [m²].
     """
-    return bind(_limits(run, point, section_room_m2))
+    return tightest_window(_limits(run, point, section_room_m2))
 
 
 def _limits(run: Run, point: Operating, room_m2: tuple[float, float]) -> Iterator[Limit]:
     job, laid = run.job, run.laid(point.feed_m_s)
-    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.lie]
-    yield Limit("mover", f"what a {job.travel_by} holds {job.position.lie}", slow, fast)
+    slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.orientation]
+    yield Limit("mover", f"what a {job.travel_by} holds {job.position.orientation}", slow, fast)
     over, under = room_m2
     yield Limit(
         "oversize",

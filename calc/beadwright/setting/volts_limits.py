@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from beadwright.process.operating import Operating, volts_window
 from beadwright.process.transfer import NAMES, Transfer, spray_refused, transition_current
-from beadwright.setting.limits import Limit, Window, bind
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run, crossing
 
 START_V = 25.0
@@ -14,7 +14,7 @@ START_V = 25.0
 
 _ROUNDS = 8
 _SETTLED = 1e-8
-_HAIR = 1e-8
+_TOL = 1e-8
 
 
 def volts_room(run: Run, point: Operating) -> Window:
@@ -49,7 +49,7 @@ def volts_room(run: Run, point: Operating) -> Window:
 
     currents, heats = run.currents, run.heats
     # A hair's breadth off: under the shortest arc the current no longer moves with the volts.
-    least, most = currents.low * (1 - _HAIR), currents.high * (1 + _HAIR)
+    least, most = currents.low * (1 - _TOL), currents.high * (1 + _TOL)
     if low.current_a < least <= high.current_a:
         at = crossing(current, low.volts, high.volts, least)
         limit = currents.low_limit
@@ -67,7 +67,7 @@ def volts_room(run: Run, point: Operating) -> Window:
         at = crossing(heat, low.volts, high.volts, heats.high)
         text = f"higher puts in {heats.high_limit.text}"
         limits.append(Limit("heat-high", text, high=at, source=heats.high_limit.source))
-    return bind(limits)
+    return tightest_window(limits)
 
 
 def mode_volts(run: Run, current_a: float) -> tuple[float, float]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.process.gases import GASES
 from beadwright.process.positions import POSITIONS
 from beadwright.process.transfer import NAMES
@@ -51,7 +51,7 @@ def _changes(job: Job) -> Iterator[tuple[str, dict[str, str], Job]]:
     for name in ("90/10", "75/25", "CO2"):
         if name != job.gas.name:
             yield f"Use {name} gas", {"gas": name}, replace(job, gas=GASES[name])
-    if job.position.lie == "vertical-down":
+    if job.position.orientation == "vertical-down":
         up = POSITIONS["3-up"]
         way = {"position": up.name(job.is_fillet)}
         yield "Run it uphill", way, replace(job, position=up)

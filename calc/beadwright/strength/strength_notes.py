@@ -3,19 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import TYPE_CHECKING
 
 from beadwright.results import Note
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.resistance_aisc import counted_leg, long_weld_factor
+from beadwright.strength.strength_answer import LegSizes
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
+from beadwright.tolerance import REL_TOL
 from beadwright.units import show, symbol
 
-if TYPE_CHECKING:
-    from beadwright.strength.strength_page import LegSizes
-
-_HAIR = 1e-9
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 LICENSED = (
@@ -61,7 +58,7 @@ def _written(value: float, measure: str, task: StrengthTask) -> str:
 def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Iterator[Note]:
     weak = links[0]
     for link in links:
-        if link.use > 1 + _HAIR and link.key != "weld":
+        if link.use > 1 + REL_TOL and link.key != "weld":
             yield Note(
                 "stop",
                 f"{link.name.capitalize()}: {link.use:.0%} of what it may. No leg helps: thicker "
@@ -69,7 +66,7 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
                 link.source,
                 link.key.split("-")[0],
             )
-    if weak.key != "weld" and weak.use <= 1 + _HAIR:
+    if weak.key != "weld" and weak.use <= 1 + REL_TOL:
         yield Note("note", f"Weakest link: {weak.name}, {weak.use:.0%} used.", weak.source)
     if legs.needed is None:
         yield Note(
@@ -82,7 +79,7 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
 
 def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
     source = "en-1993-1-8" if task.european else "aisc-j2.4"
-    if legs.given and legs.judged < legs.least - _HAIR:
+    if legs.given and legs.judged < legs.least - REL_TOL:
         yield Note(
             "stop",
             f"Leg {_written(legs.judged, 'leg', task)} is under the code's least of "
@@ -90,7 +87,7 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
             source,
             "leg",
         )
-    if not legs.given and legs.needed is not None and legs.needed < legs.least - _HAIR:
+    if not legs.given and legs.needed is not None and legs.needed < legs.least - REL_TOL:
         yield Note(
             "note",
             f"Strength asks {_written(legs.needed, 'leg', task)} only; the code's least for this "
@@ -98,7 +95,7 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
             source,
             "leg",
         )
-    if legs.most is not None and legs.judged > legs.most + _HAIR:
+    if legs.most is not None and legs.judged > legs.most + REL_TOL:
         yield Note(
             "stop",
             f"Two limits fight: strength asks leg {_written(legs.judged, 'leg', task)}, the "
@@ -106,16 +103,16 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
             "aisc-j2.2b",
             "leg",
         )
-    if legs.judged > legs.one_pass + _HAIR:
+    if legs.judged > legs.one_pass + REL_TOL:
         position = task.job.position
         yield Note(
             "note",
             f"Over {_written(legs.one_pass, 'leg', task)} in one pass is not prequalified "
-            f"{position.lie}: run more than one.",
+            f"{position.orientation}: run more than one.",
             position.single_pass_source,
             "position",
         )
-    if legs.to_weld > legs.judged + _HAIR:
+    if legs.to_weld > legs.judged + REL_TOL:
         yield Note(
             "note",
             f"Gap or slant: weld {_written(legs.to_weld, 'leg', task)} so the throat counted is "
@@ -129,7 +126,7 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
     length = task.group.shortest_m
     if not task.european:
         counted = counted_leg(legs.judged, length)
-        if counted < legs.judged - _HAIR:
+        if counted < legs.judged - REL_TOL:
             yield Note(
                 "caution",
                 f"Shorter than four legs: only {_written(counted, 'leg', task)} of the leg counts.",

@@ -10,9 +10,9 @@ from marshmallow import Schema, ValidationError, fields
 
 from beadwright import units
 from beadwright.errors import OutOfRangeError
-from beadwright.fields import Choice, Entry, Measured
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import KEY_WORDS as JOB_WORDS
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
+from beadwright.reading.fields import Choice, Entry, Measured
 from beadwright.strength.steel_strength import STRENGTHS, strength_of
 from beadwright.strength.weld_group import MOST_POINTS, SHAPES, WeldGroup, polyline_group
 

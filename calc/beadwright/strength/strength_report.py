@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Any
 
-from beadwright.money.cost_report import shown
+from beadwright.reports import shown
 from beadwright.strength.elastic_line import LineForce
+from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_check import Link, point_numbers
-from beadwright.strength.strength_page import StrengthAnswer
 from beadwright.units import System
 
 

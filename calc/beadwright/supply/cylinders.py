@@ -11,8 +11,8 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from beadwright.errors import OutOfRangeError, UnknownEntryError, require_positive
+from beadwright.process.compressibility import NORMAL_K, NORMAL_PA, compressibility
 from beadwright.process.gases import Gas
-from beadwright.supply.compressibility import NORMAL_K, NORMAL_PA, compressibility
 
 _CUBIC_FOOT_M3 = 0.3048**3
 _POUND_KG = 0.45359237

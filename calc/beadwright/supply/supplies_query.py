@@ -9,13 +9,13 @@ from typing import Any
 from marshmallow import Schema, ValidationError, fields
 
 from beadwright import units
-from beadwright.fields import Entry, Measured, WholeNumber
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
 from beadwright.money.cost_query import DEFAULTS as COST_DEFAULTS
 from beadwright.money.cost_query import KEY_WORDS as COST_WORDS
 from beadwright.money.cost_query import shared_fields, way_fields
 from beadwright.money.demo_prices import DEMO_PRICES
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import KEY_WORDS as JOB_WORDS
+from beadwright.reading.fields import Entry, Measured, WholeNumber
 from beadwright.supply.cylinders import CYLINDERS, cylinder_of
 
 _OF_WAY = (

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from beadwright.money.cost_report import shown
+from beadwright.reports import shown
 from beadwright.supply.leftovers import CylinderLeft, SpoolLeft
 from beadwright.supply.purchase import purchase_csv, purchase_total
 from beadwright.supply.supplies_page import SuppliesAnswer

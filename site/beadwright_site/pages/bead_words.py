@@ -39,9 +39,9 @@ def torch_words(found: PassPlan, bead: Bead) -> str:
         return "Square to the plate"
     if job.is_fillet or job.joint in TEE_GROOVES:
         angle = f"{bead.work_deg:.0f}°"
-        if job.position.lie == "horizontal":
+        if job.position.orientation == "horizontal":
             return f"{angle} up from the lower plate"
-        if job.position.lie == "overhead":
+        if job.position.orientation == "overhead":
             return f"{angle} down from the plate overhead"
         return f"{angle} off the base plate"
     tilt = round(90 - bead.work_deg)
@@ -92,9 +92,9 @@ def _toe(found: PassPlan, bead: Bead) -> str:
         if turns == 1:
             return "upper" if second else "lower"
         return "left" if second == (turns == 0) else "right"
-    if job.position.lie == "horizontal":
+    if job.position.orientation == "horizontal":
         return "upper" if second else "lower"
-    if job.position.lie == "overhead":
+    if job.position.orientation == "overhead":
         return "lower" if second else "upper"
     return _UPRIGHT.get(job.joint, "upright") if second else "base plate"
 

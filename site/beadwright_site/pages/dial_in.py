@@ -10,9 +10,9 @@ from markupsafe import Markup
 
 from beadwright.api import Answer, answer
 from beadwright.errors import FieldErrors
+from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note
-from beadwright.schemas import DEFAULTS, EXAMPLE_QUERY
 from beadwright.sources import SOURCES
 from beadwright_site.links import query_of
 from beadwright_site.map_drawing import draw_map

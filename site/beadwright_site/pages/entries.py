@@ -12,8 +12,8 @@ from marshmallow import Schema
 
 from beadwright import units
 from beadwright.errors import FieldErrors
-from beadwright.fields import Measured
-from beadwright.queries import split_query
+from beadwright.reading.fields import Measured
+from beadwright.reading.queries import split_query
 from beadwright.units import System
 from beadwright_site.pages.job_form import LENGTHS, Field
 from beadwright_site.pages.option import Option

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from beadwright.schemas import DEFAULTS as JOB
+from beadwright.job.job_query import DEFAULTS as JOB
 from beadwright_site.pages.entries import read_entries
 
 EXAMPLE = "leg=5/16in"

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.joint.joints import TEE_GROOVES
 from beadwright.process.positions import POSITIONS
-from beadwright.process.technique import tip_position
+from beadwright.process.tip_to_work import tip_position
 from beadwright.process.transfer import NAMES
 from beadwright.process.wire_ranges import usual_positions
 from beadwright.results import Quantity

@@ -9,7 +9,7 @@ from typing import Any, Final
 from beadwright import units
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
-from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.heat_query import DEFAULTS, HeatSchema
 from beadwright.heating.temperatures import degree_sign, show_temperature
 from beadwright.results import Quantity

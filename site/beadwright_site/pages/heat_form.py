@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.heating.heat_page import HeatAnswer
+from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.heat_query import DEFAULTS, HeatSchema
 from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN

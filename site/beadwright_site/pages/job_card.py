@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.joint.job_joint import hole_m
+from beadwright.job.job_joint import hole_m
+from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import BUTTS, Dimension
-from beadwright.joint.weld_symbol import weld_symbol
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
 from beadwright_site.drawing import JointDrawing, draw_joint

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.errors import UnknownEntryError
+from beadwright.job.job_query import DEFAULTS
 from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joint.joints import FILLETS, JOINTS, JointKind
 from beadwright.process.gas_flow import NOZZLES
 from beadwright.process.positions import POSITIONS, position_of
 from beadwright.process.transfer import NAMES
-from beadwright.schemas import DEFAULTS
 from beadwright.setting.aims import AIMS
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
@@ -75,7 +75,7 @@ GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
     ("Written procedure: volts × amps ÷ travel", ("heat_min", "heat_max")),
     ("Show in", ("units",)),
 )  # fmt: skip
-"""The form's order. Every key of ``schemas.DEFAULTS`` is in it once."""
+"""The form's order. Every key of ``job_query.DEFAULTS`` is in it once."""
 
 LABELS: Mapping[str, str] = {
     "units": "Units",
@@ -131,7 +131,7 @@ def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str,
     if key == "position":
         return [
             (place.name(fillet), place.name(fillet),
-             f"{place.lie} {place.iso_fillet if fillet else place.iso_groove}")
+             f"{place.orientation} {place.iso_fillet if fillet else place.iso_groove}")
             for place in POSITIONS.values()
         ]  # fmt: skip
     if key == "wire":

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.job import Job
+from beadwright.job.job_joint import fill_m, hole_m, slot_m, wanted_leg
+from beadwright.job.preparations import groove_of
 from beadwright.joint.fillets import minimum_leg
-from beadwright.joint.job_joint import fill_m, hole_m, slot_m, wanted_leg
 from beadwright.joint.joints import TEE_GROOVES, JointKind, JointShape
-from beadwright.joint.preparations import groove_of
 from beadwright_site.pages.job_card import length
 
 _ON_JOINT: Mapping[tuple[str, JointKind], str] = {

@@ -14,13 +14,13 @@ from typing import Any, cast
 from marshmallow import ValidationError
 
 from beadwright.errors import BeadwrightError
+from beadwright.job.job_query import DEFAULTS as JOB
+from beadwright.job.job_query import JobSchema, size_of
 from beadwright.machine.shop_page import ShopSchema
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES, CostSchema
 from beadwright.process.gases import gas_of
-from beadwright.queries import messages_of
-from beadwright.schemas import DEFAULTS as JOB
-from beadwright.schemas import JobSchema, size_of
+from beadwright.reading.queries import messages_of
 from beadwright.supply.supplies_query import SuppliesSchema
 from beadwright_site.pages.entries import read_entries
 from beadwright_site.pages.labels import label_of

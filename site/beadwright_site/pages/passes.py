@@ -9,12 +9,12 @@ from beadwright import units
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.heating.heat_query import DEFAULTS as HEAT_DEFAULTS
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
 from beadwright.joint.joints import Dimension
 from beadwright.passes.pass_beads import PassPlan
 from beadwright.passes.pass_page import PassAnswer
 from beadwright.passes.pass_plan import MOST_BEADS
 from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY, PassSchema
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.bead_card import bead_card
@@ -236,9 +236,9 @@ def caption_of(page: PassAnswer) -> str:
     """Return how the picture is to be read where it is not plain."""
     found = page.found
     words: list[str] = []
-    if found.job.position.lie == "overhead":
+    if found.job.position.orientation == "overhead":
         words.append("Drawn as it hangs: you weld from below.")
-    elif page.found.job.position.lie.startswith("vertical"):
+    elif page.found.job.position.orientation.startswith("vertical"):
         words.append("Cut across the weld.")
     if len(found.layers) > 1:
         first = next(bead.number for bead in found.beads if bead.side == 2)

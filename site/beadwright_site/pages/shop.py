@@ -9,7 +9,7 @@ from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.machine.circuit import Check
 from beadwright.machine.shop_page import DEFAULTS, ShopAnswer, ShopSchema
-from beadwright.queries import split_query
+from beadwright.reading.queries import split_query
 from beadwright.results import Note
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import written

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from beadwright.job.job_query import DEFAULTS as JOB
 from beadwright.machine.conductors import CONDUCTORS
 from beadwright.machine.shop_page import DEFAULTS as SHOP
 from beadwright.machine.shop_page import DEMO_RATED, ShopSchema
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import CostSchema
 from beadwright.money.demo_prices import DEMO_PRICES, INVENTED
-from beadwright.schemas import DEFAULTS as JOB
 from beadwright.units import System
 from beadwright_site.pages.entries import Entry, EntryGroup, Form, entry_group, measures_of
 from beadwright_site.pages.gas_entry import gas_entry

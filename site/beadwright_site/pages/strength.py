@@ -8,7 +8,7 @@ from typing import Any, Final
 from beadwright import units
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
-from beadwright.strength.strength_page import StrengthAnswer
+from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import written

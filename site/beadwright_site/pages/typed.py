@@ -7,9 +7,9 @@ from typing import Any, cast
 
 from beadwright import units
 from beadwright.errors import FieldErrors
-from beadwright.fields import Measured
-from beadwright.queries import split_query
-from beadwright.schemas import DEFAULTS, JobSchema
+from beadwright.job.job_query import DEFAULTS, JobSchema
+from beadwright.reading.fields import Measured
+from beadwright.reading.queries import split_query
 from beadwright.units import System
 
 LONGEST_ECHO = 200

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
+from beadwright.job.job_query import size_of
 from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
-from beadwright.schemas import size_of
 from beadwright.units import System, short
 from beadwright_site.pages.option import Option
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import ceil, hypot
 
 from beadwright.joint.joints import XY, WeldRegion
-from beadwright.passes.sweep import Sweep, sweep
+from beadwright.layers.sweep import Sweep, sweep
 
 _FACE_PARTS = 24
 

@@ -14,16 +14,16 @@ from marshmallow import EXCLUDE, Schema, ValidationError
 
 from beadwright import units
 from beadwright.errors import FieldErrors, UnknownEntryError
-from beadwright.fields import Choice, Entry, Measured, WholeNumber
-from beadwright.job import ByHand, Edges, Job
-from beadwright.joint.job_joint import weld_way
-from beadwright.joint.joint_conflicts import conflicts
+from beadwright.job.job import ByHand, Edges, Job
+from beadwright.job.job_joint import weld_way
+from beadwright.job.joint_conflicts import conflicts
 from beadwright.joint.joints import JOINTS
 from beadwright.process.gas_flow import NOZZLES, nozzle_of
 from beadwright.process.gases import GASES, gas_of
 from beadwright.process.positions import position_of
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES, wire_of
-from beadwright.queries import messages_of, split_query
+from beadwright.reading.fields import Choice, Entry, Measured, WholeNumber
+from beadwright.reading.queries import messages_of, split_query
 
 DEFAULTS: Mapping[str, str] = {
     "units": "us",

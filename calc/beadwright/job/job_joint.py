@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from math import radians, sin
 
-from beadwright.job import Job
+from beadwright.job.job import Job
+from beadwright.job.preparations import SQUARE_REINFORCEMENT_M, groove_of, prepared_m, square_gap
 from beadwright.joint.closed_corner import closed_corner_joint
 from beadwright.joint.fillet_joints import fillet_face, fillet_joint, skew_leg
 from beadwright.joint.fillets import gapped_leg, largest_convexity, minimum_leg, usual_crown
@@ -19,7 +20,6 @@ from beadwright.joint.groove_rules import (
 )
 from beadwright.joint.joints import BUTTS, JointShape
 from beadwright.joint.plug_slot import plug_joint, turn_length
-from beadwright.joint.preparations import SQUARE_REINFORCEMENT_M, groove_of, prepared_m, square_gap
 from beadwright.joint.tee_grooves import tee_groove_joint
 
 SHEET_LEG_M = 1 / 16 * 0.0254

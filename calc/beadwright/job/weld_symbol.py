@@ -5,17 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
-from beadwright.job import Job
+from beadwright.job.job import Job
+from beadwright.job.job_joint import OUT_OF_POSITION, fill_m, hole_m, slot_m, wanted_leg
+from beadwright.job.preparations import groove_of
 from beadwright.joint.groove_rules import lost_depth
-from beadwright.joint.job_joint import OUT_OF_POSITION, fill_m, hole_m, slot_m, wanted_leg
 from beadwright.joint.joints import TEE_GROOVES, JointShape
-from beadwright.joint.preparations import groove_of
+from beadwright.tolerance import REL_TOL
 
 Sign = Literal["fillet", "square", "v", "bevel", "plug", "slot"]
 Side = Literal["arrow", "other"]
 Contour = Literal["", "flush", "convex"]
-
-_HAIR = 1e-9
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,7 +103,7 @@ def _marks(job: Job, shape: JointShape) -> tuple[Mark, ...]:
         return (_hole(job),)
     if job.is_fillet:
         pitch = job.edges.pitch_m
-        apart = pitch is not None and pitch > job.weld_length_m + _HAIR
+        apart = pitch is not None and pitch > job.weld_length_m + REL_TOL
         wanted, wanted2 = wanted_leg(job), job.edges.leg2_m
         return (
             Mark(
@@ -141,7 +140,7 @@ def _hole(job: Job) -> Mark:
         "arrow",
         size_m=hole_m(job),
         size2_m=slot_m(job),
-        fill_m=fill if fill < job.plate2_m - _HAIR else None,
+        fill_m=fill if fill < job.plate2_m - REL_TOL else None,
         pitch_m=job.edges.pitch_m,
         count=job.welds if job.edges.pitch_m is not None else 0,
     )

@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.job import Job
+from beadwright.job.preparations import detail_of, groove_of, prepared_m
 from beadwright.joint.groove_rules import minimum_throat
 from beadwright.joint.joints import TEE_GROOVES, JointShape
-from beadwright.joint.preparations import detail_of, groove_of, prepared_m
 from beadwright.results import Note
+from beadwright.tolerance import REL_TOL
 
-_HAIR = 1e-9
 _DEGREES = 1e-6
 
 
@@ -41,7 +41,11 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
         )
     elif not job.backed and job.joint not in ("square", "corner"):
         yield from _one_side(shape)
-    if shape.complete and abs(job.plate_m - job.plate2_m) > _HAIR and job.joint not in TEE_GROOVES:
+    if (
+        shape.complete
+        and abs(job.plate_m - job.plate2_m) > REL_TOL
+        and job.joint not in TEE_GROOVES
+    ):
         yield Note(
             "note",
             "Slope the thicker plate, or the weld, 1 in 2.5 down to the thinner.",
@@ -64,7 +68,7 @@ def _square(job: Job, shape: JointShape) -> Iterator[Note]:
 
 
 def _one_side(shape: JointShape) -> Iterator[Note]:
-    if shape.gap_m > _HAIR:
+    if shape.gap_m > REL_TOL:
         text = (
             "Open root: run the root pass short circuit or pulse, or spray falls through. "
             "Spray fills and caps."
@@ -85,16 +89,16 @@ def _detail(job: Job, shape: JointShape) -> Iterator[Note]:
         off.append(f"groove angle {groove.angle_deg:g}° is under {detail.angle_deg:g}°")
     elif groove.angle_deg > detail.angle_deg + 10 + _DEGREES:
         off.append(f"groove angle {groove.angle_deg:g}° is over {detail.angle_deg + 10:g}°")
-    if groove.gap_m > detail.most_gap_m + _HAIR:
+    if groove.gap_m > detail.most_gap_m + REL_TOL:
         off.append(f"gap {_w(groove.gap_m, job)} is over {_w(detail.most_gap_m, job)}")
         field = "gap" if len(off) == 1 else field
-    if job.backed and groove.gap_m < detail.gap_m - _HAIR and groove.angle_deg <= 45:
+    if job.backed and groove.gap_m < detail.gap_m - REL_TOL and groove.angle_deg <= 45:
         off.append(f"gap {_w(groove.gap_m, job)} is under {_w(detail.gap_m, job)}")
         field = "gap" if len(off) == 1 else field
-    if shape.complete and shape.root_face_m > detail.most_face_m + _HAIR:
+    if shape.complete and shape.root_face_m > detail.most_face_m + REL_TOL:
         off.append(f"root face {_w(shape.root_face_m, job)} is over {_w(detail.most_face_m, job)}")
         field = "root_face" if len(off) == 1 else field
-    if not shape.complete and shape.root_face_m < detail.root_face_m - _HAIR:
+    if not shape.complete and shape.root_face_m < detail.root_face_m - REL_TOL:
         off.append(f"root face {_w(shape.root_face_m, job)} is under {_w(detail.root_face_m, job)}")
         field = "root_face" if len(off) == 1 else field
     if off:
@@ -123,7 +127,7 @@ def _part(job: Job, shape: JointShape) -> Iterator[Note]:
         "depth",
     )
     least = minimum_throat(min(job.thinner_m, prepared_m(job)))
-    if shape.throat_m < least - _HAIR:
+    if shape.throat_m < least - REL_TOL:
         yield Note(
             "stop",
             f"Throat {_w(shape.throat_m, job)} is under the code's least of {_w(least, job)} for "

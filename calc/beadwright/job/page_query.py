@@ -11,10 +11,10 @@ from urllib.parse import urlencode
 from marshmallow import EXCLUDE, Schema, ValidationError
 
 from beadwright.errors import FieldErrors
-from beadwright.queries import messages_of, split_query
+from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.job.job_query import Query, read_query
+from beadwright.reading.queries import messages_of, split_query
 from beadwright.results import Note
-from beadwright.schemas import DEFAULTS as JOB_DEFAULTS
-from beadwright.schemas import Query, read_query
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.groove_joints import Groove
 from beadwright.joint.joints import JointKind
+from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
-_HAIR = 1e-9
 
 Case = Literal["open", "backed", "part"]
 """Welded through from an open root or after gouging; onto a backing; cut part way."""
@@ -110,10 +110,10 @@ def case_of(job: Job) -> Case:
     if job.backed:
         return "backed"
     left = left_square_m(job)
-    if left is None or left <= _HAIR:
+    if left is None or left <= REL_TOL:
         return "open"
     reached = job.is_double or bool(job.gap_m)
-    return "open" if reached and left <= MELTED_FACE_M + _HAIR else "part"
+    return "open" if reached and left <= MELTED_FACE_M + REL_TOL else "part"
 
 
 def left_square_m(job: Job) -> float | None:

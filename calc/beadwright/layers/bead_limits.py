@@ -6,17 +6,17 @@ from collections.abc import Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.joint.fillets import REINFORCED_OVER_FLAT, flat_section
 from beadwright.joint.joints import JointShape
-from beadwright.passes.pass_frame import frame_of
-from beadwright.passes.pass_layers import BeadLimits, fewest_layers
-from beadwright.process.positions import Lie
+from beadwright.layers.frame import frame_of
+from beadwright.layers.layers import BeadLimits, fewest_layers
+from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
 
 _IN = 0.0254
 
-ROOT_M: Mapping[Lie, float] = MappingProxyType(
+ROOT_M: Mapping[Orientation, float] = MappingProxyType(
     {
         "flat": 3 / 8 * _IN,
         "horizontal": 5 / 16 * _IN,
@@ -35,7 +35,7 @@ LAYER_M = 1 / 4 * _IN
 """Thickest layer after the root [m]. Source: AWS D1.1:2020, Table 5.1, fill passes, gas metal arc
 and flux-cored arc (second-hand)."""
 
-SPLIT_M: Mapping[Lie, float] = MappingProxyType(
+SPLIT_M: Mapping[Orientation, float] = MappingProxyType(
     {
         "flat": 5 / 8 * _IN,
         "horizontal": 5 / 8 * _IN,
@@ -80,10 +80,10 @@ def position_limits(job: Job, *, stringers: bool) -> BeadLimits:
         job: The job [-].
         stringers: True if beads are laid without weaving [-].
     """
-    lie = job.position.lie
+    orientation = job.position.orientation
     most = largest_bead_m2(job) * SIZE_SLACK
-    wide = min(SPLIT_M[lie], STRINGER_M) if stringers else SPLIT_M[lie]
-    return BeadLimits(most, most, ROOT_M[lie], LAYER_M, wide)
+    wide = min(SPLIT_M[orientation], STRINGER_M) if stringers else SPLIT_M[orientation]
+    return BeadLimits(most, most, ROOT_M[orientation], LAYER_M, wide)
 
 
 def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
@@ -104,7 +104,7 @@ def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
 def fewest_beads(job: Job, shape: JointShape, transfer: Transfer) -> int:
     """Return the fewest beads that fill a joint within the limits of its position [-].
 
-    Source: ``pass_layers.fewest_layers``; a fillet one bead may lay is one bead, and a shorted
+    Source: ``layers.fewest_layers``; a fillet one bead may lay is one bead, and a shorted
     root is kept under ``COLD_LAP_M``: thicker it lies cold on the edges.
 
     Args:

@@ -7,8 +7,9 @@ from dataclasses import dataclass
 from math import ceil, inf, log
 
 from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.passes.pass_frame import Frame
-from beadwright.passes.sweep import Sweep
+from beadwright.layers.frame import Frame
+from beadwright.layers.sweep import Sweep
+from beadwright.tolerance import REL_TOL
 
 CAP_UNDER_FLUSH_M = 0.0008
 """A groove's cap starts at least so far below flush, so that its edges are melted away [m].
@@ -27,7 +28,6 @@ _SLIVER = 0.15
 """Least distance of two levels, as a share of an even step [-]."""
 
 _MOST_FULL = 60
-_HAIR = 1e-9
 
 _Best = tuple[int, float, int, int]
 """Beads so far, how ill they lie, the level before, beads of the last layer."""
@@ -102,7 +102,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
     areas = [share * frame.levels.below(level) for level in levels]
     widest = [share * _chord(frame.levels, level) for level in levels]
     least = 1e-9 * areas[-1]
-    deepest = max(limits.root_m, limits.layer_m) + _HAIR
+    deepest = max(limits.root_m, limits.layer_m) + REL_TOL
     flat_root = widest[0] > FLAT_ROOT_M
     best: list[_Best] = [(0, 0.0, -1, 0)]
     for high in range(1, last + 1):
@@ -113,13 +113,13 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
             if low < high - 1:
                 if thick > deepest:
                     break
-                if thick > (limits.layer_m if low else limits.root_m) + _HAIR:
+                if thick > (limits.layer_m if low else limits.root_m) + REL_TOL:
                     continue
             section = areas[high] - areas[low]
             wide = max(widest[low], widest[high - 1], 0.0 if cap else widest[high])
             most = limits.section_m2 if low else limits.root_m2
-            beads = max(1, ceil(section / most - _HAIR))
-            beads = max(beads, ceil(wide / limits.width_m - _HAIR))
+            beads = max(1, ceil(section / most - REL_TOL))
+            beads = max(beads, ceil(wide / limits.width_m - REL_TOL))
             # One bead makes a narrow root wherever it can.
             again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
             cost = best[low][0] + beads + again
@@ -223,9 +223,9 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
     wide = share * max(_chord(levels, layer.low), _chord(levels, high)) / layer.beads
     thick = layer.high - layer.low
     return (
-        section <= (limits.root_m2 if root else limits.section_m2) * (1 + _HAIR)
-        and thick <= (limits.root_m if root else limits.layer_m) + _HAIR
-        and wide <= limits.width_m + _HAIR
+        section <= (limits.root_m2 if root else limits.section_m2) * (1 + REL_TOL)
+        and thick <= (limits.root_m if root else limits.layer_m) + REL_TOL
+        and wide <= limits.width_m + REL_TOL
     )
 
 

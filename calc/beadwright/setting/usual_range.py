@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.job import Job
 from beadwright.process.transfer import NAMES, Transfer
 from beadwright.process.wire_ranges import usual_feed, usual_volts
 from beadwright.process.wires import Kind
@@ -13,7 +13,7 @@ from beadwright.results import Note, Quantity
 from beadwright.setting.current_limits import TOP_SOURCE, TRANSITION_SOURCE
 from beadwright.setting.outcome import Settings
 
-_HAIR = 1e-6
+_TOL = 1e-6
 _SAID = "this wire"
 """In the words of every limit that is a wire's own: its end is then said already."""
 
@@ -62,7 +62,7 @@ def usual_notes(job: Job, transfer: Transfer, settings: Settings) -> Iterator[No
 
 
 def _holds(usual: tuple[float, float], value: float) -> bool:
-    return usual[0] * (1 - _HAIR) <= value <= usual[1] * (1 + _HAIR)
+    return usual[0] * (1 - _TOL) <= value <= usual[1] * (1 + _TOL)
 
 
 def _outside(

@@ -6,7 +6,9 @@ from collections.abc import Iterator
 from math import cos, radians
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.groove_remarks import preparation_remarks
+from beadwright.job.job import Job
+from beadwright.job.job_joint import fill_m, hole_limits, hole_m, wanted_leg
 from beadwright.joint.fillet_joints import gauge_leg
 from beadwright.joint.fillets import (
     largest_convexity,
@@ -16,15 +18,13 @@ from beadwright.joint.fillets import (
     least_segment,
     minimum_leg,
 )
-from beadwright.joint.groove_remarks import preparation_remarks
 from beadwright.joint.groove_rules import least_fill
-from beadwright.joint.job_joint import fill_m, hole_limits, hole_m, wanted_leg
 from beadwright.joint.joint_entries import entries_of
 from beadwright.joint.joints import TEE_GROOVES, JointShape
 from beadwright.results import Note
+from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
-_HAIR = 1e-9
 _DEGREES = 1e-6
 
 
@@ -81,14 +81,14 @@ def _w(value: float, job: Job) -> str:
 def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     wanted, least = wanted_leg(job), minimum_leg(job.thinner_m)
     smaller = min(wanted, job.edges.leg2_m or wanted)
-    if job.leg_m is None and smaller >= least - _HAIR:
+    if job.leg_m is None and smaller >= least - REL_TOL:
         yield Note(
             "note",
             f"Leg {_w(wanted, job)} is the code's minimum for this plate. Your drawing rules.",
             "aisc-j2.4",
             "leg",
         )
-    elif smaller < least - _HAIR:
+    elif smaller < least - REL_TOL:
         yield Note(
             "stop",
             f"Leg {_w(smaller, job)} is under the code's minimum of {_w(least, job)} for this "
@@ -98,10 +98,10 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
         )
     if job.joint == "lap":
         along, most = job.edges.leg2_m or wanted, largest_edge_leg(job.plate2_m)
-        if along > most + _HAIR and job.leg_m is None and job.edges.leg2_m is None:
+        if along > most + REL_TOL and job.leg_m is None and job.edges.leg2_m is None:
             text = f"Sheet of {_w(job.plate2_m, job)} melts at its edge: fill it flush, no more."
             yield Note("note", text, "practice", "leg")
-        elif along > most + _HAIR:
+        elif along > most + REL_TOL:
             yield Note(
                 "stop",
                 f"Leg {_w(along, job)} is over {_w(most, job)}, the most along this edge: the edge "
@@ -116,10 +116,10 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
             "plate",
         )
     one_pass = job.position.single_pass_leg_m
-    if wanted > one_pass + _HAIR:
+    if wanted > one_pass + REL_TOL:
         yield Note(
             "note",
-            f"Over {_w(one_pass, job)} in one pass is not prequalified {job.position.lie}: "
+            f"Over {_w(one_pass, job)} in one pass is not prequalified {job.position.orientation}: "
             f"run {passes}.",
             job.position.single_pass_source,
             "leg",
@@ -127,12 +127,12 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     elif passes > 1:
         yield Note(
             "note",
-            f"{passes} passes: one pass {job.position.lie} is planned to "
+            f"{passes} passes: one pass {job.position.orientation} is planned to "
             f"{_w(job.position.practical_leg_m, job)}.",
             "aisc-one-pass",
             "leg",
         )
-    if (job.gap_m or 0.0) > 1 / 16 * _IN + _HAIR:
+    if (job.gap_m or 0.0) > 1 / 16 * _IN + REL_TOL:
         yield Note(
             "note",
             f"Gap over 1/16 in: weld {_w(shape.leg_m, job)} so the throat is still there.",
@@ -182,9 +182,9 @@ def _cosine(skew_deg: float) -> float:
 
 def _length_of(job: Job) -> Iterator[Note]:
     leg, pitch = wanted_leg(job), job.edges.pitch_m
-    if pitch is not None and pitch > job.weld_length_m + _HAIR:
+    if pitch is not None and pitch > job.weld_length_m + REL_TOL:
         least = least_segment(leg)
-        if job.weld_length_m < least - _HAIR:
+        if job.weld_length_m < least - REL_TOL:
             yield Note(
                 "stop",
                 f"Pieces {_w(job.weld_length_m, job)} long are under {_w(least, job)}, the least "
@@ -192,7 +192,7 @@ def _length_of(job: Job) -> Iterator[Note]:
                 "aisc-j2.2b",
                 "weld_length",
             )
-    elif job.weld_length_m < least_length(leg) - _HAIR:
+    elif job.weld_length_m < least_length(leg) - REL_TOL:
         yield Note(
             "out",
             f"Shorter than four legs, {_w(least_length(leg), job)}: only a quarter of the length "
@@ -206,7 +206,7 @@ def _crown(job: Job, shape: JointShape) -> Iterator[Note]:
     filleted = job.is_fillet or job.joint in TEE_GROOVES
     most = largest_convexity(shape.face_m) if filleted else 1 / 8 * _IN
     crown = max(r.crown_m for r in shape.regions)
-    if job.reinforcement_m is None or crown <= most + _HAIR:
+    if job.reinforcement_m is None or crown <= most + REL_TOL:
         return
     if filleted:
         text = f"Crown {_w(crown, job)} is over the {_w(most, job)} the code accepts on this face."
@@ -218,7 +218,7 @@ def _crown(job: Job, shape: JointShape) -> Iterator[Note]:
 def _hole(job: Job) -> Iterator[Note]:
     hole, (least, most) = hole_m(job), hole_limits(job)
     what = "Hole" if job.joint == "plug" else "Slot"
-    if hole < least - _HAIR:
+    if hole < least - REL_TOL:
         yield Note(
             "stop",
             f"{what} {_w(hole, job)} is under {_w(least, job)} for this plate: the wire cannot "
@@ -226,7 +226,7 @@ def _hole(job: Job) -> Iterator[Note]:
             "aisc-j2.3b",
             "hole",
         )
-    elif hole > most + _HAIR:
+    elif hole > most + REL_TOL:
         yield Note(
             "out",
             f"{what} {_w(hole, job)} is over {_w(most, job)}: weld a fillet round it instead.",
@@ -234,7 +234,7 @@ def _hole(job: Job) -> Iterator[Note]:
             "hole",
         )
     fill = least_fill(job.plate2_m)
-    if fill_m(job) < fill - _HAIR:
+    if fill_m(job) < fill - REL_TOL:
         yield Note(
             "stop",
             f"Fill it at least {_w(fill, job)} deep.",
@@ -242,7 +242,7 @@ def _hole(job: Job) -> Iterator[Note]:
             "depth",
         )
     pitch = job.edges.pitch_m
-    if pitch is not None and pitch < 4 * hole - _HAIR:
+    if pitch is not None and pitch < 4 * hole - REL_TOL:
         yield Note(
             "stop",
             f"Centres {_w(pitch, job)} apart are under four times the {what.lower()}, "

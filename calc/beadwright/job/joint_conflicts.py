@@ -5,14 +5,14 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.job import Job
+from beadwright.job.job import Job
+from beadwright.job.job_joint import corner_room, fill_m, hole_m
+from beadwright.job.preparations import prepared_m, square_gap
 from beadwright.joint.groove_rules import longest_slot
-from beadwright.joint.job_joint import corner_room, fill_m, hole_m
 from beadwright.joint.joints import BUTTS, TEE_GROOVES
-from beadwright.joint.preparations import prepared_m, square_gap
+from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
-_HAIR = 1e-9
 
 MOST_FILLET_GAP_M = 3 / 16 * _IN
 """AWS D1.1 7.21.1."""
@@ -37,7 +37,7 @@ def conflicts(job: Job) -> Iterator[Conflict]:
     else:
         yield from _groove(job)
     pitch = job.edges.pitch_m
-    if pitch is not None and not job.is_round and pitch < job.weld_length_m - _HAIR:
+    if pitch is not None and not job.is_round and pitch < job.weld_length_m - REL_TOL:
         yield (
             ("pitch", "weld_length"),
             f"Pitch {_w(pitch, job)} is shorter than the weld, {_w(job.weld_length_m, job)}: "
@@ -51,7 +51,7 @@ def _w(value: float, job: Job) -> str:
 
 def _fillet(job: Job) -> Iterator[Conflict]:
     gap = job.gap_m
-    if gap is not None and gap > MOST_FILLET_GAP_M + _HAIR:
+    if gap is not None and gap > MOST_FILLET_GAP_M + REL_TOL:
         yield (
             ("gap",),
             f"{_w(gap, job)} is outside {_w(0.0, job)} to {_w(MOST_FILLET_GAP_M, job)}: "
@@ -60,14 +60,14 @@ def _fillet(job: Job) -> Iterator[Conflict]:
     if job.joint != "corner":
         return
     room, half = corner_room(job), job.edges.corner == "half"
-    if job.leg_m is not None and job.leg_m > room + _HAIR:
+    if job.leg_m is not None and job.leg_m > room + REL_TOL:
         holds = "half its other plate" if half else "its thinner plate"
         yield (
             ("leg",),
             f"An outside corner holds no leg over {holds}, {_w(room, job)}.",
         )
     leg2 = job.edges.leg2_m
-    if leg2 is not None and leg2 > job.plate_m + _HAIR:
+    if leg2 is not None and leg2 > job.plate_m + REL_TOL:
         yield (
             ("leg2", "plate"),
             f"Leg {_w(leg2, job)} up the edge is over the plate, {_w(job.plate_m, job)}.",
@@ -83,7 +83,7 @@ def _groove(job: Job) -> Iterator[Conflict]:
                 ("gap", "reinforcement"),
                 f"A {what} with no gap and no reinforcement has nothing to fill; give one.",
             )
-    elif edges.root_face_m is not None and edges.root_face_m > thick - _HAIR:
+    elif edges.root_face_m is not None and edges.root_face_m > thick - REL_TOL:
         yield (
             ("root_face", "plate2" if job.joint in TEE_GROOVES else "plate"),
             f"Root face {_w(edges.root_face_m, job)} on plate {_w(thick, job)} leaves nothing to "
@@ -143,7 +143,7 @@ def _depths(job: Job, thick: float) -> Iterator[Conflict]:
     said = said[0].upper() + said[1:]
     keys = tuple(key for _, key, _ in parts)
     full = len(parts) == (3 if job.is_double else 2) and "root_face" in keys
-    if whole > thick + _HAIR:
+    if whole > thick + REL_TOL:
         makes = "is" if len(parts) == 1 else f"make {_w(whole, job)},"
         yield keys, f"{said} {makes} over the plate, {_w(thick, job)}."
     elif full and whole < thick - 1e-5:
@@ -151,15 +151,15 @@ def _depths(job: Job, thick: float) -> Iterator[Conflict]:
             keys,
             f"{said} make {_w(whole, job)}; the plate is {_w(thick, job)}. Leave one blank.",
         )
-    elif job.is_double and len(parts) < 3 and whole > thick - _HAIR and depth2 is None:
+    elif job.is_double and len(parts) < 3 and whole > thick - REL_TOL and depth2 is None:
         yield keys, f"{said} leaves nothing for the second side; bevel one side alone."
-    elif job.is_double and len(parts) < 3 and whole > thick - _HAIR and depth is None:
+    elif job.is_double and len(parts) < 3 and whole > thick - REL_TOL and depth is None:
         yield keys, f"{said} leaves nothing for the first side; bevel one side alone."
 
 
 def _hole(job: Job) -> Iterator[Conflict]:
     edges, top = job.edges, job.plate2_m
-    if edges.depth_m is not None and edges.depth_m > top + _HAIR:
+    if edges.depth_m is not None and edges.depth_m > top + REL_TOL:
         yield (
             ("depth", "plate2"),
             f"Fill {_w(edges.depth_m, job)} is deeper than the plate with the hole, "
@@ -167,13 +167,13 @@ def _hole(job: Job) -> Iterator[Conflict]:
         )
         return
     if job.joint == "slot" and edges.slot_m is not None:
-        if edges.slot_m < hole_m(job) - _HAIR:
+        if edges.slot_m < hole_m(job) - REL_TOL:
             yield (
                 ("slot_length", "hole"),
                 f"A slot {_w(edges.slot_m, job)} long is shorter than its width, "
                 f"{_w(hole_m(job), job)}.",
             )
-        elif edges.slot_m > longest_slot(fill_m(job)) + _HAIR:
+        elif edges.slot_m > longest_slot(fill_m(job)) + REL_TOL:
             yield (
                 ("slot_length", "depth"),
                 f"A slot {_w(edges.slot_m, job)} long is over ten times its fill, "

@@ -1,0 +1,1 @@
+"""Weld metal cut into layers: the fewest beads that hold the limits."""

@@ -1,0 +1,89 @@
+"""Contact tip to work, and where the tip stands in the nozzle."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from beadwright.process.transfer import Transfer
+from beadwright.process.wires import Kind, Wire
+
+_IN = 0.0254
+_Three = tuple[float, float, float]
+
+_SHORT: Mapping[str, _Three] = MappingProxyType(
+    {
+        "0.023in": (1 / 4, 5 / 16, 3 / 8),
+        "0.030in": (1 / 4, 3 / 8, 1 / 2),
+        "0.035in": (1 / 4, 3 / 8, 1 / 2),
+        "0.040in": (1 / 4, 7 / 16, 5 / 8),
+        "0.045in": (1 / 4, 1 / 2, 5 / 8),
+        "0.052in": (3 / 8, 1 / 2, 5 / 8),
+        "1/16in": (3 / 8, 5 / 8, 3 / 4),
+    }
+)
+_OPEN_SOLID: Mapping[str, _Three] = MappingProxyType(
+    {
+        "0.023in": (3 / 8, 1 / 2, 5 / 8),
+        "0.030in": (1 / 2, 1 / 2, 3 / 4),
+        "0.035in": (1 / 2, 5 / 8, 3 / 4),
+        "0.040in": (1 / 2, 5 / 8, 7 / 8),
+        "0.045in": (1 / 2, 5 / 8, 1.0),
+        "0.052in": (5 / 8, 3 / 4, 1.0),
+        "1/16in": (3 / 4, 7 / 8, 9 / 8),
+    }
+)
+_OPEN_CORED: Mapping[str, _Three] = MappingProxyType(
+    {
+        "0.035in": (1 / 2, 5 / 8, 3 / 4),
+        "0.040in": (1 / 2, 11 / 16, 7 / 8),
+        "0.045in": (1 / 2, 3 / 4, 1.0),
+        "0.052in": (5 / 8, 7 / 8, 9 / 8),
+        "1/16in": (3 / 4, 1.0, 5 / 4),
+    }
+)
+_FLUX: Mapping[str, _Three] = MappingProxyType(
+    {
+        "0.035in": (1 / 2, 5 / 8, 3 / 4),
+        "0.045in": (1 / 2, 3 / 4, 1.0),
+        "0.052in": (5 / 8, 3 / 4, 1.0),
+        "1/16in": (3 / 4, 1.0, 5 / 4),
+    }
+)
+_OPEN: Mapping[Kind, Mapping[str, _Three]] = MappingProxyType(
+    {"solid": _OPEN_SOLID, "metal-cored": _OPEN_CORED, "flux-cored": _FLUX}
+)
+
+
+def tip_to_work(wire: Wire, transfer: Transfer) -> _Three:
+    """Return low, set and high contact tip to work [m].
+
+    Source: power-source condition tables (10 mm to 110 A, 15 mm at 120-160 A, 80/20, rows
+    for 1.0 mm wire among them); published
+    E70C-6M sheet (0.045 in 3/4-1 in, 1/16 in 1-1¼ in); wire extension 1/4-1/2 in short circuit
+    and 1/2-1 in otherwise (from memory); metal-cored low ends and set points: common practice,
+    at least 1/2 to 5/8 in from about 250 in/min up. 0.040 in lies between
+    its neighbours. Flux-cored: 1/2-1 in to 0.052 in, 3/4-1¼ in
+    above (data sheets of class E71T-1, from memory).
+
+    Args:
+        wire: The wire [-].
+        transfer: The mode planned [-].
+    """
+    short = transfer == "short" and wire.kind != "flux-cored"
+    table = _SHORT if short else _OPEN[wire.kind]
+    low, set_, high = table[wire.size]
+    return low * _IN, set_ * _IN, high * _IN
+
+
+def tip_position(transfer: Transfer) -> str:
+    """Return where the contact tip stands in the nozzle.
+
+    Source: machine manuals: short circuit flush to 1/8 in out; spray recessed 1/8 to 1/4 in.
+
+    Args:
+        transfer: The mode planned [-].
+    """
+    if transfer == "short":
+        return "flush to 1/8 in out of the nozzle"
+    return "1/8 in inside the nozzle"

@@ -1,0 +1,86 @@
+"""What the Strength page answers: the legs that matter, the links, which gives way first."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from beadwright.job.page_query import PageAnswered
+from beadwright.results import Note
+from beadwright.strength.intermittent import Intermittent
+from beadwright.strength.strength_check import (
+    Link,
+    Spread,
+)
+from beadwright.strength.strength_task import StrengthTask
+from beadwright.tolerance import REL_TOL
+from beadwright.units import System
+
+
+@dataclass(frozen=True, slots=True)
+class LegSizes:
+    """The legs that matter.
+
+    Attributes:
+        judged: The leg judged: as given, else what is needed and the code allows [m].
+        given: True if it was given.
+        needed: Smallest shop leg strength asks for, or None if no fillet holds [m].
+        least: Least the code lets be welded [m].
+        most: Most along the plate's edge, or None where no edge is welded [m].
+        one_pass: Most in one pass in this position [m].
+        to_weld: What to weld so that neither gap nor slant costs throat [m].
+        throat: Throat of the leg judged [m].
+        shortest: Shortest weld this leg counts fully in [m].
+    """
+
+    judged: float
+    given: bool
+    needed: float | None
+    least: float
+    most: float | None
+    one_pass: float
+    to_weld: float
+    throat: float
+    shortest: float
+
+
+@dataclass(frozen=True, slots=True)
+class StrengthAnswer(PageAnswered):
+    """The Strength page's answer.
+
+    Attributes:
+        page: ``strength``.
+        query: The query as read.
+        task: What was asked.
+        spread: How the load spreads along the weld.
+        legs: The legs that matter.
+        links: What can give way, the weakest first.
+        segments: Intermittent welding that would carry it, or None.
+        notes: What to mind, loudest first.
+    """
+
+    task: StrengthTask
+    spread: Spread
+    legs: LegSizes
+    links: tuple[Link, ...]
+    segments: Intermittent | None
+    notes: tuple[Note, ...]
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        return self.task.job.units
+
+    @property
+    def holds(self) -> bool:
+        """True if every link holds."""
+        return self.links[0].use <= 1 + REL_TOL
+
+    @property
+    def weld(self) -> Link:
+        """The weld's own link."""
+        return next(link for link in self.links if link.key == "weld")
+
+    @property
+    def load_times(self) -> float:
+        """How many times the load, as it acts now, the weakest link holds [-]."""
+        return 1 / self.links[0].use if self.links[0].use else float("inf")

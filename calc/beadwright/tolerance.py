@@ -1,0 +1,5 @@
+"""How close two numbers may stand and still count as one."""
+
+REL_TOL = 1e-9
+"""Differences below this are float noise: a billionth of a value near one, a nanometer of a length
+in meters [-]."""
