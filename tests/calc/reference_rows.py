@@ -69,7 +69,8 @@ def module_named(name: str) -> ModuleType:
         ModuleNotFoundError: If there is none.
     """
     for room in ROOMS:
-        if importlib.util.find_spec(f"beadwright.{room}{name}") is not None:
+        spec = importlib.util.find_spec(f"beadwright.{room}{name}")
+        if spec is not None and spec.submodule_search_locations is None:  # a room is no module
             return importlib.import_module(f"beadwright.{room}{name}")
     raise ModuleNotFoundError(f"no module {name} in the core")
 

@@ -9,8 +9,8 @@ from hypothesis import strategies as st
 from beadwright import units
 from beadwright.api import answer
 from beadwright.joint.joints import JOINTS, Dimension, JointShape
-from beadwright_site.drawing import HEIGHT, WIDTH, JointDrawing, draw_joint
-from beadwright_site.map_drawing import draw_map, nice_step, ticks
+from beadwright_site.drawings.joint_drawing import HEIGHT, WIDTH, JointDrawing, draw_joint
+from beadwright_site.drawings.map_drawing import draw_map, nice_step, ticks
 
 JOBS = (
     "plate=3/8in&leg=5/16in",

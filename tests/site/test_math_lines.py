@@ -5,9 +5,19 @@ from xml.etree import ElementTree
 import pytest
 from markupsafe import Markup
 
-from beadwright_site.math_lines import WIDEST_PX, in_lines, width_px
-from beadwright_site.mathml import equation, fenced, function, line, over, power, root, row, sub
-from beadwright_site.pages.method import sections
+from beadwright_site.method.contents import sections
+from beadwright_site.method.math_lines import WIDEST_PX, in_lines, width_px
+from beadwright_site.method.mathml import (
+    equation,
+    fenced,
+    function,
+    line,
+    over,
+    power,
+    root,
+    row,
+    sub,
+)
 
 
 def texts(markup: Markup) -> list[str]:

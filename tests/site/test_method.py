@@ -13,18 +13,19 @@ from beadwright.process.burnoff_fit import fitted_points, shown_points
 from beadwright.process.burnoff_points import POINTS
 from beadwright.process.volts_points import VOLTS_POINTS
 from beadwright.sources import SOURCES
-from beadwright_site.mathml import equation, over, sign
-from beadwright_site.method_arc import constants_table
-from beadwright_site.method_plots import (
+from beadwright_site.drawings.points_drawing import BOTTOM, LEFT, RIGHT, TOP
+from beadwright_site.method.contents import TOPICS, sections
+from beadwright_site.method.mathml import equation, over, sign
+from beadwright_site.method.plots import (
     burn_off_plots,
     penetration_plot,
     plot_key,
     transition_plot,
 )
-from beadwright_site.method_volts import LEAST_DRAWN, points_inside, volts_plots
+from beadwright_site.method.topics.arc import constants_table
+from beadwright_site.method.volts_plots import LEAST_DRAWN, points_inside, volts_plots
 from beadwright_site.pages.facts import origins
-from beadwright_site.pages.method import TOPICS, method_page, sections
-from beadwright_site.points_drawing import BOTTOM, LEFT, RIGHT, TOP
+from beadwright_site.pages.method import method_page
 from tests.site.page import elements
 from tests.site.test_pages import QUERIES
 

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from beadwright_site.pages.method import sections
+from beadwright_site.method.contents import sections
 from tests.calc.reference_rows import module_named
 
 FORMULAS = (

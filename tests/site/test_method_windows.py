@@ -2,7 +2,9 @@
 
 from xml.etree import ElementTree
 
-from beadwright_site.method_windows import (
+from beadwright_site.method.contents import TOPICS
+from beadwright_site.method.contents import sections as all_sections
+from beadwright_site.method.topics.windows import (
     aims,
     feeds,
     limits_table,
@@ -10,8 +12,6 @@ from beadwright_site.method_windows import (
     sizes,
     soft_edges,
 )
-from beadwright_site.pages.method import TOPICS
-from beadwright_site.pages.method import sections as all_sections
 
 
 def test_the_topic_is_on_the_page_once() -> None:

@@ -10,8 +10,7 @@ from beadwright.job.job_query import read_query
 from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import JOINTS
 from beadwright.setting.dial_in import dial_in
-from beadwright_site.pages.job_card import weld_symbols
-from beadwright_site.symbol_drawing import (
+from beadwright_site.drawings.symbol_drawing import (
     CHARACTER,
     HEIGHT,
     LINE,
@@ -23,6 +22,7 @@ from beadwright_site.symbol_drawing import (
     spoken,
     standard_of,
 )
+from beadwright_site.pages.job_card import weld_symbols
 
 
 def drawn(query: str, standard: Standard) -> SymbolDrawing:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from beadwright.joint.joints import BUTTS, HOLES, TEE_GROOVES
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead, PassPlan
-from beadwright_site.passes_drawing import turns_of
+from beadwright_site.drawings.passes_drawing import turns_of
 
 _UPRIGHT = {"tee": "upright", "lap": "upper plate's edge", "corner": "other plate"}
 

@@ -11,7 +11,7 @@ from beadwright.money.chance import ChanceState
 from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
 from beadwright.money.cost_query import DEFAULTS, CostSchema
 from beadwright.money.verdict import money
-from beadwright_site.curve_drawing import draw_chance, draw_curve
+from beadwright_site.drawings.curve_drawing import draw_chance, draw_curve
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_form import cost_form
 from beadwright_site.pages.cost_view import (

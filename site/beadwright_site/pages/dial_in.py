@@ -14,8 +14,8 @@ from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.results import Note
 from beadwright.sources import SOURCES
+from beadwright_site.drawings.map_drawing import draw_map
 from beadwright_site.links import query_of
-from beadwright_site.map_drawing import draw_map
 from beadwright_site.pages.aims import aim_buttons
 from beadwright_site.pages.bands import band_of
 from beadwright_site.pages.facts import (

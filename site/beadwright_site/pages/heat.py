@@ -14,7 +14,7 @@ from beadwright.heating.heat_query import DEFAULTS, HeatSchema
 from beadwright.heating.temperatures import degree_sign, show_temperature
 from beadwright.results import Quantity
 from beadwright.units import System
-from beadwright_site.heat_drawing import draw_heat
+from beadwright_site.drawings.heat_drawing import draw_heat
 from beadwright_site.links import query_of
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.pages.example import EXAMPLE_NAME, asked_of

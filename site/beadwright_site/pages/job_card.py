@@ -10,8 +10,13 @@ from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import BUTTS, Dimension
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
-from beadwright_site.drawing import JointDrawing, draw_joint
-from beadwright_site.symbol_drawing import Standard, SymbolDrawing, draw_symbol, standard_of
+from beadwright_site.drawings.joint_drawing import JointDrawing, draw_joint
+from beadwright_site.drawings.symbol_drawing import (
+    Standard,
+    SymbolDrawing,
+    draw_symbol,
+    standard_of,
+)
 
 JOINT_NAMES = {
     "tee": "Tee",

@@ -16,6 +16,7 @@ from beadwright.passes.pass_page import PassAnswer
 from beadwright.passes.pass_plan import MOST_BEADS
 from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY, PassSchema
 from beadwright.units import System
+from beadwright_site.drawings.passes_drawing import draw_passes
 from beadwright_site.links import query_of
 from beadwright_site.pages.bead_card import bead_card
 from beadwright_site.pages.bead_words import arc_words
@@ -38,7 +39,6 @@ from beadwright_site.pages.said import said_all
 from beadwright_site.pages.schedule import schedule_rows
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.typed import system_named
-from beadwright_site.passes_drawing import draw_passes
 
 PARTS = ("units-switch", "state", "plan", "picture", "bead", "count", "job-form", "schedule",
          "others", "notes", "take")  # fmt: skip

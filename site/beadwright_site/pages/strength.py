@@ -10,6 +10,7 @@ from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
+from beadwright_site.drawings.strength_drawing import draw_group
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost_view import written
 from beadwright_site.pages.entries import hidden, measures_of, read_entries, with_units
@@ -29,7 +30,6 @@ from beadwright_site.pages.said import said_all
 from beadwright_site.pages.shown import Shown
 from beadwright_site.pages.strength_form import strength_form
 from beadwright_site.pages.typed import system_named
-from beadwright_site.strength_drawing import draw_group
 
 PARTS = ("units-switch", "state", "verdict", "picture", "job-form", "links", "sizes", "notes")
 """Element ids of the page's parts; each has a template of its own."""

@@ -1,7 +1,7 @@
 """The method as data: what an equation, a table and a section of the page are made of.
 
-Each topic has a module of its own, ``method_<topic>``, with a function ``sections``; the page lists
-them in ``pages.method.TOPICS``. Numbers are read from the core where it holds them, so this page
+Each topic has a module of its own in ``method.topics``, with a function ``sections``;
+``method.contents`` lists them. Numbers are read from the core where it holds them, so this page
 cannot say one thing and the core do another.
 """
 
@@ -12,8 +12,8 @@ from dataclasses import dataclass
 
 from markupsafe import Markup
 
-from beadwright_site.mathml import Part
-from beadwright_site.points_drawing import Plot
+from beadwright_site.drawings.points_drawing import Plot
+from beadwright_site.method.mathml import Part
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,8 +6,8 @@ from beadwright.heating.angular import LIFT
 from beadwright.heating.camber import BLODGETT
 from beadwright.heating.published_forms import ALONE, TOGETHER
 from beadwright.heating.shrinkage import GUYOT, LAP_M, STEEL_MODULUS_PA, TEE_M, TENDON_N_PER_J_M
-from beadwright_site.mathml import equation, line, over, power, row, sub
-from beadwright_site.method import Equation, Section, Symbol, number, plain
+from beadwright_site.method.equations import Equation, Section, Symbol, number, plain
+from beadwright_site.method.mathml import equation, line, over, power, row, sub
 
 A_W, A_P = sub("A", "w"), sub("A", "p")
 

@@ -9,8 +9,8 @@ from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
-from beadwright_site.curve_drawing import Tick
-from beadwright_site.map_drawing import nice_step
+from beadwright_site.drawings.curve_drawing import Tick
+from beadwright_site.drawings.map_drawing import nice_step
 
 WIDTH, HEIGHT = 344.0, 250.0
 LEFT, TOP, RIGHT, BOTTOM = 44.0, 26.0, 332.0, 212.0

@@ -6,8 +6,18 @@ from beadwright import units
 from beadwright.joint.fillet_joints import SKEW_LEAST_DEG, SKEW_MOST_DEG
 from beadwright.joint.fillets import MINIMUM_LEG_M, REINFORCED_OVER_FLAT
 from beadwright.joint.groove_joints import GROOVE_TOE_M
-from beadwright_site.mathml import equation, fenced, function, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.mathml import (
+    equation,
+    fenced,
+    function,
+    line,
+    over,
+    power,
+    root,
+    row,
+    sub,
+)
 
 Z_1, Z_2, Z_G = sub("z", "1"), sub("z", "2"), sub("z", "g")
 _HALF = over("ψ", "2")

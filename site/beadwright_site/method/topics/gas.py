@@ -7,8 +7,8 @@ from beadwright.process.gas_effects import EFFECTS
 from beadwright.process.gas_groups import ACTIVE, LEAST_SHARE
 from beadwright.process.gases import GASES
 from beadwright.supply.cylinders import SETTLES_K
-from beadwright_site.mathml import equation, over, power, row, sub
-from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.mathml import equation, over, power, row, sub
 from beadwright_site.pages.gas_facts import NAMES
 
 _RHO, _P, _T = sub("ρ", "0"), sub("p", "0"), sub("T", "0")

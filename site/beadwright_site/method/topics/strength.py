@@ -6,8 +6,8 @@ from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
 from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
 from beadwright.strength.resistance_en import GAMMA_M2
 from beadwright.strength.steel_strength import STRENGTHS
-from beadwright_site.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Section, Symbol, Table, plain
+from beadwright_site.method.equations import Equation, Section, Symbol, Table, plain
+from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 
 F_X, F_Y, F_Z = sub("f", "x"), sub("f", "y"), sub("f", "z")
 P_X, P_Y, P_Z = sub("P", "x"), sub("P", "y"), sub("P", "z")

@@ -14,8 +14,8 @@ from beadwright.layers.layers import CAP_UNDER_FLUSH_M
 from beadwright.passes.pass_layout import LEAN
 from beadwright.passes.pass_torch import TILT_DEG
 from beadwright.process.positions import POSITIONS
-from beadwright_site.mathml import equation, fenced, function, line, over, power, sub
-from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.mathml import equation, fenced, function, line, over, power, sub
 
 S_MOST, B_MOST, H_MOST = sub("S", "max"), sub("b", "max"), sub("h", "max")
 _INCH = units.read("1in", "length")

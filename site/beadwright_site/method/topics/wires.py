@@ -17,8 +17,8 @@ from beadwright.process.gases import GASES
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_ranges import usual_feed, usual_volts
 from beadwright.process.wires import CORED_MASS_RATIO, METRIC_NAMES, WIRE_TYPES, Kind, wire_of
-from beadwright_site.mathml import equation, line, over, sub
-from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.mathml import equation, line, over, sub
 
 _CURRENTS_A = (200.0, 250.0, 300.0, 340.0)
 _COMPARED_SIZE = "0.045in"

@@ -11,7 +11,15 @@ from beadwright.process.burnoff_points import POINTS
 from beadwright.process.penetration_points import BEADS
 from beadwright.process.transfer import NAMES, TRANSITION_A, TRANSITION_BAND, Transfer
 from beadwright.process.wires import METRIC_NAMES, Kind, wire_of
-from beadwright_site.points_drawing import Axis, Band, Place, Plot, Point, Shape, draw_points
+from beadwright_site.drawings.points_drawing import (
+    Axis,
+    Band,
+    Place,
+    Plot,
+    Point,
+    Shape,
+    draw_points,
+)
 
 _IN_MIN = 60 / 0.0254
 _STEPS = 12

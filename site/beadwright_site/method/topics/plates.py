@@ -10,8 +10,8 @@ from beadwright.process.heat import (
     fusion_current,
     thickness_current,
 )
-from beadwright_site.mathml import equation, line, over, sub
-from beadwright_site.method import Equation, Section, Symbol, number
+from beadwright_site.method.equations import Equation, Section, Symbol, number
+from beadwright_site.method.mathml import equation, line, over, sub
 
 I_MOST, I_LEAST, Q_MOST = sub("I", "most"), sub("I", "least"), sub("E", "most")
 MIL_M = 0.001 * 0.0254

@@ -17,10 +17,10 @@ from beadwright.process.transfer import (
     TRANSITION_BAND,
 )
 from beadwright.process.wires import INCH_SIZES_M, Kind
-from beadwright_site.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Section, Symbol, Table, number
-from beadwright_site.method_plots import burn_off_plots, size_text, transition_plot
-from beadwright_site.method_volts import points_inside, volts_plots
+from beadwright_site.method.equations import Equation, Section, Symbol, Table, number
+from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.method.plots import burn_off_plots, size_text, transition_plot
+from beadwright_site.method.volts_plots import points_inside, volts_plots
 
 A_C = sub("A", "c")
 E_SHORT, E_OPEN, E_FLUX, E_CO2 = (sub("U", name) for name in ("short", "open", "flux", "CO2"))

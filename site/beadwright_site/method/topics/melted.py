@@ -5,9 +5,9 @@ from __future__ import annotations
 from beadwright.process import penetration as depth
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.process.penetration_points import BEADS
-from beadwright_site.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Section, Symbol
-from beadwright_site.method_plots import penetration_plot
+from beadwright_site.method.equations import Equation, Section, Symbol
+from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.method.plots import penetration_plot
 
 _ROOT = sub("p", "root")
 _S_MELTED = sub("S", "m")

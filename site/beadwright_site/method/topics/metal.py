@@ -11,8 +11,8 @@ from beadwright.process.gases import GASES
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.process.transfer import NAMES, Transfer
 from beadwright.process.wires import STEEL_DENSITY_KG_M3, wire_of
-from beadwright_site.mathml import equation, line, over
-from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.mathml import equation, line, over
 
 _RHO_A = Symbol(line("ρ A"), "mass of wire per length: the density times π/4 of the diameter "
                 "squared if solid, less by a table if cored", "kg/m")  # fmt: skip

@@ -5,8 +5,8 @@ from __future__ import annotations
 from beadwright.machine.circuit import MOST_CABLE_VOLTS
 from beadwright.machine.conductors import WARM_K
 from beadwright.machine.primary import LEAST_MULTIPLIER
-from beadwright_site.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method import Equation, Section, Symbol, plain
+from beadwright_site.method.equations import Equation, Section, Symbol, plain
+from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 
 I_RATED, X_RATED = sub("I", "rated"), sub("X", "rated")
 I_IN, I_EFF, U_IN = sub("I", "in"), sub("I", "eff"), sub("U", "in")

@@ -5,8 +5,8 @@ from __future__ import annotations
 from beadwright.measures import PSI_PA
 from beadwright.supply.cylinders import RESIDUAL_PA
 from beadwright.supply.spools import PACKING
-from beadwright_site.mathml import equation, line, over, power, row, sub
-from beadwright_site.method import Equation, Section, Symbol, plain
+from beadwright_site.method.equations import Equation, Section, Symbol, plain
+from beadwright_site.method.mathml import equation, line, over, power, row, sub
 
 P_0, T_0 = sub("p", "0"), sub("T", "0")
 

@@ -11,8 +11,8 @@ from beadwright.setting.heat_limits import STEP_ROOM
 from beadwright.setting.plan import SHORT_BELOW_M
 from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M
 from beadwright.setting.window_map import EDGE_BAND_V
-from beadwright_site.mathml import equation, fenced, function, line, over, sub
-from beadwright_site.method import Equation, Section, Symbol, Table, number
+from beadwright_site.method.equations import Equation, Section, Symbol, Table, number
+from beadwright_site.method.mathml import equation, fenced, function, line, over, sub
 
 X_LOW, X_HIGH = sub("x", "low"), sub("x", "high")
 A_I, B_I = sub("a", "i"), sub("b", "i")

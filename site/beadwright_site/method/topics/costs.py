@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from beadwright.money.break_even import MONTHS_A_YEAR
 from beadwright.money.capacity import FULL_SHARE
-from beadwright_site.mathml import equation, line, over, power, root, row, sub, total
-from beadwright_site.method import Equation, Section, Symbol, plain
+from beadwright_site.method.equations import Equation, Section, Symbol, plain
+from beadwright_site.method.mathml import equation, line, over, power, root, row, sub, total
 
 T_ON, T_OFF = sub("t", "on"), sub("t", "off")
 C_NOW, C_NEW = sub("C", "now"), sub("C", "new")

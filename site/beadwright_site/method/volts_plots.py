@@ -11,8 +11,8 @@ from beadwright.process.transfer import Transfer
 from beadwright.process.volts_points import VOLTS_POINTS, Settings
 from beadwright.process.wires import Kind, wire_of
 from beadwright.tolerance import REL_TOL
-from beadwright_site.method_plots import SHAPES, legend_of_modes, plot_key, size_text, steps
-from beadwright_site.points_drawing import Axis, Band, Plot, Point, draw_points
+from beadwright_site.drawings.points_drawing import Axis, Band, Plot, Point, draw_points
+from beadwright_site.method.plots import SHAPES, legend_of_modes, plot_key, size_text, steps
 
 LEAST_DRAWN = 3
 """Fewer points than this are counted in the table and not drawn."""

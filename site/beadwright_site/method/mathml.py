@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from markupsafe import Markup, escape
 
-from beadwright_site.math_lines import in_lines
+from beadwright_site.method.math_lines import in_lines
 
 OPERATORS = frozenset("=+−·×≤≥<>,()⌈⌉±∑√∝")
 

@@ -14,8 +14,8 @@ from beadwright.heating.preheat import (
 )
 from beadwright.heating.preheat_table import LEAST
 from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS
-from beadwright_site.mathml import equation, line, over, power, row, sub
-from beadwright_site.method import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.mathml import equation, line, over, power, row, sub
 
 P_CM, T_P, T_0 = sub("P", "cm"), sub("T", "p"), sub("T", "0")
 T_85, F_2, F_3 = sub("t", "8/5"), sub("F", "2"), sub("F", "3")

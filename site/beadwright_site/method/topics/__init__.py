@@ -1,0 +1,1 @@
+"""One module a topic, each with a function ``sections``; ``method.contents`` lists them."""
