@@ -115,9 +115,9 @@ def _beside(templates: Path) -> Iterator[str]:
 
 
 def _is_shipped(name: PurePosixPath) -> bool:
-    package, *rest = name.parts
+    package = name.parts[0]
     if package == TEMPLATES:
         return name.suffix == ".py"
-    if package == "beadwright_site" and (rest[0] in {"static", "templates"} or len(rest) == 1):
+    if package == "beadwright_site":
         return False  # the web server's side: what it serves, and what it renders from
     return name.suffix not in {".py", ".pyc", ".typed"} and not name.name.startswith(".")

@@ -4,20 +4,21 @@ from __future__ import annotations
 
 import json
 import os
+from functools import partial
 from pathlib import Path
 
-from flask import Blueprint, Flask, Response, request
+from flask import Blueprint, Flask, Response, request, send_file
 
 from beadwright_site.manifest import MANIFEST
-from beadwright_site.pages.cost import cost_page
-from beadwright_site.pages.dial_in import dial_in_page
-from beadwright_site.pages.heat import heat_page
-from beadwright_site.pages.method import method_page
-from beadwright_site.pages.missing import missing_page
-from beadwright_site.pages.passes import passes_page
-from beadwright_site.pages.shop import shop_page
-from beadwright_site.pages.strength import strength_page
-from beadwright_site.pages.supplies import supplies_page
+from beadwright_site.pages.cost.page import cost_page
+from beadwright_site.pages.dial_in.page import dial_in_page
+from beadwright_site.pages.heat.page import heat_page
+from beadwright_site.pages.method.page import method_page
+from beadwright_site.pages.missing.page import missing_page
+from beadwright_site.pages.passes.page import passes_page
+from beadwright_site.pages.shop.page import shop_page
+from beadwright_site.pages.strength.page import strength_page
+from beadwright_site.pages.supplies.page import supplies_page
 
 VENDOR = "BEADWRIGHT_VENDOR"
 """Environment variable: folder of front-end files, where ``flask run`` makes the app."""
@@ -47,6 +48,11 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
                 static_folder=str(vendor.resolve()),
                 static_url_path="/static/vendor",
             )
+        )
+
+    for style in sorted((Path(__file__).parent / "pages").glob("*/*.css")):
+        app.add_url_rule(
+            f"/static/css/{style.name}", f"style {style.stem}", partial(send_file, style)
         )
 
     @app.get("/")

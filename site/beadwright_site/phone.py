@@ -48,7 +48,7 @@ def _page(asked: Asked) -> dict[str, Any]:
     wanted = tuple(map(str, parts)) if isinstance(parts, list) else None
     query, kept = _text(asked, "query"), _kept(asked)
     if page == "dial-in" and kept:
-        from beadwright_site.pages.kept import kept_for
+        from beadwright_site.forms.kept import kept_for
 
         kept = {**kept, **kept_for(query, kept)}
     shown = PAGES[page](query, kept, wanted)
@@ -66,9 +66,9 @@ def _page(asked: Asked) -> dict[str, Any]:
 
 def _question(asked: Asked) -> tuple[str, str, Mapping[str, Any]]:
     """Page, query and shop's defaults, as the core takes them."""
+    from beadwright_site.forms.example import EXAMPLE, asked_of
+    from beadwright_site.forms.kept import kept_for
     from beadwright_site.page_keys import DEFAULTS_OF, EXAMPLES
-    from beadwright_site.pages.example import EXAMPLE, asked_of
-    from beadwright_site.pages.kept import kept_for
 
     page, query = _text(asked, "page"), _text(asked, "query")
     if page in DEFAULTS_OF:  # the pages of money stand with an example; dial in has its own
@@ -95,7 +95,7 @@ def _count(asked: Asked, key: str) -> int:
 
 
 def _chance(asked: Asked) -> dict[str, Any]:
-    from beadwright_site.chance_runs import draw_chunk
+    from beadwright_site.pages.cost.chance_runs import draw_chunk
 
     try:
         return draw_chunk(
@@ -111,7 +111,7 @@ def _chance(asked: Asked) -> dict[str, Any]:
 
 def _keep(asked: Asked) -> dict[str, Any]:
     """Say what of a file or form can be kept, and what each entry is called."""
-    from beadwright_site.pages.kept import check_kept, label_kept
+    from beadwright_site.forms.kept import check_kept, label_kept
 
     good, wrong = check_kept(_kept(asked))
     return {

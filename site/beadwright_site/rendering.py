@@ -1,4 +1,8 @@
-"""The page templates: from files where they are at hand, compiled ahead on the phone."""
+"""The page templates: from files where they are at hand, compiled ahead on the phone.
+
+A template is named by the folder it belongs to and its file: ``heat/start.html`` of the page Heat,
+``parts/base.html``, ``forms/field.html``.
+"""
 
 from __future__ import annotations
 
@@ -7,19 +11,30 @@ from functools import cache
 from pathlib import Path
 from typing import Any
 
-from jinja2 import BaseLoader, Environment, FileSystemLoader, ModuleLoader, StrictUndefined
+from jinja2 import (
+    BaseLoader,
+    Environment,
+    FileSystemLoader,
+    ModuleLoader,
+    PrefixLoader,
+    StrictUndefined,
+)
 
 from beadwright_site.links import NAVIGATION, links_of
 
 COMPILED = "beadwright_site_templates"
 """Package of templates compiled by the build; only the phone has it."""
 
+HERE = Path(__file__).parent
+
 
 def _loader() -> BaseLoader:
     try:
         compiled = importlib.import_module(COMPILED)
     except ModuleNotFoundError:
-        return FileSystemLoader(Path(__file__).parent / "templates")
+        folders = [HERE / "forms", HERE / "parts", *sorted((HERE / "pages").iterdir())]
+        with_templates = [folder for folder in folders if (folder / "templates").is_dir()]
+        return PrefixLoader({f.name: FileSystemLoader(f / "templates") for f in with_templates})
     return ModuleLoader(list(compiled.__path__))
 
 
@@ -47,7 +62,7 @@ def render(template: str, endpoint: str, **values: Any) -> str:
     """Return a template rendered for the page of an endpoint.
 
     Args:
-        template: Path below ``templates/``.
+        template: Its folder and file.
         endpoint: The page it is for; its links are relative to that page.
         **values: What the template shows.
     """

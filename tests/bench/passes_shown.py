@@ -17,7 +17,7 @@ from playwright.sync_api import Page, sync_playwright
 
 from beadwright_build.places import places_for
 from beadwright_build.serve import SiteServer
-from beadwright_site.pages.passes import LATER, PARTS, STEPPED
+from beadwright_site.pages.passes.page import LATER, PARTS, STEPPED
 
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
 SHOW = """

@@ -10,7 +10,7 @@ from playwright.sync_api import Locator, Page, expect
 
 from beadwright.api import answer, answer_csv
 from beadwright.money.verdict import money
-from beadwright_site.pages.example import EXAMPLE
+from beadwright_site.forms.example import EXAMPLE
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone, go_to
 

@@ -5,8 +5,8 @@ import re
 from playwright.sync_api import Page, expect
 
 from beadwright.api import answer
-from beadwright_site.pages.example import EXAMPLE
-from beadwright_site.pages.heat import headline_of
+from beadwright_site.forms.example import EXAMPLE
+from beadwright_site.pages.heat.page import headline_of
 from tests.browser.phone import READY_MS, Phone
 from tests.browser.test_cost import ready, write
 

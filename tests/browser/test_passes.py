@@ -9,8 +9,8 @@ from beadwright import units
 from beadwright.api import answer_csv
 from beadwright.passes.pass_page import pass_answer
 from beadwright.passes.pass_query import EXAMPLE_QUERY
-from beadwright_site.pages.bead_words import aim_words
-from beadwright_site.pages.passes import headline_of
+from beadwright_site.pages.passes.bead_words import aim_words
+from beadwright_site.pages.passes.page import headline_of
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone

@@ -14,7 +14,7 @@ from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import AIMS
 from beadwright.setting.window_map import EDGE_BAND_V
 from beadwright_site.drawings.map_drawing import draw_map
-from beadwright_site.pages.aims import AimButton, aim_buttons
+from beadwright_site.pages.dial_in.aims import AimButton, aim_buttons
 from tests.site.page import Element, by_id, elements, words
 
 JOB = "plate=3/8in&leg=5/16in"

@@ -6,7 +6,7 @@ from beadwright import units
 from beadwright.api import answer
 from beadwright.measures import System
 from beadwright.results import Quantity
-from beadwright_site.pages.bands import STEPS, band_of
+from beadwright_site.pages.dial_in.bands import STEPS, band_of
 from tests.site.test_pages import QUERIES
 
 

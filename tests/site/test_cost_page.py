@@ -12,10 +12,10 @@ from hypothesis import strategies as st
 
 from beadwright.api import answer
 from beadwright.money.cost_query import DEFAULTS
-from beadwright_site.pages.cost import PARTS, show_cost
-from beadwright_site.pages.cost_view import pieces_table, sums_table, times_table
-from beadwright_site.pages.example import EXAMPLE
-from beadwright_site.pages.shares import rounded
+from beadwright_site.forms.example import EXAMPLE
+from beadwright_site.pages.cost.page import PARTS, show_cost
+from beadwright_site.pages.cost.shares import rounded
+from beadwright_site.pages.cost.view import pieces_table, sums_table, times_table
 from tests.site.page import Element, by_id, elements, words
 
 QUERIES = (

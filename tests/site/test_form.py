@@ -7,8 +7,8 @@ from hypothesis import strategies as st
 from beadwright import units
 from beadwright.job.job_query import DEFAULTS
 from beadwright.measures import System
-from beadwright_site.pages.job_form import GROUPS, LABELS
-from beadwright_site.pages.typed import MEASURED, read_typed, with_units
+from beadwright_site.forms.job_form import GROUPS, LABELS
+from beadwright_site.forms.typed import MEASURED, read_typed, with_units
 
 
 def test_every_entry_is_in_one_group_and_has_a_label() -> None:

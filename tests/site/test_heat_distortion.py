@@ -5,7 +5,7 @@ import re
 import pytest
 
 from beadwright.api import answer_json
-from beadwright_site.pages.heat import show_heat
+from beadwright_site.pages.heat.page import show_heat
 
 JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"
 

@@ -10,8 +10,8 @@ from beadwright.api import answer
 from beadwright.heating.cooling_curve import FROM_K
 from beadwright.heating.temperatures import from_celsius, show_temperature
 from beadwright_site.drawings.heat_drawing import BOTTOM, LEFT, RIGHT, TOP, draw_heat, time_at
-from beadwright_site.pages.example import EXAMPLE
-from beadwright_site.pages.heat import PARTS, seconds, show_heat
+from beadwright_site.forms.example import EXAMPLE
+from beadwright_site.pages.heat.page import PARTS, seconds, show_heat
 from tests.site.page import by_id, elements, words
 
 QUERIES = (

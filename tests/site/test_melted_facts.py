@@ -5,7 +5,7 @@ from flask.testing import FlaskClient
 
 from beadwright.api import answer
 from beadwright.process.melted import NEVER_SIZE_BY_IT
-from beadwright_site.pages.facts import melted_facts, origins
+from beadwright_site.pages.dial_in.facts import melted_facts, origins
 from tests.site.page import elements
 
 DEMO = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=5/16in"

@@ -9,9 +9,9 @@ from flask.testing import FlaskClient
 from beadwright.passes.pass_page import pass_answer
 from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY
 from beadwright_site.page_keys import carried
-from beadwright_site.pages.bead_words import arc_words
-from beadwright_site.pages.passes import LATER, PARTS, STEPPED, headline_of, show_passes
-from beadwright_site.pages.passes_form import passes_form
+from beadwright_site.pages.passes.bead_words import arc_words
+from beadwright_site.pages.passes.form import passes_form
+from beadwright_site.pages.passes.page import LATER, PARTS, STEPPED, headline_of, show_passes
 from beadwright_site.phone import call
 from tests.site.page import by_id, elements, words
 from tests.site.test_passes_page import QUERIES, asked, everything, links, planned

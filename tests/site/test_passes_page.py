@@ -14,9 +14,9 @@ from beadwright.passes.pass_beads import PassPlan
 from beadwright.passes.pass_page import pass_answer
 from beadwright.passes.pass_query import EXAMPLE_QUERY
 from beadwright_site.drawings.passes_drawing import WIDTH, PassDrawing, draw_passes, turns_of
-from beadwright_site.pages.bead_words import aim_words, arc_words, torch_words
-from beadwright_site.pages.other_plans import other_plans
-from beadwright_site.pages.schedule import schedule_rows
+from beadwright_site.pages.passes.bead_words import aim_words, arc_words, torch_words
+from beadwright_site.pages.passes.other_plans import other_plans
+from beadwright_site.pages.passes.schedule import schedule_rows
 from tests.site.page import Element, by_id, words
 
 QUERIES = (

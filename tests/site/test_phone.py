@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 from beadwright.api import answer_json
 from beadwright.joint.joints import XY, polygon_area
 from beadwright_site import phone
-from beadwright_site.pages.dial_in import PARTS
+from beadwright_site.pages.dial_in.page import PARTS
 from tests.site.test_pages import QUERIES
 
 REFUSED = ("plate=abc&gas=foo", "dia=2in", "joint=square&gap=0in&reinforcement=0in", "welds=0")

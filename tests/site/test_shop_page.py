@@ -9,12 +9,12 @@ from flask.testing import FlaskClient
 
 from beadwright.api import answer
 from beadwright_site import phone
+from beadwright_site.forms.example import EXAMPLE
+from beadwright_site.forms.kept import KEPT, check_kept, kept_for, label_kept
 from beadwright_site.page_keys import carried
-from beadwright_site.pages.cost import show_cost
-from beadwright_site.pages.example import EXAMPLE
-from beadwright_site.pages.kept import KEPT, check_kept, kept_for, label_kept
-from beadwright_site.pages.shop import show_shop
-from beadwright_site.pages.supplies import show_supplies
+from beadwright_site.pages.cost.page import show_cost
+from beadwright_site.pages.shop.page import show_shop
+from beadwright_site.pages.supplies.page import show_supplies
 from tests.site.page import by_id, elements, words
 
 QUERIES = (

@@ -9,9 +9,9 @@ from flask.testing import FlaskClient
 from beadwright import units
 from beadwright.api import answer
 from beadwright_site.drawings.strength_drawing import HEIGHT, LONGEST_FORCE, WIDTH, draw_group
-from beadwright_site.pages.cost_view import written
-from beadwright_site.pages.example import EXAMPLE
-from beadwright_site.pages.strength import PARTS, show_strength, verdict_of
+from beadwright_site.forms.example import EXAMPLE
+from beadwright_site.pages.cost.view import written
+from beadwright_site.pages.strength.page import PARTS, show_strength, verdict_of
 from tests.site.page import by_id, elements, words
 
 QUERIES = (

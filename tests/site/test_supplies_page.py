@@ -5,10 +5,10 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright_site.pages.cost_view import cents
-from beadwright_site.pages.example import EXAMPLE
-from beadwright_site.pages.supplies import PARTS
-from beadwright_site.pages.supplies_form import supplies_form
+from beadwright_site.forms.example import EXAMPLE
+from beadwright_site.pages.cost.view import cents
+from beadwright_site.pages.supplies.form import supplies_form
+from beadwright_site.pages.supplies.page import PARTS
 from tests.site.page import by_id, words
 
 QUERIES = (

@@ -22,7 +22,7 @@ from beadwright_site.drawings.symbol_drawing import (
     spoken,
     standard_of,
 )
-from beadwright_site.pages.job_card import weld_symbols
+from beadwright_site.parts.job_card import weld_symbols
 
 
 def drawn(query: str, standard: Standard) -> SymbolDrawing:

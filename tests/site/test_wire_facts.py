@@ -3,7 +3,7 @@
 import pytest
 
 from beadwright.api import answer, answer_json
-from beadwright_site.pages.facts import torch_facts
+from beadwright_site.pages.dial_in.facts import torch_facts
 
 
 def said(query: str) -> dict[str, str]:

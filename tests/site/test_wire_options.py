@@ -3,9 +3,9 @@
 import pytest
 
 from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
-from beadwright_site.pages.job_form import job_form
-from beadwright_site.pages.option import Option
-from beadwright_site.pages.wire_options import size_options, wire_choices
+from beadwright_site.forms.job_form import job_form
+from beadwright_site.forms.option import Option
+from beadwright_site.forms.wire_options import size_options, wire_choices
 
 
 def test_every_wire_can_be_chosen_and_says_what_it_is() -> None:

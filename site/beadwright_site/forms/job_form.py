@@ -1,0 +1,273 @@
+"""The form of a job: every entry of the query, what a blank means, what was wrong."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from beadwright import units
+from beadwright.errors import UnknownEntryError
+from beadwright.job.job_query import DEFAULTS
+from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
+from beadwright.joint.joints import FILLETS, JOINTS, JointKind
+from beadwright.process.gas_flow import NOZZLES
+from beadwright.process.positions import POSITIONS, position_of
+from beadwright.process.transfer import NAMES
+from beadwright.setting.aims import AIMS
+from beadwright.setting.dial_in import DialIn
+from beadwright.units import System
+from beadwright_site.forms.gas_options import gas_options
+from beadwright_site.forms.joint_form import joint_blanks, name_on
+from beadwright_site.forms.option import Option
+from beadwright_site.forms.typed import MEASURED, unit_text
+from beadwright_site.forms.wire_options import size_options, wire_choices
+from beadwright_site.parts.job_card import JOINT_NAMES
+
+LENGTHS = frozenset({"length", "leg", "tip_to_work"})
+
+
+@dataclass(frozen=True, slots=True)
+class Field:
+    """One entry.
+
+    Attributes:
+        key: Query key.
+        label: What it is.
+        value: As typed.
+        blank: What a blank means.
+        unit: Unit a bare number takes.
+        fractions: True if shop fractions help in typing it.
+        options: Choices; empty for a text entry.
+        errors: What was wrong.
+        hidden: True if this joint does not ask it.
+        other: What stands in the line for a choice not offered; None where there is no such line.
+    """
+
+    key: str
+    label: str
+    value: str
+    blank: str
+    unit: str
+    fractions: bool
+    options: tuple[Option, ...]
+    errors: tuple[str, ...]
+    hidden: bool = False
+    other: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Group:
+    """Entries that belong together."""
+
+    title: str
+    fields: tuple[Field, ...]
+
+
+GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
+    ("Joint", ("joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "angle", "root_face",
+               "gap", "depth", "depth2", "backing", "hole", "slot_length", "reinforcement",
+               "position")),
+    ("Wire and gas", ("wire", "dia", "gas", "nozzle", "transfer")),
+    ("By hand: blank means ours", ("wfs", "volts", "travel", "ctwd")),
+    ("Torch, machine, job", ("travel_by", "machine_amps", "machine_volts", "weld_length", "pitch",
+                             "welds")),
+    ("Set it for", ("aim",)),
+    ("Written procedure: volts × amps ÷ travel", ("heat_min", "heat_max")),
+    ("Show in", ("units",)),
+)  # fmt: skip
+"""The form's order. Every key of ``job_query.DEFAULTS`` is in it once."""
+
+LABELS: Mapping[str, str] = {
+    "units": "Units",
+    "joint": "Kind",
+    "plate": "Plate lying down",
+    "plate2": "Other plate",
+    "corner": "Edges",
+    "skew": "Angle between the plates",
+    "leg": "Leg",
+    "leg2": "Leg up the other plate",
+    "gap": "Gap",
+    "angle": "Groove angle",
+    "root_face": "Root face",
+    "depth": "Depth of groove",
+    "depth2": "Depth, second side",
+    "backing": "Backing",
+    "hole": "Hole",
+    "slot_length": "Slot length",
+    "reinforcement": "Crown",
+    "position": "Position",
+    "wire": "Wire",
+    "dia": "Wire size",
+    "gas": "Gas",
+    "nozzle": "Gas nozzle",
+    "transfer": "Transfer",
+    "travel_by": "Torch moved by",
+    "aim": "Aim",
+    "heat_min": "Heat at least",
+    "heat_max": "Heat at most",
+    "wfs": "Wire feed",
+    "volts": "Volts at the arc",
+    "ctwd": "Tip to work",
+    "travel": "Travel",
+    "weld_length": "Length of one weld",
+    "pitch": "Centre to centre",
+    "welds": "Welds in the job",
+    "machine_amps": "Machine's most amps",
+    "machine_volts": "Machine's most volts",
+}
+
+
+def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str, str]]:
+    """Value, word and a word under it, for each choice of an entry; empty for a text entry."""
+    if key == "units":
+        return (("us", "US", "in, lb, ft³/h"), ("si", "Metric", "mm, kg, L/min"))
+    if key == "joint":
+        return [(name, word, "") for name, word in JOINT_NAMES.items()]
+    if key == "corner":
+        return (("open", "Open", "edge to edge"), ("half", "Half open", "half covered"),
+                ("closed", "Closed", "edge covered"))  # fmt: skip
+    if key == "backing":
+        return [(name, name.capitalize(), "") for name in ("none", "steel", "copper", "ceramic")]
+    if key == "position":
+        return [
+            (place.name(fillet), place.name(fillet),
+             f"{place.orientation} {place.iso_fillet if fillet else place.iso_groove}")
+            for place in POSITIONS.values()
+        ]  # fmt: skip
+    if key == "wire":
+        return wire_choices()
+    if key == "nozzle":
+        return [("", "Ours", "by current"), *((n, n.removesuffix("in"), "") for n in NOZZLES)]
+    if key == "transfer":
+        modes = [("auto", "Ours", "as wire, gas and plate ask")]
+        return [*modes, *((m, NAMES[m], "") for m in ("short", "spray", "pulse"))]
+    if key == "aim":
+        return [(aim, word, "") for aim, word in AIMS.items()]
+    if key == "travel_by":
+        return (("hand", "Hand", ""), ("track", "Track", ""), ("robot", "Robot", ""))
+    return ()
+
+
+def _chosen(found: DialIn) -> dict[str, str]:
+    """What an understood job chose, whichever way it was written."""
+    job = found.job
+    return {
+        "units": job.units,
+        "joint": job.joint,
+        "corner": job.edges.corner,
+        "backing": job.edges.backing,
+        "position": job.position_name,
+        "wire": job.wire.type.name,
+        "dia": job.wire.size,
+        "gas": job.gas.name,
+        "transfer": job.transfer,
+        "travel_by": job.travel_by,
+        "aim": job.aim,
+    }
+
+
+def _blanks(found: DialIn) -> dict[str, str]:
+    """What a blank entry means for this job."""
+    job = found.job
+    words = {"plate2": "the same", "heat_min": "no limit", "heat_max": "no limit"}
+    for key, most in (("machine_amps", job.machine_amps_a), ("machine_volts", job.machine_volts_v)):
+        words[key] = "no limit" if most is None else f"your shop's: {most:g}"
+    words |= joint_blanks(job, found.plan.shape)
+    for key, quantity in zip(("wfs", "volts", "travel", "ctwd"), found.settings.all(), strict=True):
+        if quantity.value is not None and not quantity.by_hand:
+            words[key] = f"ours: {units.show(quantity.value, quantity.measure, job.units)}"
+    return words
+
+
+def _options(key: str, wanted: str, system: System, fillet: bool) -> tuple[Option, ...]:
+    choices = _choices(key, system, fillet)
+    options = [
+        Option(value, word, under, value.lower() == wanted.lower())
+        for value, word, under in choices
+    ]
+    if choices and not any(option.chosen for option in options):
+        # What cannot be taken stays in the form until it is changed.
+        options.append(Option(wanted, units.short(wanted), "not known", True))
+    return tuple(options)
+
+
+def _named_for(position: str, fillet: bool) -> str:
+    """A position by the letter of this joint, fillet or groove; as typed if it is none."""
+    try:
+        return position_of(position).name(fillet)
+    except UnknownEntryError:
+        return position
+
+
+_KINDS: Mapping[str, JointKind] = {kind: kind for kind in JOINTS}
+
+
+def _joint_of(typed: Mapping[str, str]) -> tuple[JointKind, bool, frozenset[str]]:
+    """The joint typed (a tee if none is known), whether its positions are a fillet's, its keys."""
+    wanted = typed.get("joint", "").strip().lower()
+    joint = _KINDS.get(wanted, JOINTS[0])
+    corner = typed.get("corner", "").strip().lower()
+    closed = joint == "corner" and corner == "closed"
+    return joint, joint in FILLETS and not closed, entries_of(joint, corner)
+
+
+def job_form(
+    typed: Mapping[str, str],
+    system: System,
+    found: DialIn | None = None,
+    errors: Mapping[str, Sequence[str]] | None = None,
+) -> tuple[Group, ...]:
+    """Return the form filled with what was typed.
+
+    Args:
+        typed: Entries as typed.
+        system: Units of bare numbers.
+        found: The answer, or None if the entries could not be taken.
+        errors: Messages by entry.
+    """
+    wrong = errors or {}
+    chosen = _chosen(found) if found is not None else {}
+    blanks = _blanks(found) if found is not None else {}
+    joint, fillet, asked = _joint_of(typed)
+
+    def field(key: str) -> Field:
+        value = chosen.get(key) or typed.get(key) or DEFAULTS[key]
+        if key == "position":
+            value = _named_for(value, fillet)
+        measure = MEASURED.get(key, "")
+        options, other = _options(key, value, system, fillet), None
+        if key == "gas":
+            options, other = gas_options(value)
+        if key == "dia":
+            options = size_options(chosen.get("wire") or typed.get("wire", ""), value, system)
+        return Field(
+            key,
+            name_on(joint, key, LABELS[key]),
+            value,
+            blanks.get(key, ""),
+            unit_text(measure, system) if measure else "",
+            measure in LENGTHS,
+            options,
+            tuple(wrong.get(key, ())),
+            key in JOINT_KEYS and key not in asked and not wrong.get(key),
+            other,
+        )
+
+    return tuple(Group(title, tuple(map(field, keys))) for title, keys in GROUPS)
+
+
+def job_fields(
+    typed: Mapping[str, str],
+    system: System,
+    found: DialIn | None = None,
+    errors: Mapping[str, Sequence[str]] | None = None,
+) -> dict[str, Field]:
+    """Return the fields of the job's form by key, for pages that set them in groups of their own.
+
+    Args:
+        typed: Entries as typed.
+        system: Units of bare numbers.
+        found: The answer, or None if the entries could not be taken.
+        errors: Messages by entry.
+    """
+    return {f.key: f for group in job_form(typed, system, found, errors) for f in group.fields}

@@ -1,0 +1,97 @@
+"""The joint's entries of the form: what each is called on this joint, what a blank means."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from beadwright import units
+from beadwright.job.job import Job
+from beadwright.job.job_joint import fill_m, hole_m, slot_m, wanted_leg
+from beadwright.job.preparations import groove_of
+from beadwright.joint.fillets import minimum_leg
+from beadwright.joint.joints import TEE_GROOVES, JointKind, JointShape
+from beadwright_site.parts.job_card import length
+
+_ON_JOINT: Mapping[tuple[str, JointKind], str] = {
+    ("plate2", "tee"): "Upright plate",
+    ("plate2", "tee-bevel"): "Upright plate, bevelled",
+    ("plate2", "tee-double-bevel"): "Upright plate, bevelled",
+    ("plate2", "lap"): "Upper plate",
+    ("plate2", "plug"): "Plate with the hole",
+    ("plate2", "slot"): "Plate with the slot",
+    ("plate", "plug"): "Plate below",
+    ("plate", "slot"): "Plate below",
+    ("plate", "square"): "Plate",
+    ("plate", "v"): "Plate",
+    ("plate", "double-v"): "Plate",
+    ("plate", "bevel"): "Plate, bevelled",
+    ("plate", "double-bevel"): "Plate, bevelled",
+    ("leg2", "lap"): "Leg up the edge",
+    ("leg2", "corner"): "Leg up the edge",
+    ("leg", "tee-bevel"): "Leg of the fillet on it",
+    ("leg", "tee-double-bevel"): "Leg of the fillets on it",
+    ("hole", "plug"): "Hole diameter",
+    ("hole", "slot"): "Slot width",
+    ("depth", "plug"): "Depth of fill",
+    ("depth", "slot"): "Depth of fill",
+    ("depth", "double-v"): "Depth, first side",
+    ("depth", "double-bevel"): "Depth, first side",
+    ("depth", "tee-double-bevel"): "Depth, first side",
+    ("angle", "bevel"): "Bevel angle",
+    ("angle", "double-bevel"): "Bevel angle",
+    ("angle", "tee-bevel"): "Bevel angle",
+    ("angle", "tee-double-bevel"): "Bevel angle",
+    ("gap", "square"): "Root opening",
+    ("gap", "v"): "Root opening",
+    ("gap", "double-v"): "Root opening",
+    ("gap", "bevel"): "Root opening",
+    ("gap", "double-bevel"): "Root opening",
+    ("gap", "tee-bevel"): "Root opening",
+    ("gap", "tee-double-bevel"): "Root opening",
+}
+
+
+def name_on(joint: JointKind, key: str, usual: str) -> str:
+    """Return what an entry is called on a joint.
+
+    Args:
+        joint: The joint.
+        key: Query key.
+        usual: What it is called elsewhere.
+    """
+    return _ON_JOINT.get((key, joint), usual)
+
+
+def joint_blanks(job: Job, shape: JointShape) -> dict[str, str]:
+    """Return what a blank entry of the joint means for this job.
+
+    Args:
+        job: The job.
+        shape: Its joint to scale.
+    """
+    words = {"skew": "square, 90°", "leg2": "the same", "pitch": "no space between"}
+    crown = units.show(max(r.crown_m for r in shape.regions), "leg", job.units)
+    words["reinforcement"] = f"the usual, {crown}"
+    if job.is_round:
+        long = slot_m(job)
+        words["hole"] = f"the least, {length(hole_m(job), job.units)}"
+        words["depth"] = f"the least, {length(fill_m(job), job.units)}"
+        words["slot_length"] = length(long, job.units) if long else "slots only"
+        return words
+    if job.is_fillet:
+        least = length(min(minimum_leg(job.thinner_m), wanted_leg(job)), job.units)
+        return words | {"leg": f"code's least, {least}", "gap": "tight"}
+    gap = length(shape.gap_m, job.units) if shape.gap_m else "none"
+    words |= {"leg": "fillets only", "gap": gap}
+    if job.joint == "corner":
+        return words
+    groove = groove_of(job)
+    if job.joint in TEE_GROOVES:
+        words["leg"] = f"covers the groove, {length(wanted_leg(job), job.units)}"
+    words |= {
+        "angle": f"{groove.angle_deg:g}°",
+        "root_face": length(shape.root_face_m, job.units) if shape.root_face_m else "none",
+        "depth": "through" if shape.complete else length(groove.depth_m, job.units),
+        "depth2": length(groove.depth2_m, job.units),
+    }
+    return words

@@ -1,0 +1,184 @@
+"""What the shop keeps on its phone: which entries, under which names, and what they mean to a page.
+
+A price belongs to a wire of a size or to a gas, not to a page's first or second way: it is kept
+with what it is the price of, as ``wire_price@ER70S-6 0.045in``, and put under the key of the way
+that welds with it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from functools import cache
+from typing import Any, cast
+
+from marshmallow import ValidationError
+
+from beadwright.errors import BeadwrightError
+from beadwright.job.job_query import DEFAULTS as JOB
+from beadwright.job.job_query import JobSchema, size_of
+from beadwright.machine.shop_page import ShopSchema
+from beadwright.money.cost_query import DEFAULTS as COST
+from beadwright.money.cost_query import PREFIXES, CostSchema
+from beadwright.process.gases import gas_of
+from beadwright.reading.queries import messages_of
+from beadwright.supply.supplies_query import SuppliesSchema
+from beadwright_site.forms.entries import read_entries
+from beadwright_site.forms.labels import label_of
+
+OF_WIRE = ("wire_price",)
+OF_GAS = ("gas_price", "cylinder_price")
+"""Prices kept with what they are the price of."""
+
+MACHINE = ("machine_amps", "machine_volts", "rated_amps", "duty")
+CIRCUIT = ("supply", "phase", "power_factor", "breaker", "cord", "cord_length", "generator")
+LEADS = ("cable", "cable_length")
+SHOWN = ("units", "currency")
+USUAL: Mapping[str, str] = {"usual_wire": "wire", "usual_dia": "dia", "usual_gas": "gas"}
+"""The shop's usual wire, size and gas, and the keys of a job they stand in for."""
+
+RATES = ("labour", "overhead", "energy_price", "machine_efficiency", "idle")
+BOUGHT = ("spool", "waste", "tip_price", "tip_life", "nozzle_price", "nozzle_life", "cylinder_gas",
+          "gas_extra")  # fmt: skip
+MINUTES = ("fit_up", "reposition", "clean", "spatter", "other", "spool_change", "rework", "grind")
+HOURS = ("welders", "shift", "shifts", "weeks", "months")
+
+KEPT = (*MACHINE, *CIRCUIT, *LEADS, *SHOWN, *USUAL, *RATES, *BOUGHT, *MINUTES, *HOURS)
+"""Keys kept as they are."""
+
+MOST_KEPT = 300
+"""Entries a phone's file may hold."""
+
+Mapped = Mapping[str, Any]
+
+
+def keep_name(key: str, wire: str, gas: str) -> str:
+    """Return the name an entry is kept under; empty for what belongs to one job.
+
+    Args:
+        key: Key of the query, with or without a way's prefix.
+        wire: Wire and size of the way, as ``wire_name`` writes it.
+        gas: Gas of the way.
+    """
+    plain = bare(key)
+    if plain in OF_WIRE:
+        return f"{plain}@{wire}"
+    if plain in OF_GAS:
+        return f"{plain}@{gas}"
+    return key if key in KEPT else ""
+
+
+def bare(key: str) -> str:
+    """Return a key without a way's prefix."""
+    return key[2:] if key.startswith(PREFIXES[1:]) else key
+
+
+def wire_name(wire: str, size: str) -> str:
+    """Return a wire as prices are kept by it; whatever cannot be read stays as typed."""
+    try:
+        return f"{wire.strip().upper()} {size_of(size)}"
+    except BeadwrightError:
+        return f"{wire} {size}"
+
+
+def gas_name(gas: str) -> str:
+    """Return a gas as prices are kept by it; whatever cannot be read stays as typed."""
+    try:
+        return gas_of(gas).name
+    except BeadwrightError:
+        return gas
+
+
+def kept_for(query: str, kept: Mapped | None) -> dict[str, str]:
+    """Return the shop's defaults for a page: prices put under the keys of the query's ways.
+
+    Args:
+        query: The query string.
+        kept: What the phone keeps, by name.
+    """
+    texts = {k: v for k, v in (kept or {}).items() if isinstance(v, str) and v}
+    found = {USUAL.get(key, key): texts[key] for key in KEPT if key in texts}
+    if not any("@" in name for name in texts):
+        return found
+    typed = read_entries(query, COST)
+    for prefix in PREFIXES:
+        if prefix in ("", "b_") or any(key.startswith(prefix) for key in typed):
+            found |= _prices(prefix, typed, found, texts)
+    return found
+
+
+def _prices(
+    prefix: str, typed: Mapping[str, str], found: Mapping[str, str], texts: Mapping[str, str]
+) -> dict[str, str]:
+    wire, gas = way_buys(prefix, typed, found)
+    prices: dict[str, str] = {}
+    for key in (*OF_WIRE, *OF_GAS):
+        price = texts.get(keep_name(key, wire, gas))
+        if price:
+            prices[prefix + key] = price
+    return prices
+
+
+def way_buys(prefix: str, typed: Mapping[str, str], found: Mapping[str, str]) -> tuple[str, str]:
+    """Return the wire and the gas a way buys, as prices are kept by them.
+
+    Args:
+        prefix: The way's prefix.
+        typed: Entries of the query.
+        found: The shop's defaults.
+    """
+
+    def text(key: str) -> str:
+        own = typed.get(prefix + key) or COST.get(prefix + key, "")
+        return own or typed.get(key) or found.get(key) or JOB[key]
+
+    return wire_name(text("wire"), text("dia")), gas_name(text("gas"))
+
+
+def check_kept(kept: Mapped) -> tuple[dict[str, str], dict[str, list[str]]]:
+    """Return what of a file can be kept, and what was wrong with the rest, by name.
+
+    Args:
+        kept: Names and texts, from a file or a form.
+    """
+    good: dict[str, str] = {}
+    wrong: dict[str, list[str]] = {}
+    for name, value in list(kept.items())[:MOST_KEPT]:
+        text = value.strip() if isinstance(value, str) else ""
+        messages = list(_messages(name, text, kept.get("units", "us")))
+        if messages:
+            wrong[name[:60]] = messages
+        else:
+            good[name] = text
+    return good, wrong
+
+
+def label_kept(name: str) -> str:
+    """Return what a kept entry is called, with what it is the price of."""
+    key, _, what = name.partition("@")
+    return f"{label_of(key)}, {what}" if what else label_of(key)
+
+
+def _messages(name: str, text: str, system: object) -> Iterator[str]:
+    key, _, what = name.partition("@")
+    known = key in (*OF_WIRE, *OF_GAS) and 0 < len(what) <= 40 if "@" in name else key in KEPT
+    if not known:
+        yield "This app keeps no such entry."
+        return
+    if not text or len(text) > 60:
+        yield "Nothing is written, or too much."
+        return
+    field = _fields().get(USUAL.get(key, key))
+    if field is not None:
+        try:
+            field.deserialize(text, key, {"units": system})
+        except ValidationError as error:
+            yield from messages_of(error).get("_schema", ["This cannot be taken."])
+
+
+@cache
+def _fields() -> dict[str, Any]:
+    """Every page's field by key."""
+    found: dict[str, Any] = {}
+    for schema in (SuppliesSchema, CostSchema, ShopSchema, JobSchema):
+        found |= cast("dict[str, Any]", schema().fields)
+    return found

@@ -1,0 +1,46 @@
+"""The choices of wire, and of the sizes a wire is made in."""
+
+from __future__ import annotations
+
+from beadwright.errors import BeadwrightError
+from beadwright.job.job_query import size_of
+from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
+from beadwright.units import System, short
+from beadwright_site.forms.option import Option
+
+
+def wire_choices() -> list[tuple[str, str, str]]:
+    """Return value, word and a word under it for each wire; flux-cored wire names its gas."""
+    gas = {"E71T-1C": ", CO2", "E71T-1M": ", 75/25"}
+    return [
+        (wire.name, wire.name, wire.kind + gas.get(wire.name, "")) for wire in WIRE_TYPES.values()
+    ]
+
+
+def size_options(wire: str, wanted: str, system: System) -> tuple[Option, ...]:
+    """Return the sizes a wire is made in; another size asked for stays, and says so.
+
+    Args:
+        wire: Classification as typed; all sizes if it is none.
+        wanted: Size chosen or typed.
+        system: Which name comes first.
+    """
+    try:
+        chosen = size_of(wanted)
+    except BeadwrightError:
+        chosen = wanted
+    known = next(
+        (t for name, t in WIRE_TYPES.items() if name.lower() == wire.strip().lower()), None
+    )
+    made = known.sizes if known is not None else tuple(METRIC_NAMES)
+    options = [_option(inch, system, "", inch == chosen) for inch in METRIC_NAMES if inch in made]
+    if not any(option.chosen for option in options):
+        said = _option(chosen, system, "not made", True) if chosen in METRIC_NAMES else None
+        options.append(said or Option(wanted, short(wanted), "not known", True))
+    return tuple(options)
+
+
+def _option(inch: str, system: System, under: str, chosen: bool) -> Option:
+    bare, metric = inch.removesuffix("in"), METRIC_NAMES[inch]
+    word, other = (metric, bare) if system == "si" else (bare, metric)
+    return Option(inch, word, under or other, chosen)

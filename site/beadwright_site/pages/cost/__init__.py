@@ -1,0 +1,1 @@
+"""Cost: whether another way to weld pays."""

@@ -1,0 +1,80 @@
+"""The chance that switching pays, drawn chunk by chunk in the worker: one run at a time is held.
+
+To stop a run is to ask no more of it.
+"""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from beadwright.api import answer
+from beadwright.money.chance import Chance
+from beadwright.money.cost_page import start_chance
+from beadwright.money.cost_query import DEFAULTS
+from beadwright_site.forms.example import asked_of
+from beadwright_site.forms.kept import kept_for
+from beadwright_site.pages.cost.page import show_chance
+
+MOST_CHUNK = 2_000
+"""Draws at a time, so that nothing asked meanwhile waits long."""
+
+
+@dataclass(slots=True)
+class Run:
+    """A run under way.
+
+    Attributes:
+        key: What was asked.
+        chance: The draws.
+        sign: Currency sign.
+        done: Draws made.
+    """
+
+    key: str
+    chance: Chance
+    sign: str
+    done: int
+
+
+_held: list[Run] = []
+
+
+def draw_chunk(
+    query: str, kept: Mapping[str, Any], way: int, done: int, chunk: int
+) -> dict[str, Any]:
+    """Return where a run stands after some more draws, and its part of the page.
+
+    A run is taken up where it was left if it is the one held and stands where the caller thinks;
+    else it begins anew, which gives the same draws.
+
+    Args:
+        query: The Cost page's query.
+        kept: What the phone keeps, by name.
+        way: Which way the first is held against, 1 for the second.
+        done: Draws the caller has seen, 0 to begin.
+        chunk: Draws to make now.
+
+    Raises:
+        FieldErrors: If the query cannot be taken.
+        UnknownEntryError: If there is no such way.
+    """
+    key = json.dumps([query, dict(kept), way], sort_keys=True)
+    run = next((held for held in _held if held.key == key and 0 < held.done == done), None)
+    if run is None:
+        asked, _ = asked_of(query, DEFAULTS)
+        found = answer("cost", asked, kept_for(asked, kept))
+        run = Run(key, start_chance(found, way), found.currency, 0)
+        _held[:] = [run]
+    state = run.chance.run(min(max(chunk, 1), MOST_CHUNK))
+    run.done = state.done
+    return {
+        "ok": True,
+        "done": state.done,
+        "draws": state.draws,
+        "finished": state.finished,
+        "pays": state.pays,
+        "html": {"chance": show_chance(state, way, run.sign)},
+    }

@@ -1,0 +1,1 @@
+"""Dial in: the machine's four settings for a joint."""

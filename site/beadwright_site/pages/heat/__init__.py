@@ -1,0 +1,1 @@
+"""Heat: preheat, cooling, hardness, and how the weld pulls its part."""

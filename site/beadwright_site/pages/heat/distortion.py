@@ -1,0 +1,124 @@
+"""Distortion on the Heat page: what the weld does to the part, beside other ways to lay it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from math import degrees
+from typing import Any
+
+from beadwright import units
+from beadwright.heating.angular import tilt
+from beadwright.heating.distortion import Distortion
+from beadwright.heating.distortion_query import DEFAULTS, PartDistortion
+from beadwright.results import Quantity
+from beadwright.setting.dial_in import DialIn
+from beadwright.sources import SOURCES
+from beadwright.units import System
+from beadwright_site.forms.entries import Entry, Form
+from beadwright_site.parts.cited_notes import cited_notes
+from beadwright_site.parts.facts import Fact
+
+NAMES: Mapping[str, str] = {
+    "across": "shrinks across",
+    "along": "shrinks along",
+    "camber": "bows up or down",
+    "sweep": "bows sideways",
+    "lift": "edges lift",
+}
+"""What each number is, beside it."""
+
+HEADS: Mapping[str, str] = {
+    "across": "across", "along": "along", "camber": "up", "sweep": "side", "lift": "edge",
+}  # fmt: skip
+"""The same over a column."""
+
+LABELS: Mapping[str, str] = {
+    "part_length": "Length of the part",
+    "part_width": "Width of the plate lying down",
+    "part_height": "Height of the plate standing",
+    "part_sides": "Welded on",
+    "part_share": "Share of the length welded",
+    "part_area": "Your own part: its section",
+    "part_inertia": "Its moment of inertia",
+    "part_offset": "Weld to its neutral axis",
+}
+"""What each entry is called."""
+
+SIDES = (("1", "One side", ""), ("2", "Both sides", ""))
+
+
+@dataclass(frozen=True, slots=True)
+class WayRow:
+    """One way in the table: its name, its numbers in the order of ``HEADS``."""
+
+    name: str
+    yours: bool
+    numbers: tuple[str, ...]
+
+
+def part_entries(form: Form, dialled: DialIn | None) -> Iterator[Entry]:
+    """Yield the entries of the part the weld pulls on.
+
+    Args:
+        form: What the page's form is filled from.
+        dialled: The job, or None if the entries could not be taken.
+    """
+    tall = dialled is None or dialled.job.joint in ("tee", "corner")
+    for key in DEFAULTS:
+        if key == "part_sides":
+            yield form.choice(key, LABELS[key], SIDES)
+        elif key == "part_length":
+            yield form.entry(key, LABELS[key], blank="the weld's")
+        elif key != "part_height" or tall:
+            yield form.entry(key, LABELS[key], blank="–")
+
+
+def _number(quantity: Quantity, system: System) -> str:
+    if quantity.value is None:
+        return "–"
+    return units.show(quantity.value, quantity.measure, system)
+
+
+def _facts(way: Distortion, system: System) -> Iterator[Fact]:
+    for key, quantity in way.named().items():
+        if quantity.value is None or quantity.low is None or quantity.high is None:
+            yield Fact("", "–", f"{NAMES[key]}: {quantity.low_by}")
+            continue
+        low, high = (units.show(v, quantity.measure, system) for v in (quantity.low, quantity.high))
+        shown = f"≈ {_number(quantity, system)} {units.symbol(quantity.measure, system)}"
+        yield Fact("", shown, NAMES[key], f"{low}–{high}" if low != high else "")
+
+
+def _turned(way: Distortion, width_m: float) -> Iterator[Fact]:
+    """Yield the angle, where there is a form for it: a jig is set to it."""
+    lift = way.lift
+    if lift.value is not None and lift.low is not None and lift.high is not None:
+        angles = (degrees(tilt(v, width_m)) for v in (lift.value, lift.low, lift.high))
+        value, low, high = (f"{angle:.1f}" for angle in angles)
+        yield Fact("", f"≈ {value}°", "each half turned", f"{low}–{high}")
+
+
+def _rows(found: PartDistortion, system: System) -> Iterator[WayRow]:
+    for way in found.ways:
+        numbers = tuple(_number(quantity, system) for quantity in way.all())
+        yield WayRow(way.name, way.key == "yours", numbers)
+
+
+def distortion_view(found: PartDistortion, system: System) -> dict[str, Any]:
+    """Return what the part's template shows.
+
+    Args:
+        found: The answer.
+        system: Whose units.
+    """
+    yours = found.ways[0]
+    keys = dict.fromkeys(s for quantity in yours.all() for s in quantity.sources)
+    return {
+        "facts": (*_facts(yours, system), *_turned(yours, found.part.width_m)),
+        "heads": tuple(HEADS.values()),
+        "unit": units.symbol("small_length", system),
+        "rows": tuple(_rows(found, system)),
+        "sources": tuple((key, f"{SOURCES[key].document}, {SOURCES[key].how}") for key in keys),
+        "notes": cited_notes(found.notes),
+    }

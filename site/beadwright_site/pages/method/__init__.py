@@ -1,0 +1,1 @@
+"""Method: where every number comes from."""

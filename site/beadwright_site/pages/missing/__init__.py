@@ -1,0 +1,1 @@
+"""The page for an address that leads nowhere."""

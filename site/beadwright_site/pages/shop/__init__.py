@@ -1,0 +1,1 @@
+"""Shop: machine, circuit, prices and rates, asked once."""

@@ -1,0 +1,145 @@
+"""The form of the Shop page: machine, circuit, leads, prices and rates; the phone keeps them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+
+from beadwright.job.job_query import DEFAULTS as JOB
+from beadwright.machine.conductors import CONDUCTORS
+from beadwright.machine.shop_page import DEFAULTS as SHOP
+from beadwright.machine.shop_page import DEMO_RATED, ShopSchema
+from beadwright.money.cost_query import DEFAULTS as COST
+from beadwright.money.cost_query import CostSchema
+from beadwright.money.demo_prices import DEMO_PRICES, INVENTED
+from beadwright.units import System
+from beadwright_site.forms.entries import Entry, EntryGroup, Form, entry_group, measures_of
+from beadwright_site.forms.gas_entry import gas_entry
+from beadwright_site.forms.job_form import job_fields
+from beadwright_site.forms.kept import (
+    BOUGHT,
+    CIRCUIT,
+    HOURS,
+    LEADS,
+    MACHINE,
+    MINUTES,
+    OF_GAS,
+    OF_WIRE,
+    RATES,
+    USUAL,
+    gas_name,
+    way_buys,
+)
+from beadwright_site.forms.labels import LABELS
+
+AT_THE_JOB = ("amps", "arc_share")
+"""Asked of one job, not of the shop."""
+
+BLANKS = {"rated_amps": DEMO_RATED, "machine_amps": "no limit", "machine_volts": "no limit",
+          "generator": "on the mains", "amps": "as dialled in",
+          "arc_share": "not known"}  # fmt: skip
+
+_CIRCUIT_WORDS = "Wiring and breakers are an electrician's work."
+
+
+def shop_form(
+    texts: Mapping[str, str],
+    kept: Mapping[str, str],
+    system: System,
+    errors: Mapping[str, Sequence[str]],
+) -> tuple[EntryGroup, ...]:
+    """Return the form filled with what is kept, and over it what was typed.
+
+    Args:
+        texts: What is kept and typed, by name.
+        kept: What of it the phone keeps.
+        system: Units of bare numbers.
+        errors: Messages by name.
+    """
+    prices = tuple(price_names(texts))
+    named = {name: name.partition("@")[0] for name in prices}
+    measures = {**measures_of(CostSchema), **measures_of(ShopSchema)}
+    measures |= {name: measures[key] for name, key in named.items()}
+    defaults = {**COST, **SHOP}
+    demo = dict(_demo_prices())
+    defaults |= {name: demo.get(name, "") for name in named}
+    stand_in = (*(key for key in (*MACHINE, *CIRCUIT, *LEADS) if SHOP.get(key) or key in BLANKS),
+                *INVENTED, *demo)  # fmt: skip
+    invented = frozenset(k for k in stand_in if k not in texts and BLANKS.get(k, "1")[0].isdigit())
+    names = {key: key for key in (*MACHINE, *CIRCUIT, *LEADS, *RATES, *BOUGHT, *MINUTES, *HOURS,
+                                  *USUAL, "units", "currency", *prices)}  # fmt: skip
+    form = Form(texts, {}, defaults, measures, errors, invented, system, names)
+
+    def entry(key: str) -> Entry:
+        return form.entry(key, LABELS[key], blank=BLANKS.get(key, ""), words=key == "currency")
+
+    def price(name: str) -> Entry:
+        key, _, what = name.partition("@")
+        return form.entry(name, f"{LABELS[key].removeprefix('Price of ')}: {what}",
+                          blank="not known")  # fmt: skip
+
+    cables = [(name, name.replace("mm2", "mm²"), "") for name in CONDUCTORS]
+    cords = [choice for choice in cables if CONDUCTORS[choice[0]].cord_a is not None]
+    circuit = [
+        form.choice(key, LABELS[key], (("1", "1", ""), ("3", "3", "")))
+        if key == "phase"
+        else form.choice(key, LABELS[key], cords)
+        if key == "cord"
+        else entry(key)
+        for key in CIRCUIT
+    ]
+    leads = [form.choice("cable", LABELS["cable"], cables), entry("cable_length")]
+    return (
+        entry_group("machine", "Machine", [*map(entry, MACHINE)], is_open=True),
+        entry_group("circuit", "Circuit", circuit, words=_CIRCUIT_WORDS),
+        entry_group("leads", "Welding leads", leads),
+        entry_group("atjob", "At this job", [*map(entry, AT_THE_JOB)]),
+        entry_group("prices", "Prices of wire and gas", [*map(price, prices)],
+               words="To add a wire or a gas, pick it on Cost or as your usual."),
+        entry_group("usual", "Usual wire, gas, units", [*_usual(form, system), entry("currency")]),
+        entry_group("rates", "Rates", [*map(entry, RATES)]),
+        entry_group("bought", "Spools, tips, gas", [*map(entry, BOUGHT)]),
+        entry_group("minutes", "Minutes off the arc, rework", [*map(entry, MINUTES)]),
+        entry_group("hours", "Hours", [*map(entry, HOURS)]),
+    )  # fmt: skip
+
+
+def _usual(form: Form, system: System) -> Iterator[Entry]:
+    fields = job_fields({}, system)
+    for name, key in USUAL.items():
+        blank = "" if name in form.typed else JOB[key]
+        if key == "gas":
+            yield gas_entry(form, name, LABELS[name], blank)
+            continue
+        choices = [(o.value, o.word, o.under) for o in fields[key].options]
+        yield form.choice(name, LABELS[name], choices, blank)
+    units = [(o.value, o.word, o.under) for o in fields["units"].options]
+    yield form.choice("units", LABELS["units"], units)
+
+
+def _demo_prices() -> Iterator[tuple[str, str]]:
+    """The demonstration shop's prices, under the names they would be kept."""
+    first = way_buys("", {}, {})
+    second = way_buys("b_", {}, {})
+    yield f"wire_price@{first[0]}", DEMO_PRICES["wire_price"]
+    yield f"wire_price@{second[0]}", DEMO_PRICES["b_wire_price"]
+    yield f"gas_price@{first[1]}", DEMO_PRICES["gas_price"]
+    yield f"cylinder_price@{first[1]}", DEMO_PRICES["cylinder_price"]
+
+
+def price_names(texts: Mapping[str, str]) -> Iterator[str]:
+    """Yield the prices to ask for: of every wire and gas kept, usual, or in the job.
+
+    Args:
+        texts: What is kept and typed, by name.
+    """
+    usual = {key: texts[name] for name, key in USUAL.items() if texts.get(name)}
+    ways = [way_buys("", {}, usual), way_buys("", texts, usual)]
+    ways += [way_buys("b_", texts, usual)]
+    wires = {name.partition("@")[2] for name in texts if name.startswith(f"{OF_WIRE[0]}@")}
+    gases = {gas_name(name.partition("@")[2]) for name in texts
+             if name.startswith(tuple(f"{key}@" for key in OF_GAS))}  # fmt: skip
+    for wire in dict.fromkeys([*(way[0] for way in ways), *sorted(wires)]):
+        yield f"{OF_WIRE[0]}@{wire}"
+    for gas in dict.fromkeys([*(way[1] for way in ways), *sorted(gases)]):
+        for key in OF_GAS:
+            yield f"{key}@{gas}"

@@ -1,0 +1,1 @@
+"""Strength: the leg a load asks for, and the weakest link."""

@@ -1,0 +1,1 @@
+"""Supplies: wire and gas to buy, and what is left of them."""

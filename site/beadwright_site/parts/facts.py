@@ -1,0 +1,34 @@
+"""A number or word with what it is, as the pages show it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from beadwright import units
+from beadwright.results import Quantity
+from beadwright.units import System
+
+
+@dataclass(frozen=True, slots=True)
+class Fact:
+    """One number or word with what it is.
+
+    Attributes:
+        key: Id of where it is told how it was got, or empty.
+        value: What is shown large.
+        name: What it is.
+        room: Its band or range, or empty.
+    """
+
+    key: str
+    value: str
+    name: str
+    room: str = ""
+
+
+def written(quantity: Quantity, system: System) -> str:
+    """Return a quantity as number and unit, or a dash."""
+    if quantity.value is None:
+        return "–"
+    number = units.show(quantity.value, quantity.measure, system)
+    return f"{number} {units.symbol(quantity.measure, system)}"
