@@ -22,8 +22,8 @@ from beadwright_site.pages.passes.page import LATER, PARTS, STEPPED
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
 SHOW = """
 async ([root, query, parts]) => {
-  const { engine } = await import(`${root}static/js/engine.js`);
-  const { put } = await import(`${root}static/js/morph.js`);
+  const { engine } = await import(`${root}static/js/engine/engine.js`);
+  const { put } = await import(`${root}static/js/page/morph.js`);
   const asked = performance.now();
   const shown = await engine.call("page", { page: "passes", query, kept: {}, parts });
   const answered = performance.now();

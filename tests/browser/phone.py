@@ -80,7 +80,7 @@ class Phone:
 
     def ask(self, action: str, payload: dict[str, Any], **how: Any) -> Any:
         """Ask the engine behind the page, as a page's script does."""
-        script = f"{self.url}static/js/engine.js"
+        script = f"{self.url}static/js/engine/engine.js"
         return self.page.evaluate(ENGINE, [script, action, payload, how])
 
 

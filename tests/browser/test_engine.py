@@ -10,7 +10,7 @@ from tests.browser.conftest import MakeHost, MakePhone, MakeRelease
 from tests.browser.host import Fault
 from tests.browser.phone import READY_MS, Phone
 
-WORKER = "static/js/engine_worker.js"
+WORKER = "static/js/engine/worker.js"
 SABOTAGE = b"""
 addEventListener("message", (event) => {
   const text = event.data.payload ?? "";
@@ -42,7 +42,7 @@ def frail(make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease)
 
 
 def ask_all(phone: Phone, *requests: list[Any]) -> list[str]:
-    script = f"{phone.url}static/js/engine.js"
+    script = f"{phone.url}static/js/engine/engine.js"
     answers: list[str] = phone.page.evaluate(ASK_ALL, [script, list(requests)])
     return answers
 
@@ -59,7 +59,7 @@ def begin(phone: Phone, payload: str, latest: str) -> None:
             (error) => { window.answers[text] = error.kind ?? error.name; });
         }
         """,
-        [f"{phone.url}static/js/engine.js", payload, latest],
+        [f"{phone.url}static/js/engine/engine.js", payload, latest],
     )
 
 
@@ -177,7 +177,7 @@ def test_a_missing_worker_script_is_told(make_host: MakeHost, make_phone: MakePh
 
 
 def test_no_code_is_ever_sent_to_the_worker(shipped: Path) -> None:
-    scripts = (shipped / "static/js").glob("*.js")
+    scripts = (shipped / "static/js").rglob("*.js")
     for script in scripts:
         text = script.read_text()
         for door in ("eval(", "new Function", "runPython", "run_js"):

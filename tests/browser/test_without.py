@@ -17,7 +17,7 @@ def test_without_scripts_the_page_is_readable(host: Host, make_phone: MakePhone)
 
 
 def test_scripts_lost_on_the_way_are_told(make_host: MakeHost, make_phone: MakePhone) -> None:
-    host = make_host(faults={"static/js/offline_words.js": Fault(status=404)})
+    host = make_host(faults={"static/js/offline/fault_words.js": Fault(status=404)})
     phone = make_phone(host.url)
     phone.open()
     expect(phone.page.get_by_text("Scripts are off")).to_be_visible(timeout=READY_MS)

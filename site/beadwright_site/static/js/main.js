@@ -1,10 +1,10 @@
 // @ts-check
 /* The entry: every page imports this, and a module is evaluated once a visit. */
 import "../vendor/turbo.es2017-esm.js";
-import "./offline_panel.js";
-import "./head_links.js";
-import "./theme.js";
-import "./share.js";
-import "./carry.js";
-import "./more.js";
-import "./dial_in.js";
+import "./page/phone_panel.js";
+import "./page/head_links.js";
+import "./page/theme.js";
+import "./page/share.js";
+import "./page/carry.js";
+import "./page/page_sheet.js";
+import "./page/dial_in.js";

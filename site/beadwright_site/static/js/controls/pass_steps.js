@@ -1,5 +1,5 @@
 // @ts-check
-/** @import { BeadAnswer } from "./answer_page.js" */
+/** @import { BeadAnswer } from "../page/answer_page.js" */
 
 const WHOLE_MS = 12_000; // a long plan is played in no more
 const LEAST_MS = 130;

@@ -1,9 +1,9 @@
 // @ts-check
-import { engine } from "./engine.js";
-import { kept } from "./kept.js";
-import { put } from "./morph.js";
+import { engine } from "../engine/engine.js";
+import { kept } from "../kept/kept.js";
+import { put } from "../page/morph.js";
 
-/** @import { BeadAnswer } from "./answer_page.js" */
+/** @import { BeadAnswer } from "../page/answer_page.js" */
 
 const FIRST_CHUNK = 25;
 const CHUNK_MS = 60; // short, so that nothing asked meanwhile waits

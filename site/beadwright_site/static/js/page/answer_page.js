@@ -1,15 +1,15 @@
 // @ts-check
 import { carry } from "./carry.js";
-import { ChanceRun } from "./chance_run.js";
-import { engine } from "./engine.js";
-import { JobForm } from "./job_form.js";
-import { kept } from "./kept.js";
-import { Keeping } from "./keeping.js";
-import { standKeys } from "./keys.js";
+import { ChanceRun } from "../controls/chance_run.js";
+import { engine } from "../engine/engine.js";
+import { JobForm } from "../controls/job_form.js";
+import { kept } from "../kept/kept.js";
+import { Keeping } from "../controls/keeping.js";
+import { standKeys } from "../controls/fraction_keys.js";
 import { put } from "./morph.js";
 import { askPage } from "./page_asking.js";
-import { PassSteps } from "./pass_steps.js";
-import { TakeAlong } from "./take_along.js";
+import { PassSteps } from "../controls/pass_steps.js";
+import { TakeAlong } from "../controls/take_along.js";
 
 /** @import { Shown } from "./page_asking.js" */
 
@@ -91,7 +91,7 @@ export class BeadAnswer extends HTMLElement {
   }
 
   /**
-   * @param {string} query @param {import("./kept.js").Names} [names]
+   * @param {string} query @param {import("../kept/kept.js").Names} [names]
    * @param {string[]} [parts] what alone changes; without them everything does
    * @returns {Promise<boolean>}
    */
@@ -111,7 +111,7 @@ export class BeadAnswer extends HTMLElement {
   }
 
   /** What takes long to work out follows when the rest stands.
-   * @param {import("./kept.js").Names} [names] */
+   * @param {import("../kept/kept.js").Names} [names] */
   async #askLater(names) {
     const { later } = this.dataset;
     if (!later) return;

@@ -1,9 +1,9 @@
 // @ts-check
-import { engine } from "./engine.js";
-import { giveFile } from "./give_file.js";
-import { kept } from "./kept.js";
+import { engine } from "../engine/engine.js";
+import { giveFile } from "../kept/give_file.js";
+import { kept } from "../kept/kept.js";
 
-/** @import { BeadAnswer } from "./answer_page.js" */
+/** @import { BeadAnswer } from "../page/answer_page.js" */
 
 const TYPES = { csv: "text/csv", json: "application/json" };
 const SAID_MS = 2_500;

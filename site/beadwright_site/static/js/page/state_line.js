@@ -1,5 +1,5 @@
 // @ts-check
-import { engine } from "./engine.js";
+import { engine } from "../engine/engine.js";
 
 const SLOW_MS = 150; // an answer sooner than this needs no word
 

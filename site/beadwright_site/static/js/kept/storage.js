@@ -1,5 +1,5 @@
 // @ts-check
-import { createStore, get, set } from "../vendor/idb-keyval.js";
+import { createStore, get, set } from "../../vendor/idb-keyval.js";
 
 /** @typedef {{query: string, line: string}} LastJob */
 

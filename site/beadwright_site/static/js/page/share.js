@@ -1,5 +1,5 @@
 // @ts-check
-import { JobForm } from "./job_form.js";
+import { JobForm } from "../controls/job_form.js";
 
 const SAID_MS = 2_500;
 

@@ -2,7 +2,7 @@
 import { Fault } from "./fault.js";
 
 /** The service worker's script, at the app's root. */
-export const SCRIPT = new URL("../../sw.js", import.meta.url);
+export const SCRIPT = new URL("../../../sw.js", import.meta.url);
 
 /** @template T @param {number} ms @param {Promise<T>} work @returns {Promise<T>} */
 export function within(ms, work) {

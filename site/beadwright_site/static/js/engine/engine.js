@@ -1,8 +1,8 @@
 // @ts-check
-import { Fault, asFault } from "./fault.js";
-import { Host } from "./engine_host.js";
-import { Queue } from "./engine_queue.js";
-import { offline } from "./offline.js";
+import { Fault, asFault } from "../offline/fault.js";
+import { Host } from "./host.js";
+import { Queue } from "./queue.js";
+import { offline } from "../offline/offline.js";
 
 /** @typedef {"idle" | "fetching" | "starting" | "ready" | "failed"} State */
 

@@ -1,5 +1,5 @@
 // @ts-check
-import { Fault } from "./fault.js";
+import { Fault } from "../offline/fault.js";
 
 /** @typedef {{news: string, loaded?: number}} News */
 /**
@@ -27,7 +27,7 @@ export class Host {
   /** @param {(news: News) => void} onNews */
   constructor(onNews) {
     this.onNews = onNews;
-    this.#worker = new Worker(new URL("./engine_worker.js", import.meta.url), { type: "module" });
+    this.#worker = new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
     this.#worker.addEventListener("message", ({ data }) => this.#hear(data));
     this.#worker.addEventListener("error", (event) => {
       event.preventDefault(); // told through the fault, not as a stray console line

@@ -1,9 +1,9 @@
 // @ts-check
 import { Fault, asFault } from "./fault.js";
-import { ask } from "./offline_ask.js";
-import { whatAnswers, within } from "./offline_reach.js";
+import { ask } from "./ask_worker.js";
+import { whatAnswers, within } from "./reach.js";
 
-/** @import { About } from "./offline_ask.js" */
+/** @import { About } from "./ask_worker.js" */
 /**
  * @typedef {{kind: "none" | "checking" | "current" | "coming" | "ready" | "taking" | "failed",
  *   percent: number, about: About | null, fault: Fault | null}} UpdateState

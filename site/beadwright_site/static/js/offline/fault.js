@@ -1,8 +1,8 @@
 // @ts-check
-/** Something that went wrong, by kind; `offline_words.js` holds the sentence for each kind. */
+/** Something that went wrong, by kind; `fault_words.js` holds the sentence for each kind. */
 export class Fault extends Error {
   /**
-   * @param {string} kind one of the keys of WORDS in offline_words.js
+   * @param {string} kind one of the keys of WORDS in fault_words.js
    * @param {string} [detail] the file or message, for the panel's small print
    */
   constructor(kind, detail = "") {

@@ -1,6 +1,6 @@
 // @ts-check
-import { createStore, get, set } from "../vendor/idb-keyval.js";
-import { askToKeep } from "./offline_keep.js";
+import { createStore, get, set } from "../../vendor/idb-keyval.js";
+import { askToKeep } from "../offline/lasting_storage.js";
 
 /** @typedef {{[name: string]: string}} Names */
 /** @typedef {{query: string, line: string}} Last */

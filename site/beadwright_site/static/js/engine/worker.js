@@ -5,15 +5,15 @@
  * answers {id, result} or {id, error, fatal}. Data goes in and out as JSON text; no code is ever
  * sent here or run from a string.
  */
-import { fetchWhole } from "./engine_files.js";
-import { Fault, asFault } from "./fault.js";
+import { fetchWhole } from "./runtime_files.js";
+import { Fault, asFault } from "../offline/fault.js";
 
 /**
  * @typedef {{id: number, name: string, action?: string, payload?: string}} Request
  * @typedef {(action: string, payload: string) => string} PhoneCall
  */
 
-const RUNTIME = new URL("../../runtime/", import.meta.url);
+const RUNTIME = new URL("../../../runtime/", import.meta.url);
 const FILES = ["pyodide.asm.wasm", "stdlib.zip", "libs.zip", "app.zip"];
 
 /** @type {PhoneCall | null} */

@@ -1,5 +1,5 @@
 // @ts-check
-import { Fault } from "./fault.js";
+import { Fault } from "../offline/fault.js";
 
 /** @typedef {Uint8Array<ArrayBuffer>} Bytes */
 

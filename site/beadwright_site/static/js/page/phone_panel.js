@@ -1,9 +1,9 @@
 // @ts-check
-import { engine } from "./engine.js";
-import { installHint, onInstallChange } from "./offline_install.js";
-import { offline } from "./offline.js";
-import { storyOf, updateStory, wordOf } from "./offline_story.js";
-import { megabytes } from "./offline_words.js";
+import { engine } from "../engine/engine.js";
+import { installHint, onInstallChange } from "../offline/home_screen.js";
+import { offline } from "../offline/offline.js";
+import { storyOf, updateStory, wordOf } from "./phone_words.js";
+import { megabytes } from "../offline/fault_words.js";
 
 /** Draws templates/_offline.html. As an element it finds itself again on every page shown. */
 class BeadOffline extends HTMLElement {

@@ -1,5 +1,5 @@
 // @ts-check
-import { BandScale } from "./band_value.js";
+import { BandScale } from "./band_scale.js";
 
 /** @typedef {(key: string, text: string, how: {live: boolean}) => void} SetByHand */
 /** @typedef {{row: HTMLElement, band: HTMLElement, scale: BandScale, from: number, off: number,

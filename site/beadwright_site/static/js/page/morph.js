@@ -1,5 +1,5 @@
 // @ts-check
-import { morphElements } from "../vendor/turbo.es2017-esm.js";
+import { morphElements } from "../../vendor/turbo.es2017-esm.js";
 
 /** HTML each part was last given. @type {WeakMap<Element, string>} */
 const given = new WeakMap();

@@ -1,6 +1,6 @@
 // @ts-check
-import { engine } from "./engine.js";
-import { kept } from "./kept.js";
+import { engine } from "../engine/engine.js";
+import { kept } from "../kept/kept.js";
 
 /** What follows a dragging finger; the rest comes when it lets go. */
 const FOLLOWING = ["state", "settings", "facts", "notes", "setup", "map"];

@@ -1,5 +1,5 @@
 // @ts-check
-import { engine } from "./engine.js";
+import { engine } from "../engine/engine.js";
 import { giveFile } from "./give_file.js";
 import { kept } from "./kept.js";
 
@@ -108,7 +108,7 @@ class KeptFile {
   async #take() {
     await kept.keep(this.#wanted);
     this.#show(element("p", `Taken over: ${Object.keys(this.#wanted).length} entries.`));
-    const page = /** @type {import("./answer_page.js").BeadAnswer} */ (this.root);
+    const page = /** @type {import("../page/answer_page.js").BeadAnswer} */ (this.root);
     await page.ask(page.query);
   }
 }

@@ -1,16 +1,16 @@
 // @ts-check
 import { askPage } from "./answers.js";
-import { Bands } from "./bands.js";
+import { Bands } from "../controls/bands.js";
 import { carry } from "./carry.js";
-import { engine } from "./engine.js";
-import { JobForm } from "./job_form.js";
-import { kept } from "./kept.js";
-import { standKeys } from "./keys.js";
+import { engine } from "../engine/engine.js";
+import { JobForm } from "../controls/job_form.js";
+import { kept } from "../kept/kept.js";
+import { standKeys } from "../controls/fraction_keys.js";
 import { put } from "./morph.js";
-import { NumberEntry } from "./number_entry.js";
+import { NumberEntry } from "../controls/number_entry.js";
 import { showRefusals } from "./refusals.js";
 import { StateLine } from "./state_line.js";
-import { keepLastJob, offerLastJob } from "./storage.js";
+import { keepLastJob, offerLastJob } from "../kept/storage.js";
 
 /** @import { Shown } from "./answers.js" */
 /** @typedef {{live: boolean, bare?: boolean}} How `live`: a finger is dragging; `bare`: nothing asked */

@@ -1,9 +1,9 @@
 // @ts-check
-import { Fault } from "./fault.js";
-import { longWord, shortWord } from "./offline_words.js";
+import { Fault } from "../offline/fault.js";
+import { longWord, shortWord } from "../offline/fault_words.js";
 
-/** @import { KeepState } from "./offline.js" */
-/** @import { UpdateState } from "./offline_update.js" */
+/** @import { KeepState } from "../offline/offline.js" */
+/** @import { UpdateState } from "../offline/updates.js" */
 /** @typedef {{state: string, detail: number | Fault | null}} EngineState */
 /** @typedef {"plain" | "ok" | "hot" | "stop"} Tone */
 

@@ -1,10 +1,10 @@
 // @ts-check
 import { Fault, asFault } from "./fault.js";
-import { ask } from "./offline_ask.js";
-import { Updates } from "./offline_update.js";
-import { activated, container, register } from "./offline_register.js";
+import { ask } from "./ask_worker.js";
+import { Updates } from "./updates.js";
+import { activated, container, register } from "./registration.js";
 
-/** @import { About, Progress } from "./offline_ask.js" */
+/** @import { About, Progress } from "./ask_worker.js" */
 /**
  * @typedef {{kind: "checking" | "fetching" | "ready" | "none", percent: number,
  *   fault: Fault | null, about: About | null}} KeepState

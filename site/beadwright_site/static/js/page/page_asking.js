@@ -1,8 +1,8 @@
 // @ts-check
-import { engine } from "./engine.js";
-import { kept } from "./kept.js";
+import { engine } from "../engine/engine.js";
+import { kept } from "../kept/kept.js";
 
-/** @import { Names } from "./kept.js" */
+/** @import { Names } from "../kept/kept.js" */
 
 /**
  * @typedef {{ok: boolean, query: string, title: string, html: {[id: string]: string},

@@ -1,7 +1,7 @@
 // @ts-check
 import { Fault } from "./fault.js";
-import { ask } from "./offline_ask.js";
-import { SCRIPT, whatAnswers, within } from "./offline_reach.js";
+import { ask } from "./ask_worker.js";
+import { SCRIPT, whatAnswers, within } from "./reach.js";
 
 const REGISTER_MS = 60_000;
 const INSTALL_MS = 300_000; // the worker gives up on a dead signal long before

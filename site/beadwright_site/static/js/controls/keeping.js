@@ -1,8 +1,8 @@
 // @ts-check
-import { kept } from "./kept.js";
+import { kept } from "../kept/kept.js";
 
-/** @import { BeadAnswer } from "./answer_page.js" */
-/** @import { Names } from "./kept.js" */
+/** @import { BeadAnswer } from "../page/answer_page.js" */
+/** @import { Names } from "../kept/kept.js" */
 
 const BARE = /^[$€£¥₹]?\s*[\d\s.,/-]*\d$/;
 const SAID_MS = 2_500;
