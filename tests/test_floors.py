@@ -1,4 +1,4 @@
-"""The floors of the core: no import runs up and none in a circle, as ``pyproject.toml`` lists them."""
+"""The floors of the core, as ``pyproject.toml`` lists them: no import runs up, none in a circle."""
 
 from __future__ import annotations
 

@@ -8,21 +8,24 @@ import sys
 from collections.abc import Sequence
 
 from beadwright import __version__
-from beadwright.api import PAGES, answer_csv, answer_json
+from beadwright.api import answer_csv, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS
+from beadwright.pages import PAGES, Page
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(page: Page) -> argparse.ArgumentParser:
+    """Return the parser, with the keys of a page in its help."""
+    words, defaults = page.key_words, page.defaults
     keys = "\n".join(
-        f"  {key:<14} {KEY_WORDS[key]}" + (f" [{DEFAULTS[key]}]" if DEFAULTS[key] else "")
-        for key in DEFAULTS
+        f"  {key:<14} {words[key]}" + (f" [{defaults[key]}]" if defaults[key] else "")
+        for key in defaults
     )
     parser = argparse.ArgumentParser(
         prog="beadwright",
         description="Welding settings for a joint, as the pages give them, in JSON.",
-        epilog=f"keys of a query (default in brackets):\n{keys}\n\n"
-        f"example:\n  beadwright dial-in '{EXAMPLE_QUERY}'\n",
+        epilog=f"keys of a query for {page.name} (default in brackets):\n{keys}\n\n"
+        f"keys of another page:\n  beadwright PAGE --help\n\n"
+        f"example:\n  beadwright {page.name} '{page.example}'\n",
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("page", choices=tuple(PAGES), help="the page to answer")
@@ -38,7 +41,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     Args:
         arguments: Command line, or None for the process's own [-].
     """
-    asked = _parser().parse_args(arguments)
+    given = sys.argv[1:] if arguments is None else list(arguments)
+    named = next((PAGES[each] for each in given if each in PAGES), PAGES["dial-in"])
+    asked = _parser(named).parse_args(given)
     if asked.csv:
         return _print_csv(asked.page, asked.query)
     found = answer_json(asked.page, asked.query)

@@ -8,11 +8,11 @@ from types import MappingProxyType
 
 from beadwright.heating.heat_query import DEFAULTS as HEAT
 from beadwright.job.job_query import DEFAULTS as JOB
-from beadwright.machine.shop_page import DEFAULTS as SHOP
+from beadwright.machine.shop_query import DEFAULTS as SHOP
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES
-from beadwright.passes.pass_query import DEFAULTS as PASSES
-from beadwright.passes.pass_query import EXAMPLE_QUERY as PASSES_EXAMPLE
+from beadwright.pages import PAGES
+from beadwright.passes.passes_query import DEFAULTS as PASSES
 from beadwright.strength.strength_query import DEFAULTS as STRENGTH
 from beadwright.supply.supplies_query import DEFAULTS as SUPPLIES
 
@@ -29,7 +29,7 @@ DEFAULTS_OF: Mapping[str, Mapping[str, str]] = MappingProxyType(
 )
 """Keys and defaults of each page, by endpoint."""
 
-EXAMPLES: Mapping[str, str] = MappingProxyType({"passes": PASSES_EXAMPLE})
+EXAMPLES: Mapping[str, str] = MappingProxyType({"passes": PAGES["passes"].example})
 """What a page stands with where it is not the demonstration shop's bracket, by endpoint."""
 
 

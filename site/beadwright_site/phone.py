@@ -9,7 +9,7 @@ from typing import Any, cast
 
 from beadwright.api import answer_csv, answer_json
 from beadwright.errors import FieldErrors, UnknownEntryError
-from beadwright.job.job_query import EXAMPLE_QUERY
+from beadwright.pages import PAGES as CORE_PAGES
 from beadwright_site.pages import PAGES
 
 Asked = Mapping[str, Any]
@@ -23,7 +23,7 @@ _QUARTER_INCH_QUERY = "plate=1/4in&leg=1/4in&reinforcement=0in"
 def _check(_: Asked) -> dict[str, Any]:
     """Compute one printed answer end to end, and draw one page."""
     found = answer_json("dial-in", _QUARTER_INCH_QUERY)["answer"]["metal"]["value"]
-    shown = PAGES["dial-in"](EXAMPLE_QUERY, None, None)
+    shown = PAGES["dial-in"](CORE_PAGES["dial-in"].example, None, None)
     right = round(found, 3) == QUARTER_INCH_FILLET_LB_FT and shown.ok
     return {"ok": right, "answer": found, "printed": QUARTER_INCH_FILLET_LB_FT}
 

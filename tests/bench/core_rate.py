@@ -11,7 +11,8 @@ import itertools
 import time
 from collections.abc import Iterator
 
-from beadwright.api import PAGES, answer, answer_json
+from beadwright.api import answer, answer_json
+from beadwright.pages import PAGES
 
 PLATES = ("3/16in", "1/4in", "5/16in", "3/8in", "1/2in", "6mm", "10mm")
 WIRES = ("ER70S-6", "E70C-6M")

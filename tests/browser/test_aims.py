@@ -7,9 +7,10 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from beadwright import units
-from beadwright.api import Answer, answer
+from beadwright.api import answer
 from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import AIMS
+from beadwright.setting.dial_in_page import DialInAnswer
 from tests.browser.dialled import JOB, asked, number, open_job
 from tests.browser.host import Host
 
@@ -24,7 +25,7 @@ def page(dialled: Page) -> Page:
     return dialled
 
 
-def core(page: Page) -> Answer:
+def core(page: Page) -> DialInAnswer:
     return answer("dial-in", urlsplit(page.url).query)
 
 
@@ -36,7 +37,7 @@ def tap_aim(page: Page, name: str) -> None:
 
 @pytest.mark.parametrize("aim", [aim for aim in AIMS if aim != "balanced"])
 def test_a_tapped_aim_sets_feed_and_volts_and_goes_into_the_address(page: Page, aim: str) -> None:
-    [promised] = [r for r in aim_results(core(page).dial_in.plan) if r.aim == aim]
+    [promised] = [r for r in aim_results(core(page).dialled.plan) if r.aim == aim]
     assert promised.volts is not None
     tap_aim(page, AIMS[promised.aim])
     feed = units.show(promised.feed_m_s, "wire_feed", "us")
@@ -59,7 +60,7 @@ def test_balanced_leads_back_and_leaves_no_word_in_the_address(page: Page) -> No
 def test_an_aim_is_kept_in_a_link(page: Page, host: Host) -> None:
     open_job(page, host, f"{JOB}&aim=least-heat")
     expect(page.locator("#aims a[aria-current]")).to_contain_text("Least heat")
-    set_ = core(page).dial_in.settings.wire_feed.value
+    set_ = core(page).dialled.settings.wire_feed.value
     assert set_ is not None
     assert number(page, "wfs") == units.show(set_, "wire_feed", "us")
 

@@ -250,8 +250,8 @@ def test_dial_in_is_asked_with_the_shop_s_machine(phone: Phone) -> None:
     phone.expect_ready()
     found = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short&machine_amps=150A")
     other = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short")
-    assert found.dial_in.settings.wire_feed.high != other.dial_in.settings.wire_feed.high
-    by = found.dial_in.settings.wire_feed.high_by
+    assert found.dialled.settings.wire_feed.high != other.dialled.settings.wire_feed.high
+    by = found.dialled.settings.wire_feed.high_by
     expect(page.locator("#how")).to_contain_text(by, timeout=READY_MS)
     assert "machine_amps=150" in page.url  # a link that is passed on means the same elsewhere
 
@@ -262,6 +262,6 @@ def test_dial_in_opened_bare_is_for_the_shop_s_machine(phone: Phone) -> None:
     expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
     phone.open("")
     phone.expect_ready()
-    found = answer("dial-in", "machine_amps=180A").dial_in.settings.wire_feed
+    found = answer("dial-in", "machine_amps=180A").dialled.settings.wire_feed
     expect(page.locator("#how")).to_contain_text(found.high_by, timeout=READY_MS)
     assert "?" not in page.url

@@ -7,14 +7,16 @@ from playwright.sync_api import Locator, Page, expect
 
 from beadwright import units
 from beadwright.api import answer_csv
-from beadwright.passes.pass_page import pass_answer
-from beadwright.passes.pass_query import EXAMPLE_QUERY
+from beadwright.pages import PAGES
+from beadwright.passes.passes_page import passes_answer
 from beadwright_site.pages.passes.bead_words import aim_words
 from beadwright_site.pages.passes.page import headline_of
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone
 from tests.browser.test_cost import ready, write
+
+EXAMPLE_QUERY = PAGES["passes"].example
 
 PATH = f"passes/?{EXAMPLE_QUERY}"
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
@@ -26,18 +28,18 @@ def card(page: Page) -> Locator:
 
 def feed_of(query: str) -> str:
     """What the core feeds the bead looked at with."""
-    laid = pass_answer(query).bead.laid
+    laid = passes_answer(query).bead.laid
     assert laid is not None
     return units.show(laid.point.feed_m_s, "wire_feed", "us")
 
 
 def test_a_tap_on_a_bead_shows_it_without_a_reload(phone: Phone) -> None:
     page = ready(phone, PATH)
-    expect(page.locator("#plan h1")).to_have_text(headline_of(pass_answer(EXAMPLE_QUERY).found))
+    expect(page.locator("#plan h1")).to_have_text(headline_of(passes_answer(EXAMPLE_QUERY).found))
     loads = phone.loads
     page.locator('.stack a[data-step="2"]').click()
     expect(card(page)).to_contain_text("Bead 2 of 5", timeout=READY_MS)
-    found = pass_answer(f"{EXAMPLE_QUERY}&at=2")
+    found = passes_answer(f"{EXAMPLE_QUERY}&at=2")
     expect(card(page)).to_contain_text(aim_words(found.found, found.bead))
     expect(card(page).locator(".big b").first).to_have_text(feed_of(f"{EXAMPLE_QUERY}&at=2"))
     expect(page.locator('.stack a[data-step="2"]')).to_have_class(re.compile("now"))
@@ -88,7 +90,7 @@ def test_more_passes_and_what_other_plans_cost(phone: Phone) -> None:
     page.get_by_label("One pass more").click()
     after = f"{EXAMPLE_QUERY}&passes=6"
     expect(page.locator("#plan h1")).to_have_text(
-        headline_of(pass_answer(after).found), timeout=READY_MS
+        headline_of(passes_answer(after).found), timeout=READY_MS
     )
     expect(card(page)).to_contain_text("Bead 6 of 6")
     assert "at=" not in page.url
@@ -104,7 +106,7 @@ def test_feed_by_hand_gives_the_count_and_a_wrong_entry_is_told(phone: Phone) ->
     write(page, "wfs", "290")
     after = f"{EXAMPLE_QUERY}&wfs=290in/min"
     expect(page.locator("#plan h1")).to_have_text(
-        headline_of(pass_answer(after).found), timeout=READY_MS
+        headline_of(passes_answer(after).found), timeout=READY_MS
     )
     write(page, "passes", "many")
     expect(page.locator("#wrong-passes")).to_contain_text("many", timeout=READY_MS)
@@ -142,7 +144,7 @@ def test_the_plan_prints_on_one_sheet(phone: Phone) -> None:
 def test_without_scripts_the_frozen_page_has_a_true_plan(host: Host, make_phone: MakePhone) -> None:
     phone = make_phone(host.url, java_script_enabled=False)
     phone.open("passes/")
-    found = pass_answer(EXAMPLE_QUERY).found
+    found = passes_answer(EXAMPLE_QUERY).found
     expect(phone.page.locator("#plan h1")).to_have_text(headline_of(found))
     expect(phone.page.locator(".stack a")).to_have_count(len(found.beads))
     expect(phone.page.locator("#others li")).not_to_have_count(0)

@@ -27,7 +27,7 @@ def page(dialled: Page) -> Page:
 
 
 def shown_by_core(page: Page, key: str) -> str:
-    found = answer("dial-in", urlsplit(page.url).query).dial_in
+    found = answer("dial-in", urlsplit(page.url).query).dialled
     at = ("wfs", "volts", "travel", "ctwd").index(key)
     setting = found.settings.all()[at]
     assert setting.value is not None

@@ -5,7 +5,7 @@ import json
 from collections.abc import Iterator
 from pathlib import Path
 
-from beadwright.api import PAGES
+from beadwright.pages import PAGES
 from beadwright_build.inside.exercise import GOOD, HOSTILE
 from beadwright_build.pyodide_node import run
 from tests.build import job_answers

@@ -4,19 +4,19 @@ from __future__ import annotations
 
 from beadwright.job.job_query import read_query
 from beadwright.layers.bead_limits import position_limits
-from beadwright.passes.pass_page import pass_answer
+from beadwright.passes.passes_page import passes_answer
 
 IN = 0.0254
 
 
 def beads(query: str) -> float:
     """Beads of the plan a query gets."""
-    return float(len(pass_answer(query).found.beads))
+    return float(len(passes_answer(query).found.beads))
 
 
 def metal_lb_ft(query: str) -> float:
     """Weld metal of the whole plan [lb/ft]."""
-    return pass_answer(query).found.metal_kg_m * 0.3048 / 0.45359237
+    return passes_answer(query).found.metal_kg_m * 0.3048 / 0.45359237
 
 
 def root_in(position: str) -> float:
@@ -46,12 +46,12 @@ def largest_equals(leg_in: float, position: str) -> float:
 
 def share_of_joint(query: str) -> float:
     """Sections of all beads over the joint's [-]."""
-    found = pass_answer(query).found
+    found = passes_answer(query).found
     return sum(bead.slot.section_m2 for bead in found.beads) / found.shape.section_m2
 
 
 def work_angle(query: str, bead: int) -> float:
     """Work angle of a bead [°]."""
     return round(
-        pass_answer(query).found.beads[bead - 1].work_deg, 6
+        passes_answer(query).found.beads[bead - 1].work_deg, 6
     )  # trigonometry ends elsewhere

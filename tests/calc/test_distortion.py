@@ -47,7 +47,7 @@ def values_of(**typed: str) -> dict[str, Any]:
 
 
 def of_query(job: str, **typed: str) -> PartDistortion:
-    return job_distortion(answer("dial-in", job).dial_in, values_of(**typed))
+    return job_distortion(answer("dial-in", job).dialled, values_of(**typed))
 
 
 def mm(found: Distortion, name: str) -> tuple[float, float, float]:
@@ -232,7 +232,7 @@ def test_section_of_a_tee_worked_by_hand() -> None:
 
 
 def test_demo_bracket_answers() -> None:
-    found = job_distortion(answer("dial-in", JOB).dial_in, values_of())
+    found = job_distortion(answer("dial-in", JOB).dialled, values_of())
     assert [way.key for way in found.ways] == ["yours", "smaller", "both", "stitched"]
     assert {s for way in found.ways for q in way.all() for s in q.sources} <= set(SOURCES)
     assert {note.source for note in found.notes} <= set(SOURCES)

@@ -238,7 +238,7 @@ def test_a_group_without_helium_named() -> None:
 
 def test_a_nozzle_asked_for_moves_the_flow() -> None:
     small, large = (
-        answer("dial-in", f"plate=3/8in&nozzle={bore}").dial_in.outcome
+        answer("dial-in", f"plate=3/8in&nozzle={bore}").dialled.outcome
         for bore in ("1/2in", "3/4in")
     )
     assert small is not None

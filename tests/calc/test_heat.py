@@ -50,4 +50,4 @@ def test_thin_ends_just_under_a_quarter_inch() -> None:
     assert heat_ceiling_j_m(read_query("plate=1/4in").job) == float("inf")
     assert heat_ceiling_j_m(read_query("plate=5.9mm").job) < float("inf")
     assert pytest.approx(6.0e-3) == THIN_M
-    assert answer("dial-in", "plate=1/4in&leg=1/4in").dial_in.plan.passes == 1
+    assert answer("dial-in", "plate=1/4in&leg=1/4in").dialled.plan.passes == 1

@@ -14,9 +14,9 @@ from beadwright.joint.joints import JOINTS
 from beadwright.layers.bead_limits import SPLIT_M
 from beadwright.passes.pass_beads import PassPlan
 from beadwright.passes.pass_choices import choices
-from beadwright.passes.pass_page import PassAnswer, pass_answer
 from beadwright.passes.pass_plan import pass_plan
 from beadwright.passes.pass_remarks import numbers
+from beadwright.passes.passes_page import PassesAnswer, passes_answer
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from tests.calc.jobs import Typed, one_of, wires
 
@@ -25,7 +25,7 @@ HAIR = 1e-6
 
 
 def planned(query: str) -> PassPlan:
-    return pass_answer(query).found
+    return passes_answer(query).found
 
 
 @st.composite
@@ -53,9 +53,9 @@ def heavy_jobs(draw: st.DrawFn) -> Typed:
     return typed
 
 
-def answered(typed: Typed) -> PassAnswer:
+def answered(typed: Typed) -> PassesAnswer:
     try:
-        return pass_answer(urlencode(typed))
+        return passes_answer(urlencode(typed))
     except FieldErrors:
         assume(False)
         raise
@@ -156,7 +156,7 @@ def test_beads_keep_apart_and_inside_the_joint(typed: Typed) -> None:
 
 
 def test_a_crown_over_the_convexity_rule_is_said() -> None:
-    answer = pass_answer("plate=3/4in&leg=5/8in&reinforcement=3/16in")
+    answer = passes_answer("plate=3/4in&leg=5/8in&reinforcement=3/16in")
     assert any(note.source == "aws-d1.1-convexity" for note in answer.notes)
 
 
@@ -204,9 +204,9 @@ def test_a_tee_s_second_side_starts_on_the_plate_lying_down() -> None:
 
 
 def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
-    whole = pass_answer("plate=3/4in&leg=5/8in")
+    whole = passes_answer("plate=3/4in&leg=5/8in")
     assert whole.bead is whole.found.beads[-1]
-    second = pass_answer("plate=3/4in&leg=5/8in&at=2")
+    second = passes_answer("plate=3/4in&leg=5/8in&at=2")
     assert second.bead.number == 2
     assert second.found == whole.found
 
@@ -222,7 +222,7 @@ def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
 )
 def test_a_bead_that_is_not_there_is_refused(query: str, said: str) -> None:
     with pytest.raises(FieldErrors) as refused:
-        pass_answer(query)
+        passes_answer(query)
     assert said in refused.value.messages["at"][0]
 
 
@@ -252,7 +252,7 @@ def test_an_open_root_is_shorted_and_a_backed_one_is_not() -> None:
 
 
 def test_a_second_side_is_gouged_first() -> None:
-    answer = pass_answer("plate=2in&joint=double-v&position=1G")
+    answer = passes_answer("plate=2in&joint=double-v&position=1G")
     found = answer.found
     second = next(bead for bead in found.beads if bead.side == 2)
     assert any(f"Before bead {second.number} turn the part" in note.text for note in answer.notes)
@@ -289,18 +289,18 @@ def test_each_bead_leaves_the_next_a_shelf() -> None:
 
 
 def test_too_few_passes_are_said_and_the_nearest_that_holds_is_named() -> None:
-    answer = pass_answer("plate=3/4in&leg=5/8in&passes=2")
+    answer = passes_answer("plate=3/4in&leg=5/8in&passes=2")
     assert len(answer.found.beads) == 2
     assert answer.found.over == (1, 2)
     assert answer.nearest is not None
     assert answer.nearest.open
-    there = pass_answer(f"plate=3/4in&leg=5/8in&passes={answer.nearest.changes['passes']}")
+    there = passes_answer(f"plate=3/4in&leg=5/8in&passes={answer.nearest.changes['passes']}")
     assert there.found.open
     assert not there.found.over
 
 
 def test_what_fights_is_named_with_its_bead() -> None:
-    answer = pass_answer("plate=1/2in&leg=1/4in&passes=9&transfer=spray")
+    answer = passes_answer("plate=1/2in&leg=1/4in&passes=9&transfer=spray")
     assert not answer.found.open
     stop = next(note for note in answer.notes if note.level == "stop")
     assert "two limits fight" in stop.text
@@ -370,12 +370,12 @@ def test_numbers_as_a_shop_writes_them(given_: tuple[int, ...], text: str) -> No
 )
 def test_what_cannot_be_is_said_beside_its_field(query: str, field: str, says: str) -> None:
     with pytest.raises(FieldErrors) as caught:
-        pass_answer(query)
+        passes_answer(query)
     assert says in caught.value.messages[field][0]
 
 
 def test_the_plan_of_a_job_is_what_dial_in_calls_it() -> None:
-    answer = pass_answer("plate=3/8in&leg=5/16in")
+    answer = passes_answer("plate=3/8in&leg=5/16in")
     assert answer.found.plan.passes == len(answer.found.beads) == 1
     other = replace(answer.found.job, leg_m=0.0127)
     assert len(pass_plan(other).beads) == 3

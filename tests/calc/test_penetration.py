@@ -28,7 +28,7 @@ legs = st.floats(0.003, 0.02)
 
 
 def dialled(query: str) -> DialIn:
-    return api.answer("dial-in", query).dial_in
+    return api.answer("dial-in", query).dialled
 
 
 def one(
@@ -265,7 +265,10 @@ def test_nothing_that_decides_a_size_knows_of_it() -> None:
     users = {path.stem: _imports(path) for path in CORE.rglob("*.py")}
     deep = {name for name, used in users.items() if used & {"penetration", "dilution"}}
     assert deep == {"melted"}
-    assert {name for name, used in users.items() if "melted" in used} == {"dial_in", "reports"}
+    assert {name for name, used in users.items() if "melted" in used} == {
+        "dial_in",
+        "dial_in_report",
+    }
     assert "melted" not in users["plan"] | users["fillets"]
 
 

@@ -7,12 +7,15 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from beadwright.api import PAGES, answer, answer_json
+from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY, KEY_WORDS, read_query
+from beadwright.job.job_query import DEFAULTS, KEY_WORDS, read_query
+from beadwright.pages import PAGES
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES
 from beadwright.reading.queries import MOST_KEYS
 from tests.calc.jobs import Typed, jobs_by_hand, query
+
+EXAMPLE_QUERY = PAGES["dial-in"].example
 
 PAGE: Final = "dial-in"
 

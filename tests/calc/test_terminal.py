@@ -8,8 +8,11 @@ import pytest
 
 from beadwright import __version__
 from beadwright.__main__ import main
-from beadwright.api import PAGES, answer_json
-from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
+from beadwright.api import answer_json
+from beadwright.job.job_query import DEFAULTS
+from beadwright.pages import PAGES
+
+EXAMPLE_QUERY = PAGES["dial-in"].example
 
 
 def test_a_page_is_answered_in_json(capsys: pytest.CaptureFixture[str]) -> None:

@@ -14,20 +14,20 @@ SHUT: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "3F-up", "transfer
 @given(jobs())
 def test_each_way_offered_opens_the_window(typed: Typed) -> None:
     shut = answer("dial-in", query(typed))
-    assume(not shut.dial_in.open)
+    assume(not shut.dialled.open)
     assert len(shut.ways_out) <= MOST_OFFERED
     assert len({way.text for way in shut.ways_out}) == len(shut.ways_out)
     for way in shut.ways_out:
         assert len(way.changes) == 1
         changed = answer("dial-in", query(typed | dict(way.changes)))
-        assert changed.dial_in.open, way
+        assert changed.dialled.open, way
 
 
 @settings(max_examples=60)
 @given(jobs())
 def test_an_open_window_needs_no_way_out(typed: Typed) -> None:
     found = answer("dial-in", query(typed))
-    if found.dial_in.open:
+    if found.dialled.open:
         assert found.ways_out == ()
 
 
@@ -40,7 +40,7 @@ def test_spray_vertical_up_is_led_to_another_mode() -> None:
 
 def test_too_small_a_machine_is_led_to_a_thinner_wire() -> None:
     found = answer("dial-in", query(SHUT | {"position": "2F", "machine_amps": "200A"}))
-    assert not found.dial_in.open
+    assert not found.dialled.open
     assert any("Use 0.035in wire" in way.text for way in found.ways_out)
 
 
@@ -48,9 +48,9 @@ def test_what_is_tied_by_hand_is_let_go() -> None:
     """Volts or tip-to-work fixed so that no feed is left: letting go is offered first."""
     tied = SHUT | {"position": "2F", "transfer": "auto", "ctwd": "2in", "machine_amps": "210A"}
     found = answer("dial-in", query(tied))
-    if not found.dial_in.open:
+    if not found.dialled.open:
         for way in found.ways_out:
-            assert answer("dial-in", query(tied | dict(way.changes))).dial_in.open
+            assert answer("dial-in", query(tied | dict(way.changes))).dialled.open
 
 
 @pytest.mark.parametrize(
@@ -66,5 +66,5 @@ def test_flux_cored_wire_is_led_to_its_gas_position_and_mode(
     job: dict[str, str], way: dict[str, str]
 ) -> None:
     found = answer("dial-in", query({"plate": "3/8in", "leg": "1/4in"} | job))
-    assert not found.dial_in.open
+    assert not found.dialled.open
     assert way in [dict(offered.changes) for offered in found.ways_out]

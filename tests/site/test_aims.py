@@ -27,7 +27,7 @@ def typed(query: str) -> Mapping[str, str]:
 
 
 def buttons(query: str) -> tuple[AimButton, ...]:
-    return aim_buttons(answer("dial-in", query).dial_in, typed(query))
+    return aim_buttons(answer("dial-in", query).dialled, typed(query))
 
 
 def links(client: FlaskClient, query: str) -> list[Element]:
@@ -56,18 +56,18 @@ def test_the_aim_asked_for_is_the_one_marked(client: FlaskClient, aim: str) -> N
 
 @pytest.mark.parametrize("query", FREE)
 def test_a_button_asks_for_what_it_says(query: str) -> None:
-    results = aim_results(answer("dial-in", query).dial_in.plan)
+    results = aim_results(answer("dial-in", query).dialled.plan)
     for button, result in zip(buttons(query), results, strict=True):
         asked = typed(button.query)
         assert asked.get("aim", "balanced") == result.aim
         assert {k: v for k, v in asked.items() if k != "aim"} == typed(query)
-        got = answer("dial-in", button.query).dial_in
+        got = answer("dial-in", button.query).dialled
         assert got.settings.wire_feed.value == result.feed_m_s
         assert got.settings.volts.value == result.volts
 
 
 def test_gain_and_cost_are_against_the_balanced_start() -> None:
-    results = {r.aim: r for r in aim_results(answer("dial-in", JOB).dial_in.plan)}
+    results = {r.aim: r for r in aim_results(answer("dial-in", JOB).dialled.plan)}
     start = results["balanced"]
     said = dict(zip(AIMS, buttons(JOB), strict=True))
     heat = units.show(start.heat_j_m, "heat_input", "us")

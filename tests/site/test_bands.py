@@ -22,7 +22,7 @@ def test_a_step_is_what_a_hand_can_set(measure: str, system: System) -> None:
 
 @pytest.mark.parametrize("query", QUERIES)
 def test_window_and_set_point_stand_inside_the_band(query: str) -> None:
-    found = answer("dial-in", query).dial_in
+    found = answer("dial-in", query).dialled
     for setting in found.settings.all():
         band = band_of(setting, found.job.units)
         for at in (band.low, band.high, band.at):

@@ -43,7 +43,7 @@ def write(dimension: Dimension) -> str:
 
 
 def drawn(query: str) -> tuple[JointShape, JointDrawing]:
-    shape = answer("dial-in", query).dial_in.plan.shape
+    shape = answer("dial-in", query).dialled.plan.shape
     return shape, draw_joint(shape, write)
 
 

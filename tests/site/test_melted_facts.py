@@ -12,7 +12,7 @@ DEMO = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=5/16in"
 
 
 def test_the_row_shows_estimate_band_and_mark() -> None:
-    depth, share = melted_facts(answer("dial-in", DEMO).dial_in)
+    depth, share = melted_facts(answer("dial-in", DEMO).dialled)
     assert depth.name == "penetration past the root"
     assert depth.value.startswith("≈ ")
     assert depth.value.endswith(" in")
@@ -20,7 +20,7 @@ def test_the_row_shows_estimate_band_and_mark() -> None:
     assert share.value.startswith("≈ ")
     assert share.value.endswith("%")
     assert share.room.count("%") == 2
-    metric = melted_facts(answer("dial-in", f"{DEMO}&units=si").dial_in)[0]
+    metric = melted_facts(answer("dial-in", f"{DEMO}&units=si").dialled)[0]
     assert metric.value.endswith(" mm")
 
 
@@ -33,7 +33,7 @@ def test_the_row_shows_estimate_band_and_mark() -> None:
     ],
 )
 def test_without_an_estimate_the_row_says_why(query: str, said: str) -> None:
-    [fact] = melted_facts(answer("dial-in", query).dial_in)
+    [fact] = melted_facts(answer("dial-in", query).dialled)
     assert fact.value == "–"
     assert fact.room.startswith("no estimate")
     assert said in fact.room
@@ -44,5 +44,5 @@ def test_the_warning_and_the_way_to_the_method_stand_beside_it(client: FlaskClie
     assert NEVER_SIZE_BY_IT in page
     links = [e.attrs.get("href", "") for e in elements(page)]
     assert any(link.endswith("#penetration") for link in links)
-    keys = {origin.key for origin in origins(answer("dial-in", DEMO).dial_in)}
+    keys = {origin.key for origin in origins(answer("dial-in", DEMO).dialled)}
     assert {"penetration", "dilution"} <= keys

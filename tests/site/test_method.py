@@ -85,8 +85,8 @@ def test_every_source_a_number_or_note_names_is_on_the_page(query: str) -> None:
     ids = {e.attrs.get("id") for e in elements(whole_page())}
     found = answer("dial-in", query)
     named = {note.source for note in found.notes if note.source}
-    named |= {key for setting in found.dial_in.settings.all() for key in setting.sources}
-    named |= {source.key for origin in origins(found.dial_in) for source in origin.sources}
+    named |= {key for setting in found.dialled.settings.all() for key in setting.sources}
+    named |= {source.key for origin in origins(found.dialled) for source in origin.sources}
     assert named
     assert {f"source-{key}" for key in named} <= ids
 

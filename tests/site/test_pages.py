@@ -8,11 +8,14 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
+from beadwright.job.job_query import DEFAULTS
 from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joint.joints import JOINTS, JointKind
+from beadwright.pages import PAGES
 from beadwright_site.links import PATHS
 from tests.site.page import by_id, elements, words
+
+EXAMPLE_QUERY = PAGES["dial-in"].example
 
 QUERIES = (
     "",
@@ -50,7 +53,7 @@ def test_an_unknown_address_answers_not_found(client: FlaskClient) -> None:
 @pytest.mark.parametrize("query", QUERIES)
 def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str) -> None:
     page = client.get(f"/?{query}").text
-    found = answer("dial-in", query).dial_in
+    found = answer("dial-in", query).dialled
     system = found.job.units
     for key, setting in zip(("wfs", "volts", "travel", "ctwd"), found.settings.all(), strict=True):
         if setting.value is None:
@@ -80,7 +83,7 @@ def test_heat_says_by_which_convention(client: FlaskClient) -> None:
     si = words(by_id(client.get("/?plate=3/8in&leg=5/16in&units=si").text, "facts"))
     assert "heat, AWS" in us
     assert "heat, EN × 0.8" in si
-    found = answer("dial-in", "plate=3/8in&leg=5/16in&units=si").dial_in.outcome
+    found = answer("dial-in", "plate=3/8in&leg=5/16in&units=si").dialled.outcome
     assert found is not None
     assert found.heat.value is not None
     assert f"{0.8 * found.heat.value / 1e6:.2f} kJ/mm" in si
@@ -138,7 +141,7 @@ def test_a_shut_window_says_why_and_offers_ways_out(client: FlaskClient) -> None
     assert list(ways.values()) == [way.text for way in found.ways_out]
     for link, way in zip(ways, found.ways_out, strict=True):
         assert link.startswith("./?plate=16ga&") or "&plate=16ga" in link
-        assert answer("dial-in", link.partition("?")[2]).dial_in.open, way.text
+        assert answer("dial-in", link.partition("?")[2]).dialled.open, way.text
 
 
 def test_letting_go_leads_back_to_our_own_setting(client: FlaskClient) -> None:

@@ -6,8 +6,9 @@ import re
 import pytest
 from flask.testing import FlaskClient
 
-from beadwright.passes.pass_page import pass_answer
-from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY
+from beadwright.pages import PAGES
+from beadwright.passes.passes_page import passes_answer
+from beadwright.passes.passes_query import DEFAULTS
 from beadwright_site.page_keys import carried
 from beadwright_site.pages.passes.bead_words import arc_words
 from beadwright_site.pages.passes.form import passes_form
@@ -15,6 +16,8 @@ from beadwright_site.pages.passes.page import LATER, PARTS, STEPPED, headline_of
 from beadwright_site.phone import call
 from tests.site.page import by_id, elements, words
 from tests.site.test_passes_page import QUERIES, asked, everything, links, planned
+
+EXAMPLE_QUERY = PAGES["passes"].example
 
 
 @pytest.mark.parametrize(
@@ -50,7 +53,7 @@ def test_a_bead_that_is_not_there_is_said_with_a_way_back(client: FlaskClient) -
 
 
 def test_every_entry_of_the_page_is_in_the_form_once(client: FlaskClient) -> None:
-    groups = passes_form({}, {}, "us", pass_answer("joint=double-v&position=1G&plate=1in"))
+    groups = passes_form({}, {}, "us", passes_answer("joint=double-v&position=1G&plate=1in"))
     keys = [entry.key for group in groups for entry in group.entries]
     assert len(keys) == len(set(keys))
     page = client.get(f"/passes/?{EXAMPLE_QUERY}&nozzle=5/8in&passes=6&at=2&bead=stringer").text

@@ -10,14 +10,16 @@ from flask.testing import FlaskClient
 from beadwright import units
 from beadwright.api import answer
 from beadwright.joint.joints import Dimension
+from beadwright.pages import PAGES
 from beadwright.passes.pass_beads import PassPlan
-from beadwright.passes.pass_page import pass_answer
-from beadwright.passes.pass_query import EXAMPLE_QUERY
+from beadwright.passes.passes_page import passes_answer
 from beadwright_site.drawings.passes_drawing import WIDTH, PassDrawing, draw_passes, turns_of
 from beadwright_site.pages.passes.bead_words import aim_words, arc_words, torch_words
 from beadwright_site.pages.passes.other_plans import other_plans
 from beadwright_site.pages.passes.schedule import schedule_rows
 from tests.site.page import Element, by_id, words
+
+EXAMPLE_QUERY = PAGES["passes"].example
 
 QUERIES = (
     EXAMPLE_QUERY,
@@ -37,7 +39,7 @@ BLOCKED = "plate=1/2in&leg=1/4in&passes=9&transfer=spray"
 
 
 def planned(query: str) -> PassPlan:
-    return pass_answer(query).found
+    return passes_answer(query).found
 
 
 def drawn(found: PassPlan, at: int) -> PassDrawing:
@@ -242,7 +244,7 @@ def test_the_schedule_has_every_bead_once_with_its_settings(query: str) -> None:
 
 
 def test_other_plans_say_what_they_cost_against_this_one() -> None:
-    found = pass_answer(EXAMPLE_QUERY)
+    found = passes_answer(EXAMPLE_QUERY)
     rows = list(other_plans(found, {"leg": "5/8in"}))
     assert [row.same for row in rows].count(True) == 1
     now = found.found.arc_time_s
@@ -265,7 +267,7 @@ def test_a_plan_that_cannot_be_laid_says_where_it_stops_and_the_nearest(
     plan = by_id(page, "plan")
     assert "9 passes cannot be laid so" in words(plan)
     assert "two limits fight" in words(plan)
-    near = pass_answer(BLOCKED).nearest
+    near = passes_answer(BLOCKED).nearest
     assert near is not None
     first, *_ = [link for link in links(plan) if link.attrs.get("class") == "way"]
     assert asked(first)["passes"] == near.changes["passes"]

@@ -7,7 +7,7 @@ from beadwright_site.pages.dial_in.facts import torch_facts
 
 
 def said(query: str) -> dict[str, str]:
-    return {fact.name: fact.value for fact in torch_facts(answer("dial-in", query).dial_in)}
+    return {fact.name: fact.value for fact in torch_facts(answer("dial-in", query).dialled)}
 
 
 @pytest.mark.parametrize(

@@ -113,7 +113,7 @@ def _call(action: str, payload: object) -> dict[str, object]:
 
 def _doors() -> Iterator[tuple[str, str]]:
     """Yield every action with every page it knows."""
-    for action, module in {"page": "beadwright_site.pages", "json": "beadwright.api"}.items():
+    for action, module in {"page": "beadwright_site.pages", "json": "beadwright.pages"}.items():
         for page in importlib.import_module(module).PAGES:
             yield action, page
 

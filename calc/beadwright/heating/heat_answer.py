@@ -15,8 +15,8 @@ from beadwright.heating.preheat import (
 )
 from beadwright.heating.preheat_table import TableRow
 from beadwright.heating.temperatures import from_celsius
-from beadwright.job.page_query import PageAnswered
-from beadwright.results import Note, Quantity
+from beadwright.reading.page_query import PageAnswered
+from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
 
@@ -117,7 +117,6 @@ class HeatAnswer(PageAnswered):
     hardness_refused: str
     curves: tuple[Curve, ...]
     distortion: PartDistortion
-    notes: tuple[Note, ...]
 
     @property
     def units(self) -> System:

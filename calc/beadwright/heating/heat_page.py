@@ -26,8 +26,9 @@ from beadwright.heating.preheat import (
 from beadwright.heating.preheat_table import table_row
 from beadwright.heating.steels import Composition
 from beadwright.heating.temperatures import from_celsius, rounded_up
-from beadwright.job.page_query import read_job, read_page
+from beadwright.job.job_query import read_job
 from beadwright.process.heat import EN_EFFICIENCY
+from beadwright.reading.page_query import read_page
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.units import System
@@ -75,7 +76,7 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
         why,
         _curves(dialled, heat_en, start, cooled),
         job_distortion(dialled, read.values, heat_en.value),
-        (),
+        notes=(),
     )
     return replace(found, notes=(*heat_remarks(found), *read.notes()))
 

@@ -25,9 +25,9 @@ from beadwright.heating.steels import (
 from beadwright.heating.temperatures import from_fahrenheit, read_temperature
 from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
 from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
-from beadwright.job.page_query import PageQuery
 from beadwright.measures import System
 from beadwright.reading.fields import Choice, Entry, Measured
+from beadwright.reading.page_query import PageQuery
 
 Melt = Literal["typical", "limit", "certificate"]
 

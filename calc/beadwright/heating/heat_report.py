@@ -30,11 +30,15 @@ def temperature_report(kelvin: float | None, system: System) -> dict[str, Any]:
 
 
 def heat_report(answer: HeatAnswer) -> dict[str, Any]:
-    """Return the Heat page's answer as plain data in shown units.
+    """Return the Heat page's answer as plain data in shown units, by part.
 
     Args:
         answer: The answer [-].
     """
+    return {"answer": _answer(answer)}
+
+
+def _answer(answer: HeatAnswer) -> dict[str, Any]:
     system, steel = answer.units, answer.steel
     analysis = steel.composition
     return {

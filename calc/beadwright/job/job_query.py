@@ -8,9 +8,10 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
-from typing import Any, cast
+from typing import Any
+from urllib.parse import urlencode
 
-from marshmallow import EXCLUDE, Schema, ValidationError
+from marshmallow import Schema
 
 from beadwright import units
 from beadwright.errors import FieldErrors, UnknownEntryError
@@ -23,7 +24,7 @@ from beadwright.process.gases import GASES, gas_of
 from beadwright.process.positions import position_of
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES, wire_of
 from beadwright.reading.fields import Choice, Entry, Measured, WholeNumber
-from beadwright.reading.queries import messages_of, split_query
+from beadwright.reading.page_query import PageQuery, read_page
 
 DEFAULTS: Mapping[str, str] = {
     "units": "us",
@@ -105,9 +106,6 @@ KEY_WORDS: Mapping[str, str] = {
 }
 """What each key means, for the terminal and the form."""
 
-EXAMPLE_QUERY = "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
-"""The demo job: bracket MB-3 of an invented two-bay shop."""
-
 _POSITION_NAMES = (
     "1F", "2F", "3F-up", "3F-down", "4F", "1G", "2G", "3G-up", "3G-down", "4G",
     "PA", "PB", "PC", "PD", "PE", "PF", "PG",
@@ -149,11 +147,6 @@ def size_of(text: str) -> str:
 class JobSchema(Schema):
     """A job as typed, field by field, in the order of the form."""
 
-    class Meta:
-        """Unknown keys are reported by ``read_query``, not here."""
-
-        unknown = EXCLUDE
-
     units = Choice(("us", "si"))
     joint = Choice(JOINTS)
     plate = Measured("length", "30ga", "4in", "sheet of 30 gauge to plate of 4 in")
@@ -192,26 +185,18 @@ class JobSchema(Schema):
     nozzle = Entry(nozzle_of, tuple(NOZZLES))
 
 
-_SCHEMA = JobSchema()
-"""Made once: building a schema costs as much as reading a query with it."""
-
-
 @dataclass(frozen=True, slots=True)
-class Query:
-    """A query as read.
+class JobQuery(PageQuery):
+    """A query of nothing but a job, as read.
 
     Attributes:
         job: The job.
-        typed: Keys given with a value, as typed, in the order typed.
-        unknown: Keys this page does not know.
     """
 
     job: Job
-    typed: Mapping[str, str]
-    unknown: tuple[str, ...]
 
 
-def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
+def read_query(query: str, kept: Mapping[str, Any] | None = None) -> JobQuery:
     """Return the job a query string describes.
 
     Args:
@@ -221,16 +206,28 @@ def read_query(query: str, kept: Mapping[str, Any] | None = None) -> Query:
     Raises:
         FieldErrors: With every field's messages, if anything cannot be taken.
     """
-    given = split_query(query)
-    typed = {key: value for key, value in given.items() if key in DEFAULTS and value}
-    unknown = tuple(key for key in given if key not in DEFAULTS)
-    own = {key: str(value) for key, value in (kept or {}).items() if key in DEFAULTS and value}
-    filled = {key: value for key, value in {**DEFAULTS, **own, **typed}.items() if value}
-    try:
-        loaded = cast("dict[str, Any]", _SCHEMA.load(filled))
-    except ValidationError as error:
-        raise FieldErrors(messages_of(error)) from error
-    return Query(_job(loaded), typed, unknown)
+    read = read_page(query, kept, JobSchema, DEFAULTS)
+    return JobQuery(
+        values=read.values,
+        filled=read.filled,
+        typed=read.typed,
+        own=read.own,
+        unknown=read.unknown,
+        job=_job(read.values),
+    )
+
+
+def read_job(filled: Mapping[str, str]) -> JobQuery:
+    """Return the job among a page's keys.
+
+    Args:
+        filled: Keys to text, blanks left out [-].
+
+    Raises:
+        FieldErrors: With every field's messages.
+    """
+    keys = {key: filled[key] for key in DEFAULTS if filled.get(key)}
+    return read_query(urlencode(keys))
 
 
 def _job(loaded: Mapping[str, Any]) -> Job:

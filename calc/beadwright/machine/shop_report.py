@@ -9,11 +9,15 @@ from beadwright.reports import shown
 
 
 def shop_report(answer: ShopAnswer) -> dict[str, Any]:
-    """Return the Shop page's answer as plain data in shown units.
+    """Return the Shop page's answer as plain data in shown units, by part.
 
     Args:
         answer: The answer [-].
     """
+    return {"answer": _answer(answer)}
+
+
+def _answer(answer: ShopAnswer) -> dict[str, Any]:
     found, system = answer.circuit, answer.units
     return {
         "holds": found.holds,

@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from typing import Any
 
 from beadwright.errors import UnknownEntryError
-from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.money.break_even import BreakEven, Case, break_even
 from beadwright.money.capacity import Capacity, Hours, capacity
 from beadwright.money.chance import Chance, ChanceState
@@ -19,6 +18,7 @@ from beadwright.money.demo_prices import INVENTED, INVENTED_TEXT
 from beadwright.money.levers import levers_of, swing_shares
 from beadwright.money.swings import Lever, Swing, net_band, swings
 from beadwright.money.verdict import Verdict, break_even_sentences, verdict
+from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.reading.queries import split_query
 from beadwright.results import Note
 from beadwright.units import System
@@ -73,7 +73,6 @@ class CostAnswer(PageAnswered):
     comparisons: tuple[Comparison, ...]
     parts: int
     batch: int
-    notes: tuple[Note, ...]
 
     @property
     def units(self) -> System:
@@ -112,7 +111,7 @@ def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer
         tuple(_compare(read, ways, costs, index) for index in range(1, len(ways))),
         parts,
         int(values["batch"]),
-        (*_notes(read, ways), *read.notes()),
+        notes=(*_notes(read, ways), *read.notes()),
     )
 
 

@@ -19,11 +19,15 @@ from beadwright.units import System
 
 
 def cost_report(answer: CostAnswer) -> dict[str, Any]:
-    """Return the Cost page's answer as plain data in shown units.
+    """Return the Cost page's answer as plain data in shown units, by part.
 
     Args:
         answer: The answer [-].
     """
+    return {"answer": _answer(answer)}
+
+
+def _answer(answer: CostAnswer) -> dict[str, Any]:
     system = answer.units
     return {
         "currency": answer.currency,
@@ -175,7 +179,7 @@ def cost_csv(answer: CostAnswer) -> str:
 
 
 def _csv_rows(answer: CostAnswer) -> Iterator[list[str | float]]:
-    report = cost_report(answer)
+    report = _answer(answer)
     ways, sign = report["ways"], answer.currency
     for index, piece in enumerate(ways[0]["pieces"]):
         yield [f"{piece['name']}, a part", sign, *(w["pieces"][index]["part"] for w in ways)]

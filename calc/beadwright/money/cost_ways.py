@@ -14,9 +14,10 @@ from dataclasses import dataclass
 from typing import Any
 
 from beadwright.errors import FieldErrors
-from beadwright.job.page_query import PageQuery, read_job
+from beadwright.job.job_query import read_job
 from beadwright.money.cost_query import ONCE_WORDS, PREFIXES, WAY_JOB_KEYS
 from beadwright.money.way import Rates, Way, off_arc
+from beadwright.reading.page_query import PageQuery
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.outcome import Outcome
 

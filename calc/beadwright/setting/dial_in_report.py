@@ -10,16 +10,25 @@ from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.process.wire_ranges import usual_positions
 from beadwright.reports import number, quantity_report
 from beadwright.setting.dial_in import DialIn
+from beadwright.setting.dial_in_page import DialInAnswer
 from beadwright.setting.window_map import WindowMap
 from beadwright.units import System
 
 
-def dial_in_report(answer: DialIn) -> dict[str, Any]:
-    """Return a dial-in as plain data in the job's units.
+def dial_in_report(answer: DialInAnswer) -> dict[str, Any]:
+    """Return the Dial-in page's answer as plain data in shown units, by part.
 
     Args:
-        answer: The dial-in [-].
+        answer: The answer [-].
     """
+    return {
+        "answer": _settings(answer.dialled),
+        "window_map": _map(answer.window_map, answer.units),
+        "ways_out": [{"text": w.text, "changes": dict(w.changes)} for w in answer.ways_out],
+    }
+
+
+def _settings(answer: DialIn) -> dict[str, Any]:
     system = answer.job.units
     settings, outcome, torch = answer.settings, answer.outcome, answer.torch
     report: dict[str, Any] = {
@@ -92,13 +101,8 @@ def _angles(three: tuple[float, float, float]) -> dict[str, Any]:
     return {"value": value, "low": low, "high": high, "unit": "°"}
 
 
-def map_report(drawn: WindowMap, system: System) -> dict[str, Any]:
-    """Return the feed and volts plane as plain data in shown units.
-
-    Args:
-        drawn: The plane [-].
-        system: Whose units [-].
-    """
+def _map(drawn: WindowMap, system: System) -> dict[str, Any]:
+    """The feed and volts plane in shown units."""
 
     def point(feed: float, volts: float) -> list[float | None]:
         return [number(feed, "wire_feed", system), round(volts, 3)]

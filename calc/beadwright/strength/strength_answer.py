@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from beadwright.job.page_query import PageAnswered
-from beadwright.results import Note
+from beadwright.reading.page_query import PageAnswered
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.strength_check import (
     Link,
@@ -63,7 +62,6 @@ class StrengthAnswer(PageAnswered):
     legs: LegSizes
     links: tuple[Link, ...]
     segments: Intermittent | None
-    notes: tuple[Note, ...]
 
     @property
     def units(self) -> System:

@@ -7,7 +7,6 @@ from math import floor
 from typing import Any
 
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.job.page_query import read_page
 from beadwright.joint.fillet_joints import skew_leg
 from beadwright.joint.fillets import (
     gapped_leg,
@@ -16,6 +15,7 @@ from beadwright.joint.fillets import (
     least_segment,
     minimum_leg,
 )
+from beadwright.reading.page_query import read_page
 from beadwright.strength.intermittent import Intermittent, intermittent_for, widest_gap
 from beadwright.strength.resistance_en import LEAST_THROAT_M
 from beadwright.strength.strength_answer import LegSizes, StrengthAnswer
@@ -59,7 +59,7 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     segments = _segments(task, links[0], legs)
     notes = strength_notes(task, found, legs, links, segments)
     return StrengthAnswer(
-        "strength", read, task, found, legs, links, segments, (*notes, *read.notes())
+        "strength", read, task, found, legs, links, segments, notes=(*notes, *read.notes())
     )
 
 

@@ -12,11 +12,15 @@ from beadwright.units import System
 
 
 def strength_report(answer: StrengthAnswer) -> dict[str, Any]:
-    """Return the Strength page's answer as plain data in shown units.
+    """Return the Strength page's answer as plain data in shown units, by part.
 
     Args:
         answer: The answer [-].
     """
+    return {"answer": _answer(answer)}
+
+
+def _answer(answer: StrengthAnswer) -> dict[str, Any]:
     task, legs, system = answer.task, answer.legs, answer.units
     p = task.properties
     centre, numbers = answer.spread.centre, point_numbers(answer.spread.forces)

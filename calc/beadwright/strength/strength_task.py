@@ -8,8 +8,9 @@ from typing import Any, Literal
 
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.job.job import Job
-from beadwright.job.page_query import PageQuery, read_job
+from beadwright.job.job_query import read_job
 from beadwright.joint.fillets import largest_edge_leg
+from beadwright.reading.page_query import PageQuery
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
 from beadwright.strength.resistance_aisc import filler_strength
 from beadwright.strength.steel_strength import STRENGTHS, SteelStrength

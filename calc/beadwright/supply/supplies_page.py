@@ -9,10 +9,10 @@ from typing import Any
 
 from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.money.cost_page import invented_in_use
 from beadwright.money.cost_ways import PlannedWay, first_way
 from beadwright.money.demo_prices import INVENTED_TEXT
+from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.results import Note
 from beadwright.supply.cylinders import CylinderSize, full_content, usual_cylinder
 from beadwright.supply.leftovers import CylinderLeft, SpoolLeft, cylinder_left, spool_left
@@ -84,7 +84,6 @@ class SuppliesAnswer(PageAnswered):
     purchases: tuple[PurchaseRow, ...]
     spool: SpoolLeft | None
     gas_left: CylinderLeft | None
-    notes: tuple[Note, ...]
 
     @property
     def units(self) -> System:
@@ -119,7 +118,7 @@ def supplies_answer(query: str, kept: Mapping[str, Any] | None = None) -> Suppli
         _purchases(read.values, planned, found),
         spool,
         gas,
-        (*_notes(read, planned, found), *read.notes()),
+        notes=(*_notes(read, planned, found), *read.notes()),
     )
 
 

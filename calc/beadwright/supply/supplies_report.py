@@ -12,11 +12,15 @@ from beadwright.units import System
 
 
 def supplies_report(answer: SuppliesAnswer) -> dict[str, Any]:
-    """Return the Supplies page's answer as plain data in shown units.
+    """Return the Supplies page's answer as plain data in shown units, by part.
 
     Args:
         answer: The answer [-].
     """
+    return {"answer": _answer(answer)}
+
+
+def _answer(answer: SuppliesAnswer) -> dict[str, Any]:
     found, system = answer.supplies, answer.units
     return {
         "currency": answer.currency,

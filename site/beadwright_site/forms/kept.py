@@ -16,7 +16,7 @@ from marshmallow import ValidationError
 from beadwright.errors import BeadwrightError
 from beadwright.job.job_query import DEFAULTS as JOB
 from beadwright.job.job_query import JobSchema, size_of
-from beadwright.machine.shop_page import ShopSchema
+from beadwright.machine.shop_query import ShopSchema
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES, CostSchema
 from beadwright.process.gases import gas_of

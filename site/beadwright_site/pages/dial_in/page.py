@@ -7,10 +7,12 @@ from typing import Any, Final
 
 from markupsafe import Markup
 
-from beadwright.api import Answer, answer
+from beadwright.api import answer
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import DEFAULTS, EXAMPLE_QUERY
+from beadwright.job.job_query import DEFAULTS
+from beadwright.pages import PAGES
 from beadwright.process.melted import NEVER_SIZE_BY_IT
+from beadwright.setting.dial_in_page import DialInAnswer
 from beadwright_site.drawings.map_drawing import draw_map
 from beadwright_site.forms.job_form import job_form
 from beadwright_site.forms.typed import read_typed, system_named, with_units
@@ -80,8 +82,8 @@ def _refused(query: str, error: FieldErrors) -> PageParts:
     return PageParts(False, query_of(typed), "Not taken", html, error.messages)
 
 
-def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> PageParts:
-    dialled, system = found.dial_in, found.query.job.units
+def _answered(found: DialInAnswer, own: Mapping[str, str], parts: Sequence[str]) -> PageParts:
+    dialled, system = found.dialled, found.units
     typed = with_units({**own, **found.query.typed}, system)
     bands = tuple(band_of(setting, system) for setting in dialled.settings.all())
     said = tuple(map(cite, found.notes))
@@ -104,7 +106,10 @@ def _answered(found: Answer, own: Mapping[str, str], parts: Sequence[str]) -> Pa
         },
         "aims": lambda: {"aims": aim_buttons(dialled, typed), "fixed": dialled.open},
         "notes": lambda: {"notes": [note for note in said if note.level != "stop"]},
-        "facts": lambda: {"main": main_facts(dialled), "query": query_of(typed) or EXAMPLE_QUERY},
+        "facts": lambda: {
+            "main": main_facts(dialled),
+            "query": query_of(typed) or PAGES[NAME].example,
+        },
         "setup": lambda: {
             "symbols": weld_symbols(dialled),
             "gas": dialled.job.gas,

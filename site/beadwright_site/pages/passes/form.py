@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.passes.pass_page import PassAnswer
-from beadwright.passes.pass_query import DEFAULTS, PassSchema
+from beadwright.passes.passes_page import PassesAnswer
+from beadwright.passes.passes_query import DEFAULTS, PassesSchema
 from beadwright.process.transfer import NAMES
 from beadwright.units import System
 from beadwright_site.forms.entries import (
@@ -45,7 +45,7 @@ def passes_form(
     typed: Mapping[str, str],
     kept: Mapping[str, str],
     system: System,
-    answer: PassAnswer | None = None,
+    answer: PassesAnswer | None = None,
     errors: Mapping[str, Sequence[str]] | None = None,
 ) -> tuple[EntryGroup, ...]:
     """Return the form filled with what was typed.
@@ -59,7 +59,7 @@ def passes_form(
     """
     wrong = errors or {}
     kept_as = {key: key if key in KEPT else "" for key in DEFAULTS}
-    form = Form(typed, kept, DEFAULTS, measures_of(PassSchema), wrong, frozenset(), system,
+    form = Form(typed, kept, DEFAULTS, measures_of(PassesSchema), wrong, frozenset(), system,
                 kept_as)  # fmt: skip
     dialled = answer.dialled if answer is not None else None
     fields = job_fields({**kept, **typed}, system, dialled, wrong)

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.passes.pass_choices import Choice
-from beadwright.passes.pass_page import PassAnswer
+from beadwright.passes.passes_page import PassesAnswer
 from beadwright.units import System
 from beadwright_site.links import query_of
 from beadwright_site.pages.passes.bead_words import arc_words
@@ -36,7 +36,7 @@ class OtherPlan:
     same: bool
 
 
-def other_plans(page: PassAnswer, typed: Mapping[str, str]) -> Iterator[OtherPlan]:
+def other_plans(page: PassesAnswer, typed: Mapping[str, str]) -> Iterator[OtherPlan]:
     """Yield the plans, the one shown among them.
 
     Args:

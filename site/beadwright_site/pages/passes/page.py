@@ -11,10 +11,11 @@ from beadwright.errors import FieldErrors
 from beadwright.heating.heat_query import DEFAULTS as HEAT_DEFAULTS
 from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
 from beadwright.joint.joints import Dimension
+from beadwright.pages import PAGES
 from beadwright.passes.pass_beads import PassPlan
-from beadwright.passes.pass_page import PassAnswer
 from beadwright.passes.pass_plan import MOST_BEADS
-from beadwright.passes.pass_query import DEFAULTS, EXAMPLE_QUERY, PassSchema
+from beadwright.passes.passes_page import PassesAnswer
+from beadwright.passes.passes_query import DEFAULTS, PassesSchema
 from beadwright.units import System
 from beadwright_site.drawings.passes_drawing import draw_passes
 from beadwright_site.forms.entries import hidden, measures_of, read_entries, with_units
@@ -67,7 +68,7 @@ def show_passes(
         kept: What the phone keeps, by name.
         parts: Which of ``PARTS`` to draw; None for all. A refusal always comes whole.
     """
-    asked, example = asked_of(query, DEFAULTS, EXAMPLE_QUERY)
+    asked, example = asked_of(query, DEFAULTS, PAGES[NAME].example)
     shop = kept_for(asked, kept)
     try:
         found = answer(NAME, asked, shop)
@@ -91,10 +92,10 @@ def _hidden(typed: Mapping[str, str], groups: Any) -> tuple[tuple[str, str], ...
 
 
 def _answered(
-    page: PassAnswer, kept: Mapping[str, str], example: bool, parts: Sequence[str]
+    page: PassesAnswer, kept: Mapping[str, str], example: bool, parts: Sequence[str]
 ) -> PageParts:
     system, found = page.units, page.found
-    typed = with_units(page.query.typed, measures_of(PassSchema), system)
+    typed = with_units(page.query.typed, measures_of(PassesSchema), system)
     whole = {key: text for key, text in typed.items() if key != "at"}
     headline = headline_of(found)
     notes = cited_notes(page.notes)
@@ -164,7 +165,7 @@ def headline_of(found: PassPlan) -> str:
     return f"{count} passes{stack}{sides}, {time}"
 
 
-def tone_of(page: PassAnswer) -> str:
+def tone_of(page: PassesAnswer) -> str:
     """Return the class of the headline: fails, too-close, or none."""
     levels = {note.level for note in page.notes}
     if not page.found.open or "stop" in levels:
@@ -186,7 +187,7 @@ def sums_of(found: PassPlan, system: System) -> str:
     return f"{wire} a weld; {most}{hot}{where}"
 
 
-def ways_of(page: PassAnswer, typed: Mapping[str, str]) -> Iterator[tuple[str, str]]:
+def ways_of(page: PassesAnswer, typed: Mapping[str, str]) -> Iterator[tuple[str, str]]:
     """Yield what would open a plan that does not hold: words and query, the nearest plan first."""
     near = page.nearest
     if near is not None:
@@ -196,7 +197,7 @@ def ways_of(page: PassAnswer, typed: Mapping[str, str]) -> Iterator[tuple[str, s
         yield way.text, query_of({**typed, **way.changes})
 
 
-def picture_of(page: PassAnswer, typed: Mapping[str, str]) -> dict[str, Any]:
+def picture_of(page: PassesAnswer, typed: Mapping[str, str]) -> dict[str, Any]:
     """Return what the picture and the buttons under it are made of.
 
     Args:
@@ -232,7 +233,7 @@ def picture_of(page: PassAnswer, typed: Mapping[str, str]) -> dict[str, Any]:
     }
 
 
-def caption_of(page: PassAnswer) -> str:
+def caption_of(page: PassesAnswer) -> str:
     """Return how the picture is to be read where it is not plain."""
     found = page.found
     words: list[str] = []

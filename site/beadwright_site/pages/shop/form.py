@@ -6,8 +6,8 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from beadwright.job.job_query import DEFAULTS as JOB
 from beadwright.machine.conductors import CONDUCTORS
-from beadwright.machine.shop_page import DEFAULTS as SHOP
-from beadwright.machine.shop_page import DEMO_RATED, ShopSchema
+from beadwright.machine.shop_query import DEFAULTS as SHOP
+from beadwright.machine.shop_query import DEMO_RATED, ShopSchema
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import CostSchema
 from beadwright.money.demo_prices import DEMO_PRICES, INVENTED

@@ -8,7 +8,8 @@ from typing import Any, Final
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.machine.circuit import Check
-from beadwright.machine.shop_page import DEFAULTS, ShopAnswer, ShopSchema
+from beadwright.machine.shop_page import ShopAnswer
+from beadwright.machine.shop_query import DEFAULTS, ShopSchema
 from beadwright.reading.queries import split_query
 from beadwright.results import Note
 from beadwright_site.forms.entries import measures_of, with_units

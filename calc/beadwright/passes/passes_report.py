@@ -9,17 +9,21 @@ from typing import Any
 from beadwright import units
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead
 from beadwright.passes.pass_choices import Choice
-from beadwright.passes.pass_page import PassAnswer
+from beadwright.passes.passes_page import PassesAnswer
 from beadwright.reports import shown
 from beadwright.units import System
 
 
-def pass_report(answer: PassAnswer) -> dict[str, Any]:
-    """Return the Passes page's answer as plain data in shown units.
+def passes_report(answer: PassesAnswer) -> dict[str, Any]:
+    """Return the Passes page's answer as plain data in shown units, by part.
 
     Args:
         answer: The answer [-].
     """
+    return {"answer": _answer(answer)}
+
+
+def _answer(answer: PassesAnswer) -> dict[str, Any]:
     found, system = answer.found, answer.units
     hottest = found.hottest
     heat = hottest.laid.heat_j_m if hottest is not None and hottest.laid is not None else None
@@ -100,7 +104,7 @@ COLUMNS: tuple[tuple[str, str, str], ...] = (
 """Columns of the schedule past number, side, layer and role: name, key of a bead, measure."""
 
 
-def pass_csv(answer: PassAnswer) -> str:
+def passes_csv(answer: PassesAnswer) -> str:
     """Return the schedule of beads as CSV, a row a bead.
 
     Args:

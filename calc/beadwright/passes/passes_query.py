@@ -18,7 +18,7 @@ from beadwright.reading.fields import Choice, Measured, WholeNumber
 _FEED = "30in/min", "1000in/min", "no feeder holds less or gives more"
 _VOLTS = "10V", "50V", "outside that no wire arc burns"
 
-PASS_WORDS: Mapping[str, str] = MappingProxyType(
+PASSES_WORDS: Mapping[str, str] = MappingProxyType(
     {
         "passes": "beads in all; blank: the fewest that hold every limit",
         "bead": "weave, up to the code's width; or stringer, without weaving",
@@ -32,16 +32,13 @@ PASS_WORDS: Mapping[str, str] = MappingProxyType(
 )
 """What each key past the job's means."""
 
-_OWN_DEFAULTS: dict[str, str] = dict.fromkeys(PASS_WORDS, "") | {"bead": "weave"}
+_OWN_DEFAULTS: dict[str, str] = dict.fromkeys(PASSES_WORDS, "") | {"bead": "weave"}
 
 DEFAULTS: Mapping[str, str] = MappingProxyType({**JOB_DEFAULTS, **_OWN_DEFAULTS})
 """What a blank or missing key of the page means."""
 
-KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **PASS_WORDS})
+KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **PASSES_WORDS})
 """What each key means, for the terminal and the form."""
-
-EXAMPLE_QUERY = "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
-"""A heavier bracket of the demo shop, so that there is something to stack."""
 
 
 def _fields() -> dict[str, fields.Field[Any]]:
@@ -57,7 +54,7 @@ def _fields() -> dict[str, fields.Field[Any]]:
     }
 
 
-PassSchema = Schema.from_dict(_fields(), name="PassSchema")
+PassesSchema = Schema.from_dict(_fields(), name="PassesSchema")
 """The page's keys past the job's."""
 
 

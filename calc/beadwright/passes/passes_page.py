@@ -9,12 +9,13 @@ from typing import Any
 from urllib.parse import urlencode
 
 from beadwright.errors import FieldErrors
-from beadwright.job.page_query import PageAnswered, read_job, read_page
+from beadwright.job.job_query import read_job
 from beadwright.passes.pass_beads import Bead, PassPlan
 from beadwright.passes.pass_choices import Choice, choices, nearest
 from beadwright.passes.pass_plan import pass_plan
-from beadwright.passes.pass_query import DEFAULTS, PassSchema, asked_of
 from beadwright.passes.pass_remarks import pass_remarks
+from beadwright.passes.passes_query import DEFAULTS, PassesSchema, asked_of
+from beadwright.reading.page_query import PageAnswered, read_page
 from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.ways_out import WayOut, ways_out
@@ -25,7 +26,7 @@ _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
 @dataclass(frozen=True, slots=True)
-class PassAnswer(PageAnswered):
+class PassesAnswer(PageAnswered):
     """The Passes page's answer.
 
     Attributes:
@@ -43,7 +44,6 @@ class PassAnswer(PageAnswered):
     found: PassPlan
     nearest: Choice | None
     ways_out: tuple[WayOut, ...]
-    notes: tuple[Note, ...]
     at: int
 
     @property
@@ -75,7 +75,7 @@ class _Worked:
 @lru_cache(maxsize=2)
 def _worked(filled: tuple[tuple[str, str], ...]) -> _Worked:
     """Work out a plan; the last ones are kept, for they are looked at bead by bead."""
-    query = read_page(urlencode(filled), None, PassSchema, DEFAULTS)
+    query = read_page(urlencode(filled), None, PassesSchema, DEFAULTS)
     job = read_job(query.filled).job
     dialled = dial_in(job)
     found = pass_plan(job, asked_of(query.values))
@@ -85,7 +85,7 @@ def _worked(filled: tuple[tuple[str, str], ...]) -> _Worked:
     return _Worked(dialled, found, near, out, (*pass_remarks(found), *_of_joint(dialled)))
 
 
-def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
+def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAnswer:
     """Return the Passes page's answer to a query string.
 
     Args:
@@ -95,7 +95,7 @@ def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
     Raises:
         FieldErrors: With each field's messages.
     """
-    query = read_page(text, kept, PassSchema, DEFAULTS)
+    query = read_page(text, kept, PassesSchema, DEFAULTS)
     worked = _worked(tuple((key, text) for key, text in query.filled.items() if key != "at"))
     beads = len(worked.found.beads)
     at = query.values.get("at") or beads
@@ -105,9 +105,9 @@ def pass_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassAnswer:
         raise FieldErrors({"at": [f"There is no bead {at}: this plan has {there}. Use {last}, "
                                   "or leave it blank for the last."]})  # fmt: skip
     notes = [*worked.notes, *query.notes()]
-    return PassAnswer(
-        "passes", query, worked.dialled, worked.found, worked.nearest, worked.ways_out,
-        tuple(sorted(notes, key=lambda note: _ORDER[note.level])), at,
+    return PassesAnswer(
+        "passes", query, worked.dialled, worked.found, worked.nearest, worked.ways_out, at,
+        notes=tuple(sorted(notes, key=lambda note: _ORDER[note.level])),
     )  # fmt: skip
 
 

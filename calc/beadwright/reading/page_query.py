@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from functools import cache
 from typing import Any, cast
 from urllib.parse import urlencode
@@ -11,8 +11,6 @@ from urllib.parse import urlencode
 from marshmallow import EXCLUDE, Schema, ValidationError
 
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
-from beadwright.job.job_query import Query, read_query
 from beadwright.reading.queries import messages_of, split_query
 from beadwright.results import Note
 
@@ -50,15 +48,17 @@ class PageQuery:
 
 @dataclass(frozen=True, slots=True)
 class PageAnswered:
-    """What the answers of all pages but Dial in begin with.
+    """What every page's answer begins with.
 
     Attributes:
         page: The page.
         query: The query as read.
+        notes: What to mind, loudest first.
     """
 
     page: str
     query: PageQuery
+    notes: tuple[Note, ...] = field(kw_only=True)
 
     @property
     def canonical(self) -> str:
@@ -99,16 +99,3 @@ def read_page(
 def _reader(schema: type[Schema]) -> Schema:
     """One instance for all queries: making one copies every field of the page."""
     return schema(unknown=EXCLUDE)
-
-
-def read_job(filled: Mapping[str, str]) -> Query:
-    """Return the job among a page's keys.
-
-    Args:
-        filled: Keys to text, blanks left out [-].
-
-    Raises:
-        FieldErrors: With every field's messages.
-    """
-    keys = {key: filled[key] for key in JOB_DEFAULTS if filled.get(key)}
-    return read_query(urlencode(keys))

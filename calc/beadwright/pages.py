@@ -1,0 +1,138 @@
+"""The pages that compute, a row each; whatever needs to know a page finds it here.
+
+The modules of a page ``made-up`` lie in its room: ``made_up_query`` (its keys, what each means and
+its default), ``made_up_page`` (``made_up_answer``, from a query to the answer) and
+``made_up_report`` (``made_up_report``, the answer as plain data; ``made_up_csv`` where the page has
+a table). They are imported when first asked: a phone dials in before it asks a price.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from importlib import import_module
+from types import MappingProxyType
+from typing import TYPE_CHECKING, Any, Literal
+
+if TYPE_CHECKING:
+    from beadwright.reading.page_query import PageAnswered
+
+ExampleWhen = Literal["never", "empty", "no job"]
+"""When a page stands with its example: never (its defaults stand), where nothing at all is asked,
+or where no key of a job is."""
+
+
+def module_name(page: str) -> str:
+    """Return a page's name as Python can spell it; nothing else spells it otherwise.
+
+    Args:
+        page: The page's name [-].
+    """
+    return page.replace("-", "_")
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """A page.
+
+    Attributes:
+        name: Its name in addresses, JSON, the terminal and on the phone.
+        room: Room of the core its modules lie in.
+        title: What it is called in the bar at the foot.
+        example: A query that shows what it answers.
+        example_name: What that job is called.
+        example_when: When the page stands with it.
+        has_table: True if its answer can be had as CSV.
+    """
+
+    name: str
+    room: str
+    title: str
+    example: str
+    example_name: str
+    example_when: ExampleWhen = "no job"
+    has_table: bool = False
+
+    def answer(self, query: str, kept: Mapping[str, Any] | None = None) -> PageAnswered:
+        """Return the page's answer to a query string.
+
+        Args:
+            query: The query string [-].
+            kept: The shop's own defaults, the page's keys to text; the query wins [-].
+
+        Raises:
+            FieldErrors: With each field's messages.
+        """
+        found: PageAnswered = self._of("page", "answer")(query, kept)
+        return found
+
+    def report(self, found: PageAnswered) -> dict[str, Any]:
+        """Return an answer of the page as plain data, by part.
+
+        Args:
+            found: What ``answer`` returned [-].
+        """
+        data: dict[str, Any] = self._of("report", "report")(found)
+        return data
+
+    def csv(self, found: PageAnswered) -> str:
+        """Return the table of an answer of the page as CSV; only where it ``has_table``.
+
+        Args:
+            found: What ``answer`` returned [-].
+        """
+        text: str = self._of("report", "csv")(found)
+        return text
+
+    @property
+    def defaults(self) -> Mapping[str, str]:
+        """Every key of the page, in the form's order, with what a blank or missing one means."""
+        found: Mapping[str, str] = self._module("query").DEFAULTS
+        return found
+
+    @property
+    def key_words(self) -> Mapping[str, str]:
+        """What each key means, for the terminal."""
+        found: Mapping[str, str] = self._module("query").KEY_WORDS
+        return found
+
+    def _module(self, kind: str) -> Any:
+        return import_module(f"beadwright.{self.room}.{module_name(self.name)}_{kind}")
+
+    def _of(self, kind: str, function: str) -> Any:
+        return getattr(self._module(kind), f"{module_name(self.name)}_{function}")
+
+
+_BRACKET = "Example: bracket MB-3"
+_BRACKET_JOB = "leg=5/16in"
+"""What bracket MB-3 of the invented two-bay shop asks past the defaults."""
+
+PAGES: Mapping[str, Page] = MappingProxyType(
+    {
+        page.name: page
+        for page in (
+            Page(
+                "dial-in",
+                "setting",
+                "Dial in",
+                "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10",
+                _BRACKET,
+                example_when="never",
+            ),
+            Page(
+                "passes",
+                "passes",
+                "Passes",
+                "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10",
+                "Example: a heavier bracket",  # so that there is something to stack
+                has_table=True,
+            ),
+            Page("heat", "heating", "Heat", _BRACKET_JOB, _BRACKET),
+            Page("strength", "strength", "Strength", _BRACKET_JOB, _BRACKET, example_when="empty"),
+            Page("cost", "money", "Cost", _BRACKET_JOB, _BRACKET, has_table=True),
+            Page("supplies", "supply", "Supplies", _BRACKET_JOB, _BRACKET, has_table=True),
+            Page("shop", "machine", "Shop", _BRACKET_JOB, _BRACKET),
+        )
+    }
+)
+"""The pages by name, in the order of the bar at the foot."""

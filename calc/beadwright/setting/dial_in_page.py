@@ -1,0 +1,55 @@
+"""The Dial-in page's answer: the settings, the feed and volts plane, ways out of a shut window."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from beadwright.reading.page_query import PageAnswered
+from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.dial_in_query import JobQuery, read_query
+from beadwright.setting.ways_out import WayOut, ways_out
+from beadwright.setting.window_map import WindowMap, window_map
+from beadwright.units import System
+
+
+@dataclass(frozen=True, slots=True)
+class DialInAnswer(PageAnswered):
+    """The Dial-in page's answer.
+
+    Attributes:
+        page: ``dial-in``.
+        query: The query as read.
+        dialled: The settings and what follows.
+        window_map: Feed and volts plane.
+        ways_out: What would open a shut window.
+        notes: What to mind, loudest first.
+    """
+
+    query: JobQuery
+    dialled: DialIn
+    window_map: WindowMap
+    ways_out: tuple[WayOut, ...]
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        return self.dialled.job.units
+
+
+def dial_in_answer(query: str, kept: Mapping[str, Any] | None = None) -> DialInAnswer:
+    """Return the Dial-in page's answer to a query string.
+
+    Args:
+        query: Keys of ``dial_in_query.DEFAULTS`` [-].
+        kept: The shop's own defaults by key; the query wins [-].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
+    read = read_query(query, kept)
+    dialled = dial_in(read.job)
+    out = () if dialled.open else ways_out(read.job)
+    notes = (*dialled.notes, *read.notes())
+    return DialInAnswer("dial-in", read, dialled, window_map(dialled), out, notes=notes)
