@@ -9,27 +9,30 @@ import beadwright_site
 
 CSS = Path(beadwright_site.__file__).parent / "static" / "css" / "ground.css"
 ON = {
-    "scale": ("chalk", "dust", "hot", "ok", "stop"),
-    "plate": ("chalk", "dust", "hot", "ok", "stop"),
-    "bar": ("dust", "hot"),
-    "hot": ("scale",),
-    "room": ("chalk",),
-    "edge": ("chalk",),
+    "ground": ("text", "muted", "accent", "ok", "stop"),
+    "card": ("text", "muted", "accent", "ok", "stop"),
+    "bar": ("muted", "accent"),
+    "accent": ("ground",),
+    "window": ("text",),
+    "border": ("text",),
 }
 """Ground to the texts that stand on it."""
 
-LARGE = {("room", "chalk"), ("edge", "chalk")}
+LARGE = {("window", "text"), ("border", "text")}
 """Large or incidental: 4.5:1 is enough."""
 
 
+PAIR = re.compile(
+    r"--([a-z-]+): var\(--if-dark, (#[0-9a-f]{6})\) var\(--if-daylight, (#[0-9a-f]{6})\);"
+)
+
+
 def themes() -> dict[str, dict[str, str]]:
-    text = CSS.read_text()
-    blocks = re.findall(r"(:root[^{]*)\{([^}]*)\}", text)
-    colours = [
-        (name.strip(), dict(re.findall(r"--([a-z-]+): (#[0-9a-f]{6});", block)))
-        for name, block in blocks
-    ]
-    return {name: block for name, block in colours if len(block) > 10}
+    pairs = PAIR.findall(CSS.read_text())
+    return {
+        "dark": {name: dark for name, dark, _ in pairs},
+        "daylight": {name: daylight for name, _, daylight in pairs},
+    }
 
 
 def luminance(colour: str) -> float:
@@ -49,11 +52,17 @@ def test_the_measure_is_wcag_s() -> None:
     assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.01)  # WCAG's known example
 
 
-def test_both_themes_are_there_and_the_phone_s_own_is_the_same() -> None:
-    found = themes()
-    assert len(found) == 3
-    _, chosen, own = found.values()
-    assert chosen == own
+def test_every_colour_has_a_value_in_both_themes() -> None:
+    screen = CSS.read_text().split("@media print")[0]
+    used = set(re.findall(r"var\(--([a-z-]+)", screen)) - {"if-dark", "if-daylight"}
+    assert used <= set(themes()["dark"])
+    assert len(PAIR.findall(screen)) == len(re.findall(r"#[0-9a-f]{6}\b", screen)) / 2
+
+
+def test_daylight_is_the_same_chosen_or_as_the_phone_has_it() -> None:
+    switched = re.findall(r"\{\s*color-scheme: light;([^}]*)\}", CSS.read_text())
+    assert len(switched) == 2
+    assert len({" ".join(rules.split()) for rules in switched}) == 1
 
 
 @pytest.mark.parametrize("theme", list(themes()))

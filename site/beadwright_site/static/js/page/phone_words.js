@@ -5,7 +5,7 @@ import { longWord, shortWord } from "../offline/fault_words.js";
 /** @import { KeepState } from "../offline/offline.js" */
 /** @import { UpdateState } from "../offline/updates.js" */
 /** @typedef {{state: string, detail: number | Fault | null}} EngineState */
-/** @typedef {"plain" | "ok" | "hot" | "stop"} Tone */
+/** @typedef {"plain" | "ok" | "accent" | "stop"} Tone */
 
 /**
  * The word in the header: what matters most right now.
@@ -14,9 +14,9 @@ import { longWord, shortWord } from "../offline/fault_words.js";
  */
 export function wordOf(keep, update, engine) {
   const fault = engine.state === "failed" && engine.detail instanceof Fault ? engine.detail : null;
-  if (update.kind === "taking") return { text: "updating…", tone: "hot" };
+  if (update.kind === "taking") return { text: "updating…", tone: "accent" };
   if (fault && keep.kind !== "fetching") return { text: `stopped: ${shortWord(fault)}`, tone: "stop" };
-  if (update.kind === "ready") return { text: "update ready", tone: "hot" };
+  if (update.kind === "ready") return { text: "update ready", tone: "accent" };
   if (keep.kind === "ready") return { text: "works offline", tone: "ok" };
   if (keep.kind === "fetching") return { text: `getting ready ${keep.percent} %`, tone: "plain" };
   if (keep.kind === "none" && keep.fault) {
