@@ -1,7 +1,7 @@
 """The page templates: from files where they are at hand, compiled ahead on the phone.
 
 A template is named by the folder it belongs to and its file: ``heat/start.html`` of the page Heat,
-``parts/base.html``, ``forms/field.html``.
+``parts/base.html``, ``forms/field.html``, ``drawings/marks.html``.
 """
 
 from __future__ import annotations
@@ -32,7 +32,8 @@ def _loader() -> BaseLoader:
     try:
         compiled = importlib.import_module(COMPILED)
     except ModuleNotFoundError:
-        folders = [HERE / "forms", HERE / "parts", *sorted((HERE / "pages").iterdir())]
+        rooms = [HERE / room for room in ("drawings", "forms", "parts")]
+        folders = [*rooms, *sorted((HERE / "pages").iterdir())]
         with_templates = [folder for folder in folders if (folder / "templates").is_dir()]
         return PrefixLoader({f.name: FileSystemLoader(f / "templates") for f in with_templates})
     return ModuleLoader(list(compiled.__path__))

@@ -9,8 +9,9 @@ from hypothesis import strategies as st
 from beadwright import units
 from beadwright.api import answer
 from beadwright.joint.joints import JOINTS, Dimension, JointShape
+from beadwright_site.drawings.axes import nice_step, round_values
 from beadwright_site.drawings.joint_drawing import HEIGHT, WIDTH, JointDrawing, draw_joint
-from beadwright_site.drawings.map_drawing import draw_map, nice_step, ticks
+from beadwright_site.drawings.map_drawing import draw_map
 
 JOBS = (
     "plate=3/8in&leg=5/16in",
@@ -72,10 +73,10 @@ def test_a_dimension_line_is_as_long_as_what_is_written_on_it(query: str) -> Non
     angles = {a.name: a.value_deg for a in shape.angles}
     for mark in drawing.marks:
         if mark.name in angles:
-            assert mark.text == f"{angles[mark.name]:g}°"
+            assert mark.label.text == f"{angles[mark.name]:g}°"
             continue
         dimension = by_name[mark.name]
-        assert mark.text == write(dimension)
+        assert mark.label.text == write(dimension)
         length = hypot(dimension.end[0] - dimension.start[0], dimension.end[1] - dimension.start[1])
         if mark.name != "reinforcement":  # measured upright, from toe height to crown height
             assert isclose(length, dimension.value_m, rel_tol=1e-9)
@@ -98,7 +99,7 @@ def test_a_usual_joint_stands_whole_on_the_paper_with_all_its_dimensions(query: 
             shape.dimensions[1].value_m
         )
         assert ({"plate"} if across else {"plate", "plate2"}) <= set(names)
-        for text in (*drawing.plates, drawing.weld):
+        for text in (*drawing.plates, drawing.welds[0]):
             for x, y in points(text):
                 assert 0 <= x <= WIDTH
                 assert 0 <= y <= HEIGHT
@@ -123,7 +124,7 @@ def test_any_joint_can_be_drawn(joint: str, plate: float, plate2: float) -> None
     query = f"joint={joint}&plate={plate:.4f}in&plate2={plate2:.4f}in"
     shape, drawing = drawn(query)
     assert drawing.scale > 0
-    for x, y in points(drawing.weld):
+    for x, y in points(drawing.welds[0]):
         assert -60 < x < WIDTH + 60
         assert -60 < y < HEIGHT + 60
     assert shape.kind == joint
@@ -133,7 +134,8 @@ def test_any_joint_can_be_drawn(joint: str, plate: float, plate2: float) -> None
 def test_the_map_keeps_everything_inside_its_frame(query: str) -> None:
     found = answer("dial-in", query)
     drawing = draw_map(found.window_map, found.query.job.units)
-    left, top, right, bottom = drawing.frame
+    field = drawing.field
+    left, top, right, bottom = field.left, field.top, field.right, field.bottom
     outlines = [region.points for region in drawing.regions] + [drawing.window]
     for text in outlines:
         for x, y in points(text):
@@ -157,6 +159,20 @@ def test_the_map_s_point_stands_where_its_axes_say() -> None:
 
 
 @pytest.mark.parametrize(("span", "step"), [(10, 2), (273, 100), (24, 5), (0.9, 0.2), (5, 1)])
-def test_ticks_are_round(span: float, step: float) -> None:
+def test_a_step_is_round(span: float, step: float) -> None:
     assert nice_step(span, 5) == pytest.approx(step)
-    assert all(isclose(t / step, round(t / step), abs_tol=1e-9) for t in ticks(0.3, span, 5))
+
+
+@pytest.mark.parametrize(
+    ("low", "high", "step", "values"),
+    [
+        (0.3, 10, 2, [2, 4, 6, 8, 10]),
+        (0.3, 1.2, 0.2, [0.4, 0.6, 0.8, 1.0, 1.2]),
+        (0, 273, 100, [0, 100, 200]),
+        (15, 40, 5, [15, 20, 25, 30, 35, 40]),
+    ],
+)
+def test_round_values_reach_from_end_to_end(
+    low: float, high: float, step: float, values: list[float]
+) -> None:
+    assert round_values(low, high, step) == pytest.approx(values)

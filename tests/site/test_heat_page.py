@@ -9,7 +9,7 @@ from beadwright import units
 from beadwright.api import answer
 from beadwright.heating.cooling_curve import FROM_K
 from beadwright.heating.temperatures import from_celsius, show_temperature
-from beadwright_site.drawings.heat_drawing import BOTTOM, LEFT, RIGHT, TOP, draw_heat, time_at
+from beadwright_site.drawings.heat_drawing import FIELD, draw_heat, time_at
 from beadwright_site.forms.example import EXAMPLE
 from beadwright_site.pages.heat.page import PARTS, seconds, show_heat
 from tests.site.page import by_id, elements, words
@@ -96,15 +96,16 @@ def test_the_curve_is_to_scale(query: str, system: str) -> None:
     places = [tuple(map(float, point.split(","))) for point in line.points.split()]
     last = ruling.points[-1][0]
     for (x, y), (time, kelvin) in zip(places, ruling.points, strict=True):
-        assert x == pytest.approx(LEFT + (RIGHT - LEFT) * time / last, abs=0.06)
+        assert x == pytest.approx(FIELD.left + (FIELD.right - FIELD.left) * time / last, abs=0.06)
         share = (kelvin - from_celsius(0)) / (FROM_K - from_celsius(0))
-        assert y == pytest.approx(BOTTOM - (BOTTOM - TOP) * share, abs=0.06)
+        assert y == pytest.approx(FIELD.bottom - (FIELD.bottom - FIELD.top) * share, abs=0.06)
     hot, cool = (time_at(ruling, from_celsius(c)) for c in (800, 500))
     assert found.cooling is not None
     assert cool - hot == pytest.approx(found.cooling.seconds, rel=0.03)
-    assert drawing.left == pytest.approx(LEFT + (RIGHT - LEFT) * hot / last, abs=0.06)
-    assert drawing.right == pytest.approx(LEFT + (RIGHT - LEFT) * cool / last, abs=0.06)
-    assert all(LEFT <= tick.at <= RIGHT + 1 for tick in drawing.ticks)
+    across = FIELD.right - FIELD.left
+    assert drawing.left == pytest.approx(FIELD.left + across * hot / last, abs=0.06)
+    assert drawing.right == pytest.approx(FIELD.left + across * cool / last, abs=0.06)
+    assert all(FIELD.left <= tick.at <= FIELD.right + 1 for tick in drawing.ticks)
     assert 3 <= len(drawing.ticks) <= 6
     assert drawing.levels[0].text in drawing.spoken
 

@@ -13,7 +13,7 @@ from beadwright.process.burnoff_fit import fitted_points, shown_points
 from beadwright.process.burnoff_points import POINTS
 from beadwright.process.volts_points import VOLTS_POINTS
 from beadwright.sources import SOURCES
-from beadwright_site.drawings.points_drawing import BOTTOM, LEFT, RIGHT, TOP
+from beadwright_site.drawings.points_drawing import FIELD
 from beadwright_site.method.contents import TOPICS, sections
 from beadwright_site.method.mathml import equation, over, sign
 from beadwright_site.method.plots import (
@@ -183,14 +183,14 @@ def test_every_mark_and_line_is_on_the_paper_and_in_the_legend() -> None:
     assert len({plot.key for plot in plots}) == len(plots)
     for plot in plots:
         for mark in plot.marks:
-            assert LEFT <= mark.x <= RIGHT
-            assert TOP <= mark.y <= BOTTOM
+            assert FIELD.left <= mark.x <= FIELD.right
+            assert FIELD.top <= mark.y <= FIELD.bottom
             assert mark.path in {entry.path for entry in plot.legend}
         for line in plot.lines:
             for corner in (*line.path.split(), *line.band.split()):
                 x, y = map(float, corner.split(","))
-                assert LEFT <= x <= RIGHT
-                assert TOP <= y <= BOTTOM
+                assert FIELD.left <= x <= FIELD.right
+                assert FIELD.top <= y <= FIELD.bottom
         hollow = any(not mark.inside for mark in plot.marks)
         assert hollow == any(not entry.filled for entry in plot.legend)
         assert set(plot.sources) <= set(SOURCES)

@@ -8,7 +8,8 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright_site.drawings.strength_drawing import HEIGHT, LONGEST_FORCE, WIDTH, draw_group
+from beadwright_site.drawings.point_forces import LONGEST_FORCE
+from beadwright_site.drawings.strength_drawing import HEIGHT, WIDTH, draw_group
 from beadwright_site.forms.example import EXAMPLE
 from beadwright_site.pages.cost.view import written
 from beadwright_site.pages.strength.page import PARTS, show_strength, verdict_of
@@ -102,7 +103,7 @@ def test_the_picture_stays_on_the_paper(query: str) -> None:
     for text in drawing.texts:
         assert -2 <= text.x <= WIDTH + 2
         assert 0 < text.y <= HEIGHT + 2
-    load = drawing.load_text
+    load = drawing.load.text
     assert load is not None
     half = 8 * len(load.text) * {"start": 0.0, "middle": 0.5, "end": 1.0}[load.anchor]
     assert load.x - half >= 0
@@ -126,9 +127,9 @@ def test_the_weld_is_drawn_to_scale_and_its_worst_point_ringed() -> None:
         x1, y1 = map(float, arrow.head.split()[0].split(","))
         longest = max(longest, hypot(x1 - x0, y1 - y0))
     assert longest == pytest.approx(LONGEST_FORCE, abs=0.2)
-    assert drawing.load is not None
-    assert drawing.load_text is not None
-    assert drawing.load_text.text == "20.00 kip"
+    assert drawing.load.arrow is not None
+    assert drawing.load.text is not None
+    assert drawing.load.text.text == "20.00 kip"
 
 
 def test_the_turning_centre_is_marked_where_it_is() -> None:

@@ -11,17 +11,16 @@ from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import JOINTS
 from beadwright.setting.dial_in import dial_in
 from beadwright_site.drawings.symbol_drawing import (
-    CHARACTER,
     HEIGHT,
     LINE,
-    SIGN_AT,
     WIDTH,
-    Standard,
     SymbolDrawing,
     draw_symbol,
-    spoken,
     standard_of,
 )
+from beadwright_site.drawings.symbol_signs import SIGN_AT
+from beadwright_site.drawings.symbol_texts import CHARACTER, Standard
+from beadwright_site.drawings.symbol_words import spoken
 from beadwright_site.parts.job_card import weld_symbols
 
 

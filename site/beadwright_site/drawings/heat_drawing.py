@@ -4,27 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from math import floor, log10
 
 from beadwright.heating.cooling import COOL_C, HOT_C
 from beadwright.heating.cooling_curve import FROM_K, Curve
 from beadwright.heating.temperatures import from_celsius, show_temperature
 from beadwright.measures import System
+from beadwright_site.drawings.axes import Scale, Tick, nice_step, round_values
+from beadwright_site.drawings.paper import Field, points_text, px
 
-WIDTH, HEIGHT = 344.0, 236.0
-LEFT, RIGHT, TOP, BOTTOM = 10.0, 336.0, 10.0, 206.0
+WIDTH, HEIGHT = 344, 236
+FIELD = Field(10, 10, 336, 206)
 """The paper, and the field the curves stand in [px]."""
 
 COLDEST_K = from_celsius(0)
-STEPS = (1, 2, 5)
-
-
-@dataclass(frozen=True, slots=True)
-class Tick:
-    """A mark on an axis: where [px], and the text beside it."""
-
-    at: float
-    text: str
+STEPS = 5
+"""The most parts the axis of time is cut in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +34,9 @@ class HeatDrawing:
     """The curves on paper.
 
     Attributes:
+        width: Of the paper [px].
+        height: Of the paper [px].
+        field: Where the curves stand.
         lines: The curves, the ruling one last so that it lies on top.
         levels: The two temperatures of the cooling time.
         start: Where the plate starts from.
@@ -49,6 +46,9 @@ class HeatDrawing:
         spoken: The picture in words.
     """
 
+    width: float
+    height: float
+    field: Field
     lines: tuple[CurveLine, ...]
     levels: tuple[Tick, Tick]
     start: Tick
@@ -67,30 +67,35 @@ def draw_heat(curves: Sequence[Curve], system: System) -> HeatDrawing:
     """
     ruling = next(curve for curve in curves if curve.rules)
     last = ruling.points[-1][0]
-    high, low = (from_celsius(c) for c in (HOT_C, COOL_C))
-
-    def x(time: float) -> float:
-        return round(LEFT + (RIGHT - LEFT) * time / last, 1)
-
-    def y(kelvin: float) -> float:
-        return round(BOTTOM - (BOTTOM - TOP) * (kelvin - COLDEST_K) / (FROM_K - COLDEST_K), 1)
+    across = Scale(0.0, last, FIELD.left, FIELD.right)
+    up = Scale(COLDEST_K, FROM_K, FIELD.bottom, FIELD.top)
 
     def line(curve: Curve) -> CurveLine:
         kind = "rules" if curve.rules else "cold" if curve.regime == ruling.regime else "other"
-        return CurveLine(kind, " ".join(f"{x(time)},{y(kelvin)}" for time, kelvin in curve.points))
+        places = ((across(time), up(kelvin)) for time, kelvin in curve.points)
+        return CurveLine(kind, points_text(places))
 
-    start = Tick(y(ruling.start_k), show_temperature(ruling.start_k, system))
+    def level(kelvin: float) -> Tick:
+        return Tick(px(up(kelvin)), show_temperature(kelvin, system))
+
+    high, low = (from_celsius(c) for c in (HOT_C, COOL_C))
+    upper, lower, start = level(high), level(low), level(ruling.start_k)
     hot, cool = time_at(ruling, high), time_at(ruling, low)
-    written = [show_temperature(kelvin, system) for kelvin in (high, low)]
     return HeatDrawing(
+        WIDTH,
+        HEIGHT,
+        FIELD,
         tuple(map(line, sorted(curves, key=lambda curve: curve.rules))),
-        (Tick(y(high), written[0]), Tick(y(low), written[1])),
+        (upper, lower),
         start,
-        x(hot),
-        x(cool),
-        tuple(Tick(x(at), f"{at:g}") for at in _ticks(last)),
-        f"Temperature on the middle of the weld against time: {written[0]} after {hot:.1f} s, "
-        f"{written[1]} after {cool:.1f} s, from a plate at {start.text}",
+        px(across(hot)),
+        px(across(cool)),
+        tuple(
+            Tick(px(across(at)), f"{at:g}")
+            for at in round_values(0.0, last, nice_step(last, STEPS))
+        ),
+        f"Temperature on the middle of the weld against time: {upper.text} after {hot:.1f} s, "
+        f"{lower.text} after {cool:.1f} s, from a plate at {start.text}",
     )
 
 
@@ -109,10 +114,3 @@ def time_at(curve: Curve, kelvin: float) -> float:
             return before[0] + share * (point[0] - before[0])
         before = point
     return before[0]
-
-
-def _ticks(last: float) -> tuple[float, ...]:
-    rough = last / 5
-    ten = 10.0 ** floor(log10(rough))
-    step = next((ten * s for s in STEPS if ten * s >= rough * (1 - 1e-9)), ten * 10)
-    return tuple(round(step * i, 10) for i in range(int(last / step) + 1))

@@ -4,30 +4,24 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
-from math import ceil, floor, log10
 
 from beadwright import units
 from beadwright.setting.window_map import FeedVolts, WindowMap
 from beadwright.units import System
+from beadwright_site.drawings.axes import Scale, Tick, nice_step, round_values
+from beadwright_site.drawings.paper import XY, Field, points_text
 
 WIDTH, HEIGHT = 360.0, 200.0
-LEFT, RIGHT, TOP, BOTTOM = 34.0, 10.0, 10.0, 24.0
-"""The paper and its margins [px]."""
+FIELD = Field(34.0, 10.0, 350.0, 176.0)
+"""The paper, and the field the regions stand in [px]."""
+
+STEPS = 5
+"""The most parts an axis is cut in."""
 
 LEAST_LABEL, CHARACTER, COLUMNS = 16.0, 6.5, 12
 """A region lower than this, or narrower than its name, gets none; columns tried [px, px, -]."""
 
-XY = tuple[float, float]
-
 NAMES = {"short": "short circuit", "globular": "globular", "spray": "spray", "pulse": "pulse"}
-
-
-@dataclass(frozen=True, slots=True)
-class Tick:
-    """A mark on an axis: where [px], and the number beside it."""
-
-    at: float
-    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,36 +37,90 @@ class RegionDrawing:
 
 @dataclass(frozen=True, slots=True)
 class MapDrawing:
-    """The plane on paper [px]."""
+    """The plane on paper.
+
+    Attributes:
+        width: Of the paper [px].
+        height: Of the paper [px].
+        field: Where the plane stands.
+        regions: Transfer regions, one that lies on another after it.
+        window: Where every limit holds, as SVG points, or empty.
+        point: The set point [px], or None.
+        feed_ticks: Along the axis below.
+        volts_ticks: Along the axis on the left.
+        feed_unit: Unit of the axis below.
+        soft: Where one mode gives way to the next, as SVG points.
+        caption: What the picture shows, a sentence each.
+    """
 
     width: float
     height: float
-    frame: tuple[float, float, float, float]
+    field: Field
     regions: tuple[RegionDrawing, ...]
     window: str
-    point: tuple[float, float] | None
+    point: XY | None
     feed_ticks: tuple[Tick, ...]
     volts_ticks: tuple[Tick, ...]
     feed_unit: str
-    soft: tuple[str, ...] = ()
-    caption: tuple[str, ...] = ()
+    soft: tuple[str, ...]
+    caption: tuple[str, ...]
 
 
-def nice_step(span: float, about: int) -> float:
-    """Return a step of 1, 2 or 5 times a power of ten that cuts a span in about so many parts."""
-    rough = span / about
-    power = 10.0 ** floor(log10(rough))
-    return next(power * step for step in (1, 2, 5, 10) if power * step >= rough)
+def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
+    """Return the plane fitted to the paper.
+
+    Args:
+        drawn: The plane in the core's units.
+        system: Whose units the ticks are in.
+    """
+    across = Scale(*drawn.feeds, FIELD.left, FIELD.right)
+    up = Scale(*drawn.volts, FIELD.bottom, FIELD.top)
+
+    def at(point: FeedVolts) -> XY:
+        return across(point[0]), up(point[1])
+
+    def points(outline: Sequence[FeedVolts]) -> str:
+        return points_text(map(at, outline))
+
+    outlines = [tuple(map(at, region.outline)) for region in drawn.regions]
+    regions: list[RegionDrawing] = []
+    for layer, region in enumerate(drawn.regions):
+        name = NAMES[region.transfer]
+        # Short circuit lies under nothing; spray lies on globular.
+        above = outlines[layer + 1 :] if region.transfer == "globular" else ()
+        place = _place(name, outlines[layer], above)
+        x, y = place or (0.0, 0.0)
+        text = name if place else ""
+        regions.append(RegionDrawing(region.transfer, points(region.outline), text, x, y + 5))
+    return MapDrawing(
+        WIDTH,
+        HEIGHT,
+        FIELD,
+        tuple(regions),
+        points(drawn.window),
+        at(drawn.point) if drawn.point is not None else None,
+        _feed_ticks(across, system),
+        tuple(
+            Tick(up(volts), f"{volts:.0f}")
+            for volts in round_values(up.least, up.most, nice_step(up.most - up.least, STEPS))
+        ),
+        units.symbol("wire_feed", system),
+        tuple(points(edge.outline) for edge in drawn.soft),
+        tuple(_caption(drawn)),
+    )
 
 
-def ticks(low: float, high: float, about: int) -> Iterator[float]:
-    """Yield round numbers from low to high."""
-    step = nice_step(high - low, about)
-    for count in range(ceil(low / step), floor(high / step) + 1):
-        yield count * step
+def _feed_ticks(across: Scale, system: System) -> tuple[Tick, ...]:
+    factor = units.convert(1.0, "wire_feed", system)
+    low, high = across.least * factor, across.most * factor
+    places = 0 if high > 30 else 1
+    return tuple(
+        Tick(across(feed / factor), f"{feed:.{places}f}")
+        for feed in round_values(low, high, nice_step(high - low, STEPS))
+    )
 
 
-def _span(outline: Sequence[XY], x: float) -> tuple[float, float] | None:
+def _span(outline: Sequence[XY], x: float) -> XY | None:
     """Top and bottom of an outline on an upright line, or None if the line misses it."""
     crossed: list[float] = []
     for (x0, y0), (x1, y1) in zip(outline, (*outline[1:], outline[0]), strict=True):
@@ -83,9 +131,9 @@ def _span(outline: Sequence[XY], x: float) -> tuple[float, float] | None:
 
 def _place(name: str, outline: Sequence[XY], above: Sequence[Sequence[XY]]) -> XY | None:
     """Where a region's name has room that no region lying on top takes; None if nowhere."""
-    columns = [LEFT + (WIDTH - LEFT - RIGHT) * step / COLUMNS for step in range(1, COLUMNS)]
-    free: list[tuple[float, float]] = []
-    for x in columns:
+    column = (FIELD.right - FIELD.left) / COLUMNS
+    free: list[XY] = []
+    for x in (FIELD.left + column * step for step in range(1, COLUMNS)):
         span = _span(outline, x)
         covered = any(_span(other, x) for other in above)
         if span is not None and not covered and span[1] - span[0] >= LEAST_LABEL:
@@ -108,51 +156,3 @@ def _caption(drawn: WindowMap) -> Iterator[str]:
         yield f"No spray here: {drawn.refused}."
     if drawn.pulsed:
         yield "Pulsed: the feed sets the mean current only; the machine makes its own volts."
-
-
-def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
-    """Return the plane fitted to the paper.
-
-    Args:
-        drawn: The plane in the core's units.
-        system: Whose units the ticks are in.
-    """
-    (feed0, feed1), (volts0, volts1) = drawn.feeds, drawn.volts
-    across = (WIDTH - LEFT - RIGHT) / (feed1 - feed0)
-    up = (HEIGHT - TOP - BOTTOM) / (volts1 - volts0)
-
-    def at(point: FeedVolts) -> tuple[float, float]:
-        return LEFT + (point[0] - feed0) * across, HEIGHT - BOTTOM - (point[1] - volts0) * up
-
-    def points(outline: Sequence[FeedVolts]) -> str:
-        return " ".join(f"{x:.1f},{y:.1f}" for x, y in map(at, outline))
-
-    outlines = [tuple(map(at, region.outline)) for region in drawn.regions]
-    regions: list[RegionDrawing] = []
-    for layer, region in enumerate(drawn.regions):
-        name = NAMES[region.transfer]
-        # Short circuit lies under nothing; spray lies on globular.
-        above = outlines[layer + 1 :] if region.transfer == "globular" else ()
-        place = _place(name, outlines[layer], above)
-        x, y = place or (0.0, 0.0)
-        regions.append(
-            RegionDrawing(region.transfer, points(region.outline), name if place else "", x, y + 5)
-        )
-    factor = units.convert(1.0, "wire_feed", system)
-    places = 0 if feed1 * factor > 30 else 1
-    return MapDrawing(
-        WIDTH,
-        HEIGHT,
-        (LEFT, TOP, WIDTH - RIGHT, HEIGHT - BOTTOM),
-        tuple(regions),
-        points(drawn.window),
-        at(drawn.point) if drawn.point is not None else None,
-        tuple(
-            Tick(at((feed / factor, volts0))[0], f"{feed:.{places}f}")
-            for feed in ticks(feed0 * factor, feed1 * factor, 5)
-        ),
-        tuple(Tick(at((feed0, volts))[1], f"{volts:.0f}") for volts in ticks(volts0, volts1, 5)),
-        units.symbol("wire_feed", system),
-        tuple(points(edge.outline) for edge in drawn.soft),
-        tuple(_caption(drawn)),
-    )

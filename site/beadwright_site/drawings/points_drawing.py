@@ -5,15 +5,20 @@ Kinds of points differ by shape, inside and outside the band by fill, so that ne
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
+from math import ceil, floor
 from typing import Literal
 
-from beadwright_site.drawings.curve_drawing import Tick
-from beadwright_site.drawings.map_drawing import nice_step
+from beadwright_site.drawings.axes import Scale, Tick, nice_step, round_values
+from beadwright_site.drawings.paper import XY, Field, points_text, px
 
-WIDTH, HEIGHT = 344.0, 250.0
-LEFT, TOP, RIGHT, BOTTOM = 44.0, 26.0, 332.0, 212.0
+WIDTH, HEIGHT = 344, 250
+FIELD = Field(44, 26, 332, 212)
+"""The paper, and the field the points stand in [px]."""
+
+STEPS = 5
+"""The most parts an axis is cut in, before its ends go out to round numbers."""
 
 Shape = Literal["circle", "square", "triangle", "cross"]
 
@@ -24,8 +29,6 @@ PATHS: dict[Shape, str] = {
     "cross": "M-4-4L4 4M4-4L-4 4",
 }
 """Each shape about its middle, as an SVG path."""
-
-Place = tuple[float, float]
 
 APART = 14.0
 """Least distance of two names of lines, one above the other."""
@@ -45,10 +48,9 @@ class Point:
 class Band:
     """A line with its band, from left to right: places of the line, its low and its high side."""
 
-    line: Sequence[Place]
-    low: Sequence[Place] = ()
-    high: Sequence[Place] = ()
-    dashed: bool = False
+    line: Sequence[XY]
+    low: Sequence[XY] = ()
+    high: Sequence[XY] = ()
     name: str = ""
 
 
@@ -77,7 +79,6 @@ class DrawnLine:
 
     path: str
     band: str
-    dashed: bool
     name: str
     x: float
     y: float
@@ -88,6 +89,9 @@ class Plot:
     """A drawn plot.
 
     Attributes:
+        width: Of the paper [px].
+        height: Of the paper [px].
+        field: Where the points stand.
         key: Id on the page.
         title: What is drawn.
         spoken: The picture in words.
@@ -102,6 +106,9 @@ class Plot:
         sources: Source ids.
     """
 
+    width: float
+    height: float
+    field: Field
     key: str
     title: str
     spoken: str
@@ -125,36 +132,21 @@ class Axis:
     most: float
 
 
-def _ticks(axis: Axis) -> tuple[float, float, tuple[float, ...]]:
-    """Ends of an axis on round numbers, and the round numbers between."""
-    step = nice_step(axis.most - axis.least, 5)
-    first = int(axis.least / step)
-    last = -int(-axis.most / step // 1)
-    values = tuple(step * at for at in range(first, last + 1))
-    return values[0], values[-1], values
-
-
-def _scale(least: float, most: float, start: float, end: float) -> Callable[[float], float]:
-    return lambda value: round(start + (end - start) * (value - least) / (most - least), 1)
-
-
-def _path(places: Iterable[Place]) -> str:
-    return " ".join(f"{x},{y}" for x, y in places)
-
-
-def legend_of(entries: Sequence[tuple[Shape, bool, str]]) -> tuple[Entry, ...]:
-    """Return legend lines: shape, filled, what it is."""
-    return tuple(Entry(PATHS[shape], filled, text) for shape, filled, text in entries)
+def _scale(axis: Axis, start: float, end: float) -> tuple[Scale, tuple[float, ...]]:
+    """An axis with its ends on round numbers, and all round numbers on it."""
+    step = nice_step(axis.most - axis.least, STEPS)
+    least, most = step * floor(axis.least / step), step * ceil(axis.most / step)
+    return Scale(least, most, start, end), round_values(least, most, step)
 
 
 def _apart(lines: Sequence[DrawnLine]) -> tuple[DrawnLine, ...]:
     """Names at the ends of lines, moved down until none lies on the one above."""
-    above = TOP - APART
+    above = FIELD.top - APART
     moved: dict[int, DrawnLine] = {}
     for at, found in sorted(enumerate(lines), key=lambda pair: pair[1].y):
         y = max(found.y, above + APART) if found.name else found.y
         above = y if found.name else above
-        moved[at] = replace(found, y=round(y, 1))
+        moved[at] = replace(found, y=px(y))
     return tuple(moved[at] for at in range(len(lines)))
 
 
@@ -182,30 +174,32 @@ def draw_points(
         words: What to know.
         sources: Source ids.
     """
-    x_least, x_most, x_values = _ticks(x)
-    y_least, y_most, y_values = _ticks(y)
-    across = _scale(x_least, x_most, LEFT, RIGHT)
-    up = _scale(y_least, y_most, BOTTOM, TOP)
+    across, x_values = _scale(x, FIELD.left, FIELD.right)
+    up, y_values = _scale(y, FIELD.bottom, FIELD.top)
 
-    def placed(places: Iterable[Place]) -> list[Place]:
+    def placed(places: Sequence[XY]) -> list[XY]:
         return [(across(a), up(b)) for a, b in places]
 
     def line(band: Band) -> DrawnLine:
         path = placed(band.line)
         outline = [*placed(band.high), *reversed(placed(band.low))]
-        return DrawnLine(_path(path), _path(outline), band.dashed, band.name, *path[-1])
+        end = (px(value) for value in path[-1])
+        return DrawnLine(points_text(path), points_text(outline), band.name, *end)
 
     return Plot(
+        WIDTH,
+        HEIGHT,
+        FIELD,
         key,
         title,
         f"{title}: {y.name} against {x.name}, {len(points)} points. {words}",
         x.name,
         y.name,
-        tuple(Tick(across(value), f"{value:g}") for value in x_values),
-        tuple(Tick(up(value), f"{value:g}") for value in y_values),
+        tuple(Tick(px(across(value)), f"{value:g}") for value in x_values),
+        tuple(Tick(px(up(value)), f"{value:g}") for value in y_values),
         _apart([line(band) for band in bands]),
-        tuple(DrawnMark(across(p.x), up(p.y), PATHS[p.shape], p.inside) for p in points),
-        legend_of(legend),
+        tuple(DrawnMark(px(across(p.x)), px(up(p.y)), PATHS[p.shape], p.inside) for p in points),
+        tuple(Entry(PATHS[shape], filled, text) for shape, filled, text in legend),
         words,
         sources,
     )

@@ -11,10 +11,10 @@ from beadwright.process.burnoff_points import POINTS
 from beadwright.process.penetration_points import BEADS
 from beadwright.process.transfer import NAMES, TRANSITION_A, TRANSITION_BAND, Transfer
 from beadwright.process.wires import METRIC_NAMES, Kind, wire_of
+from beadwright_site.drawings.paper import XY
 from beadwright_site.drawings.points_drawing import (
     Axis,
     Band,
-    Place,
     Plot,
     Point,
     Shape,
@@ -69,7 +69,7 @@ def _burn_off_band(kind: Kind, size: str, shown: Sequence[Shown]) -> Band:
     extension = _middle_extension(shown)
     amps = [point.point.current_a for point in shown]
 
-    def curve(share: float) -> list[Place]:
+    def curve(share: float) -> list[XY]:
         return [
             (a, feed_from_current(wire, a, extension) * _IN_MIN / share)
             for a in steps(min(amps), max(amps))
@@ -174,7 +174,7 @@ def penetration_plot() -> Plot:
     held = sum(point.inside for point in points)
     ends = (0.0, most)
 
-    def ray(share: float) -> list[Place]:
+    def ray(share: float) -> list[XY]:
         return [(end, share * end) for end in ends]
 
     return draw_points(

@@ -11,12 +11,8 @@ from beadwright.joint.joints import BUTTS, Dimension
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
 from beadwright_site.drawings.joint_drawing import JointDrawing, draw_joint
-from beadwright_site.drawings.symbol_drawing import (
-    Standard,
-    SymbolDrawing,
-    draw_symbol,
-    standard_of,
-)
+from beadwright_site.drawings.symbol_drawing import SymbolDrawing, draw_symbol, standard_of
+from beadwright_site.drawings.symbol_texts import Standard
 
 JOINT_NAMES = {
     "tee": "Tee",

@@ -11,7 +11,8 @@ from beadwright.money.chance import ChanceState
 from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
 from beadwright.money.cost_query import DEFAULTS, CostSchema
 from beadwright.money.verdict import money
-from beadwright_site.drawings.curve_drawing import draw_chance, draw_curve
+from beadwright_site.drawings.chance_drawing import draw_chance
+from beadwright_site.drawings.curve_drawing import draw_curve
 from beadwright_site.forms.entries import hidden, measures_of, read_entries, with_units
 from beadwright_site.forms.example import EXAMPLE_NAME, asked_of
 from beadwright_site.forms.kept import kept_for
