@@ -25,11 +25,12 @@ from beadwright.process import (
     wires,
 )
 from beadwright.process.filter_shade import least_shade as shade_of
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.positions import Mover, Orientation
 from beadwright.process.tip_to_work import tip_position as place_of_tip
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import Kind
 from beadwright.setting.torch import torch
 from beadwright.units import System
 
@@ -60,7 +61,7 @@ def flat_fillet_lb_ft(leg_in: str) -> float:
 
 
 def flat_fillet_kg_m(leg_in: str) -> float:
-    return fillets.flat_section(inches(leg_in)) * wires.STEEL_DENSITY_KG_M3
+    return fillets.flat_section(inches(leg_in)) * CARBON_STEEL.density_kg_m3
 
 
 def wire_needed_lb_ft(leg_in: str, efficiency: float) -> float:
@@ -70,7 +71,7 @@ def wire_needed_lb_ft(leg_in: str, efficiency: float) -> float:
 def reinforced_fillet_g_mm(leg_in: str) -> float:
     leg = inches(leg_in)
     shape = fillet_joints.fillet_joint("tee", 0.01, 0.01, leg, leg, fillets.usual_convexity(leg))
-    return shape.section_m2 * wires.STEEL_DENSITY_KG_M3
+    return shape.section_m2 * CARBON_STEEL.density_kg_m3
 
 
 def bevel_triangle_lb_ft(thickness_in: str, bevel_deg: float) -> float:
@@ -93,15 +94,15 @@ def v_groove_lb_ft(thickness_in: str, gap_in: str, bevel_deg: float) -> float:
 
 
 def inches_per_pound(diameter_in: float) -> float:
-    return POUND / wires.solid_linear_mass(diameter_in * INCH) / INCH
+    return POUND / wires.solid_linear_mass(diameter_in * INCH, CARBON_STEEL) / INCH
 
 
 def solid_wire_g_m(diameter_mm: float) -> float:
-    return wires.solid_linear_mass(diameter_mm / 1000) * 1000
+    return wires.solid_linear_mass(diameter_mm / 1000, CARBON_STEEL) * 1000
 
 
 def metres_per_kilogram(diameter_mm: float) -> float:
-    return 1 / wires.solid_linear_mass(diameter_mm / 1000)
+    return 1 / wires.solid_linear_mass(diameter_mm / 1000, CARBON_STEEL)
 
 
 def wire_lb_per_1000_in(wire: str, size: str) -> float:
@@ -269,13 +270,13 @@ def thumb_current_a(thickness_in: str) -> float:
 
 def plate_currents_a(thickness_mm: float) -> Window:
     thick = thickness_mm / 1000
-    top = heat.burn_through_current(thick) if thick < heat.THIN_M else inf
-    return heat.fusion_current(thick), top
+    top = heat.burn_through_current(thick, CARBON_STEEL) if thick < CARBON_STEEL.thin_m else inf
+    return heat.fusion_current(thick, CARBON_STEEL), top
 
 
 def fusion_share(thickness_mm: float) -> float:
     thick = thickness_mm / 1000
-    return heat.fusion_current(thick) / heat.thickness_current(thick)
+    return heat.fusion_current(thick, CARBON_STEEL) / heat.thickness_current(thick)
 
 
 def heat_en_kj_mm(volts: float, current_a: float, travel_mm_min: float) -> float:
@@ -298,7 +299,7 @@ def thin_plate_heat(
     thickness_mm: float, current_a: float, volts: float, travel_cm_min: float
 ) -> str:
     given = heat.heat_input(volts, current_a, travel_cm_min / 6000)
-    ceiling = heat.BURN_THROUGH_J_M2 * thickness_mm / 1000
+    ceiling = heat.heat_ceiling(thickness_mm / 1000, CARBON_STEEL)
     return "holds" if given <= ceiling else "falls through"
 
 

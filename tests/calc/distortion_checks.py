@@ -7,6 +7,7 @@ Standard library and beadwright only; see ``reference_rows``.
 from __future__ import annotations
 
 from beadwright.heating import angular, camber, shrinkage, welded_part
+from beadwright.process.materials import CARBON_STEEL
 
 IN, MM, KIP, KN = 0.0254, 1e-3, 4448.2216152605, 1e3
 
@@ -73,15 +74,17 @@ def along_section_mm(section_mm2: float, part_mm2: float, length_mm: float) -> f
 
 
 def tendon_kn(heat_kj_mm: float) -> float:
-    return shrinkage.tendon_force(heat_kj_mm * 1e6) / KN
+    return shrinkage.tendon_force(heat_kj_mm * 1e6, CARBON_STEEL) / KN
 
 
 def along_force_mm(force_kn: float, part_mm2: float, length_mm: float) -> float:
-    return shrinkage.along_by_force(force_kn * KN, part_mm2 * MM**2, length_mm * MM) / MM
+    args = (force_kn * KN, part_mm2 * MM**2, length_mm * MM, CARBON_STEEL)
+    return shrinkage.along_by_force(*args) / MM
 
 
 def along_force_in(force_kip: float, part_in2: float, length_in: float) -> float:
-    return shrinkage.along_by_force(force_kip * KIP, part_in2 * IN**2, length_in * IN) / IN
+    args = (force_kip * KIP, part_in2 * IN**2, length_in * IN, CARBON_STEEL)
+    return shrinkage.along_by_force(*args) / IN
 
 
 def camber_in(section_in2: float, offset_in: float, length_in: float, inertia_in4: float) -> float:
@@ -93,14 +96,14 @@ def camber_force_mm(
     force_kn: float, offset_mm: float, length_mm: float, inertia_mm4: float
 ) -> float:
     args = (force_kn * KN, offset_mm * MM, length_mm * MM, inertia_mm4 * MM**4)
-    return camber.camber_by_force(*args) / MM
+    return camber.camber_by_force(*args, CARBON_STEEL) / MM
 
 
 def camber_force_in(
     force_kip: float, offset_in: float, length_in: float, inertia_in4: float
 ) -> float:
     args = (force_kip * KIP, offset_in * IN, length_in * IN, inertia_in4 * IN**4)
-    return camber.camber_by_force(*args) / IN
+    return camber.camber_by_force(*args, CARBON_STEEL) / IN
 
 
 def short_weld(weld_mm: float, part_mm: float) -> float:

@@ -20,7 +20,6 @@ from beadwright.process.burnoff import (
     feed_from_current,
 )
 from beadwright.process.burnoff_fit import (
-    REPRESENTATIVE,
     extension_m,
     fit,
     fitted_points,
@@ -32,7 +31,8 @@ from beadwright.process.burnoff_fit import (
 from beadwright.process.burnoff_points import POINTS, Point
 from beadwright.process.deposition import deposition_efficiency, laid_rate
 from beadwright.process.gases import gas_of
-from beadwright.process.wires import WIRE_TYPES, Kind, Wire, wire_of
+from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 from tests.calc.reference_rows import FOLDER
 
 INCH = 0.0254
@@ -45,7 +45,7 @@ extensions = st.floats(0.002, 0.05)
 
 
 def wire_for(kind: Kind, size: str) -> Wire:
-    return wire_of(REPRESENTATIVE[kind], size)
+    return wire_of(KINDS[kind].representative, size)
 
 
 def places(number: float, significant: int) -> str:

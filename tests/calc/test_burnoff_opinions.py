@@ -1,5 +1,6 @@
 """Second opinions on burn-off: units by pint, the molten drop by handbook enthalpy of iron."""
 
+from dataclasses import replace
 from typing import Any
 
 import pint
@@ -10,13 +11,14 @@ from hypothesis import strategies as st
 from beadwright.process import burnoff_fit
 from beadwright.process.burnoff import (
     CONSTANTS,
-    DROP_ENTHALPY_J_KG,
     current_from_feed,
     feed_from_current,
 )
-from beadwright.process.burnoff_fit import REPRESENTATIVE, fit
+from beadwright.process.burnoff_fit import fit
 from beadwright.process.deposition import bead_section, laid_rate
-from beadwright.process.wires import Kind, Wire, wire_of
+from beadwright.process.materials import CARBON_STEEL
+from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wires import Wire, wire_of
 
 UNITS: Any = pint.UnitRegistry()
 KEYS: list[tuple[Kind, str]] = list(CONSTANTS)
@@ -24,7 +26,7 @@ keys = st.sampled_from(KEYS)
 
 
 def wire_for(kind: Kind, size: str) -> Wire:
-    return wire_of(REPRESENTATIVE[kind], size)
+    return wire_of(KINDS[kind].representative, size)
 
 
 def of(value: float, unit: str) -> Any:
@@ -48,7 +50,7 @@ def test_the_balance_in_shop_units_by_pint(
     resistivity, area = of(made.r_ohm_m, "ohm * meter"), of(wire.conducting_area_m2, "meter ** 2")
     per_length = of(wire.linear_mass_kg_m, "kilogram / meter")
     power = anode + amps**2 * resistivity * stick / area
-    feed = power / (per_length * of(DROP_ENTHALPY_J_KG, "joule / kilogram"))
+    feed = power / (per_length * of(CARBON_STEEL.drop_enthalpy_j_kg, "joule / kilogram"))
     ours = feed_from_current(wire, current, extension_in * 0.0254)
     assert ours / 0.0254 * 60 == pytest.approx(in_unit(feed, "inch / minute"), rel=1e-9)
 
@@ -76,7 +78,7 @@ def test_a_bead_by_pint() -> None:
     """6 lb/h at 12 in/min: 0.1 lb/min over 12 in/min and 0.2836 lb/in³ is 0.02938 in²."""
     laid = in_unit(of(6, "pound / hour"), "kilogram / second")
     travel = in_unit(of(12, "inch / minute"), "meter / second")
-    section = in_unit(of(bead_section(laid, travel), "meter ** 2"), "inch ** 2")
+    section = in_unit(of(bead_section(laid, travel, CARBON_STEEL), "meter ** 2"), "inch ** 2")
     assert section == pytest.approx(0.1 / 12 / 0.2836, rel=1e-3)
 
 
@@ -88,19 +90,22 @@ def test_the_drop_holds_what_molten_iron_holds() -> None:
     """
     heated = 0.70e3 * (1811 - 298)
     melted = 13.8e3 / 55.85e-3
-    assert pytest.approx(heated + melted, rel=0.03) == DROP_ENTHALPY_J_KG
+    assert CARBON_STEEL.drop_enthalpy_j_kg == pytest.approx(heated + melted, rel=0.03)
 
 
 @pytest.mark.parametrize(("kind", "size"), [key for key in KEYS if CONSTANTS[key].points])
 @pytest.mark.parametrize("enthalpy", [1.2e6, 1.5e6])
-def test_feed_and_current_do_not_hang_on_the_enthalpy(
+def test_feed_and_current_do_not_depend_on_the_enthalpy(
     kind: Kind, size: str, enthalpy: float, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """It scales φ and r together: a hotter drop only asks for more of both."""
     before = fit(kind, size)
-    monkeypatch.setattr(burnoff_fit, "DROP_ENTHALPY_J_KG", enthalpy)
+    wire = wire_for(kind, size)
+    hotter = replace(wire.material, drop_enthalpy_j_kg=enthalpy)
+    hot_wire = replace(wire, type=replace(wire.type, material=hotter))
+    monkeypatch.setattr(burnoff_fit, "wire_of", lambda name, size: hot_wire)
     after = fit(kind, size)
-    scale = enthalpy / DROP_ENTHALPY_J_KG
+    scale = enthalpy / CARBON_STEEL.drop_enthalpy_j_kg
     assert after.phi_v == pytest.approx(before.phi_v * scale, rel=1e-9)
     assert after.r_ohm_m == pytest.approx(before.r_ohm_m * scale, rel=1e-9)
     assert after.errors == pytest.approx(before.errors, abs=1e-9)

@@ -12,7 +12,6 @@ from beadwright.process.comparison import (
     at_equal_current,
     at_equal_feed,
     at_equal_heat,
-    heat_of_bead,
     laid_at_current,
     laid_at_feed,
     more_laid,
@@ -51,16 +50,6 @@ def test_current_and_feed_describe_one_point(way: Way, current: float) -> None:
     assert again.current_a == pytest.approx(current, rel=1e-9)
     assert again.laid_kg_s == pytest.approx(laid.laid_kg_s, rel=1e-12)
     assert laid.heat_j_kg == pytest.approx(laid.volts * laid.current_a / laid.laid_kg_s)
-
-
-@given(ways, currents, st.floats(1e-5, 1e-4))
-def test_heat_of_a_bead_is_power_over_the_travel_that_lays_it(
-    way: Way, current: float, section: float
-) -> None:
-    laid = laid_at_current(way, current)
-    travel = laid.laid_kg_s / (7850 * section)
-    power = laid.volts * laid.current_a
-    assert heat_of_bead(laid, section) == pytest.approx(power / travel, rel=1e-12)
 
 
 @given(ways, currents)
@@ -168,8 +157,6 @@ def test_what_is_not_above_zero_is_refused(bad: float) -> None:
     for ask in (laid_at_feed, laid_at_current):
         with pytest.raises(OutOfRangeError):
             ask(SOLID, bad)
-    with pytest.raises(OutOfRangeError):
-        heat_of_bead(laid_at_current(SOLID, 250), bad)
 
 
 def test_farther_out_the_same_wire_lays_more_for_the_same_current() -> None:

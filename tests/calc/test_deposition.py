@@ -15,6 +15,7 @@ from beadwright.process.deposition import (
     travel_for_section,
 )
 from beadwright.process.gases import GASES, Gas
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.transfer import NAMES, Transfer
 from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 
@@ -26,8 +27,8 @@ efficiencies = st.floats(0.5, 1.0)
 
 @given(st.floats(1e-5, 0.01), sections)
 def test_travel_and_section_undo_each_other(laid: float, section: float) -> None:
-    travel = travel_for_section(laid, section)
-    assert bead_section(laid, travel) == pytest.approx(section, rel=1e-12)
+    travel = travel_for_section(laid, section, CARBON_STEEL)
+    assert bead_section(laid, travel, CARBON_STEEL) == pytest.approx(section, rel=1e-12)
 
 
 @given(wires, travels, sections, efficiencies)
@@ -36,7 +37,7 @@ def test_feed_and_travel_undo_each_other(
 ) -> None:
     feed = feed_for_travel(wire, travel, section, efficiency)
     laid = laid_rate(wire, feed, efficiency)
-    assert travel_for_section(laid, section) == pytest.approx(travel, rel=1e-12)
+    assert travel_for_section(laid, section, CARBON_STEEL) == pytest.approx(travel, rel=1e-12)
     # Metal laid per metre of travel is the bead's section at 7850 kg/m³.
     assert laid / travel == pytest.approx(section * 7850, rel=1e-12)
 
@@ -82,9 +83,9 @@ def test_what_is_not_above_zero_is_refused(bad: float) -> None:
     with pytest.raises(OutOfRangeError, match="efficiency"):
         laid_rate(wire, 0.1, bad)
     with pytest.raises(OutOfRangeError, match="travel_m_s"):
-        bead_section(1e-3, bad)
+        bead_section(1e-3, bad, CARBON_STEEL)
     with pytest.raises(OutOfRangeError, match="section_m2"):
-        travel_for_section(1e-3, bad)
+        travel_for_section(1e-3, bad, CARBON_STEEL)
     with pytest.raises(OutOfRangeError, match="travel_m_s"):
         feed_for_travel(wire, bad, 1e-5, 0.9)
 
@@ -110,6 +111,6 @@ def test_printed_fillets_follow_from_current_and_travel(
     wire = wire_of("ER70S-6", "0.045in")
     feed = feed_from_current(wire, amps, tip_mm / 1000 - 0.004)
     laid = laid_rate(wire, feed, 0.90)
-    leg = leg_of_section(bead_section(laid, cm_min / 6000))
+    leg = leg_of_section(bead_section(laid, cm_min / 6000, CARBON_STEEL))
     # Half the feed's band of 18 %, for a leg goes with the root, and half a millimetre of print.
     assert leg * 1000 == pytest.approx(leg_mm, abs=0.09 * leg_mm + 0.5), row

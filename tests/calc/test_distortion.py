@@ -29,6 +29,7 @@ from beadwright.heating.distortion_query import (
 )
 from beadwright.heating.published_forms import Form, spread
 from beadwright.heating.welded_part import Box, WeldedPart, section, tee_part
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.sources import SOURCES
 
 IN, MM = 0.0254, 1e-3
@@ -36,7 +37,7 @@ JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"
 SCHEMA = Schema.from_dict(distortion_fields())()
 
 # 8 mm fillet, 32 mm², on 10 mm plate; 0.8 kJ/mm gives 160 kN.
-LAID = Laid("tee", 8 * MM, 32 * MM**2, 10 * MM, 0.0, 1, 0.8e6, 250.0, 1, 1.0, 3.0)
+LAID = Laid("tee", 8 * MM, 32 * MM**2, 10 * MM, 0.0, 1, 0.8e6, 250.0, 1, 1.0, 3.0, CARBON_STEEL)
 # A 1000 mm² bar: 10 mm off its axis each way, 5e5 and 1e5 mm⁴.
 PART = WeldedPart(1000 * MM**2, 5e5 * MM**4, 10 * MM, 1e5 * MM**4, 5 * MM, 100 * MM, 3.0)
 
@@ -331,11 +332,11 @@ def test_keys_have_words_and_fields() -> None:
         lambda: shrinkage.along_by_allowance(0.0, True),
         lambda: shrinkage.along_by_section(1e-5, 0.0, 1.0),
         lambda: shrinkage.along_butt_by_current(0.0, 0.01, 1.0),
-        lambda: shrinkage.along_by_force(1.0, 1e-3, float("inf")),
-        lambda: shrinkage.tendon_force(float("nan")),
+        lambda: shrinkage.along_by_force(1.0, 1e-3, float("inf"), CARBON_STEEL),
+        lambda: shrinkage.tendon_force(float("nan"), CARBON_STEEL),
         lambda: camber.camber_by_section(1e-5, -0.01, 1.0, 1e-6),
-        lambda: camber.camber_by_force(1e3, -0.01, 1.0, 1e-6),
-        lambda: camber.camber_by_force(1e3, float("inf"), 1.0, 1e-6),
+        lambda: camber.camber_by_force(1e3, -0.01, 1.0, 1e-6, CARBON_STEEL),
+        lambda: camber.camber_by_force(1e3, float("inf"), 1.0, 1e-6, CARBON_STEEL),
         lambda: camber.bow_of_short_weld(1.01, 1.0),
         lambda: angular.edge_lift(0.0, 0.01, 0.1),
         lambda: angular.tilt(-1e-9, 0.1),

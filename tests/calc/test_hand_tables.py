@@ -21,7 +21,8 @@ from beadwright.process.positions import (
 )
 from beadwright.process.tip_to_work import tip_position, tip_to_work
 from beadwright.process.transfer import Transfer
-from beadwright.process.wire_types import WIRE_TYPES, Kind
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wire_types import WIRE_TYPES
 from beadwright.process.wires import wire_of
 from beadwright.setting.torch import torch
 

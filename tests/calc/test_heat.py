@@ -4,14 +4,15 @@ import pytest
 
 from beadwright.api import answer
 from beadwright.job.job_query import read_query
-from beadwright.process.heat import BURN_THROUGH_J_M2, THIN_M, burn_through_current, fusion_current
+from beadwright.process.heat import burn_through_current, fusion_current
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.setting.heat_limits import heat_ceiling_j_m
 
 
 @pytest.mark.parametrize(("thickness_mm", "amps"), [(1.2, 105.3), (3.2, 239.2), (4.5, 326.2)])
 def test_burn_through_current_of_common_practice(thickness_mm: float, amps: float) -> None:
     """25 A and 1.7 A for each 0.001 in: common practice, worked by hand."""
-    assert burn_through_current(thickness_mm / 1000) == pytest.approx(amps, abs=0.1)
+    assert burn_through_current(thickness_mm / 1000, CARBON_STEEL) == pytest.approx(amps, abs=0.1)
 
 
 @pytest.mark.parametrize(
@@ -19,7 +20,7 @@ def test_burn_through_current_of_common_practice(thickness_mm: float, amps: floa
 )
 def test_no_printed_current_burns_through(thickness_mm: float, printed_top_a: float) -> None:
     """Highest current by thickness: power-source manuals, condition tables (found)."""
-    assert printed_top_a <= burn_through_current(thickness_mm / 1000)
+    assert printed_top_a <= burn_through_current(thickness_mm / 1000, CARBON_STEEL)
 
 
 @pytest.mark.parametrize(
@@ -27,7 +28,7 @@ def test_no_printed_current_burns_through(thickness_mm: float, printed_top_a: fl
 )
 def test_no_printed_current_lies_unfused(thickness_mm: float, printed_low_a: float) -> None:
     """Lowest current by thickness: power-source manuals, condition tables (found)."""
-    assert printed_low_a >= fusion_current(thickness_mm / 1000)
+    assert printed_low_a >= fusion_current(thickness_mm / 1000, CARBON_STEEL)
 
 
 @pytest.mark.parametrize(
@@ -35,19 +36,19 @@ def test_no_printed_current_lies_unfused(thickness_mm: float, printed_low_a: flo
 )
 def test_plate_over_three_sixteenths_asks_no_more(thickness_mm: float, amps: float) -> None:
     """0.6 A for each 0.001 in to 3/16 in: 0.6 × 125, 0.6 × 187.5; common practice."""
-    assert fusion_current(thickness_mm / 1000) == pytest.approx(amps)
+    assert fusion_current(thickness_mm / 1000, CARBON_STEEL) == pytest.approx(amps)
 
 
 def test_heat_that_thin_plate_stands() -> None:
     """0.25 kJ/mm for each mm: common practice; printed butts reach 0.17."""
     plate = read_query("plate=3.2mm").job
     assert heat_ceiling_j_m(plate) == pytest.approx(0.8e6)  # 0.8 kJ/mm
-    assert pytest.approx(0.25) == BURN_THROUGH_J_M2 / 1e9
+    assert CARBON_STEEL.burn_through_j_m2 / 1e9 == pytest.approx(0.25)
 
 
 def test_thin_ends_just_under_a_quarter_inch() -> None:
     """Common practice: 1/4 in plate takes a 1/4 in fillet in one pass."""
     assert heat_ceiling_j_m(read_query("plate=1/4in").job) == float("inf")
     assert heat_ceiling_j_m(read_query("plate=5.9mm").job) < float("inf")
-    assert pytest.approx(6.0e-3) == THIN_M
+    assert CARBON_STEEL.thin_m == pytest.approx(6.0e-3)
     assert answer("dial-in", "plate=1/4in&leg=1/4in").dialled.plan.passes == 1

@@ -14,7 +14,7 @@ from beadwright.process import dilution, penetration
 from beadwright.process.melted import NEVER_SIZE_BY_IT, Melted, melted
 from beadwright.process.penetration_points import BEADS
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import Kind
 from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 

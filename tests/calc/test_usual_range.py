@@ -6,8 +6,8 @@ import pytest
 from hypothesis import given, settings
 
 from beadwright.process.transfer import Transfer
+from beadwright.process.wire_kinds import Kind
 from beadwright.process.wire_ranges import usual_feed, usual_volts
-from beadwright.process.wires import Kind
 from beadwright.results import Note
 from beadwright.setting.usual_range import range_sources, usual_notes
 from beadwright.sources import SOURCES

@@ -14,7 +14,8 @@ from beadwright.process.arc import (
 )
 from beadwright.process.gases import GASES, Gas, gas_of
 from beadwright.process.operating import at_feed
-from beadwright.process.wires import Kind, wire_of
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wires import wire_of
 
 IN_MIN = 0.0254 / 60
 INCH = 0.0254

@@ -25,8 +25,9 @@ from beadwright.process.transfer import (
     transfer_at,
     transition_current,
 )
+from beadwright.process.wire_kinds import Kind
 from beadwright.process.wire_ranges import usual_current
-from beadwright.process.wires import STEEL_DENSITY_KG_M3, Kind, wire_of
+from beadwright.process.wires import wire_of
 from beadwright.setting.torch import torch
 
 INCH = 0.0254
@@ -79,7 +80,7 @@ def test_the_section_that_carries_current(name: str, size: str, of_solid: float)
     wire = wire_of(name, size)
     whole = 3.141592653589793 / 4 * wire.diameter_m**2
     assert wire.conducting_area_m2 / whole == pytest.approx(of_solid, rel=1e-9)
-    assert STEEL_DENSITY_KG_M3 == 7850
+    assert wire_of("ER70S-6", "0.045in").material.density_kg_m3 == 7850
 
 
 @pytest.mark.parametrize(

@@ -13,7 +13,7 @@ from beadwright.job.job_query import read_query
 from beadwright.layers import bead_limits
 from beadwright.process import published_range
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import Kind
 from beadwright.results import Quantity
 from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import aimed_feed

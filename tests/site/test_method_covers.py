@@ -20,8 +20,6 @@ FORMULAS = (
 
 TOLD_ELSEWHERE = {
     "aims.AIMS": "names",
-    "current_limits.TOP_SOURCE": "names of sources",
-    "current_limits.TRANSITION_SOURCE": "names of sources",
     "volts_limits.START_V": "where a search starts; no answer hangs on it",
     "window_map.LEAST_V": "drawn only",
     "window_map.STEPS": "how finely the plane is drawn",
@@ -57,7 +55,6 @@ TOLD_ELSEWHERE = {
     "spools.PACKAGES_KG": "sizes bought, shown on Supplies",
     "spools.packages": "counts whole packages",
     "spools.packages_sold": "names of packages",
-    "transfer.FLUX_MIX_CO2": "said where a gas is refused",
     "transfer.NAMES": "words",
     "transfer.NO_SHORT_V": "drawn only",
     "transfer.gas_refused": "says why in words, beside the field",

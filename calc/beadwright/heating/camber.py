@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.heating.shrinkage import STEEL_MODULUS_PA
+from beadwright.process.materials import Material
 
 BLODGETT = 0.005
 """Camber over Aw·d·L²/I [-]. Source: Blodgett, Design of Weldments; from memory."""
@@ -35,7 +35,9 @@ def camber_by_section(
     return BLODGETT * section_m2 * offset_m * length_m**2 / inertia_m4
 
 
-def camber_by_force(force_n: float, offset_m: float, length_m: float, inertia_m4: float) -> float:
+def camber_by_force(
+    force_n: float, offset_m: float, length_m: float, inertia_m4: float, material: Material
+) -> float:
     """Return the bow of a part welded along its whole length, from the force it shrinks with [m].
 
     Source: beam theory, constant moment: F·d·L²/(8·E·I), with the tendon force.
@@ -45,13 +47,14 @@ def camber_by_force(force_n: float, offset_m: float, length_m: float, inertia_m4
         offset_m: Weld to neutral axis, zero or more [m].
         length_m: Length of the part, above zero [m].
         inertia_m4: Moment of inertia of the part, above zero [m⁴].
+        material: What the part is made of [-].
 
     Raises:
         OutOfRangeError: If an argument is out of range.
     """
     require_positive(force_n=force_n, length_m=length_m, inertia_m4=inertia_m4)
     _require_offset(offset_m)
-    return force_n * offset_m * length_m**2 / (8 * STEEL_MODULUS_PA * inertia_m4)
+    return force_n * offset_m * length_m**2 / (8 * material.modulus_pa * inertia_m4)
 
 
 def bow_of_short_weld(weld_m: float, part_m: float) -> float:

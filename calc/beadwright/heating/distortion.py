@@ -22,6 +22,7 @@ from beadwright.heating.shrinkage import (
     tendon_force,
 )
 from beadwright.heating.welded_part import WeldedPart
+from beadwright.process.materials import Material
 from beadwright.results import Quantity
 
 MOST_WELD_OF_PART = 1 / 20
@@ -44,6 +45,7 @@ class Laid:
         sides: 1, or 2 with the same on the other side [-].
         share: Share of the length welded: 1 is continuous, less is intermittent [-].
         length_m: From the weld's start to its end [m].
+        material: What is welded.
     """
 
     joint: str
@@ -57,6 +59,7 @@ class Laid:
     sides: int
     share: float
     length_m: float
+    material: Material
 
     @property
     def fillet(self) -> bool:
@@ -133,8 +136,9 @@ def _along(laid: Laid, part: WeldedPart) -> Quantity:
     section, length = laid.section_m2 * laid.sides, laid.length_m
     forms: list[Form] = []
     if laid.heat_j_m is not None:
-        force = tendon_force(laid.heat_j_m) * laid.sides
-        forms.append(Form("tendon force", along_by_force(force, part.area_m2, length), "tendon"))
+        force = tendon_force(laid.heat_j_m, laid.material) * laid.sides
+        value = along_by_force(force, part.area_m2, length, laid.material)
+        forms.append(Form("tendon force", value, "tendon"))
     if section <= MOST_WELD_OF_PART * part.area_m2:
         value = along_by_section(section, part.area_m2, length)
         forms.append(Form("Guyot", value, "guyot"))
@@ -159,8 +163,8 @@ def _bow(
         )
     ]
     if laid.heat_j_m is not None:
-        force = tendon_force(laid.heat_j_m) * laid.sides
-        bow = camber_by_force(force, offset_m, part_m, inertia_m4)
+        force = tendon_force(laid.heat_j_m, laid.material) * laid.sides
+        bow = camber_by_force(force, offset_m, part_m, inertia_m4, laid.material)
         forms.append(Form("tendon force", bow, "tendon"))
     share = laid.share * bow_of_short_weld(min(laid.length_m, part_m), part_m)
     return spread(name, "small_length", _scaled(forms, share))

@@ -111,6 +111,7 @@ def _laid(dialled: DialIn, values: Mapping[str, Any], heat: float | None) -> Lai
         sides=2 if values.get("part_sides") == "2" else 1,
         share=values["part_share"],
         length_m=job.weld_length_m,
+        material=job.wire.material,
     )
 
 

@@ -7,15 +7,7 @@ them together.
 from __future__ import annotations
 
 from beadwright.errors import OutOfRangeError, require_positive
-
-STEEL_MODULUS_PA = 207e9
-"""Young's modulus of carbon steel, 30 × 10⁶ psi [Pa]."""
-
-TENDON_N_PER_J_M = 0.2
-"""Shrinkage force of a weld over its net heat input [N per J/m].
-
-Source: White, Leggatt and Dwight, the tendon force of carbon steel: 0.2 kN per J/mm; from memory.
-"""
+from beadwright.process.materials import Material
 
 TEE_M, LAP_M = 1.02e-3, 1.52e-3
 """Transverse shrinkage of two fillets whose leg is the thickness: tee, lap [m].
@@ -148,23 +140,24 @@ def along_by_section(section_m2: float, part_m2: float, length_m: float) -> floa
     return GUYOT * section_m2 / part_m2 * length_m
 
 
-def tendon_force(heat_j_m: float) -> float:
+def tendon_force(heat_j_m: float, material: Material) -> float:
     """Return the force a weld shrinks with [N].
 
-    Source: White, Leggatt and Dwight: 0.2 kN per J/mm of net heat; from memory. Of several passes
-    on one another the hottest counts, not their sum.
+    Source: White, Leggatt and Dwight: in proportion to the net heat, by the material's share; from
+    memory. Of several passes on one another the hottest counts, not their sum.
 
     Args:
         heat_j_m: Net heat input of the hottest pass, arc efficiency counted; above zero [J/m].
+        material: What is welded [-].
 
     Raises:
         OutOfRangeError: If it is not above zero.
     """
     require_positive(heat_j_m=heat_j_m)
-    return TENDON_N_PER_J_M * heat_j_m
+    return material.tendon_n_per_j_m * heat_j_m
 
 
-def along_by_force(force_n: float, part_m2: float, length_m: float) -> float:
+def along_by_force(force_n: float, part_m2: float, length_m: float, material: Material) -> float:
     """Return the longitudinal shrinkage of a part under the force of its welds [m].
 
     Source: Hooke's law with the tendon force.
@@ -173,12 +166,13 @@ def along_by_force(force_n: float, part_m2: float, length_m: float) -> float:
         force_n: Force, above zero [N].
         part_m2: Section of the part, above zero [m²].
         length_m: Length of weld, above zero [m].
+        material: What the part is made of [-].
 
     Raises:
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(force_n=force_n, part_m2=part_m2, length_m=length_m)
-    return force_n * length_m / (STEEL_MODULUS_PA * part_m2)
+    return force_n * length_m / (material.modulus_pa * part_m2)
 
 
 def along_by_allowance(length_m: float, fillet: bool) -> float:

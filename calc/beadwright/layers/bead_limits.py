@@ -97,7 +97,7 @@ def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
         transfer: Mode of the rest [-].
     """
     open_root = shape.complete and shape.gap_m > 0 and not shape.backing
-    falls = transfer in ("spray", "globular") and job.wire.kind != "flux-cored"
+    falls = transfer in ("spray", "globular") and job.wire.traits.shorts
     return open_root and falls
 
 

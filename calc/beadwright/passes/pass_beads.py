@@ -14,7 +14,6 @@ from beadwright.passes.pass_layout import Slot
 from beadwright.passes.pass_process import Part, PartByHand, Process
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import STEEL_DENSITY_KG_M3
 from beadwright.setting.limits import Limit
 from beadwright.setting.plan import Plan
 
@@ -161,4 +160,5 @@ class PassPlan:
     @property
     def metal_kg_m(self) -> float:
         """Weld metal per length of joint [kg/m]."""
-        return STEEL_DENSITY_KG_M3 * sum(bead.slot.section_m2 for bead in self.beads)
+        section_m2 = sum(bead.slot.section_m2 for bead in self.beads)
+        return self.job.wire.material.density_kg_m3 * section_m2

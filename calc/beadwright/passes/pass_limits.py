@@ -46,7 +46,7 @@ def widest(process: Process, most_m2: float) -> Widest:
         slow = TRAVEL_RANGE_M_S[process.job.travel_by, process.job.position.orientation][0]
         travel = process.travel_m_s or slow
         laid = process.run(section).laid(hand.wire_feed_m_s)
-        section = min(section, bead_section(laid, travel))
+        section = min(section, bead_section(laid, travel, process.job.wire.material))
     first: Widest | None = None
     for _ in range(_ROUNDS):
         found = Widest(section, process.room(section), process.holds(section))

@@ -46,7 +46,7 @@ def pass_plan(job: Job, asked: Asked = FEWEST) -> PassPlan:
     """
     plan = make_plan(job)
     found = _planned(job, plan, asked)
-    shorts = job.wire.kind != "flux-cored" and plan.transfer == "spray"
+    shorts = job.wire.traits.shorts and plan.transfer == "spray"
     if job.transfer == "auto" and shorts and not found.open and not plan.refused:
         cooler = replace(job, transfer="short")
         shorted = replace(make_plan(cooler), reason="spray leaves no room for beads so light")

@@ -122,7 +122,7 @@ def _between(found: PassPlan) -> Iterator[Note]:
             "practice",
         )
     if len(found.beads) > 1:
-        slag = "Chip the slag and brush" if found.job.wire.kind == "flux-cored" else "Brush"
+        slag = "Chip the slag and brush" if found.job.wire.traits.slag else "Brush"
         yield Note(
             "note",
             f"{slag} each bead bright before the next, and let it cool under your interpass limit.",

@@ -13,7 +13,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from beadwright.process.gases import Gas
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import KINDS, Kind
 
 SHORT_HALF_BAND_V = 2.5
 """Half-width of the short-circuit volts window [V]: fillets run about 2 V above thin butts."""
@@ -161,7 +161,7 @@ def short_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, 
         kind: Solid or cored; flux-cored wire does not short and is given metal-cored's [-].
     """
     middle = short_circuit_volts(current_a, gas)
-    below = SHORT_HALF_BAND_V if kind == "solid" else _CORED_SHORT_BELOW_V
+    below = _CORED_SHORT_BELOW_V if KINDS[kind].cored else SHORT_HALF_BAND_V
     return middle - below, middle, middle + SHORT_HALF_BAND_V
 
 
@@ -178,11 +178,12 @@ def open_window(current_a: float, gas: Gas, kind: Kind, size: str) -> tuple[floa
         kind: Solid, metal-cored or flux-cored [-].
         size: Inch name of the wire diameter [-].
     """
-    if kind == "flux-cored":
+    traits = KINDS[kind]
+    if not traits.shorts:
         middle = flux_cored_volts(current_a, gas, size)
         return middle - FLUX_ROOM_V, middle, middle + FLUX_ROOM_V
     middle = open_arc_volts(current_a, gas, size)
-    if kind == "solid":
+    if not traits.wide_volts:
         return middle - OPEN_BELOW_V, middle, middle + OPEN_ABOVE_V
     top = min(_CORED_TOP_V, _CORED_TOP_FOOT_V + _CORED_TOP_SLOPE_V_A * current_a)
     low = middle - _CORED_OPEN_BELOW_V

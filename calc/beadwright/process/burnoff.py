@@ -16,15 +16,8 @@ from math import sqrt
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError, require_positive
-from beadwright.process.wires import Kind, Wire
-
-DROP_ENTHALPY_J_KG = 1.3e6
-"""Enthalpy of the molten drop [J/kg].
-
-Source: iron at its melting point from room temperature about 1.2-1.3 MJ/kg (handbooks of
-physical chemistry, from memory); drops are hotter. It scales φ and r together, so feed and
-current do not hang on it.
-"""
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wires import Wire
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,7 +104,7 @@ def feed_from_current(wire: Wire, current_a: float, extension_m: float) -> float
     fit = constants_of(wire)
     anode = current_a * fit.phi_v
     resistance = current_a**2 * fit.r_ohm_m * extension_m / wire.conducting_area_m2
-    return (anode + resistance) / (wire.linear_mass_kg_m * DROP_ENTHALPY_J_KG)
+    return (anode + resistance) / (wire.linear_mass_kg_m * wire.material.drop_enthalpy_j_kg)
 
 
 def current_from_feed(wire: Wire, feed_m_s: float, extension_m: float) -> float:
@@ -129,7 +122,7 @@ def current_from_feed(wire: Wire, feed_m_s: float, extension_m: float) -> float:
     """
     require_positive(feed_m_s=feed_m_s, extension_m=extension_m)
     fit = constants_of(wire)
-    power = wire.linear_mass_kg_m * feed_m_s * DROP_ENTHALPY_J_KG
+    power = wire.linear_mass_kg_m * feed_m_s * wire.material.drop_enthalpy_j_kg
     resistance = fit.r_ohm_m * extension_m / wire.conducting_area_m2
     # This form of the root loses no digits when the extension's share is small.
     return 2 * power / (fit.phi_v + sqrt(fit.phi_v**2 + 4 * resistance * power))
@@ -150,5 +143,6 @@ def extension_from_feed(wire: Wire, feed_m_s: float, current_a: float) -> float:
     """
     require_positive(feed_m_s=feed_m_s, current_a=current_a)
     fit = constants_of(wire)
-    left = wire.linear_mass_kg_m * feed_m_s * DROP_ENTHALPY_J_KG - current_a * fit.phi_v
+    melting = wire.linear_mass_kg_m * feed_m_s * wire.material.drop_enthalpy_j_kg
+    left = melting - current_a * fit.phi_v
     return left * wire.conducting_area_m2 / (current_a**2 * fit.r_ohm_m)

@@ -6,24 +6,18 @@ a closed form. The fitted numbers stand in ``burnoff.CONSTANTS``; a test refits 
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from math import sqrt
-from types import MappingProxyType
 
 from beadwright.process.burnoff import (
     CONSTANTS,
-    DROP_ENTHALPY_J_KG,
     current_from_feed,
     feed_from_current,
 )
 from beadwright.process.burnoff_points import POINTS, Point
-from beadwright.process.wires import Kind, Wire, wire_of
-
-REPRESENTATIVE: Mapping[Kind, str] = MappingProxyType(
-    {"solid": "ER70S-6", "metal-cored": "E70C-6M", "flux-cored": "E71T-1C"}
-)
-"""The classification whose mass and section stand for a kind."""
+from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wires import Wire, wire_of
 
 _INCH_M = 0.0254
 _SHORT_TIP_TO_WORK_IN = 0.375
@@ -65,7 +59,7 @@ def extension_m(point: Point) -> float:
 def _terms(point: Point, wire: Wire) -> tuple[float, float]:
     """Shares of the melting power per volt of φ and per Ω·m of r."""
     feed = point.feed_in_min * _INCH_M / 60
-    power = wire.linear_mass_kg_m * feed * DROP_ENTHALPY_J_KG
+    power = wire.linear_mass_kg_m * feed * wire.material.drop_enthalpy_j_kg
     extension = extension_m(point)
     return (
         point.current_a / power,
@@ -93,7 +87,7 @@ def fit(kind: Kind, size: str) -> Fit:
     Raises:
         ZeroDivisionError: If the points do not span two different currents.
     """
-    wire = wire_of(REPRESENTATIVE[kind], size)
+    wire = wire_of(KINDS[kind].representative, size)
     points = fitted_points(kind, size)
     terms = [_terms(point, wire) for point in points]
     aa = sum(a * a for a, _ in terms)
@@ -150,7 +144,7 @@ def shown_points(kind: Kind, size: str) -> tuple[Shown, ...]:
         kind: Solid, metal-cored or flux-cored [-].
         size: Inch name of the diameter [-].
     """
-    wire, band = wire_of(REPRESENTATIVE[kind], size), CONSTANTS[kind, size].band
+    wire, band = wire_of(KINDS[kind].representative, size), CONSTANTS[kind, size].band
     shown: list[Shown] = []
     for point in fitted_points(kind, size):
         extension, feed = extension_m(point), point.feed_in_min * _INCH_M / 60

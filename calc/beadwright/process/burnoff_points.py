@@ -12,7 +12,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import Kind
 
 
 @dataclass(frozen=True, slots=True)

@@ -17,7 +17,7 @@ from beadwright.process.gases import Gas
 from beadwright.process.operating import at_feed, feed_at_current
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import STEEL_DENSITY_KG_M3, Wire
+from beadwright.process.wires import Wire
 
 Basis = Literal["equal current", "equal feed", "equal heat"]
 
@@ -208,22 +208,6 @@ def at_equal_heat(first: Way, second: Way, current_a: float) -> Comparison:
             high = middle
     ends = here, laid_at_current(second, (low + high) / 2)
     return _compared("equal heat", first, second, ends, melts=True)
-
-
-def heat_of_bead(laid: Laid, section_m2: float) -> float:
-    """Return the heat input of a bead of a section, no efficiency [J/m].
-
-    Source: conservation of mass: travel = laid / (density × section).
-
-    Args:
-        laid: What the wire lays [-].
-        section_m2: Section of the bead, above zero [m²].
-
-    Raises:
-        OutOfRangeError: If the section is not above zero.
-    """
-    require_positive(section_m2=section_m2)
-    return laid.heat_j_kg * STEEL_DENSITY_KG_M3 * section_m2
 
 
 def _compared(

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from beadwright.errors import require_positive
 from beadwright.process.gases import Gas
+from beadwright.process.materials import Material
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import STEEL_DENSITY_KG_M3, Wire
+from beadwright.process.wires import Wire
 
 
 def deposition_efficiency(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[float, float, float]:
@@ -23,9 +24,9 @@ def deposition_efficiency(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[flo
         gas: The gas [-].
         transfer: The transfer mode [-].
     """
-    if wire.kind == "flux-cored":
+    if wire.traits.slag:
         return (0.82, 0.85, 0.88) if gas.co2 == 1 else (0.83, 0.87, 0.90)
-    if wire.kind == "metal-cored":
+    if wire.traits.cored:
         return (0.87, 0.89, 0.92) if transfer == "short" else (0.88, 0.91, 0.95)
     if transfer in ("spray", "pulse"):
         return 0.95, max(0.955, 0.98 - 0.1 * gas.co2), 0.98
@@ -53,34 +54,36 @@ def laid_rate(wire: Wire, feed_m_s: float, efficiency: float) -> float:
     return wire.linear_mass_kg_m * feed_m_s * efficiency
 
 
-def bead_section(laid_kg_s: float, travel_m_s: float) -> float:
+def bead_section(laid_kg_s: float, travel_m_s: float, material: Material) -> float:
     """Return the section of the bead laid [m²].
 
-    Source: conservation of mass, density of steel.
+    Source: conservation of mass.
 
     Args:
         laid_kg_s: Deposition rate, above zero [kg/s].
         travel_m_s: Travel, above zero [m/s].
+        material: What is laid [-].
 
     Raises:
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(laid_kg_s=laid_kg_s, travel_m_s=travel_m_s)
-    return laid_kg_s / (STEEL_DENSITY_KG_M3 * travel_m_s)
+    return laid_kg_s / (material.density_kg_m3 * travel_m_s)
 
 
-def travel_for_section(laid_kg_s: float, section_m2: float) -> float:
+def travel_for_section(laid_kg_s: float, section_m2: float, material: Material) -> float:
     """Return the travel that lays a section [m/s]; the inverse of ``bead_section``.
 
     Args:
         laid_kg_s: Deposition rate, above zero [kg/s].
         section_m2: Bead section, above zero [m²].
+        material: What is laid [-].
 
     Raises:
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(laid_kg_s=laid_kg_s, section_m2=section_m2)
-    return laid_kg_s / (STEEL_DENSITY_KG_M3 * section_m2)
+    return laid_kg_s / (material.density_kg_m3 * section_m2)
 
 
 def feed_for_travel(wire: Wire, travel_m_s: float, section_m2: float, efficiency: float) -> float:
@@ -96,5 +99,5 @@ def feed_for_travel(wire: Wire, travel_m_s: float, section_m2: float, efficiency
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(travel_m_s=travel_m_s, section_m2=section_m2, efficiency=efficiency)
-    laid = travel_m_s * section_m2 * STEEL_DENSITY_KG_M3
+    laid = travel_m_s * section_m2 * wire.material.density_kg_m3
     return laid / (wire.linear_mass_kg_m * efficiency)

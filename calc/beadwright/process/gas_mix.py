@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 
 from beadwright.errors import UnknownEntryError
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.units import quoted
 
 HOW_TO_SAY = "write argon first, CO2 second and a symbol after any other: 90/10, 98/2 O2, 90/8/2 O2"
@@ -21,10 +22,6 @@ _SYMBOLS: Mapping[str, str] = {
     "he": "helium", "helium": "helium",
 }  # fmt: skip
 _SAID: Mapping[str, str] = {"argon": "Ar", "co2": "CO2", "oxygen": "O2", "helium": "He"}
-_NOT_FOR_STEEL: Mapping[str, str] = {
-    "h2": "hydrogen in the gas cracks carbon steel; use a mix of argon, CO2, O2 and helium",
-    "n2": "nitrogen in the gas makes pores in carbon steel; use a mix of argon, CO2, O2 and helium",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,8 +53,8 @@ def read_mix(text: str) -> Mix:
     plain = text.strip().lower().replace("₂", "2").replace(",", ".")
     if plain in _SYMBOLS:
         return Mix(**{_SYMBOLS[plain]: 100.0})
-    if plain in _NOT_FOR_STEEL:
-        raise UnknownEntryError(_NOT_FOR_STEEL[plain])
+    if plain in CARBON_STEEL.harmful_gases:
+        raise UnknownEntryError(CARBON_STEEL.harmful_gases[plain])
     shares: dict[str, float] = {}
     for place, part in enumerate(plain.split("/")):
         name, percent = _part(text, part.strip(), place, shares)
@@ -76,8 +73,8 @@ def _part(text: str, part: str, place: int, before: Mapping[str, float]) -> tupl
     if match is None:
         raise UnknownEntryError(f"{quoted(text)} is no gas; {HOW_TO_SAY}")
     symbol = match["symbol"]
-    if symbol in _NOT_FOR_STEEL:
-        raise UnknownEntryError(_NOT_FOR_STEEL[symbol])
+    if symbol in CARBON_STEEL.harmful_gases:
+        raise UnknownEntryError(CARBON_STEEL.harmful_gases[symbol])
     if symbol is not None and symbol not in _SYMBOLS:
         raise UnknownEntryError(
             f"{quoted(symbol)} in {quoted(text)} is not Ar, CO2, O2 or He; {HOW_TO_SAY}"

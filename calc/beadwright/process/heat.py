@@ -2,20 +2,13 @@
 
 from __future__ import annotations
 
+from math import inf
+
 from beadwright.errors import require_positive
+from beadwright.process.materials import Material
 
 EN_EFFICIENCY = 0.8
 """Thermal efficiency k of MIG/MAG, all wires [-]. Source: EN 1011-1, Table 1 (8.7)."""
-
-BURN_THROUGH_J_M2 = 0.25e9
-"""Heat input per thickness above which thin plate falls through [J/m per m].
-
-Source: butts in the condition tables of power-source manuals reach 0.17 kJ/mm for each mm of
-plate; fillets carry heat off three ways. 0.25 is common practice, counted below ``THIN_M`` only.
-"""
-
-THIN_M = 6.0e-3
-"""Plate below which burning through is watched, just under 1/4 in [m]. Common practice."""
 
 
 def heat_input(volts: float, current_a: float, travel_m_s: float) -> float:
@@ -68,33 +61,50 @@ def thickness_current(thickness_m: float) -> float:
     return thickness_m / 0.0254 * 1000
 
 
-def burn_through_current(thickness_m: float) -> float:
+def burn_through_current(thickness_m: float, material: Material) -> float:
     """Return the current above which thin plate falls through [A].
 
-    Source: condition tables of power-source manuals run 1.2 mm at up to 100 A, 3.2 mm at up to
-    170 A and 4.5 mm at up to 250 A; 25 A + 1.7 A per 0.001 in holds them all with some room.
+    Source: the material's.
 
-    Valid for: plate below ``THIN_M``; thicker plate sets no such limit.
+    Valid for: plate below the material's ``thin_m``; thicker plate sets no such limit.
 
     Args:
         thickness_m: Plate thickness, above zero [m].
+        material: What the plate is made of [-].
 
     Raises:
         OutOfRangeError: If the thickness is not above zero.
     """
-    return 25.0 + 1.7 * thickness_current(thickness_m)
+    foot, slope = material.burn_through_a
+    return foot + slope * thickness_current(thickness_m)
 
 
-def fusion_current(thickness_m: float) -> float:
+def heat_ceiling(thickness_m: float, material: Material) -> float:
+    """Return the most heat input that thin plate stands; no limit on thicker plate [J/m].
+
+    Source: the material's.
+
+    Args:
+        thickness_m: Plate thickness, above zero [m].
+        material: What the plate is made of [-].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(thickness_m=thickness_m)
+    return material.burn_through_j_m2 * thickness_m if thickness_m < material.thin_m else inf
+
+
+def fusion_current(thickness_m: float, material: Material) -> float:
     """Return the current below which the bead lies on the plate instead of fusing to it [A].
 
-    Source: common practice: 0.6 A per 0.001 in, counted up to 3/16 in plate. The lowest current in
-    the condition tables of power-source manuals is 0.95 of the thumb rule; this stands below it.
+    Source: the material's.
 
     Args:
         thickness_m: Plate thickness, above zero [m].
+        material: What the plate is made of [-].
 
     Raises:
         OutOfRangeError: If the thickness is not above zero.
     """
-    return 0.6 * thickness_current(min(thickness_m, 0.1875 * 0.0254))
+    return material.fusion_share * thickness_current(min(thickness_m, material.fusion_to_m))

@@ -14,7 +14,7 @@ from beadwright.process.penetration import (
     root_penetration,
 )
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import Kind
 from beadwright.results import Quantity
 
 NEVER_SIZE_BY_IT = "An estimate: never lay a smaller leg for it. Cut and etch a coupon to know."

@@ -11,7 +11,7 @@ from __future__ import annotations
 from beadwright.errors import require_positive
 from beadwright.process.penetration_points import BEADS, Bead
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import KINDS, Kind
 
 DEPTH_CONSTANT = 3.05e-6
 """K of the form, in coherent SI: [m] over the cube root of [A⁴ / (m/s · V²)].
@@ -131,7 +131,7 @@ def refused(
         return "no estimate in short circuit: the arc is out part of the time, no points found"
     if transfer == "pulse":
         return "no estimate in pulse: a mean current says nothing of its peaks"
-    if kind != "solid":
+    if KINDS[kind].cored:
         return f"no estimate for {kind} wire: its arc is broader, no points found"
     far = _outside(
         ("current", current_a, STRETCHED_CURRENT_A),

@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from functools import cache
 
 from beadwright.process.burnoff_points import POINTS
-from beadwright.process.wires import Kind, Wire
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wires import Wire
 from beadwright.results import Note
 
 

@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind, Wire
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wires import Wire
 
 _IN = 0.0254
 _Three = tuple[float, float, float]
@@ -70,7 +71,7 @@ def tip_to_work(wire: Wire, transfer: Transfer) -> _Three:
         wire: The wire [-].
         transfer: The mode planned [-].
     """
-    short = transfer == "short" and wire.kind != "flux-cored"
+    short = transfer == "short" and wire.traits.shorts
     table = _SHORT if short else _OPEN[wire.kind]
     low, set_, high = table[wire.size]
     return low * _IN, set_ * _IN, high * _IN

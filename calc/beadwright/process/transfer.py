@@ -11,7 +11,8 @@ from typing import Literal
 from beadwright.process.arc import open_window, short_window
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Position
-from beadwright.process.wires import Kind, Wire
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wires import Wire
 from beadwright.tolerance import REL_TOL
 
 Transfer = Literal["short", "globular", "spray", "pulse"]
@@ -92,10 +93,6 @@ LEAST_ACTIVE = 0.005
 """Least CO2 and oxygen that steady the arc on steel. Source: textbooks of gas metal arc welding,
 from memory: argon alone wanders and undercuts; 1-5 % O2 or a few % CO2 are added."""
 
-FLUX_MIX_CO2 = (0.20, 0.25)
-"""CO2 in argon that class E71T-1M is made for. Source: AWS A5.20 table in a textbook's copy,
-second-hand: 75-80 % argon, balance CO2."""
-
 SHORT_RANGE_A: Mapping[str, tuple[float, float]] = MappingProxyType(
     {
         "0.023in": (30.0, 90.0),
@@ -173,10 +170,10 @@ def transition_current(wire: Wire, gas: Gas) -> float:
         wire: The wire [-].
         gas: The gas [-].
     """
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         return FLUX_CORED_LEAST_A[wire.size]
     helium = 1 + HELIUM_STEP * gas.helium
-    if wire.kind == "metal-cored":
+    if wire.traits.cored:
         return CORED_TRANSITION_A[wire.size] * helium
     beyond = min(gas.oxygen, OXYGEN_MOST) - _COLUMN_OXYGEN
     return _in_argon(wire, gas) * (1 - OXYGEN_STEP * max(0.0, beyond)) * helium
@@ -217,14 +214,14 @@ def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> str
         gas: The gas [-].
         position: The position, or None to ask of wire and gas alone [-].
     """
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         why = gas_refused(wire, gas)
         return why or ("" if position is None else position_refused(wire, position, "spray"))
     if gas.co2 == 1:
         return "CO2 does not spray at any setting"
     if gas.argon == 0:
         return f"{gas.name} does not spray: it wants argon"
-    limit = CORED_SPRAY_CO2_LIMIT if wire.kind == "metal-cored" else SOLID_SPRAY_CO2_LIMIT
+    limit = CORED_SPRAY_CO2_LIMIT if wire.traits.cored else SOLID_SPRAY_CO2_LIMIT
     if oxidizing_share(gas) > limit + _ROUNDING:
         return f"{wire.kind} wire does not spray above about {limit:.0%} CO2; {gas.name} has more"
     if gas.helium > HELIUM_SPRAY_LIMIT + _ROUNDING:
@@ -237,24 +234,18 @@ def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> str
 def gas_refused(wire: Wire, gas: Gas) -> str:
     """Return why a wire may not run in a gas at all, or an empty string.
 
-    Source: AWS A5.18 and A5.28: the M of E70C-6M classifies it in an argon mixture, 75-80 % argon
-    and CO2 (from memory); sheets of metal-cored wire go to 95 % argon. AWS A5.20: E71T-1C in CO2,
-    E71T-1M in 75-80 % argon, balance CO2 (textbook's copy, second-hand).
+    Source: ``wire_types.WIRE_TYPES``, the gases each classification is made for; oxygen counted as
+    ``OXYGEN_AS_CO2``.
 
     Args:
         wire: The wire [-].
         gas: The gas [-].
     """
-    name = wire.type.name
-    if wire.kind == "metal-cored" and oxidizing_share(gas) > CORED_SPRAY_CO2_LIMIT + _ROUNDING:
-        return f"{name} is made for argon mixtures, not {gas.name}"
-    if wire.kind == "flux-cored":
-        if name.endswith("C"):
-            return "" if gas.co2 == 1 else f"{name} is made for CO2, not {gas.name}"
-        low, high = FLUX_MIX_CO2
-        plain = gas.oxygen == gas.helium == 0
-        if not plain or not low - _ROUNDING <= gas.co2 <= high + _ROUNDING:
-            return f"{name} is made for argon with 20 to 25% CO2, not {gas.name}"
+    made = wire.type.gases
+    low, high = made.co2
+    mixed = made.plain and (gas.oxygen > 0 or gas.helium > 0)
+    if mixed or not low - _ROUNDING <= oxidizing_share(gas) <= high + _ROUNDING:
+        return f"{wire.type.name} is made for {made.words}, not {gas.name}"
     return ""
 
 
@@ -272,14 +263,14 @@ def position_refused(wire: Wire, position: Position, transfer: Transfer) -> str:
         position: The position [-].
         transfer: The mode [-].
     """
-    if wire.kind == "flux-cored":
+    if wire.traits.slag:
         if position.orientation == "vertical-down":
             return f"{wire.type.name} is not made for vertical-down: the slag runs ahead of the arc"
         return ""
     if position.sprays or transfer in ("short", "pulse"):
         return ""
     return f"{transfer} runs out of the joint {position.orientation}" + (
-        "; metal-cored wire wants pulse there" if wire.kind == "metal-cored" else ""
+        f"; {wire.kind} wire wants pulse there" if wire.traits.wants_pulse else ""
     )
 
 
@@ -295,9 +286,9 @@ def transfer_refused(wire: Wire, gas: Gas, position: Position, transfer: Transfe
         position: The position [-].
         transfer: The mode [-].
     """
-    if wire.kind == "flux-cored" and transfer in ("short", "globular"):
+    if not wire.traits.shorts and transfer in ("short", "globular"):
         return f"{wire.type.name} runs in fine drops only; it does not short circuit"
-    if wire.kind == "flux-cored" and transfer == "pulse":
+    if not wire.traits.shorts and transfer == "pulse":
         return f"pulse gives {wire.type.name} nothing; run it on plain volts"
     why = gas_refused(wire, gas)
     if not why and transfer in ("spray", "pulse"):
@@ -316,7 +307,7 @@ def globular_current(wire: Wire, gas: Gas) -> float:
         wire: The wire [-].
         gas: The gas [-].
     """
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         return 0.0
     gaps = [
         open_window(amps, gas, wire.kind, wire.size)[1] - short_window(amps, gas, wire.kind)[2]
@@ -335,7 +326,7 @@ def edges(current_a: float, wire: Wire, gas: Gas) -> Edges:
         gas: The gas [-].
     """
     low, _, top = open_window(current_a, gas, wire.kind, wire.size)
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         return Edges(NO_SHORT_V, low, top)
     return Edges(short_window(current_a, gas, wire.kind)[2], low, top)
 
@@ -358,6 +349,6 @@ def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfe
     least = transition_current(wire, gas) * (1 - REL_TOL)
     if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - REL_TOL:
         return "spray"
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         return "globular"
     return "short" if volts <= at.short_top else "globular"

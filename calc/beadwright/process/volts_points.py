@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import Kind
 
 Settings = tuple[tuple[float, float], ...]
 

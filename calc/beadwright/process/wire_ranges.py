@@ -33,7 +33,7 @@ def usual_current(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[float, floa
         transfer: The mode [-].
     """
     top = OPEN_TOP_A[wire.kind, wire.size]
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         return transition_current(wire, gas), top
     if transfer == "short":
         return SHORT_RANGE_A[wire.size]

@@ -19,12 +19,6 @@ SHOP_VOLTS = 23.6
 what shops run at 290 in/min in 90/10 [V]. Source: data sheet for class E70C-6M; common practice.
 """
 
-_MISSING_SOURCE = {
-    "solid": "power-balance",
-    "metal-cored": "e70c-sheet",
-    "flux-cored": "fcaw-deposition",
-}
-
 LEAD_DROP_V = (1.0, 3.0)
 """Drop of cable and clamp that a meter on the machine reads on top [V]. Common practice: 250 A
 through 4 to 12 mΩ."""
@@ -40,7 +34,7 @@ def volts_remark(wire: Wire, gas: Gas) -> str:
         wire: The wire [-].
         gas: The gas in use [-].
     """
-    if wire.kind != "metal-cored":
+    if not wire.traits.wide_volts:
         return ""
     sheet, shop = GASES["75/25"], GASES["90/10"]
     by_gas = open_arc_volts(200.0, sheet, "0.045in") - open_arc_volts(200.0, shop, "0.045in")
@@ -65,7 +59,7 @@ def print_remark(wire: Wire) -> str:
     Args:
         wire: The wire [-].
     """
-    if wire.kind == "solid":
+    if not wire.traits.cored:
         if constants_of(wire).points:
             return ""
         return (
@@ -74,7 +68,7 @@ def print_remark(wire: Wire) -> str:
         )
     if wire.published:
         return ""
-    if wire.kind == "flux-cored":
+    if wire.traits.slag:
         return (
             "Mass and burn-off of flux-cored wire stand on remembered data, not on a sheet in "
             "hand: hold the amps against your meter."
@@ -98,7 +92,7 @@ def lays_remark(wire: Wire, gas: Gas, current_a: float) -> str:
         current_a: Mean current, above zero [A].
     """
     solid = wire_of("ER70S-6", wire.size)
-    if wire.kind != "metal-cored" or spray_refused(solid, gas):
+    if not wire.traits.wide_volts or spray_refused(solid, gas):
         return ""
     found = at_equal_current(usual_way(solid, gas), usual_way(wire, gas), current_a)
     return (
@@ -119,14 +113,14 @@ def wire_remarks(
         transfer: The mode planned [-].
         current_a: Mean current, or None without a set point [A].
     """
-    if wire.kind == "metal-cored" and not position.sprays and transfer != "pulse":
+    if wire.traits.wants_pulse and not position.sprays and transfer != "pulse":
         yield Note(
             "caution",
             "Metal-cored wire out of position wants pulse; short circuit on light work only.",
             "practice",
             "position",
         )
-    if wire.kind == "flux-cored":
+    if wire.traits.slag:
         text = "Slag: chip and brush every pass before the next, or it is in the weld."
         yield Note("caution", text, "practice", "wire")
     volts = volts_remark(wire, gas)
@@ -138,7 +132,7 @@ def wire_remarks(
             yield Note("note", lays, "power-balance", "wire")
     missing = print_remark(wire)
     if missing:
-        yield Note("note", missing, _MISSING_SOURCE[wire.kind], "dia")
+        yield Note("note", missing, wire.traits.mass_source, "dia")
 
 
 def wire_facts(wire: Wire) -> tuple[tuple[str, str], ...]:
@@ -155,7 +149,7 @@ def wire_facts(wire: Wire) -> tuple[tuple[str, str], ...]:
         ("ISO", made.iso),
         ("A5.36", made.alias),
         ("Weld metal", f"{made.tensile_pa / 1e6:.0f} MPa at least"),
-        ("Gas", made.gases),
+        ("Gas", made.gases.label),
         ("Polarity", made.polarity),
         ("Drive rolls", made.drive_roll),
     ]

@@ -8,27 +8,20 @@ from math import pi
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError
-from beadwright.process.wire_types import WIRE_TYPES, Kind, WireType
+from beadwright.process.materials import Material
+from beadwright.process.wire_kinds import KINDS, Kind, KindTraits
+from beadwright.process.wire_types import WIRE_TYPES, WireType
 
 __all__ = [
     "CORED_MASS_RATIO",
     "INCH_SIZES_M",
     "METRIC_NAMES",
-    "STEEL_DENSITY_KG_M3",
     "WIRE_TYPES",
-    "Kind",
     "Wire",
     "WireType",
     "solid_linear_mass",
     "wire_of",
 ]
-
-STEEL_DENSITY_KG_M3 = 7850.0
-"""Density of carbon steel [kg/m³].
-
-Source: EN 1991-1-1:2002, Table A.4 (77.0-78.5 kN/m³), design value 7850, from memory; the
-handbooks' 0.283 lb/in³ is the same figure rounded (7833 kg/m³).
-"""
 
 INCH_SIZES_M: Mapping[str, float] = MappingProxyType(
     {
@@ -104,8 +97,18 @@ class Wire:
 
     @property
     def kind(self) -> Kind:
-        """Solid, metal-cored or flux-cored."""
+        """Solid, metal-cored or flux-cored: the key of its tables."""
         return self.type.kind
+
+    @property
+    def traits(self) -> KindTraits:
+        """What sets its kind apart."""
+        return KINDS[self.type.kind]
+
+    @property
+    def material(self) -> Material:
+        """The metal it is made of and lays."""
+        return self.type.material
 
     @property
     def metric_size(self) -> str:
@@ -113,22 +116,23 @@ class Wire:
         return METRIC_NAMES[self.size]
 
 
-def solid_linear_mass(diameter_m: float) -> float:
-    """Return the mass per length of a solid steel wire [kg/m].
+def solid_linear_mass(diameter_m: float, material: Material) -> float:
+    """Return the mass per length of a solid wire [kg/m].
 
-    Source: geometry, density ``STEEL_DENSITY_KG_M3``.
+    Source: geometry and the material's density.
 
     Args:
         diameter_m: Wire diameter, above zero [m].
+        material: What it is made of [-].
     """
-    return STEEL_DENSITY_KG_M3 * pi / 4 * diameter_m**2
+    return material.density_kg_m3 * pi / 4 * diameter_m**2
 
 
 def wire_of(name: str, size: str) -> Wire:
     """Return the wire of a classification and inch size.
 
     The section that carries current is the whole wire if solid; if cored, the sheath:
-    (1 - fill share) of the mass at the density of steel.
+    (1 - fill share) of the mass at the density of its metal.
 
     Args:
         name: AWS classification, a key of ``WIRE_TYPES`` [-].
@@ -143,10 +147,10 @@ def wire_of(name: str, size: str) -> Wire:
     if size not in wire_type.sizes:
         raise UnknownEntryError(f"{name} is made in {', '.join(wire_type.sizes)}, not {size}")
     diameter_m = INCH_SIZES_M[size]
-    solid = solid_linear_mass(diameter_m)
-    if wire_type.kind == "solid":
+    solid = solid_linear_mass(diameter_m, wire_type.material)
+    if not KINDS[wire_type.kind].cored:
         return Wire(wire_type, size, diameter_m, solid, pi / 4 * diameter_m**2, True)
     key = (wire_type.kind, size)
     mass = solid * CORED_MASS_RATIO[key]
-    sheath = mass * (1 - wire_type.fill_share) / STEEL_DENSITY_KG_M3
+    sheath = mass * (1 - wire_type.fill_share) / wire_type.material.density_kg_m3
     return Wire(wire_type, size, diameter_m, mass, sheath, key in _PRINTED_MASS)

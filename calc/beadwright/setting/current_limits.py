@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
-from types import MappingProxyType
+from collections.abc import Iterator
 
 from beadwright.job.job import Job
-from beadwright.process.heat import THIN_M, burn_through_current, fusion_current
+from beadwright.process.heat import burn_through_current, fusion_current
 from beadwright.process.operating import volts_window
 from beadwright.process.transfer import (
     NAMES,
@@ -16,18 +15,7 @@ from beadwright.process.transfer import (
     globular_current,
     transition_current,
 )
-from beadwright.process.wires import Kind
 from beadwright.setting.limits import Limit
-
-TRANSITION_SOURCE: Mapping[Kind, str] = MappingProxyType(
-    {"solid": "mig-handbook-1-2", "metal-cored": "e70c-sheet", "flux-cored": "fcaw-deposition"}
-)
-"""Where the start of an open arc comes from, by kind: source id."""
-
-TOP_SOURCE: Mapping[Kind, str] = MappingProxyType(
-    {"solid": "equipment-sheet", "metal-cored": "e70c-sheet", "flux-cored": "fcaw-deposition"}
-)
-"""Where the usual top of an open arc comes from, by kind: source id."""
 
 
 def current_limits(job: Job, transfer: Transfer) -> Iterator[Limit]:
@@ -53,9 +41,9 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         return
     if transfer == "spray":
         least = transition_current(wire, job.gas)
-        flux = wire.kind == "flux-cored"
-        does = "this wire's drops grow coarse" if flux else "this wire drops out of spray"
-        source = TRANSITION_SOURCE[wire.kind]
+        shorts = wire.traits.shorts
+        does = "this wire drops out of spray" if shorts else "this wire's drops grow coarse"
+        source = wire.traits.start_source
         yield Limit("transition", f"below {least:.0f} A {does}", low=least, source=source)
     elif transfer == "globular":
         least = max(short_low, globular_current(wire, job.gas))
@@ -65,17 +53,17 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         text = f"below {short_low:.0f} A even pulse stubs this wire"
         yield Limit("pulse-low", text, low=short_low)
     top = OPEN_TOP_A[wire.kind, wire.size]
-    source = TOP_SOURCE[wire.kind]
+    source = wire.traits.top_source
     yield Limit("wire-top", f"{top:.0f} A is this wire's usual top", high=top, source=source)
 
 
 def _of_plate(job: Job) -> Iterator[Limit]:
-    thin = job.thinner_m
-    if thin < THIN_M:
-        top = burn_through_current(thin)
+    thin, material = job.thinner_m, job.wire.material
+    if thin < material.thin_m:
+        top = burn_through_current(thin, material)
         text = f"over {top:.0f} A this plate burns through"
         yield Limit("burn-through", text, high=top, source="power-source-conditions")
-    least = fusion_current(thin)
+    least = fusion_current(thin, material)
     text = f"below {least:.0f} A the bead lies on the plate without fusing"
     yield Limit("fusion", text, low=least)
 

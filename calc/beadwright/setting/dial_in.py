@@ -13,7 +13,6 @@ from beadwright.process.heat import heat_input, heat_input_en
 from beadwright.process.melted import melted
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import transfer_at
-from beadwright.process.wires import STEEL_DENSITY_KG_M3
 from beadwright.results import Note, Quantity, within
 from beadwright.setting.outcome import Outcome, Settings
 from beadwright.setting.plan import Plan, make_plan
@@ -50,8 +49,8 @@ class DialIn:
 def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     low, typical, high = plan.efficiency
     laid = laid_rate(job.wire, point.feed_m_s, typical)
-    bead = bead_section(laid, travel)
-    metal = bead * plan.passes * STEEL_DENSITY_KG_M3
+    bead = bead_section(laid, travel, job.wire.material)
+    metal = bead * plan.passes * job.wire.material.density_kg_m3
     length = job.weld_length_m * job.welds
     band = constants_of(job.wire).band
     # Feed goes with current to a power between 1 and 2, so the current's band is a little tighter.
@@ -61,7 +60,6 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     flow = gas_flow(job.gas, point.current_a, job.position.orientation, job.nozzle)
     over_flat = plan.shape.section_m2 / flat_section(plan.shape.leg_m) if job.is_fillet else 1.0
     leg = leg_of_section(bead * plan.passes, over_flat) if job.is_fillet else None
-    efficiency_source = "e70c-sheet" if job.wire.kind == "metal-cored" else "lecture-efficiency"
     mode = plan.transfer  # a mean current and the machine's own volts say nothing of pulse
     if mode != "pulse":
         mode = transfer_at(point.current_a, point.volts, job.wire, job.gas)
@@ -87,7 +85,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
             laid * low / typical,
             laid * high / typical,
             "band",
-            (efficiency_source,),
+            (job.wire.traits.efficiency_source,),
         ),
         bead=Quantity("Bead section", "area", bead, sources=("mass-balance",)),
         leg=Quantity("Leg laid", "leg", leg, sources=("fillet-reinforced",)),
@@ -112,7 +110,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
             metal * length / high,
             metal * length / low,
             "band",
-            (efficiency_source,),
+            (job.wire.traits.efficiency_source,),
         ),
         arc_time=Quantity(
             "Arc time for the job", "time", length * plan.passes / travel, sources=("mass-balance",)

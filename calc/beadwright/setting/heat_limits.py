@@ -7,7 +7,7 @@ from math import inf
 
 from beadwright import units
 from beadwright.job.job import Job
-from beadwright.process.heat import BURN_THROUGH_J_M2, THIN_M
+from beadwright.process.heat import heat_ceiling
 from beadwright.setting.limits import Limit
 
 STEP_ROOM = 0.98
@@ -17,12 +17,12 @@ STEP_ROOM = 0.98
 def heat_ceiling_j_m(job: Job) -> float:
     """Return the most heat input thin plate stands; no limit on thicker plate [J/m].
 
-    Source: ``heat.BURN_THROUGH_J_M2``.
+    Source: ``heat.heat_ceiling``.
 
     Args:
         job: The job [-].
     """
-    return BURN_THROUGH_J_M2 * job.thinner_m if job.thinner_m < THIN_M else inf
+    return heat_ceiling(job.thinner_m, job.wire.material)
 
 
 def heat_limits(job: Job) -> Iterator[Limit]:

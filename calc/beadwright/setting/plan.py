@@ -12,7 +12,7 @@ from beadwright.job.job_joint import joint_shape
 from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads
 from beadwright.process.deposition import deposition_efficiency, feed_for_travel
-from beadwright.process.heat import THIN_M, burn_through_current
+from beadwright.process.heat import burn_through_current
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
     NAMES,
@@ -95,7 +95,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         job: The job [-].
     """
     wire, gas, position = job.wire, job.gas, job.position
-    if wire.kind == "flux-cored":
+    if not wire.traits.shorts:
         asked: Transfer = "spray" if job.transfer == "auto" else job.transfer
         refused = transfer_refused(wire, gas, position, asked)
         return "spray", "the one mode of this wire", refused
@@ -112,14 +112,15 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
         return "short", "spray falls through an open gap", ""
     refusal = spray_refused(wire, gas, position)
     thick = job.thinner_m > COLD_LAP_M * 1.001
-    if wire.kind == "metal-cored" and not position.sprays and thick:
+    if wire.traits.wants_pulse and not position.sprays and thick:
         return (
             "pulse",
-            f"metal-cored wire wants pulse {position.orientation}",
+            f"{wire.kind} wire wants pulse {position.orientation}",
             spray_refused(wire, gas),
         )
     least = transition_current(wire, gas)
-    if not refusal and (job.thinner_m >= THIN_M or least < burn_through_current(job.thinner_m)):
+    thin = job.thinner_m < wire.material.thin_m
+    if not refusal and (not thin or least < burn_through_current(job.thinner_m, wire.material)):
         return "spray", "wire, gas and position carry it", ""
     if gas.co2 == 1 and position.sprays and thick:
         return "globular", f"{refusal}, and the plate is too thick for short circuit", ""
@@ -138,7 +139,7 @@ def make_plan(job: Job) -> Plan:
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
     hot = transfer in ("spray", "globular")
-    if not hot or job.transfer != "auto" or job.wire.kind == "flux-cored":
+    if not hot or job.transfer != "auto" or not job.wire.traits.shorts:
         return plan
     cooler = f"{NAMES[transfer].lower()} leaves no room on this joint"
     free = replace(job, by_hand=ByHand())

@@ -56,7 +56,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
 
 def _shut(job: Job, plan: Plan) -> Iterator[Note]:
     if plan.refused:
-        what = "Not this wire" if job.wire.kind == "flux-cored" else "No spray here"
+        what = "No spray here" if job.wire.traits.shorts else "Not this wire"
         if gas_refused(job.wire, job.gas) == plan.refused:
             what = "Wrong gas"
         yield Note("stop", f"{what}: {plan.refused}.", "mig-handbook-1-2", "transfer")

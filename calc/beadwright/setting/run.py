@@ -54,7 +54,7 @@ class Run:
 
     def filling(self, feed_m_s: float) -> float:
         """Return the travel at which a feed fills the section [m/s]."""
-        return travel_for_section(self.laid(feed_m_s), self.section_m2)
+        return travel_for_section(self.laid(feed_m_s), self.section_m2, self.job.wire.material)
 
     def travel(self, feed_m_s: float) -> float:
         """Return the travel at a feed: set by hand, or the one that fills the section [m/s]."""

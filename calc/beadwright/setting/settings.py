@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from math import inf
-from types import MappingProxyType
 
 from beadwright.job.job import Job
 from beadwright.process.operating import Operating
-from beadwright.process.wires import Kind
 from beadwright.results import Quantity
 from beadwright.setting.limits import Window
 from beadwright.setting.outcome import Settings
@@ -18,14 +15,6 @@ from beadwright.setting.size_limits import bead_room
 from beadwright.setting.tip_limits import tip_room
 from beadwright.setting.travel_limits import travel_room
 from beadwright.setting.volts_limits import volts_room
-
-_VOLTS_SOURCES: Mapping[Kind, tuple[str, ...]] = MappingProxyType(
-    {
-        "solid": ("machinery-31-t5", "power-source-conditions"),
-        "metal-cored": ("machinery-31-t5", "e70c-sheet"),
-        "flux-cored": ("fcaw-ranges",),
-    }
-)
 
 
 def settings_of(job: Job, plan: Plan) -> tuple[Settings, Operating | None, float | None]:
@@ -84,7 +73,7 @@ def _volts(job: Job, plan: Plan, point: Operating) -> Quantity:
             sources=("practice",),
             low_by="pulse: the machine sets its own volts; trim arc length by ear",
         )
-    sources = _VOLTS_SOURCES[job.wire.kind]
+    sources = job.wire.traits.volts_sources
     by_hand = job.by_hand.volts is not None
     window = volts_room(plan.run, point)
     return _windowed("Volts at the arc", "volts", point.volts, window, by_hand, sources)

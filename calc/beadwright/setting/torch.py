@@ -9,7 +9,7 @@ from types import MappingProxyType
 from beadwright.joint.joints import JointKind
 from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
-from beadwright.process.wires import Kind
+from beadwright.process.wire_kinds import KINDS, Kind
 
 _Three = tuple[float, float, float]
 
@@ -70,7 +70,7 @@ def torch(
     work, aim = _WORK[joint]
     if orientation in ("vertical-down", "overhead"):
         return Torch("drag", (5.0, 10.0, 15.0), work, aim, "torch-manual")
-    if kind == "flux-cored" and orientation != "vertical-up":
+    if KINDS[kind].slag and orientation != "vertical-up":
         return Torch("drag", (5.0, 15.0, 25.0), work, aim, "practice")
     if transfer in ("spray", "pulse") and orientation != "vertical-up":
         return Torch("push", (5.0, 15.0, 30.0), work, aim, "practice")

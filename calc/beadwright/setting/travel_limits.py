@@ -33,7 +33,7 @@ def _limits(run: Run, point: Operating, room_m2: tuple[float, float]) -> Iterato
         "slower lays over 1/16 in more leg than asked"
         if job.is_fillet
         else "slower heaps the crown over 1/8 in",
-        low=travel_for_section(laid, over),
+        low=travel_for_section(laid, over, job.wire.material),
         source="mass-balance",
     )
     yield Limit(
@@ -41,7 +41,7 @@ def _limits(run: Run, point: Operating, room_m2: tuple[float, float]) -> Iterato
         "faster leaves the leg short even if the face is flat"
         if job.is_fillet
         else "faster leaves less than half the crown",
-        high=travel_for_section(laid, under),
+        high=travel_for_section(laid, under, job.wire.material),
         source="mass-balance",
     )
     heats, power = run.heats, point.volts * point.current_a

@@ -7,10 +7,9 @@ from collections.abc import Iterator
 from beadwright import units
 from beadwright.job.job import Job
 from beadwright.process.transfer import NAMES, Transfer
+from beadwright.process.wire_kinds import KINDS, Kind
 from beadwright.process.wire_ranges import usual_feed, usual_volts
-from beadwright.process.wires import Kind
 from beadwright.results import Note, Quantity
-from beadwright.setting.current_limits import TOP_SOURCE, TRANSITION_SOURCE
 from beadwright.setting.outcome import Settings
 
 _TOL = 1e-6
@@ -27,13 +26,14 @@ def range_sources(kind: Kind, transfer: Transfer) -> tuple[str, str]:
         kind: The wire's kind [-].
         transfer: The mode [-].
     """
-    if kind != "flux-cored" and transfer == "short":
+    traits = KINDS[kind]
+    if traits.shorts and transfer == "short":
         return "power-source-rule", "equipment-sheet"
-    if kind != "flux-cored" and transfer == "pulse":
-        return "practice", TOP_SOURCE[kind]
-    if kind != "flux-cored" and transfer == "globular":
-        return "equipment-sheet", TOP_SOURCE[kind]
-    return TRANSITION_SOURCE[kind], TOP_SOURCE[kind]
+    if traits.shorts and transfer == "pulse":
+        return "practice", traits.top_source
+    if traits.shorts and transfer == "globular":
+        return "equipment-sheet", traits.top_source
+    return traits.start_source, traits.top_source
 
 
 def usual_notes(job: Job, transfer: Transfer, settings: Settings) -> Iterator[Note]:
@@ -57,7 +57,7 @@ def usual_notes(job: Job, transfer: Transfer, settings: Settings) -> Iterator[No
         return
     volts = usual_volts(job.wire, job.gas, transfer)
     if volts is not None:
-        table = "fcaw-ranges" if kind == "flux-cored" else "machinery-31-t5"
+        table = job.wire.traits.volts_sources[0]
         yield from _outside(job, transfer, settings.volts, volts, (table, table), "volts")
 
 

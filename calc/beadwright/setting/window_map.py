@@ -148,7 +148,7 @@ def _soft(answer: DialIn, low: float, high: float) -> tuple[SoftEdge, ...]:
     sprays = not spray_refused(job.wire, job.gas)
     start = min(max(_transition_feed(answer), low), high) if sprays else high
     found: list[SoftEdge] = []
-    if job.wire.kind != "flux-cored" and start > low:
+    if job.wire.traits.shorts and start > low:
         rows = [(feed, top) for feed, top, _, _ in _rows(answer, low, start)]
         found.append(SoftEdge("short-top", _about(rows)))
     if not sprays:

@@ -50,10 +50,10 @@ def packages_sold(wire: Wire) -> tuple[str, ...]:
     """
     if wire.size in _THIN:
         return ("10lb", "5kg", "33lb", "15kg", "44lb")
-    if wire.kind == "solid":
+    if not wire.traits.cored:
         small = _SMALL.get(wire.size, ())
         return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb", "1000lb")
-    small = ("5kg",) if wire.kind == "flux-cored" else ()
+    small = ("5kg",) if wire.traits.slag else ()
     return (*small, "33lb", "15kg", "44lb", "60lb", "250lb", "500lb", "600lb")
 
 

@@ -6,11 +6,12 @@ from collections.abc import Sequence
 
 from beadwright.process import penetration as depth
 from beadwright.process.burnoff import CONSTANTS, feed_from_current
-from beadwright.process.burnoff_fit import REPRESENTATIVE, Shown, shown_points
+from beadwright.process.burnoff_fit import Shown, shown_points
 from beadwright.process.burnoff_points import POINTS
 from beadwright.process.penetration_points import BEADS
 from beadwright.process.transfer import NAMES, TRANSITION_A, TRANSITION_BAND, Transfer
-from beadwright.process.wires import METRIC_NAMES, Kind, wire_of
+from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wires import METRIC_NAMES, wire_of
 from beadwright_site.drawings.paper import XY
 from beadwright_site.drawings.points_drawing import (
     Axis,
@@ -65,7 +66,7 @@ _NAMED: tuple[tuple[str, Transfer], ...] = (
 
 
 def _burn_off_band(kind: Kind, size: str, shown: Sequence[Shown]) -> Band:
-    wire, band = wire_of(REPRESENTATIVE[kind], size), CONSTANTS[kind, size].band
+    wire, band = wire_of(KINDS[kind].representative, size), CONSTANTS[kind, size].band
     extension = _middle_extension(shown)
     amps = [point.point.current_a for point in shown]
 

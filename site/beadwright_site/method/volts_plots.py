@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from beadwright.process.burnoff_fit import REPRESENTATIVE
 from beadwright.process.gases import gas_of
 from beadwright.process.operating import volts_window
 from beadwright.process.transfer import Transfer
 from beadwright.process.volts_points import VOLTS_POINTS, Settings
-from beadwright.process.wires import Kind, wire_of
+from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wires import wire_of
 from beadwright.tolerance import REL_TOL
 from beadwright_site.drawings.points_drawing import Axis, Band, Plot, Point, draw_points
 from beadwright_site.method.plots import SHAPES, legend_of_modes, plot_key, size_text, steps
@@ -34,7 +34,7 @@ def _window(key: _Key, current_a: float) -> tuple[float, float, float]:
     """The window of a key's own wire, gas and mode; an open arc has one whatever it is called."""
     kind, size, gas, printed = key
     mode: Transfer = "short" if printed == "short" else "spray"
-    return volts_window(current_a, wire_of(REPRESENTATIVE[kind], size), gas_of(gas), mode)
+    return volts_window(current_a, wire_of(KINDS[kind].representative, size), gas_of(gas), mode)
 
 
 def _held(key: _Key, current_a: float, volts: float) -> bool:

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from beadwright.process import arc, transfer
-from beadwright.process.burnoff import CONSTANTS, DROP_ENTHALPY_J_KG
+from beadwright.process.burnoff import CONSTANTS
 from beadwright.process.burnoff_fit import share_inside, shown_points
 from beadwright.process.gas_flow import NOZZLES, OUT_OF_POSITION_FT3_H
 from beadwright.process.gases import GASES
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.operating import LEAST_EXTENSION_M
 from beadwright.process.transfer import (
     CORED_TRANSITION_A,
@@ -16,7 +17,8 @@ from beadwright.process.transfer import (
     TRANSITION_A,
     TRANSITION_BAND,
 )
-from beadwright.process.wires import INCH_SIZES_M, Kind
+from beadwright.process.wire_kinds import Kind
+from beadwright.process.wires import INCH_SIZES_M
 from beadwright_site.method.equations import Equation, Section, Symbol, Table, number
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method.plots import burn_off_plots, size_text, transition_plot
@@ -27,6 +29,7 @@ E_SHORT, E_OPEN, E_FLUX, E_CO2 = (sub("U", name) for name in ("short", "open", "
 U_0, I_SPRAY, I_TABLE = sub("U", "0"), sub("I", "spray"), sub("I", "table")
 Q_0, M_AR, M_GAS = sub("q", "0"), sub("M", "Ar"), sub("M", "gas")
 
+_DROP_MJ_KG = CARBON_STEEL.drop_enthalpy_j_kg / 1e6
 _CURRENT = Symbol("I", "mean current, wire positive", "A")
 _VOLTS = Symbol("U", "volts at the arc", "V")
 _OXYGEN = Symbol("o", "oxygen over 2 %, counted to 5 % in the gas", "%")
@@ -43,7 +46,7 @@ BURN_OFF = Equation(
     (
         Symbol(line("ρ A"), "mass of wire per length", "kg/m"),
         Symbol("v", "wire feed", "m/s"),
-        Symbol("H", f"enthalpy of the molten drop, {DROP_ENTHALPY_J_KG / 1e6:g}", "MJ/kg"),
+        Symbol("H", f"enthalpy of the molten drop, {_DROP_MJ_KG:g}", "MJ/kg"),
         _CURRENT,
         Symbol("φ", "heating voltage at the tip, fitted", "V"),
         Symbol("r", "mean resistivity of the hot wire, fitted", "Ω·m"),
@@ -59,7 +62,7 @@ BURN_OFF = Equation(
     "What the wire takes up to melt equals what the arc gives its tip and what the current heats "
     "on the way. Pull the torch back and the same wire draws less current.",
     ("burnoff.feed_from_current", "burnoff.current_from_feed", "burnoff.extension_from_feed",
-     "burnoff.DROP_ENTHALPY_J_KG", "operating.at_feed", "operating.feed_at_current"),
+     "materials.CARBON_STEEL", "operating.at_feed", "operating.feed_at_current"),
 )  # fmt: skip
 
 EXTENSION = Equation(

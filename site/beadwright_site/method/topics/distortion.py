@@ -5,7 +5,8 @@ from __future__ import annotations
 from beadwright.heating.angular import LIFT
 from beadwright.heating.camber import BLODGETT
 from beadwright.heating.published_forms import ALONE, TOGETHER
-from beadwright.heating.shrinkage import GUYOT, LAP_M, STEEL_MODULUS_PA, TEE_M, TENDON_N_PER_J_M
+from beadwright.heating.shrinkage import GUYOT, LAP_M, TEE_M
+from beadwright.process.materials import CARBON_STEEL
 from beadwright_site.method.equations import Equation, Section, Symbol, number, plain
 from beadwright_site.method.mathml import equation, line, over, power, row, sub
 
@@ -51,7 +52,7 @@ ALONG = Equation(
     "along",
     "Shrinkage along the weld",
     (
-        equation("F", "=", number(TENDON_N_PER_J_M), "·", "Q"),
+        equation("F", "=", number(CARBON_STEEL.tendon_n_per_j_m), "·", "Q"),
         equation("S", "=", over(line("F · L"), row("E", A_P))),
         equation("S", "=", number(GUYOT), over(A_W, A_P), "L"),
         equation("S", "=", over(line("0.12 · I · L"), line("100000 · t"))),
@@ -60,7 +61,7 @@ ALONG = Equation(
         Symbol("S", "shrinkage; the last of a butt, lengths in inches", "m"),
         _FORCE,
         _HEAT,
-        Symbol("E", f"Young's modulus, {STEEL_MODULUS_PA / 1e9:g} GPa", "Pa"),
+        Symbol("E", f"Young's modulus, {CARBON_STEEL.modulus_pa / 1e9:g} GPa", "Pa"),
         _SECTION,
         _PART,
         _LENGTH,
@@ -74,8 +75,8 @@ ALONG = Equation(
     "Of passes on one another the hottest counts, not their sum.",
     ("shrinkage.tendon_force", "shrinkage.along_by_force", "shrinkage.along_by_section",
      "shrinkage.along_butt_by_current", "shrinkage.along_by_allowance",
-     "shrinkage.TENDON_N_PER_J_M", "shrinkage.GUYOT", "shrinkage.KING_M_PER_A",
-     "shrinkage.STEEL_MODULUS_PA", "shrinkage.FILLET_ALONG"),
+     "materials.CARBON_STEEL", "shrinkage.GUYOT", "shrinkage.KING_M_PER_A",
+     "shrinkage.FILLET_ALONG"),
 )  # fmt: skip
 
 CAMBER = Equation(

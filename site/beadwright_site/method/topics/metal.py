@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
-from beadwright.process.burnoff_fit import REPRESENTATIVE
 from beadwright.process.deposition import deposition_efficiency
 from beadwright.process.gases import GASES
+from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.process.transfer import NAMES, Transfer
-from beadwright.process.wires import STEEL_DENSITY_KG_M3, wire_of
+from beadwright.process.wire_kinds import KINDS
+from beadwright.process.wires import wire_of
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, line, over
 
@@ -20,7 +21,7 @@ _FEED = Symbol("v", "wire feed", "m/s")
 _TRAVEL = Symbol("w", "travel", "m/s")
 _SECTION = Symbol("S", "section of the bead", "m²")
 _LAID = Symbol("D", "laid metal", "kg/s")
-_DENSITY = Symbol("ρ", f"density of steel, {STEEL_DENSITY_KG_M3:g}", "kg/m³")
+_DENSITY = Symbol("ρ", f"density of steel, {CARBON_STEEL.density_kg_m3:g}", "kg/m³")
 
 LAID = Equation(
     "laid",
@@ -36,7 +37,7 @@ LAID = Equation(
     "By wire and transfer, below.",
     ("lecture-efficiency", "mig-handbook-deposition", "e70c-sheet"),
     "",
-    ("deposition.laid_rate", "wires.solid_linear_mass", "wires.STEEL_DENSITY_KG_M3"),
+    ("deposition.laid_rate", "wires.solid_linear_mass", "materials.CARBON_STEEL"),
 )
 
 BEAD = Equation(
@@ -54,7 +55,7 @@ BEAD = Equation(
 
 def efficiency_table() -> Table:
     """Return deposition efficiency by wire and transfer."""
-    solid, metal, flux = (wire_of(REPRESENTATIVE[kind], "0.045in") for kind in REPRESENTATIVE)
+    solid, metal, flux = (wire_of(traits.representative, "0.045in") for traits in KINDS.values())
 
     def rows() -> Iterator[tuple[str, ...]]:
         modes: tuple[Transfer, ...] = ("short", "globular", "spray")

@@ -3,13 +3,8 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.process.heat import (
-    BURN_THROUGH_J_M2,
-    THIN_M,
-    burn_through_current,
-    fusion_current,
-    thickness_current,
-)
+from beadwright.process.heat import burn_through_current, fusion_current, thickness_current
+from beadwright.process.materials import CARBON_STEEL
 from beadwright_site.method.equations import Equation, Section, Symbol, number
 from beadwright_site.method.mathml import equation, line, over, sub
 
@@ -46,11 +41,12 @@ HEAT = Equation(
 
 def plate_limits() -> Equation:
     """Return the limits thin plate sets, as ``heat`` has them."""
-    slope = burn_through_current(2 * MIL_M) - burn_through_current(MIL_M)
-    foot = burn_through_current(MIL_M) - slope
-    thumb, least = thickness_current(MIL_M), fusion_current(MIL_M)
-    thin = units.show(THIN_M, "length", "si")
-    ceiling = BURN_THROUGH_J_M2 / 1e9
+    steel = CARBON_STEEL
+    slope = burn_through_current(2 * MIL_M, steel) - burn_through_current(MIL_M, steel)
+    foot = burn_through_current(MIL_M, steel) - slope
+    thumb, least = thickness_current(MIL_M), fusion_current(MIL_M, steel)
+    thin = units.show(steel.thin_m, "length", "si")
+    ceiling = steel.burn_through_j_m2 / 1e9
     return Equation(
         "plate",
         "Burning through, and lying on the plate",
@@ -72,7 +68,7 @@ def plate_limits() -> Equation:
         ("power-source-conditions", "power-source-rule", "practice"),
         "",
         ("heat.thickness_current", "heat.burn_through_current", "heat.fusion_current",
-         "heat.BURN_THROUGH_J_M2", "heat.THIN_M"),
+         "heat.heat_ceiling", "materials.CARBON_STEEL"),
     )  # fmt: skip
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from beadwright.process.burnoff_fit import REPRESENTATIVE
 from beadwright.process.comparison import (
     Comparison,
     at_equal_current,
@@ -15,8 +14,9 @@ from beadwright.process.comparison import (
 )
 from beadwright.process.gases import GASES
 from beadwright.process.transfer import Transfer
+from beadwright.process.wire_kinds import KINDS, Kind
 from beadwright.process.wire_ranges import usual_feed, usual_volts
-from beadwright.process.wires import CORED_MASS_RATIO, METRIC_NAMES, WIRE_TYPES, Kind, wire_of
+from beadwright.process.wires import CORED_MASS_RATIO, METRIC_NAMES, WIRE_TYPES, wire_of
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, line, over, sub
 
@@ -59,7 +59,7 @@ RATIO = Equation(
     "give less in the middle, and hold 30 % at the top of the band; at equal feed it lays less, "
     "for it weighs less. Run at lower volts and a faster feed it comes nearer.",
     ("comparison.at_equal_current", "comparison.at_equal_feed", "comparison.at_equal_heat",
-     "comparison.heat_of_bead", "comparison.laid_at_current", "comparison.laid_at_feed"),
+     "comparison.laid_at_current", "comparison.laid_at_feed"),
 )  # fmt: skip
 
 
@@ -71,7 +71,7 @@ def compared_table() -> Table:
     """Return metal-cored over solid wire, at several currents of the solid."""
     gas = GASES[_COMPARED_GAS]
     solid, cored = (
-        usual_way(wire_of(REPRESENTATIVE[kind], _COMPARED_SIZE), gas)
+        usual_way(wire_of(KINDS[kind].representative, _COMPARED_SIZE), gas)
         for kind in ("solid", "metal-cored")
     )
 
@@ -107,7 +107,7 @@ def types_table() -> Table:
         "The wires",
         ("class", "kind", "made, in", "MPa", "gas", "ISO"),
         tuple(
-            (t.name, t.kind, sizes(t.sizes), f"{t.tensile_pa / 1e6:.0f}", t.gases, t.iso)
+            (t.name, t.kind, sizes(t.sizes), f"{t.tensile_pa / 1e6:.0f}", t.gases.label, t.iso)
             for t in WIRE_TYPES.values()
         ),
         ("aws-wires", "aws-a5.20", "practice"),
@@ -122,7 +122,7 @@ def mass_table() -> Table:
 
     def rows() -> Iterator[tuple[str, ...]]:
         for (kind, size), ratio in CORED_MASS_RATIO.items():
-            wire = wire_of(REPRESENTATIVE[kind], size)
+            wire = wire_of(KINDS[kind].representative, size)
             carries = ratio * (1 - wire.type.fill_share)
             name = f"{kind} {size.removesuffix('in')} in, {METRIC_NAMES[size].replace('mm', ' mm')}"
             yield (name, f"{wire.linear_mass_kg_m * 1000:.2f}", f"{ratio:.3f}", f"{carries:.2f}",
@@ -145,8 +145,8 @@ def ranges_table() -> Table:
     def rows() -> Iterator[tuple[str, ...]]:
         for kind, modes in _MODES.items():
             gas = GASES[_GAS[kind]]
-            for size in WIRE_TYPES[REPRESENTATIVE[kind]].sizes:
-                wire = wire_of(REPRESENTATIVE[kind], size)
+            for size in WIRE_TYPES[KINDS[kind].representative].sizes:
+                wire = wire_of(KINDS[kind].representative, size)
                 for mode in modes:
                     feeds = [feed / 0.0254 * 60 for feed in usual_feed(wire, gas, mode)]
                     volts = usual_volts(wire, gas, mode)

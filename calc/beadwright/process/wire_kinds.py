@@ -1,0 +1,91 @@
+"""The kinds of wire, and what sets each apart wherever the process asks."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+from typing import Literal
+
+Kind = Literal["solid", "metal-cored", "flux-cored"]
+
+
+@dataclass(frozen=True, slots=True)
+class KindTraits:
+    """What sets a kind of wire apart. Its tables by size have the kind in their keys.
+
+    Attributes:
+        cored: It has a core of powder: the sheath alone carries the current, the arc is broader.
+        slag: It leaves slag, which holds the pool and is chipped off.
+        shorts: It runs in short circuit too; if not, in the fine drops of its class alone.
+        wants_pulse: It wants pulse where a position carries no spray.
+        wide_volts: It runs clean over a wider range of volts than other wire.
+        representative: The classification whose mass and section stand for the kind.
+        mass_source: Source id of its mass and burn-off where they are not in print.
+        start_source: Source id of the least current of its open arc.
+        top_source: Source id of the usual top current of its open arc.
+        volts_sources: Source ids of its volts.
+        efficiency_source: Source id of its deposition efficiency.
+    """
+
+    cored: bool
+    slag: bool
+    shorts: bool
+    wants_pulse: bool
+    wide_volts: bool
+    representative: str
+    mass_source: str
+    start_source: str
+    top_source: str
+    volts_sources: tuple[str, ...]
+    efficiency_source: str
+
+
+KINDS: Mapping[Kind, KindTraits] = MappingProxyType(
+    {
+        "solid": KindTraits(
+            cored=False,
+            slag=False,
+            shorts=True,
+            wants_pulse=False,
+            wide_volts=False,
+            representative="ER70S-6",
+            mass_source="power-balance",
+            start_source="mig-handbook-1-2",
+            top_source="equipment-sheet",
+            volts_sources=("machinery-31-t5", "power-source-conditions"),
+            efficiency_source="lecture-efficiency",
+        ),
+        "metal-cored": KindTraits(
+            cored=True,
+            slag=False,
+            shorts=True,
+            wants_pulse=True,
+            wide_volts=True,
+            representative="E70C-6M",
+            mass_source="e70c-sheet",
+            start_source="e70c-sheet",
+            top_source="e70c-sheet",
+            volts_sources=("machinery-31-t5", "e70c-sheet"),
+            efficiency_source="e70c-sheet",
+        ),
+        "flux-cored": KindTraits(
+            cored=True,
+            slag=True,
+            shorts=False,
+            wants_pulse=False,
+            wide_volts=False,
+            representative="E71T-1C",
+            mass_source="fcaw-deposition",
+            start_source="fcaw-deposition",
+            top_source="fcaw-deposition",
+            volts_sources=("fcaw-ranges",),
+            efficiency_source="lecture-efficiency",
+        ),
+    }
+)
+"""Traits by kind.
+
+Source: AWS A5.18 and A5.20 for what a kind is (from memory); metal-cored wire out of position wants
+pulse: common practice.
+"""
