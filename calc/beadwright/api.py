@@ -72,7 +72,7 @@ def answer_json(page: str, query: str, kept: Kept = None) -> dict[str, Any]:
         "page": page,
         "query": found.canonical,
         **PAGES[page].report(found),
-        "notes": [reports.note_report(note) for note in found.notes],
+        "notes": [reports.note_report(note, found.units) for note in found.notes],
     }
 
 

@@ -7,6 +7,7 @@ from typing import Any
 from beadwright import units
 from beadwright.results import Note, Quantity
 from beadwright.units import System
+from beadwright.words.wording import worded
 
 
 def number(value: float | None, measure: str, system: System) -> float | None:
@@ -47,9 +48,15 @@ def quantity_report(quantity: Quantity, system: System) -> dict[str, Any]:
     return report
 
 
-def note_report(note: Note) -> dict[str, str]:
-    """Return a note as level, text, source and field."""
-    return {"level": note.level, "text": note.text, "source": note.source, "field": note.field}
+def note_report(note: Note, system: System) -> dict[str, str]:
+    """Return a note as level, text, source and field.
+
+    Args:
+        note: The note [-].
+        system: Whose units [-].
+    """
+    text = worded(note.phrase, system)
+    return {"level": note.level, "text": text, "source": note.source, "field": note.field}
 
 
 DIGITS = 10

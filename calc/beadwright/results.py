@@ -5,6 +5,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Literal
 
+from beadwright.phrases import Phrase
+
 Meaning = Literal["window", "band", "exact"]
 """What low..high says: room to set in, how far an estimate may be off, or nothing to say."""
 
@@ -14,19 +16,25 @@ Level = Literal["note", "caution", "out", "stop"]
 
 @dataclass(frozen=True, slots=True)
 class Note:
-    """One sentence for the welder, with where it comes from.
+    """One thing to tell the welder, with where it comes from.
 
     Attributes:
         level: How loud it is.
-        text: The sentence, in the imperative where something is to be done.
+        phrase: What it says; its words, in the imperative where something is to be done, stand in
+            ``words``.
         source: Source id of ``beadwright.sources``, or empty.
         field: The field or setting it belongs beside, or empty.
     """
 
     level: Level
-    text: str
+    phrase: Phrase | str
     source: str = ""
     field: str = ""
+
+    @property
+    def key(self) -> str:
+        """The id of what it says."""
+        return self.phrase if isinstance(self.phrase, str) else self.phrase.key
 
 
 @dataclass(frozen=True, slots=True)

@@ -152,9 +152,10 @@ class Bead:
 
 def main(_):
     from beadwright.results import Note
-    bead, note = Bead(8.0), Note("note", "Clean the plate.")
+    from beadwright.phrases import say
+    bead, note = Bead(8.0), Note("note", say("job.clean"))
     try:
-        note.text = "changed"
+        note.level = "stop"
     except dataclasses.FrozenInstanceError:
         frozen = True
     return json.dumps([repr(bead), bead == Bead(8.0), bead < Bead(9.0), repr(note), frozen])
@@ -172,7 +173,7 @@ def test_dataclasses_work_whether_compiled_ahead_or_not(tmp_path: Path, built_si
         runtime=built_site / "runtime",
     )
     assert answer[:3] == ["Bead(leg_mm=8.0, name='root')", True, True]
-    assert answer[3].startswith("Note(level='note', text='Clean the plate.'")
+    assert answer[3].startswith("Note(level='note', phrase=Phrase(key='job.clean', ")
     assert answer[4] is True
 
 

@@ -19,6 +19,7 @@ from beadwright.process import (
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Orientation
 from beadwright.supply import cylinders
+from beadwright.words.wording import worded
 
 FT3_H = 0.3048**3 / 3600
 PURE = {
@@ -116,8 +117,12 @@ def cautioned(gas: str, word: str) -> str:
     """Return whether a caution on a gas holds a word."""
     found = gases.gas_of(gas)
     run = gas_flow.gas_flow(found, 250, "flat")
-    notes = gas_notes.gas_notes(found, run, "us")
-    return "yes" if any(word in n.text for n in notes if n.level == "caution") else "no"
+    notes = gas_notes.gas_notes(found, run)
+    return (
+        "yes"
+        if any(word in worded(n.phrase, "us") for n in notes if n.level == "caution")
+        else "no"
+    )
 
 
 def settles_c(co2: float) -> float:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from math import exp
 from typing import Any
 
+from beadwright import temperatures
 from beadwright.heating import (
     carbon_equivalent,
     cooling,
@@ -17,7 +18,6 @@ from beadwright.heating import (
     preheat,
     preheat_table,
     steels,
-    temperatures,
     thermal_field,
 )
 from beadwright.heating.carbon_equivalent import Method

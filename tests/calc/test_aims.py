@@ -12,6 +12,7 @@ from beadwright.setting.limits import Window
 from beadwright.setting.plan import Plan, make_plan
 from beadwright.setting.volts_limits import volts_room
 from tests.calc.jobs import Typed, dialled, jobs, query
+from tests.told import told
 
 EXAMPLE = {"plate": "3/8in", "leg": "5/16in"}
 COLUMNS, ROWS = 24, 9
@@ -131,4 +132,4 @@ def test_a_written_procedure_binds_the_heat() -> None:
     assert "procedure" in held.settings.travel.low_by or held.settings.travel.low is not None
     cold = dialled(EXAMPLE | {"heat_min": f"{3 * kilojoules_per_inch:.2f}kJ/in"})
     assert not cold.open
-    assert any("under your procedure's" in note.text for note in cold.notes)
+    assert any("under your procedure's" in told(note) for note in cold.notes)

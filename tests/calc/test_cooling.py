@@ -29,7 +29,14 @@ from beadwright.heating.haz_hardness import (
     martensite_hardness,
 )
 from beadwright.heating.steels import STEELS, Composition
-from beadwright.heating.temperatures import (
+from beadwright.heating.thermal_field import (
+    Metal,
+    implied_metal,
+    scaled_k0,
+    thick_temperature,
+    thin_temperature,
+)
+from beadwright.temperatures import (
     degree_sign,
     degrees,
     from_celsius,
@@ -39,13 +46,6 @@ from beadwright.heating.temperatures import (
     show_temperature,
     to_celsius,
     to_fahrenheit,
-)
-from beadwright.heating.thermal_field import (
-    Metal,
-    implied_metal,
-    scaled_k0,
-    thick_temperature,
-    thin_temperature,
 )
 
 HEATS, STARTS = st.floats(0.3e6, 4e6), st.floats(260, 570)

@@ -19,6 +19,7 @@ from beadwright.money.cost_query import DEFAULTS, KEY_WORDS
 from beadwright.money.demo_prices import INVENTED
 from beadwright.money.way import Rates, Way, off_arc
 from tests.calc.ways import MB3, RATES, WAYS
+from tests.told import told
 
 
 def cost(query: str = "", **kept: str) -> CostAnswer:
@@ -120,7 +121,7 @@ def test_the_second_wire_of_the_demo_lends_its_prices_to_no_other() -> None:
     found = cost("b_wire=ER70S-3")
     assert found.costs[1].way.wire_kg == found.costs[0].way.wire_kg
     assert found.costs[1].way.once == 0
-    assert any("stands in" in note.text for note in found.notes)
+    assert any("stands in" in told(note) for note in found.notes)
 
 
 def test_four_ways_at_once() -> None:
@@ -177,7 +178,7 @@ def test_the_query_comes_back_as_typed() -> None:
     typed = "b_wire=E70C-6M&leg=5/16in&parts=900&nonsense=1"
     found = answer("cost", typed)
     assert found.canonical == "leg=5/16in&parts=900&b_wire=E70C-6M"
-    assert any("nonsense" in note.text for note in found.notes)
+    assert any("nonsense" in told(note) for note in found.notes)
 
 
 def test_json_and_csv_say_the_same() -> None:

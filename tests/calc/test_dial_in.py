@@ -11,6 +11,7 @@ from beadwright.setting.current_limits import current_limits
 from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 from tests.calc.jobs import LEGS, Typed, dialled, jobs, jobs_by_hand
+from tests.told import told
 
 DENSITY = 7850.0
 IN_MIN = 0.0254 / 60
@@ -40,7 +41,7 @@ def test_every_job_is_answered(typed: Typed) -> None:
     for quantity in answer.settings.all():
         assert quantity.value is None or quantity.value > 0
         assert all(source in SOURCES for source in quantity.sources)
-    assert all(note.text and note.source in {"", *SOURCES} for note in answer.notes)
+    assert all(told(note) and note.source in {"", *SOURCES} for note in answer.notes)
     assert answer.torch.source in SOURCES
 
 

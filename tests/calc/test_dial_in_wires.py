@@ -9,6 +9,7 @@ from beadwright.process.positions import POSITIONS
 from beadwright.process.transfer import transfer_refused
 from beadwright.process.wires import WIRE_TYPES, wire_of
 from tests.calc.jobs import Typed, dialled, jobs_by_hand
+from tests.told import told
 
 INCH = 0.0254
 BRACKET: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "2F"}
@@ -63,7 +64,7 @@ def test_flux_cored_wire_down_hill_is_refused() -> None:
     answer = dialled(flux(position="3F-down"))
     assert not answer.open
     (stop,) = [note for note in answer.notes if note.level == "stop"]
-    assert stop.text == (
+    assert told(stop) == (
         "Not this wire: E71T-1C is not made for vertical-down: the slag runs ahead of the arc."
     )
 
@@ -72,7 +73,7 @@ def test_flux_cored_wire_down_hill_is_refused() -> None:
 def test_flux_cored_wire_has_one_mode(mode: str) -> None:
     answer = dialled(flux(transfer=mode))
     assert not answer.open
-    assert any(note.text.startswith("Not this wire: ") for note in answer.notes)
+    assert any(told(note).startswith("Not this wire: ") for note in answer.notes)
 
 
 def test_flux_cored_wire_stays_in_its_mode_on_sheet() -> None:
@@ -93,7 +94,7 @@ def test_its_slag_is_neither_laid_nor_forgotten() -> None:
     feed = answer.settings.wire_feed.value
     assert feed is not None
     assert answer.outcome.laid.value == pytest.approx(feed * wire.linear_mass_kg_m * 0.85)
-    assert any(note.text.startswith("Slag: chip and brush") for note in answer.notes)
+    assert any(told(note).startswith("Slag: chip and brush") for note in answer.notes)
 
 
 @settings(max_examples=100, suppress_health_check=[HealthCheck.filter_too_much])

@@ -31,6 +31,7 @@ from beadwright.heating.published_forms import Form, spread
 from beadwright.heating.welded_part import Box, WeldedPart, section, tee_part
 from beadwright.process.materials import CARBON_STEEL
 from beadwright.sources import SOURCES
+from tests.told import told
 
 IN, MM = 0.0254, 1e-3
 JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"
@@ -254,7 +255,7 @@ def test_a_square_butt_shrinks_by_its_metal_and_its_gap() -> None:
     # A blank gap is the joint's usual, half the plate up to 1/8 in: the same 1/16 in.
     usual = of_query("joint=square&plate=1/8in&weld_length=6in")
     assert usual.ways[0].laid.gap_m == pytest.approx(IN / 16, rel=1e-9)
-    assert any("Preset it" in note.text for note in found.notes)
+    assert any("Preset it" in told(note) for note in found.notes)
     # Sheet is welded without one.
     assert of_query("joint=square&plate=16ga&weld_length=6in").ways[0].laid.gap_m == 0.0
 
@@ -288,14 +289,14 @@ def test_no_setting_still_has_an_answer() -> None:
     job = JOB + "&wfs=&machine_amps=60A"
     found = of_query(job)
     assert "tendon" not in found.ways[0].camber.sources
-    assert any("forms that go by heat" in note.text for note in found.notes)
-    assert not any("forms that go by heat" in note.text for note in of_query(JOB).notes)
+    assert any("forms that go by heat" in told(note) for note in found.notes)
+    assert not any("forms that go by heat" in told(note) for note in of_query(JOB).notes)
 
 
 def test_the_angle_of_a_butt_is_not_made_up() -> None:
     notes = of_query("joint=square&plate=1/8in").notes
-    assert any("Preset it" in note.text for note in notes)
-    assert not any("Preset it" in note.text for note in of_query(JOB).notes)
+    assert any("Preset it" in told(note) for note in notes)
+    assert not any("Preset it" in told(note) for note in of_query(JOB).notes)
 
 
 @pytest.mark.parametrize(

@@ -23,6 +23,7 @@ from beadwright.process.positions import Orientation
 from beadwright.sources import SOURCES
 from beadwright.supply.cylinders import SETTLES_K, content, settles_below
 from tests.calc.reference_rows import read_rows
+from tests.told import told
 
 FT3_H = 0.3048**3 / 3600
 PURE = {"argon": "Argon", "co2": "CarbonDioxide", "oxygen": "Oxygen", "helium": "Helium"}
@@ -289,8 +290,8 @@ def test_a_part_moves_a_thing_one_way(gas: Gas) -> None:
 )
 def test_what_the_welder_is_told(gas: str, words: tuple[str, ...]) -> None:
     found = gas_of(gas)
-    notes = list(gas_notes(found, gas_flow(found, 250, "flat"), "us"))
-    text = " ".join(note.text for note in notes)
+    notes = list(gas_notes(found, gas_flow(found, 250, "flat")))
+    text = " ".join(told(note) for note in notes)
     for word in words:
         assert word in text
     assert all(note.source in SOURCES for note in notes)
@@ -298,7 +299,7 @@ def test_what_the_welder_is_told(gas: str, words: tuple[str, ...]) -> None:
 
 def test_a_plain_mix_is_told_nothing_of_helium() -> None:
     gas = gas_of("90/10")
-    text = " ".join(note.text for note in gas_notes(gas, gas_flow(gas, 250, "flat"), "us"))
+    text = " ".join(told(note) for note in gas_notes(gas, gas_flow(gas, 250, "flat")))
     for word in ("elium", "inert", "flowmeter", "burns"):
         assert word not in text
 

@@ -10,7 +10,8 @@ from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.heat_query import DEFAULTS, KEY_WORDS
 from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS
-from beadwright.heating.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
+from beadwright.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
+from tests.told import told
 
 JOB = "plate=3/8in&leg=5/16in"
 THICK = "plate=1in&leg=1/2in&heat=1.5kJ/mm&units=si"
@@ -27,7 +28,7 @@ def refused(query: str) -> dict[str, list[str]]:
 
 
 def said(found: HeatAnswer, level: str) -> str:
-    return " ".join(note.text for note in found.notes if note.level == level)
+    return " ".join(told(note) for note in found.notes if note.level == level)
 
 
 def test_every_key_has_words() -> None:

@@ -12,6 +12,7 @@ from beadwright.errors import FieldErrors
 from beadwright.job.job_query import read_query
 from beadwright.joint.joints import JOINTS
 from tests.calc.test_joint_shapes import Typed, typed_joints
+from tests.told import told
 
 CONFLICTS = (
     ("joint=v&root_face=3/8in", {"root_face", "plate"},
@@ -112,7 +113,7 @@ NOTES = (
 def test_what_the_code_says_stands_beside_its_entry(
     text: str, level: str, said: str, field: str
 ) -> None:
-    notes = [n for n in answer("dial-in", text).notes if said in n.text]
+    notes = [n for n in answer("dial-in", text).notes if said in told(n)]
     assert [(n.level, n.field) for n in notes] == [(level, field)]
 
 
@@ -137,7 +138,7 @@ SILENT = (
 
 @pytest.mark.parametrize(("text", "said"), SILENT)
 def test_nothing_is_said_where_nothing_is_wrong(text: str, said: str) -> None:
-    assert not [n for n in answer("dial-in", text).notes if said in n.text]
+    assert not [n for n in answer("dial-in", text).notes if said in told(n)]
 
 
 @settings(deadline=None, max_examples=120)
@@ -170,13 +171,13 @@ def test_positions_go_by_the_weld(joint: str) -> None:
     ],
 )
 def test_what_the_joint_does_not_ask_is_left_aside_aloud(text: str, said: str) -> None:
-    notes = [n.text for n in answer("dial-in", text).notes if "left aside" in n.text]
+    notes = [told(n) for n in answer("dial-in", text).notes if "left aside" in told(n)]
     assert notes == [f"This joint does not ask for {said}: left aside."]
 
 
 @pytest.mark.parametrize("joint", JOINTS)
 def test_what_the_joint_asks_is_not_left_aside(joint: str) -> None:
-    assert not [n for n in answer("dial-in", f"joint={joint}").notes if "left aside" in n.text]
+    assert not [n for n in answer("dial-in", f"joint={joint}").notes if "left aside" in told(n)]
 
 
 def test_a_root_is_open_where_nothing_lies_under_its_gap() -> None:

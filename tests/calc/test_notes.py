@@ -11,6 +11,7 @@ from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import read
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
+from tests.told import told
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "2F", "dia": "0.045in"}
 SHUT = ("Two limits fight", "No spray here", "Wrong gas", "Not this wire")
@@ -18,7 +19,7 @@ LOUDNESS = ["stop", "out", "caution", "note"]
 
 
 def notes_with(answer: DialIn, text: str) -> list[Note]:
-    return [note for note in answer.notes if text in note.text]
+    return [note for note in answer.notes if text in told(note)]
 
 
 def only(answer: DialIn, text: str) -> Note:
@@ -32,7 +33,7 @@ def test_the_loudest_come_first_and_none_twice(typed: Typed) -> None:
     answer = dialled(typed)
     levels = [LOUDNESS.index(note.level) for note in answer.notes]
     assert levels == sorted(levels)
-    texts = [note.text for note in answer.notes]
+    texts = [told(note) for note in answer.notes]
     assert len(texts) == len(set(texts))
 
 
@@ -46,24 +47,24 @@ def test_a_note_stands_beside_a_field_of_the_page(typed: Typed) -> None:
 @given(jobs())
 def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) -> None:
     answer = dialled(typed)
-    stops = [n for n in answer.notes if n.text.startswith(SHUT)]
+    stops = [n for n in answer.notes if told(n).startswith(SHUT)]
     if answer.open:
         assert stops == []
         return
     [stop] = stops
     assert stop.level == "stop"
     if answer.plan.refused:
-        assert stop.text.split(": ", 1)[1] == f"{answer.plan.refused}."
-        assert stop.text.startswith(("No spray here: ", "Wrong gas: ", "Not this wire: "))
+        assert told(stop).split(": ", 1)[1] == f"{answer.plan.refused}."
+        assert told(stop).startswith(("No spray here: ", "Wrong gas: ", "Not this wire: "))
         assert stop.field == "transfer"
         return
     if answer.plan.heat_fight is not None:
-        assert "burns through this plate" in stop.text
+        assert "burns through this plate" in told(stop)
         assert stop.field == ("leg" if answer.job.is_fillet else "gap")
         return
     low, high = answer.plan.feeds.low_limit, answer.plan.feeds.high_limit
-    assert low.text in stop.text
-    assert high.text in stop.text
+    assert low.text in told(stop)
+    assert high.text in told(stop)
     assert low.key != high.key
     assert stop.field == "wfs"
 
@@ -72,8 +73,9 @@ def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) ->
 @given(jobs_by_hand())
 def test_a_setting_outside_its_window_is_said_and_no_other(typed: Typed) -> None:
     answer = dialled(typed)
-    said = {n.text.split(" is ")[0].rsplit(" ", 1)[0] for n in answer.notes
-            if n.level == "out" and (" is below " in n.text or " is above " in n.text)}  # fmt: skip
+    out = [told(note) for note in answer.notes if note.level == "out"]
+    said = {text.split(" is ")[0].rsplit(" ", 1)[0] for text in out
+            if " is below " in text or " is above " in text}  # fmt: skip
     outside = {q.name for q in answer.settings.all() if q.value is not None and not q.inside}
     assert said == outside
 

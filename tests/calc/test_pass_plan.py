@@ -19,6 +19,7 @@ from beadwright.passes.pass_remarks import numbers
 from beadwright.passes.passes_page import PassesAnswer, passes_answer
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from tests.calc.jobs import Typed, one_of, wires
+from tests.told import told
 
 FILLET_POSITIONS = ("1F", "2F", "3F-up", "4F")
 HAIR = 1e-6
@@ -68,19 +69,19 @@ def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
     found = answer.found
     slow, fast = TRAVEL_RANGE_M_S[found.job.travel_by, found.job.position.orientation]
     heats = found.processes["fill"].heats
-    told = [note for note in answer.notes if note.level in ("stop", "out")]
+    beside = [note for note in answer.notes if note.level in ("stop", "out")]
     for bead in found.beads:
         if bead.laid is None:
-            assert any("two limits fight" in note.text for note in told)
+            assert any("two limits fight" in told(note) for note in beside)
             continue
         laid = bead.laid
         if not slow * (1 - HAIR) <= laid.travel_m_s <= fast * (1 + HAIR):
-            assert any("travel is" in note.text for note in told), bead.number
+            assert any("travel is" in told(note) for note in beside), bead.number
         if not heats.low * (1 - HAIR) <= laid.heat_j_m <= heats.high * (1 + HAIR):
-            assert any(" in over your" in note.text or " in more heat" in note.text
-                       for note in told), bead.number  # fmt: skip
+            assert any(" in over your" in told(note) or " in more heat" in told(note)
+                       for note in beside), bead.number  # fmt: skip
     if found.over:
-        assert any("Take more passes" in note.text for note in told)
+        assert any("Take more passes" in told(note) for note in beside)
 
 
 @settings(max_examples=60, deadline=None)
@@ -255,7 +256,7 @@ def test_a_second_side_is_gouged_first() -> None:
     answer = passes_answer("plate=2in&joint=double-v&position=1G")
     found = answer.found
     second = next(bead for bead in found.beads if bead.side == 2)
-    assert any(f"Before bead {second.number} turn the part" in note.text for note in answer.notes)
+    assert any(f"Before bead {second.number} turn the part" in told(note) for note in answer.notes)
     assert len(found.layers) == 2
 
 
@@ -303,8 +304,8 @@ def test_what_fights_is_named_with_its_bead() -> None:
     answer = passes_answer("plate=1/2in&leg=1/4in&passes=9&transfer=spray")
     assert not answer.found.open
     stop = next(note for note in answer.notes if note.level == "stop")
-    assert "two limits fight" in stop.text
-    assert stop.text.startswith("Bead")
+    assert "two limits fight" in told(stop)
+    assert told(stop).startswith("Bead")
     assert answer.nearest is not None
 
 

@@ -14,6 +14,7 @@ from beadwright.pages import PAGES
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES
 from beadwright.reading.queries import MOST_KEYS
 from tests.calc.jobs import Typed, jobs_by_hand, query
+from tests.told import told
 
 EXAMPLE_QUERY = PAGES["dial-in"].example
 
@@ -55,7 +56,7 @@ def test_the_last_of_a_repeated_key_holds() -> None:
 def test_unknown_keys_are_reported_not_fatal() -> None:
     found = answer(PAGE, "plate=1/4in&colour=red&<script>=1")
     assert found.query.unknown == ("colour", "<script>")
-    said = [note.text for note in found.notes if "is no entry of this page" in note.text]
+    said = [told(note) for note in found.notes if "is no entry of this page" in told(note)]
     assert said == [
         "“colour” in the address is no entry of this page; left aside.",
         "“<script>” in the address is no entry of this page; left aside.",

@@ -15,6 +15,7 @@ from beadwright.strength.elastic_line import GroupLoad
 from beadwright.strength.steel_strength import STRENGTHS, strength_of
 from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.units import read
+from tests.told import told
 
 SHAPES = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")
 WIDE = ("rectangle", "circle", "c", "l", "t", "lines", "flats")
@@ -127,7 +128,7 @@ def test_added_strength_across_counts_only_where_the_code_lets_it() -> None:
     off = "group=c&group_height=6in&weld_sides=1&leg=1/4in&py=5kip&load_x=9in&plate=1in"
     refused = ask(f"{off}&cross_increase=yes")
     assert refused.weld.use == pytest.approx(ask(off).weld.use)
-    assert any("No increase counted" in note.text for note in refused.notes)
+    assert any("No increase counted" in told(note) for note in refused.notes)
     # J2.4(c): 6 in along and two of 4 in across: max(6 + 8, 0.85·6 + 1.5·8) = 17.1 in.
     mixed = ask("group=c&group_height=6in&weld_sides=1&leg=1/4in&py=5kip&plate=1in"
                 "&cross_increase=yes")  # fmt: skip
@@ -138,10 +139,10 @@ def test_long_and_short_welds_count_less() -> None:
     long = ask("group=lines&group_width=6in&group_height=50in&weld_sides=1&leg=1/4in&py=100kip")
     # l/w 200: 0.8; 100 kip over 2·50 in is 1 kip/in.
     assert long.weld.use == pytest.approx(1 / (0.8 * 4 * 0.9280), rel=1e-3)
-    assert any("80% counts" in note.text for note in long.notes)
+    assert any("80% counts" in told(note) for note in long.notes)
     short = ask("group=line&group_height=1in&weld_sides=1&leg=1/2in&py=1kip&plate=1in")
     assert short.weld.use == pytest.approx(1 / (4 * 0.9280), rel=1e-3)  # only 1/4 in counts
-    assert any("four legs" in note.text for note in short.notes)
+    assert any("four legs" in told(note) for note in short.notes)
 
 
 def test_two_lines_on_one_plate_share_its_thickness() -> None:
@@ -179,28 +180,28 @@ def test_gap_edge_and_pass_are_told() -> None:
     found = ask("leg=1/2in&gap=1/8in&plate=1in&position=4F&py=1kip")
     assert found.legs.to_weld == pytest.approx(5 / 8 * 0.0254)
     assert found.legs.one_pass == pytest.approx(5 / 16 * 0.0254)
-    texts = " ".join(note.text for note in found.notes)
+    texts = " ".join(told(note) for note in found.notes)
     assert "weld 5/8 in" in texts
     assert "more than one" in texts
     lap = ask("joint=lap&plate=1/4in&plate2=1/4in&weld_sides=1&line_load=3kip/in&steel=A572-50")
     assert lap.legs.most == pytest.approx(3 / 16 * 0.0254)
-    assert any(note.level == "stop" and "fight" in note.text for note in lap.notes)
+    assert any(note.level == "stop" and "fight" in told(note) for note in lap.notes)
 
 
 @pytest.mark.parametrize(
     "query", ["", "leg=1/4in&py=2kip", "design_code=en", "analysis=ic&px=3kip"]
 )
 def test_who_rules_is_always_said(query: str) -> None:
-    texts = [note.text for note in ask(query).notes]
+    texts = [told(note) for note in ask(query).notes]
     assert any("licensed people rule" in text for text in texts)
     assert any("comes and goes" in text for text in texts)
     assert any("without papers" in text for text in texts)
 
 
 def test_an_invented_load_says_so_until_one_is_given() -> None:
-    assert any("made up" in note.text for note in ask("leg=1/4in").notes)
-    assert any("made up" in note.text for note in ask("analysis=ic").notes)
-    assert not any("made up" in note.text for note in ask("py=-3kip").notes)
+    assert any("made up" in told(note) for note in ask("leg=1/4in").notes)
+    assert any("made up" in told(note) for note in ask("analysis=ic").notes)
+    assert not any("made up" in told(note) for note in ask("py=-3kip").notes)
 
 
 @pytest.mark.parametrize(

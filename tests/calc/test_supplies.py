@@ -40,6 +40,7 @@ from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright.supply.supplies_query import DEFAULTS, KEY_WORDS
 from tests.calc.shop_checks import ARGON
 from tests.calc.ways import MB3
+from tests.told import told
 
 WIRE = wire_of("ER70S-6", "0.045in")
 TRI = gas_of("7.5/2.5/90 He")
@@ -233,9 +234,9 @@ def test_cylinders_a_week_follow_the_years_parts() -> None:
 
 
 def test_a_package_for_a_lifetime_says_so() -> None:
-    notes = [note.text for note in supplies("spool=1000lb&parts=2").notes]
+    notes = [told(note) for note in supplies("spool=1000lb&parts=2").notes]
     assert any("a lifetime of wire" in text for text in notes)
-    none = [note.text for note in supplies("parts=0").notes]
+    none = [told(note) for note in supplies("parts=0").notes]
     assert any("cannot be said" in text for text in none)
 
 

@@ -12,13 +12,14 @@ from beadwright.results import Note
 from beadwright.setting.usual_range import range_sources, usual_notes
 from beadwright.sources import SOURCES
 from tests.calc.jobs import Typed, dialled, jobs_by_hand
+from tests.told import told
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in"}
 SAID = "what this wire is usually run at"
 
 
 def cautions(typed: Typed) -> list[Note]:
-    return [note for note in dialled(typed).notes if SAID in note.text]
+    return [note for note in dialled(typed).notes if SAID in told(note)]
 
 
 def test_our_own_set_point_on_the_usual_tip_to_work_is_usual() -> None:
@@ -31,10 +32,10 @@ def test_volts_by_hand_over_the_usual() -> None:
     """0.045 in solid in 90/10 ends at 380 A: 19.5 + 0.9 + 0.025 × 380 + 2.5 = 32.4 V."""
     [note] = cautions(EXAMPLE | {"volts": "40V"})
     assert (note.level, note.field, note.source) == ("caution", "volts", "machinery-31-t5")
-    assert note.text.startswith("Volts at the arc 40.0 is over")
-    assert "24.1 to 32.4 V" in note.text
+    assert told(note).startswith("Volts at the arc 40.0 is over")
+    assert "24.1 to 32.4 V" in told(note)
     [under] = cautions(EXAMPLE | {"volts": "20V"})
-    assert "20.0 is under" in under.text
+    assert "20.0 is under" in told(under)
     [flux] = cautions(EXAMPLE | {"wire": "E71T-1C", "gas": "CO2", "volts": "40V"})
     assert flux.source == "fcaw-ranges"
 
@@ -43,7 +44,7 @@ def test_a_long_tip_to_work_takes_more_feed_than_usual_and_that_is_no_limit() ->
     typed = EXAMPLE | {"ctwd": "1in", "wfs": "560in/min"}
     [note] = cautions(typed)
     assert (note.field, note.source) == ("wfs", "equipment-sheet")
-    assert "Wire feed 560 is over" in note.text
+    assert "Wire feed 560 is over" in told(note)
     assert dialled(typed).settings.wire_feed.inside
 
 
@@ -51,7 +52,7 @@ def test_a_short_tip_to_work_takes_less_feed_than_usual() -> None:
     typed = EXAMPLE | {"ctwd": "1/2in", "wfs": "255in/min"}
     [note] = cautions(typed)
     assert (note.field, note.source) == ("wfs", "mig-handbook-1-2")
-    assert "Wire feed 255 is under" in note.text
+    assert "Wire feed 255 is under" in told(note)
     assert dialled(typed).settings.wire_feed.inside
 
 
@@ -77,8 +78,8 @@ def test_on_the_end_is_inside_and_a_millionth_past_it_still_is(off: float, said:
 def test_where_the_wire_s_own_limit_says_it_nothing_is_said_twice() -> None:
     for feed in ("800in/min", "150in/min"):
         answer = dialled(EXAMPLE | {"wfs": feed})
-        assert any(n.level == "out" and "this wire" in n.text for n in answer.notes)
-        assert not any(SAID in n.text for n in answer.notes)
+        assert any(n.level == "out" and "this wire" in told(n) for n in answer.notes)
+        assert not any(SAID in told(n) for n in answer.notes)
 
 
 @settings(max_examples=80)
@@ -96,7 +97,7 @@ def test_it_is_said_of_what_is_outside_and_of_nothing_else(typed: Typed) -> None
         low, high = usual[note.field]
         value = standing[note.field]
         assert value is not None
-        assert value > high if "is over" in note.text else value < low
+        assert value > high if "is over" in told(note) else value < low
     low, high = usual["wfs"]
     if feed.value is not None and feed.inside and not low * 0.999 < feed.value < high * 1.001:
         assert [note.field for note in notes] == ["wfs"]

@@ -12,6 +12,7 @@ from beadwright.errors import FieldErrors
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from tests.calc.jobs import Typed, dialled, jobs
+from tests.told import told
 
 KEYS = {"wire_feed": "wfs", "volts": "volts", "travel": "travel", "tip_to_work": "ctwd"}
 KEEPING = {
@@ -66,7 +67,7 @@ def by_hand(answer: DialIn, end: End, value: float, *, others: bool) -> Typed:
 
 
 def outs(answer: DialIn) -> list[str]:
-    return [note.text for note in answer.notes if note.level in ("stop", "out")]
+    return [told(note) for note in answer.notes if note.level in ("stop", "out")]
 
 
 @settings(max_examples=50, suppress_health_check=[HealthCheck.filter_too_much])

@@ -15,6 +15,7 @@ from beadwright.process.wire_remarks import (
 )
 from beadwright.process.wires import WIRE_TYPES, wire_of
 from beadwright.results import Note
+from tests.told import told
 
 CORED = wire_of("E70C-6M", "0.045in")
 SOLID = wire_of("ER70S-6", "0.045in")
@@ -65,12 +66,12 @@ def test_what_is_not_in_print_is_said(name: str) -> None:
 
 def test_solid_wire_without_points_says_so_on_the_page() -> None:
     found = answer("dial-in", "dia=1mm")
-    (note,) = [note for note in found.notes if "No printed points" in note.text]
+    (note,) = [note for note in found.notes if "No printed points" in told(note)]
     assert (note.field, note.source) == ("dia", "power-balance")
-    assert "half-way between its neighbours" in note.text
+    assert "half-way between its neighbours" in told(note)
     for size in ("0.035in", "0.045in"):
         beside = answer("dial-in", f"dia={size}")
-        assert not any("No printed points" in note.text for note in beside.notes)
+        assert not any("No printed points" in told(note) for note in beside.notes)
 
 
 def test_what_it_lays_against_solid_is_said_with_its_band() -> None:
@@ -87,7 +88,7 @@ def test_notes_of_metal_cored_wire() -> None:
     assert [(note.level, note.field) for note in flat] == [("note", "volts"), ("note", "wire")]
     up = notes("E70C-6M", "0.045in", "90/10", "3F-up", "short")
     assert (up[0].level, up[0].field) == ("caution", "position")
-    assert "wants pulse; short circuit on light work only" in up[0].text
+    assert "wants pulse; short circuit on light work only" in told(up[0])
     assert not any(note.level == "caution" for note in notes(
         "E70C-6M", "0.045in", "90/10", "3F-up", "pulse"))  # fmt: skip
     assert notes("E70C-6M", "0.045in", "90/10", "2F", "spray", None)[-1].field == "volts"
@@ -98,7 +99,7 @@ def test_notes_of_flux_cored_wire() -> None:
     said = notes("E71T-1M", "0.045in", "75/25", "3F-up", "spray")
     assert [note.field for note in said] == ["wire", "dia"]
     assert said[0].level == "caution"
-    assert said[0].text.startswith("Slag: chip and brush every pass")
+    assert told(said[0]).startswith("Slag: chip and brush every pass")
 
 
 def test_solid_wire_needs_no_note() -> None:

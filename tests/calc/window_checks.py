@@ -31,6 +31,7 @@ from beadwright.setting.travel_limits import travel_room
 from beadwright.setting.volts_limits import mode_volts, volts_room
 from beadwright.setting.ways_out import ways_out
 from beadwright.setting.window_map import window_map
+from beadwright.words.wording import worded
 
 INCH = 0.0254
 Two = tuple[float, float]
@@ -247,7 +248,11 @@ def opens(query: str) -> str:
 
 def fight_beside(query: str) -> str:
     """The field a fight of heat limits is said beside."""
-    [note] = [n for n in _answer(query).notes if n.text.startswith("Two limits fight: a bead")]
+    [note] = [
+        n
+        for n in _answer(query).notes
+        if worded(n.phrase, "us").startswith("Two limits fight: a bead")
+    ]
     return note.field
 
 

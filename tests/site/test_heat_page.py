@@ -8,11 +8,12 @@ from flask.testing import FlaskClient
 from beadwright import units
 from beadwright.api import answer
 from beadwright.heating.cooling_curve import FROM_K
-from beadwright.heating.temperatures import from_celsius, show_temperature
+from beadwright.temperatures import from_celsius, show_temperature
 from beadwright_site.drawings.heat_drawing import FIELD, draw_heat, time_at
 from beadwright_site.forms.example import EXAMPLE
 from beadwright_site.pages.heat.page import PARTS, seconds, show_heat
 from tests.site.page import by_id, elements, words
+from tests.told import told
 
 QUERIES = (
     EXAMPLE,
@@ -59,7 +60,7 @@ def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str)
         assert each.value is None or f"{each.value:.2f}" in carbon
     notes = words(by_id(page, "notes"))
     for note in found.notes:
-        assert note.text in notes
+        assert told(note) in notes
 
 
 @pytest.mark.parametrize(

@@ -18,6 +18,7 @@ from beadwright_site.pages.passes.bead_words import aim_words, arc_words, torch_
 from beadwright_site.pages.passes.other_plans import other_plans
 from beadwright_site.pages.passes.schedule import schedule_rows
 from tests.site.page import Element, by_id, words
+from tests.told import told
 
 EXAMPLE_QUERY = PAGES["passes"].example
 
@@ -94,7 +95,7 @@ def test_the_page_shows_the_plan_of_the_core(client: FlaskClient, query: str) ->
         assert f"{units.show(value, measure, system)} {units.symbol(measure, system)}" in card
     notes = words(by_id(page, "notes")) + headline
     for note in found.notes:
-        assert note.text in notes
+        assert told(note) in notes
 
 
 @pytest.mark.parametrize("query", [*QUERIES, LONG])

@@ -7,7 +7,7 @@ from math import sqrt
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.heating.temperatures import to_celsius
+from beadwright.temperatures import to_celsius
 
 HOT_C, COOL_C = 800.0, 500.0
 """The two temperatures [°C]. Source: EN 1011-2, Annex D."""

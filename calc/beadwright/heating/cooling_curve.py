@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from math import pi, sqrt
 
 from beadwright.heating.cooling import COOL_C, Cooling, Regime
-from beadwright.heating.temperatures import from_celsius
 from beadwright.heating.thermal_field import implied_metal, thick_temperature, thin_temperature
+from beadwright.temperatures import from_celsius
 
 FROM_K = from_celsius(1500)
 """Where the curve is begun: steel sets about here [K]. Common practice."""

@@ -13,6 +13,7 @@ from beadwright.errors import FieldErrors
 from beadwright.heating.distortion import Distortion, Laid, distortions
 from beadwright.heating.welded_part import WeldedPart, butt_part, corner_part, lap_part, tee_part
 from beadwright.joint.fillets import minimum_leg
+from beadwright.phrases import say
 from beadwright.reading.fields import Choice, Measured
 from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn
@@ -143,27 +144,27 @@ def _part(dialled: DialIn, values: Mapping[str, Any], laid: Laid) -> WeldedPart:
 def _notes(laid: Laid, yours: Distortion) -> Iterator[Note]:
     yield Note(
         "caution",
-        "Published forms differ by two and more. Weld one part, measure it, then set the jig.",
+        say("heating.forms-differ"),
         "practice",
         "distortion",
     )
     yield Note(
         "note",
-        "Counted for a part free to move. Clamps cut the bow and leave stress in its place.",
+        say("heating.free-to-move"),
         "practice",
         "distortion",
     )
     if laid.heat_j_m is None:
         yield Note(
             "note",
-            "No setting holds this job, so the forms that go by heat are left out.",
+            say("heating.forms-without-heat"),
             "tendon",
             "distortion",
         )
     if yours.lift.value is None:
         yield Note(
             "note",
-            "No published form here for the angle of this joint. Preset it, or turn it over.",
+            say("heating.no-angle-form"),
             "practice",
             "distortion",
         )

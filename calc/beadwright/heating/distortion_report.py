@@ -32,5 +32,5 @@ def distortion_report(found: PartDistortion, system: System) -> dict[str, Any]:
             }
             for way in found.ways
         ],
-        "notes": [note_report(note) for note in found.notes],
+        "notes": [note_report(note, system) for note in found.notes],
     }

@@ -14,10 +14,10 @@ from beadwright.heating.preheat import (
     MethodB,
 )
 from beadwright.heating.preheat_table import TableRow
-from beadwright.heating.temperatures import from_celsius
 from beadwright.reading.page_query import PageAnswered
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
+from beadwright.temperatures import from_celsius
 from beadwright.units import System
 
 SHOP_K = from_celsius(20)

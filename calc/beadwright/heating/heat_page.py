@@ -25,12 +25,12 @@ from beadwright.heating.preheat import (
 )
 from beadwright.heating.preheat_table import table_row
 from beadwright.heating.steels import Composition
-from beadwright.heating.temperatures import from_celsius, rounded_up
 from beadwright.job.job_query import read_job
 from beadwright.process.heat import EN_EFFICIENCY
 from beadwright.reading.page_query import read_page
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.temperatures import from_celsius, rounded_up
 from beadwright.units import System
 
 

@@ -22,12 +22,12 @@ from beadwright.heating.steels import (
     Steel,
     steel_of,
 )
-from beadwright.heating.temperatures import from_fahrenheit, read_temperature
 from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
 from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
 from beadwright.measures import System
 from beadwright.reading.fields import Choice, Entry, Measured
 from beadwright.reading.page_query import PageQuery
+from beadwright.temperatures import from_fahrenheit, read_temperature
 
 Melt = Literal["typical", "limit", "certificate"]
 

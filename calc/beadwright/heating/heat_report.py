@@ -7,8 +7,8 @@ from typing import Any
 from beadwright.heating.distortion_report import distortion_report
 from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.steels import ELEMENTS
-from beadwright.heating.temperatures import degree_sign, degrees
 from beadwright.reports import quantity_report, shown
+from beadwright.temperatures import degree_sign, degrees
 from beadwright.units import System
 
 DIGITS = 7

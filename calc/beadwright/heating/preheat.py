@@ -8,8 +8,8 @@ from math import tanh
 from beadwright.errors import OutOfRangeError
 from beadwright.heating.carbon_equivalent import FORMULAS, equivalent, outside
 from beadwright.heating.steels import SYMBOLS, Composition, Element
-from beadwright.heating.temperatures import from_celsius
 from beadwright.process.wire_kinds import Kind
+from beadwright.temperatures import from_celsius
 
 CET_RANGE = (0.20, 0.50)
 """CET the method is for [% by mass]. Source: EN 1011-2, C.3, from memory."""

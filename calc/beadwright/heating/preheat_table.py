@@ -9,8 +9,8 @@ from types import MappingProxyType
 
 from beadwright.errors import require_positive
 from beadwright.heating.steels import Category
-from beadwright.heating.temperatures import from_celsius, from_fahrenheit
 from beadwright.measures import System
+from beadwright.temperatures import from_celsius, from_fahrenheit
 
 _IN = 0.0254
 

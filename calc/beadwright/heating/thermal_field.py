@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from math import exp, hypot, log, pi, sqrt
 
 from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.heating.temperatures import to_celsius
+from beadwright.temperatures import to_celsius
 
 
 @dataclass(frozen=True, slots=True)

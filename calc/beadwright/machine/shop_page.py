@@ -10,10 +10,14 @@ from beadwright.errors import FieldErrors
 from beadwright.job.job_query import read_job
 from beadwright.machine.circuit import Circuit, Load, Machine, circuit
 from beadwright.machine.shop_query import DEFAULTS, DEMO_RATED, ShopSchema
+from beadwright.phrases import say
 from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.results import Level, Note
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.units import System
+
+STANDS_IN = "machine.demo-stands-in"
+"""Id of what is said of the figures nobody has written over."""
 
 _KEYS_OF_MACHINE = ("rated_amps", "duty", "supply", "breaker", "cord", "cable")
 
@@ -99,25 +103,29 @@ def _notes(read: PageQuery, found: Circuit) -> Iterator[Note]:
     if found.duty < 1:
         yield Note(
             "note",
-            "The rule for duty cycle errs by up to a tenth; the plate rules. Plates are tested at "
-            "40 °C (104 °F).",
+            say("machine.duty-rule"),
             "i2t",
             "duty",
         )
     yield Note(
         "caution",
-        "Wiring, breakers and earthing belong to a licensed electrician and the local code.",
+        say("machine.electrician"),
         "nec-630",
     )
+    demo = demo_keys(read)
+    if demo:
+        yield Note("caution", say(STANDS_IN, keys=demo), "invented")
+
+
+def demo_keys(read: PageQuery) -> tuple[str, ...]:
+    """Return the machine's keys whose figures are still the demonstration shop's.
+
+    Args:
+        read: The page's query [-].
+    """
     rated = "machine_amps" in read.own
-    missing = [
+    return tuple(
         key
         for key in _KEYS_OF_MACHINE
         if key not in read.own and not (key == "rated_amps" and rated)
-    ]
-    if missing:
-        yield Note(
-            "caution",
-            f"The demonstration shop's machine stands in for: {', '.join(missing)}.",
-            "invented",
-        )
+    )

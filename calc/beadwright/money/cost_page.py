@@ -14,10 +14,11 @@ from beadwright.money.cost import Cost, cost_of
 from beadwright.money.cost_query import CostSchema, defaults_for
 from beadwright.money.cost_ways import PlannedWay, planned_ways, rates_of
 from beadwright.money.curves import CurvePoint, curve
-from beadwright.money.demo_prices import INVENTED, INVENTED_TEXT
+from beadwright.money.demo_prices import INVENTED, INVENTED_IN_USE
 from beadwright.money.levers import levers_of, swing_shares
 from beadwright.money.swings import Lever, Swing, net_band, swings
 from beadwright.money.verdict import Verdict, break_even_sentences, verdict
+from beadwright.phrases import say
 from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.reading.queries import split_query
 from beadwright.results import Note
@@ -160,24 +161,22 @@ def _notes(read: PageQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
     for planned in ways:
         for note in planned.dialled.notes:
             if note.level in ("stop", "out"):
-                text = f"{planned.way.name}: {note.text}"
-                yield Note(note.level, text, note.source, planned.prefix + note.field)
+                told = say("money.of-way", way=planned.way.name, told=note.phrase)
+                yield Note(note.level, told, note.source, planned.prefix + note.field)
     for planned in ways:
         if planned.inherited_price:
             yield Note(
                 "caution",
-                f"No price written for {planned.way.name}: the first wire's price stands in.",
+                say("money.price-stands-in", way=planned.way.name),
                 field=f"{planned.prefix}wire_price",
             )
     if not read.values.get("labour") and not read.values.get("overhead"):
-        yield Note("note", "Time is priced at nothing: only what is bought counts.", "practice",
-                   "labour")  # fmt: skip
+        yield Note("note", say("money.time-free"), "practice", "labour")
     if not read.values.get("parts"):
-        yield Note("note", "No parts a year: costs for a part hold, nothing pays back.",
-                   field="parts")  # fmt: skip
+        yield Note("note", say("money.no-parts-no-payback"), field="parts")
     names = invented_in_use(read)
     if names:
-        yield Note("caution", INVENTED_TEXT.format(names=", ".join(names)), "invented")
+        yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")
 
 
 def invented_in_use(read: PageQuery) -> tuple[str, ...]:

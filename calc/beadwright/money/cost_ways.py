@@ -20,6 +20,7 @@ from beadwright.money.way import Rates, Way, off_arc
 from beadwright.reading.page_query import PageQuery
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.outcome import Outcome
+from beadwright.words.wording import worded
 
 _HAND = ("wfs", "volts", "ctwd", "travel")
 _SAME = tuple(key for key in WAY_JOB_KEYS if key not in _HAND)
@@ -125,7 +126,8 @@ def _planned(query: PageQuery, prefix: str, first: PlannedWay | None) -> Planned
     dialled = dial_in(job)
     outcome = dialled.outcome
     if outcome is None:
-        fight = next((n.text for n in dialled.notes if n.level == "stop"), "")
+        stops = (n.phrase for n in dialled.notes if n.level == "stop")
+        fight = next((worded(phrase, job.units) for phrase in stops), "")
         text = f"No setting holds every limit. {fight} Write the feed you run."
         raise FieldErrors({f"{prefix}wfs": [text]})
     efficiency = _efficiency(asked, dialled)

@@ -47,7 +47,5 @@ DEMO_VOLUME: Mapping[str, str] = MappingProxyType({"parts": "480", "batch": "40"
 INVENTED: Mapping[str, str] = MappingProxyType({**DEMO_PRICES, **DEMO_MINUTES})
 """What a page must say is invented as long as nobody has written over it."""
 
-INVENTED_TEXT = (
-    "Invented figures still in use: {names}. Put in your own once; this phone keeps them."
-)
-"""What a page says about them."""
+INVENTED_IN_USE = "money.invented-in-use"
+"""Id of what a page says about them."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from functools import cache
 
+from beadwright.phrases import Amount, say
 from beadwright.process.burnoff_points import POINTS
 from beadwright.process.wire_kinds import Kind
 from beadwright.process.wires import Wire
@@ -35,12 +36,14 @@ def published_notes(wire: Wire, current_a: float | None) -> Iterator[Note]:
     reach = published_currents(wire.kind, wire.size)
     if reach is None or current_a is None or reach[0] <= current_a <= reach[1]:
         return
-    side = "under" if current_a < reach[0] else "over"
     yield Note(
         "caution",
-        f"{current_a:.0f} A is outside the published points for this wire, {reach[0]:.0f} to "
-        f"{reach[1]:.0f} A: {side} them feed and current are carried on along the fit. "
-        "Read the machine's ammeter.",
+        say(
+            "process.under-published" if current_a < reach[0] else "process.over-published",
+            current=Amount(current_a, "current"),
+            least=Amount(reach[0], "current"),
+            most=Amount(reach[1], "current"),
+        ),
         "power-balance",
         "wfs",
     )

@@ -11,6 +11,8 @@ from urllib.parse import urlencode
 from marshmallow import EXCLUDE, Schema, ValidationError
 
 from beadwright.errors import FieldErrors
+from beadwright.measures import System
+from beadwright.phrases import say
 from beadwright.reading.queries import messages_of, split_query
 from beadwright.results import Note
 
@@ -40,10 +42,7 @@ class PageQuery:
 
     def notes(self) -> tuple[Note, ...]:
         """A note for each key not known."""
-        return tuple(
-            Note("note", f"“{key[:40]}” in the address is no entry of this page; left aside.")
-            for key in self.unknown[:3]
-        )
+        return tuple(Note("note", say("job.no-entry", key=key[:40])) for key in self.unknown[:3])
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,6 +63,11 @@ class PageAnswered:
     def canonical(self) -> str:
         """The query with known keys only, in the form's order, as typed."""
         return self.query.canonical
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        raise NotImplementedError  # each page's answer knows its job
 
 
 def read_page(

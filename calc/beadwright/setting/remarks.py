@@ -174,4 +174,4 @@ def _cautions(job: Job, outcome: Outcome | None) -> Iterator[Note]:
         "your head out of the plume and pull the fume away; strip zinc and paint first.",
         "osha-1910.133",
     )
-    yield from gas_notes(job.gas, outcome.flow if outcome is not None else None, job.units)
+    yield from gas_notes(job.gas, outcome.flow if outcome is not None else None)

@@ -11,7 +11,8 @@ from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.money.cost_page import invented_in_use
 from beadwright.money.cost_ways import PlannedWay, first_way
-from beadwright.money.demo_prices import INVENTED_TEXT
+from beadwright.money.demo_prices import INVENTED_IN_USE
+from beadwright.phrases import say
 from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.results import Note
 from beadwright.supply.cylinders import CylinderSize, full_content, usual_cylinder
@@ -23,6 +24,9 @@ from beadwright.units import System
 
 YEARS_OF_WIRE = 2.0
 """A package that lasts longer than this rusts before it is used up [years]. Common practice."""
+
+A_LIFETIME = 50
+"""Past this the number of years is no longer told [years]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -206,16 +210,18 @@ def _notes(read: PageQuery, planned: PlannedWay, found: Supplies) -> Iterator[No
             yield note
     years = found.package_years
     if years is None:
-        yield Note("note", "No parts a year: how long a package lasts cannot be said.",
-                   field="parts")  # fmt: skip
+        yield Note("note", say("supply.no-parts-no-span"), field="parts")
     elif years > YEARS_OF_WIRE:
-        over = "a lifetime" if years > 50 else f"{years:.0f} years"
-        yield Note("caution", f"This package is {over} of wire at your volume: it rusts first. "
-                   "Buy smaller.", "practice", "spool")  # fmt: skip
+        lasts = (
+            say("supply.rusts-in-a-lifetime")
+            if years > A_LIFETIME
+            else say("supply.rusts-first", years=years)
+        )
+        yield Note("caution", lasts, "practice", "spool")
     if found.count == 0:
-        yield Note("note", "Nothing to weld, nothing to buy.", field="count")
+        yield Note("note", say("supply.nothing-to-weld"), field="count")
     if read.values["gas_extra"] == 0:
-        yield Note("note", "No gas before and after the arc is counted.", field="gas_extra")
+        yield Note("note", say("supply.no-gas-extra"), field="gas_extra")
     names = invented_in_use(read)
     if names:
-        yield Note("caution", INVENTED_TEXT.format(names=", ".join(names)), "invented")
+        yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")

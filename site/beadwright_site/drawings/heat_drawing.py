@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from beadwright.heating.cooling import COOL_C, HOT_C
 from beadwright.heating.cooling_curve import FROM_K, Curve
-from beadwright.heating.temperatures import from_celsius, show_temperature
 from beadwright.measures import System
+from beadwright.temperatures import from_celsius, show_temperature
 from beadwright_site.drawings.axes import Scale, Tick, nice_step, round_values
 from beadwright_site.drawings.paper import Field, points_text, px
 

@@ -5,8 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from beadwright.measures import System
 from beadwright.results import Note
 from beadwright.sources import SOURCES
+from beadwright.words.wording import worded
 
 LEVEL_WORDS = {"stop": "Stop", "out": "Out of the window", "caution": "Mind", "note": "Note"}
 ORDER = ("stop", "out", "caution", "note")
@@ -31,29 +33,15 @@ class CitedNote:
     cited: str
 
 
-def cite(note: Note) -> CitedNote:
-    """Return a note with its source named."""
+def cite(note: Note, system: System) -> CitedNote:
+    """Return a note in words, with its source named."""
     source = SOURCES.get(note.source)
     cited = ""
     if source is not None and note.source != "invented":
         practice = source.how == "common practice"
         cited = source.how if practice else f"{source.document}, {source.how}"
-    return CitedNote(note.level, LEVEL_WORDS[note.level], note.text, note.source, cited)
-
-
-def with_invented_counted(notes: Iterable[Note], count: int) -> tuple[Note, ...]:
-    """Return notes with the one on invented figures in a sentence: the form marks which they are.
-
-    Args:
-        notes: An answer's notes.
-        count: Invented figures in use.
-    """
-    some = "One figure here is" if count == 1 else f"{count} figures here are"
-    text = f"{some} invented, marked in the form. Put in your own once."
-    return tuple(
-        Note(note.level, text, note.source, note.field) if note.source == "invented" else note
-        for note in notes
-    )
+    text = worded(note.phrase, system)
+    return CitedNote(note.level, LEVEL_WORDS[note.level], text, note.source, cited)
 
 
 def state_line(name: str, invented: int) -> str:
@@ -66,7 +54,7 @@ def state_line(name: str, invented: int) -> str:
     return f"{name}. {invented} figures invented" if invented else name
 
 
-def cited_notes(notes: Iterable[Note]) -> tuple[CitedNote, ...]:
-    """Return notes with their sources named, loudest first, each once."""
-    once = dict.fromkeys(notes)
-    return tuple(map(cite, sorted(once, key=lambda note: ORDER.index(note.level))))
+def cited_notes(notes: Iterable[Note], system: System) -> tuple[CitedNote, ...]:
+    """Return notes in words with their sources named, loudest first, each once."""
+    once = sorted(dict.fromkeys(notes), key=lambda note: ORDER.index(note.level))
+    return tuple(cite(note, system) for note in once)

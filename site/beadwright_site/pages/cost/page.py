@@ -27,7 +27,7 @@ from beadwright_site.pages.cost.view import (
     sums_table,
     times_table,
 )
-from beadwright_site.parts.cited_notes import cited_notes, state_line, with_invented_counted
+from beadwright_site.parts.cited_notes import cited_notes, state_line
 from beadwright_site.parts.frame import (
     Views,
     draw_part,
@@ -38,6 +38,7 @@ from beadwright_site.parts.frame import (
     switch_view,
     whole_page,
 )
+from beadwright_site.parts.invented_notes import with_invented_counted
 from beadwright_site.parts.job_card import job_card
 from beadwright_site.parts.page_parts import PageParts
 
@@ -123,7 +124,9 @@ def _answered(
             "tables": (pieces_table(found), times_table(found), sums_table(found)),
             "names": tuple(zip(letters, (w.way.name for w in found.ways), strict=True)),
         },
-        "notes": lambda: {"notes": cited_notes(with_invented_counted(found.notes, invented))},
+        "notes": lambda: {
+            "notes": cited_notes(with_invented_counted(found.notes, invented), found.units)
+        },
         "take": lambda: {},
         "job-form": lambda: _form_view(found, typed, kept),
     }

@@ -86,7 +86,7 @@ def _answered(found: DialInAnswer, own: Mapping[str, str], parts: Sequence[str])
     dialled, system = found.dialled, found.units
     typed = with_units({**own, **found.query.typed}, system)
     bands = tuple(band_of(setting, system) for setting in dialled.settings.all())
-    said = tuple(map(cite, found.notes))
+    said = tuple(cite(note, system) for note in found.notes)
     card = job_card(dialled)
     other = "us" if system == "si" else "si"
     views: dict[str, Callable[[], dict[str, Any]]] = {

@@ -120,5 +120,5 @@ def distortion_view(found: PartDistortion, system: System) -> dict[str, Any]:
         "unit": units.symbol("small_length", system),
         "rows": tuple(_rows(found, system)),
         "sources": tuple((key, f"{SOURCES[key].document}, {SOURCES[key].how}") for key in keys),
-        "notes": cited_notes(found.notes),
+        "notes": cited_notes(found.notes, system),
     }

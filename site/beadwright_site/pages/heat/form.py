@@ -8,7 +8,7 @@ from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.heat_query import DEFAULTS, HeatSchema
 from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN
-from beadwright.heating.temperatures import degree_sign
+from beadwright.temperatures import degree_sign
 from beadwright.units import System
 from beadwright_site.forms.entries import (
     EntryGroup,

@@ -11,8 +11,8 @@ from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.heat_query import DEFAULTS, HeatSchema
-from beadwright.heating.temperatures import degree_sign, show_temperature
 from beadwright.results import Quantity
+from beadwright.temperatures import degree_sign, show_temperature
 from beadwright.units import System
 from beadwright_site.drawings.heat_drawing import draw_heat
 from beadwright_site.forms.entries import hidden, measures_of, read_entries, with_units
@@ -112,7 +112,7 @@ def _answered(
             "worst": any(each.worst is not None for each in found.equivalents),
         },
         "distortion": lambda: distortion_view(found.distortion, system),
-        "notes": lambda: {"notes": cited_notes(found.notes)},
+        "notes": lambda: {"notes": cited_notes(found.notes, found.units)},
         "job-form": lambda: {"groups": groups, "general": (),
                              "hidden": tuple(hidden(typed, groups))},
     }  # fmt: skip

@@ -98,7 +98,7 @@ def _answered(
     typed = with_units(page.query.typed, measures_of(PassesSchema), system)
     whole = {key: text for key, text in typed.items() if key != "at"}
     headline = headline_of(found)
-    notes = cited_notes(page.notes)
+    notes = cited_notes(page.notes, page.units)
     loud = [note for note in notes if note.level in ("stop", "out")]
 
     def form() -> dict[str, Any]:

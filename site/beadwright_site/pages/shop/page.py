@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 from typing import Any, Final
 
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.machine.circuit import Check
-from beadwright.machine.shop_page import ShopAnswer
+from beadwright.machine.shop_page import STANDS_IN, ShopAnswer, demo_keys
 from beadwright.machine.shop_query import DEFAULTS, ShopSchema
+from beadwright.phrases import say
 from beadwright.reading.queries import split_query
 from beadwright.results import Note
 from beadwright_site.forms.entries import measures_of, with_units
@@ -125,7 +127,7 @@ def _answered(
             "kept": len(kept),
             "hidden": _hidden(typed, shown),
         },
-        "notes": lambda: {"notes": cited_notes(shop_notes(found))},
+        "notes": lambda: {"notes": cited_notes(shop_notes(found), found.units)},
         "file": lambda: {"kept": len(kept)},
     }
     html = draw_parts(NAME, parts, views)
@@ -155,11 +157,10 @@ def shop_notes(found: ShopAnswer) -> Iterator[Note]:
     """Yield the notes past the checks, which stand on their own; entries named as in the form."""
     checked = {check.text for check in found.circuit.checks}
     for note in found.notes:
-        if note.source == "invented":
-            _, _, keys = note.text.rstrip(".").partition(": ")
-            text = f"The demonstration shop stands in for: {names_of(keys.split(', '))}."
-            yield Note(note.level, text, note.source, note.field)
-        elif note.text not in checked:
+        if note.key == STANDS_IN:
+            names = names_of(demo_keys(found.query))
+            yield replace(note, phrase=say("machine.demo-stands-in-marked", names=names))
+        elif note.phrase not in checked:
             yield note
 
 

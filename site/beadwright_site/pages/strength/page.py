@@ -101,7 +101,7 @@ def _answered(
         },
         "links": lambda: {"links": tuple(link_rows(found))},
         "sizes": lambda: {"facts": tuple(size_facts(found))},
-        "notes": lambda: {"notes": cited_notes(found.notes)},
+        "notes": lambda: {"notes": cited_notes(found.notes, found.units)},
         "job-form": form,
     }
     html = draw_parts(NAME, parts, views)

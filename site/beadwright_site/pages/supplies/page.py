@@ -21,7 +21,7 @@ from beadwright_site.forms.typed import system_named
 from beadwright_site.links import query_of
 from beadwright_site.pages.cost.view import cents, written
 from beadwright_site.pages.supplies.form import SuppliesForm, supplies_form
-from beadwright_site.parts.cited_notes import cited_notes, state_line, with_invented_counted
+from beadwright_site.parts.cited_notes import cited_notes, state_line
 from beadwright_site.parts.facts import Fact
 from beadwright_site.parts.frame import (
     Views,
@@ -31,6 +31,7 @@ from beadwright_site.parts.frame import (
     switch_view,
     whole_page,
 )
+from beadwright_site.parts.invented_notes import with_invented_counted
 from beadwright_site.parts.job_card import job_card
 from beadwright_site.parts.page_parts import PageParts
 
@@ -106,7 +107,9 @@ def _answered(
             "text": found.gas_left.text if found.gas_left else "",
             "facts": tuple(gas_facts(found)),
         },
-        "notes": lambda: {"notes": cited_notes(with_invented_counted(found.notes, invented))},
+        "notes": lambda: {
+            "notes": cited_notes(with_invented_counted(found.notes, invented), found.units)
+        },
         "take": lambda: {},
         "job-form": lambda: {
             "groups": form.groups,

@@ -1,0 +1,1 @@
+"""The catalogues in English, a module a room of the core."""

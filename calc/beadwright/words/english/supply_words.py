@@ -1,0 +1,23 @@
+"""English of room ``supply``: wire and gas to buy."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from beadwright.words.text import Text
+
+TEXTS: Mapping[str, Text] = MappingProxyType(
+    {
+        "supply.no-parts-no-span": "No parts a year: how long a package lasts cannot be said.",
+        "supply.rusts-first": (
+            "This package is {years:.0f} years of wire at your volume: it rusts first. Buy smaller."
+        ),
+        "supply.rusts-in-a-lifetime": (
+            "This package is a lifetime of wire at your volume: it rusts first. Buy smaller."
+        ),
+        "supply.nothing-to-weld": "Nothing to weld, nothing to buy.",
+        "supply.no-gas-extra": "No gas before and after the arc is counted.",
+    }
+)
+"""Texts by id."""
