@@ -60,7 +60,7 @@ def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str)
         assert each.value is None or f"{each.value:.2f}" in carbon
     notes = words(by_id(page, "notes"))
     for note in found.notes:
-        assert told(note) in notes
+        assert told(note, found.units) in notes
 
 
 @pytest.mark.parametrize(

@@ -47,7 +47,7 @@ def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str)
     assert units.show(found.legs.least, "leg", found.units) in words(by_id(page, "sizes"))
     notes = words(by_id(page, "notes"))
     assert "licensed people rule" in notes
-    assert all(told(note) in notes for note in found.notes)
+    assert all(told(note, found.units) in notes for note in found.notes)
 
 
 def test_the_verdict_in_words() -> None:
