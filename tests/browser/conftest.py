@@ -12,7 +12,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, syn
 from beadwright_build.release import write_release
 from tests.browser.dialled import JOB, open_job
 from tests.browser.host import Host
-from tests.browser.phone import Phone, new_phone
+from tests.browser.phone import Phone, RunningPhone, forget, new_phone
 
 ARGS = [
     "--no-sandbox",
@@ -22,6 +22,8 @@ ARGS = [
     "--disable-sync",
     "--no-first-run",
 ]
+
+SIZE: ViewportSize = {"width": 390, "height": 844}
 
 MakeHost = Callable[..., Host]
 MakePhone = Callable[..., Phone]
@@ -73,8 +75,7 @@ def make_context(chromium: Browser) -> Iterator[Callable[..., BrowserContext]]:
     contexts: list[BrowserContext] = []
 
     def make(**more: Any) -> BrowserContext:
-        size: ViewportSize = {"width": 390, "height": 844}
-        context = chromium.new_context(viewport=size, has_touch=True, **more)
+        context = chromium.new_context(viewport=SIZE, has_touch=True, **more)
         contexts.append(context)
         return context
 
@@ -116,31 +117,64 @@ def make_release(shipped: Path, tmp_path: Path) -> MakeRelease:
     return make
 
 
-@pytest.fixture(scope="module")
+@pytest.fixture(scope="session")
 def steady_host(shipped: Path) -> Iterator[Host]:
-    """The built site on a plain web host, one for a file."""
+    """The built site on a plain web host that nothing happens to; one for all tests."""
     served = Host(shipped)
     served.start()
     yield served
     served.kill()
 
 
-@pytest.fixture(scope="module")
-def steady_phone(chromium: Browser) -> Iterator[BrowserContext]:
-    """One phone for a file: the engine's files are fetched once."""
-    context = chromium.new_context(viewport={"width": 390, "height": 844}, has_touch=True)
+@pytest.fixture(scope="session")
+def steady_context(chromium: Browser, steady_host: Host) -> Iterator[BrowserContext]:
+    """A phone that has the app stored, for tests that neither take its signal nor change that."""
+    context = chromium.new_context(viewport=SIZE, has_touch=True)
+    first = new_phone(context, steady_host.url)
+    first.open()
+    first.expect_ready()
+    first.page.close()
     yield context
     context.close()
 
 
 @pytest.fixture
-def dialled(steady_phone: BrowserContext, steady_host: Host) -> Iterator[Page]:
+def tab(steady_context: BrowserContext, steady_host: Host) -> Iterator[Phone]:
+    """A new tab on the phone that has the app stored; nothing is kept on it, nothing open yet."""
+    opened = new_phone(steady_context, steady_host.url)
+    yield opened
+    opened.open("method/")
+    forget(opened.page)
+    opened.page.close()
+
+
+@pytest.fixture(scope="session")
+def one_tab(steady_context: BrowserContext, steady_host: Host) -> RunningPhone:
+    """The tab of ``running``."""
+    opened = RunningPhone(steady_context.new_page(), steady_host.url)
+    opened.page.goto(f"{steady_host.url}method/")
+    opened.expect_ready()
+    return opened
+
+
+@pytest.fixture
+def running(one_tab: RunningPhone) -> Iterator[RunningPhone]:
+    """The phone that has the app stored, its engine running, in one tab for all tests.
+
+    For what a page does once it runs. What is kept of a test's own typing is cleared after it; a
+    test that keeps something for good, or must begin with a load, takes ``tab``.
+    """
+    one_tab.page.set_viewport_size(SIZE)
+    one_tab.complaints.clear()
+    yield one_tab
+    if not one_tab.page.url.startswith(one_tab.url):
+        one_tab.page.goto(f"{one_tab.url}method/")
+    forget(one_tab.page)
+
+
+@pytest.fixture
+def dialled(running: RunningPhone, steady_host: Host) -> Iterator[Page]:
     """Dial in with a job worked out; it fails the test if it logs an error."""
-    found = steady_phone.new_page()
-    faults: list[str] = []
-    found.on("pageerror", lambda error: faults.append(str(error)))
-    found.on("console", lambda said: faults.append(said.text) if said.type == "error" else None)
-    open_job(found, steady_host, JOB)
-    yield found
-    found.close()
-    assert faults == []
+    open_job(running.page, steady_host, JOB)
+    yield running.page
+    assert running.complaints == []

@@ -5,14 +5,15 @@ from urllib.parse import parse_qs, urlsplit
 from playwright.sync_api import Page, expect
 
 from tests.browser.host import Host
+from tests.browser.phone import visit
 
 JOB = "plate=3/8in&leg=5/16in"
 START_MS = 60_000
 
 
 def open_job(page: Page, host: Host, query: str) -> None:
-    """Open Dial in with a job and wait until it is worked out."""
-    page.goto(f"{host.url}?{query}")
+    """Open Dial in with a job, as by a link, and wait until it is worked out."""
+    visit(page, f"{host.url}?{query}")
     expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
 
 

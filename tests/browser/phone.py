@@ -9,6 +9,30 @@ from playwright.sync_api import BrowserContext, ConsoleMessage, Locator, Page, R
 READY_MS = 30_000
 """Longest wait for anything, on a busy machine; nothing here waits longer than it must."""
 
+VISIT = """
+(address) => new Promise((done) => {
+  addEventListener("turbo:load", () => done(), { once: true });
+  Turbo.cache.clear();
+  Turbo.visit(address);
+})
+"""
+FORGET = """
+() => new Promise((done, fail) => {
+  localStorage.clear();
+  sessionStorage.clear();
+  const opening = indexedDB.open("beadwright");
+  opening.onerror = () => fail(opening.error);
+  opening.onsuccess = () => {
+    const { result } = opening;
+    const names = [...result.objectStoreNames];
+    const close = () => { result.close(); done(); };
+    if (!names.length) return close();
+    const act = result.transaction(names, "readwrite");
+    for (const name of names) act.objectStore(name).clear();
+    act.oncomplete = close;
+  };
+})
+"""
 ENGINE = """
 async ([script, action, payload, how]) => {
   const { engine } = await import(script);
@@ -82,6 +106,25 @@ class Phone:
         """Ask the engine behind the page, as a page's script does."""
         script = f"{self.url}static/js/engine/engine.js"
         return self.page.evaluate(ENGINE, [script, action, payload, how])
+
+
+@dataclass
+class RunningPhone(Phone):
+    """A phone whose engine runs already: pages are opened as by a link, without a load."""
+
+    def open(self, path: str = "") -> None:
+        """Go to a page of the app, its engine kept."""
+        visit(self.page, self.url + path)
+
+
+def visit(page: Page, address: str) -> None:
+    """Follow a link to an address of the app and wait until its page stands, as it came."""
+    page.evaluate(VISIT, address)
+
+
+def forget(page: Page) -> None:
+    """Clear what the app keeps on this phone; what an open page remembers of it stays."""
+    page.evaluate(FORGET)
 
 
 def go_to(page: Page, name: str) -> None:

@@ -4,14 +4,14 @@ from playwright.sync_api import expect
 
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
-from tests.browser.phone import Phone
+from tests.browser.phone import RunningPhone
 
 SHEET = "nav.bar .sheet"
 
 
-def test_the_sheet_opens_and_shuts(phone: Phone) -> None:
-    phone.open()
-    page = phone.page
+def test_the_sheet_opens_and_shuts(running: RunningPhone) -> None:
+    running.open()
+    page = running.page
     sheet = page.locator(SHEET)
     expect(sheet).to_be_hidden()
     page.locator("nav.bar summary").click()
@@ -23,12 +23,12 @@ def test_the_sheet_opens_and_shuts(phone: Phone) -> None:
     expect(sheet).to_be_hidden()
 
 
-def test_the_sheet_stands_on_the_bar_and_off_the_edges(phone: Phone) -> None:
-    phone.page.set_viewport_size({"width": 360, "height": 640})
-    phone.open()
-    phone.page.locator("nav.bar summary").click()
-    sheet = phone.page.locator(SHEET).bounding_box()
-    bar = phone.page.locator("nav.bar").bounding_box()
+def test_the_sheet_stands_on_the_bar_and_off_the_edges(running: RunningPhone) -> None:
+    running.page.set_viewport_size({"width": 360, "height": 640})
+    running.open()
+    running.page.locator("nav.bar summary").click()
+    sheet = running.page.locator(SHEET).bounding_box()
+    bar = running.page.locator("nav.bar").bounding_box()
     assert sheet is not None
     assert bar is not None
     assert 0 <= sheet["x"] <= sheet["x"] + sheet["width"] <= 360
@@ -36,9 +36,9 @@ def test_the_sheet_stands_on_the_bar_and_off_the_edges(phone: Phone) -> None:
 
 
 def test_a_page_on_the_sheet_is_reached_without_scripts_and_marked(
-    host: Host, make_phone: MakePhone
+    steady_host: Host, make_phone: MakePhone
 ) -> None:
-    phone = make_phone(host.url, java_script_enabled=False)
+    phone = make_phone(steady_host.url, java_script_enabled=False)
     phone.open()
     page = phone.page
     page.locator("nav.bar summary").click()
@@ -47,10 +47,10 @@ def test_a_page_on_the_sheet_is_reached_without_scripts_and_marked(
     expect(page.locator("nav.bar details[data-here]")).to_be_visible()
 
 
-def test_on_a_desktop_every_page_lies_in_the_bar(phone: Phone) -> None:
-    phone.page.set_viewport_size({"width": 1280, "height": 800})
-    phone.open()
-    expect(phone.page.locator("nav.bar summary")).to_be_hidden()
-    boxes = [link.bounding_box() for link in phone.page.locator("nav.bar a").all()]
+def test_on_a_desktop_every_page_lies_in_the_bar(running: RunningPhone) -> None:
+    running.page.set_viewport_size({"width": 1280, "height": 800})
+    running.open()
+    expect(running.page.locator("nav.bar summary")).to_be_hidden()
+    boxes = [link.bounding_box() for link in running.page.locator("nav.bar a").all()]
     assert len({round(box["y"]) for box in boxes if box is not None}) == 1
     assert None not in boxes

@@ -12,7 +12,7 @@ from beadwright.api import answer, answer_csv
 from beadwright.money.verdict import money
 from beadwright_site.forms.example import EXAMPLE
 from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone, go_to
+from tests.browser.phone import READY_MS, Phone, RunningPhone, go_to
 
 OPEN_ROUND = """
 (name) => {
@@ -47,17 +47,17 @@ def part(query: str, way: int) -> str:
     return f"${answer('cost', query).costs[way].part:.2f}"
 
 
-def test_a_change_is_followed_and_stands_in_the_address(phone: Phone) -> None:
-    page = ready(phone, "cost/")
+def test_a_change_is_followed_and_stands_in_the_address(running: RunningPhone) -> None:
+    page = ready(running, "cost/")
     expect(big(page).first).to_have_text(part(EXAMPLE, 0))
     write(page, "labour", "60")
     expect(big(page).first).to_have_text(part(f"{EXAMPLE}&labour=60/h", 0), timeout=READY_MS)
     assert "labour=60" in page.url
-    assert not phone.complaints
+    assert not running.complaints
 
 
-def test_a_wrong_entry_leaves_the_last_good_answer_and_says_so(phone: Phone) -> None:
-    page = ready(phone, "cost/")
+def test_a_wrong_entry_leaves_the_last_good_answer_and_says_so(running: RunningPhone) -> None:
+    page = ready(running, "cost/")
     write(page, "labour", "plenty")
     expect(page.locator("#wrong-labour")).to_contain_text("plenty", timeout=READY_MS)
     expect(page.locator("#state")).to_contain_text("last good answer")
@@ -92,17 +92,17 @@ def test_prices_kept_on_shop_outlive_the_page_and_feed_cost(phone: Phone, host: 
     assert not [c for c in phone.complaints if "ERR_" not in c and "Failed to load" not in c]
 
 
-def test_what_is_wrong_is_not_kept(phone: Phone) -> None:
-    page = ready(phone, "shop/")
+def test_what_is_wrong_is_not_kept(tab: Phone) -> None:
+    page = ready(tab, "shop/")
     write(page, "breaker", "nine")
     expect(page.locator("#wrong-breaker")).to_be_visible(timeout=READY_MS)
     page.reload()
-    phone.expect_ready()
+    tab.expect_ready()
     expect(page.locator('input[name="breaker"]')).to_have_value("")
 
 
-def test_prices_tried_on_cost_are_kept_by_a_tap(phone: Phone) -> None:
-    page = ready(phone, "cost/")
+def test_prices_tried_on_cost_are_kept_by_a_tap(tab: Phone) -> None:
+    page = ready(tab, "cost/")
     write(page, "overhead", "20")
     expect(big(page).first).to_have_text(part(f"{EXAMPLE}&overhead=20/h", 0), timeout=READY_MS)
     page.locator("[data-keep-all]").click()
@@ -112,8 +112,8 @@ def test_prices_tried_on_cost_are_kept_by_a_tap(phone: Phone) -> None:
     expect(big(page).first).to_have_text(part(f"{EXAMPLE}&overhead=20/h", 0))
 
 
-def test_the_chance_is_drawn_in_chunks_and_can_be_stopped(phone: Phone) -> None:
-    page = ready(phone, f"cost/?{EXAMPLE}&seed=7")
+def test_the_chance_is_drawn_in_chunks_and_can_be_stopped(running: RunningPhone) -> None:
+    page = ready(running, f"cost/?{EXAMPLE}&seed=7")
     page.evaluate(
         "globalThis.seen = []; new MutationObserver(() => {"
         " const bar = document.querySelector('#chance progress');"
@@ -137,8 +137,8 @@ def test_the_chance_is_drawn_in_chunks_and_can_be_stopped(phone: Phone) -> None:
     assert len(set(page.evaluate("seen"))) > 2
 
 
-def test_a_change_while_drawing_drops_the_draws(phone: Phone) -> None:
-    page = ready(phone, "cost/")
+def test_a_change_while_drawing_drops_the_draws(running: RunningPhone) -> None:
+    page = ready(running, "cost/")
     page.locator('[data-chance="start"]').click()
     expect(page.locator("#chance progress")).to_be_visible(timeout=READY_MS)
     write(page, "parts", "900")
@@ -149,8 +149,10 @@ def test_a_change_while_drawing_drops_the_draws(phone: Phone) -> None:
 
 
 @pytest.mark.parametrize(("page_name", "button"), [("cost", "cost"), ("supplies", "purchases")])
-def test_the_csv_is_the_core_s(phone: Phone, tmp_path: Path, page_name: str, button: str) -> None:
-    page = ready(phone, f"{page_name}/")
+def test_the_csv_is_the_core_s(
+    running: RunningPhone, tmp_path: Path, page_name: str, button: str
+) -> None:
+    page = ready(running, f"{page_name}/")
     with page.expect_download() as caught:
         page.locator('[data-export="csv"]').click()
     assert caught.value.suggested_filename == f"{button}.csv"
@@ -160,8 +162,8 @@ def test_the_csv_is_the_core_s(phone: Phone, tmp_path: Path, page_name: str, but
     assert len(list(csv.reader(text.splitlines()))) > 4
 
 
-def test_the_json_holds_the_whole_comparison(phone: Phone, tmp_path: Path) -> None:
-    page = ready(phone, "cost/")
+def test_the_json_holds_the_whole_comparison(running: RunningPhone, tmp_path: Path) -> None:
+    page = ready(running, "cost/")
     with page.expect_download() as caught:
         page.locator('[data-export="json"]').click()
     caught.value.save_as(tmp_path / "file.json")
@@ -172,16 +174,16 @@ def test_the_json_holds_the_whole_comparison(phone: Phone, tmp_path: Path) -> No
     assert found["comparisons"][0]["curve"]
 
 
-def test_cost_prints_on_two_sheets(phone: Phone) -> None:
-    page = ready(phone, "cost/")
+def test_cost_prints_on_two_sheets(running: RunningPhone) -> None:
+    page = ready(running, "cost/")
     page.locator('[data-chance="start"]').click()
     expect(page.locator("#chance[data-drawn]")).to_be_visible(timeout=READY_MS)
     for sheet in ("A4", "Letter"):
         assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=sheet))) == 2, sheet
 
 
-def test_kept_data_goes_out_and_in_with_a_look_first(phone: Phone, tmp_path: Path) -> None:
-    page = ready(phone, "shop/")
+def test_kept_data_goes_out_and_in_with_a_look_first(tab: Phone, tmp_path: Path) -> None:
+    page = ready(tab, "shop/")
     write(page, "labour", "41")
     expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
     with page.expect_download() as caught:
@@ -203,15 +205,15 @@ def test_kept_data_goes_out_and_in_with_a_look_first(phone: Phone, tmp_path: Pat
     expect(page.locator('input[name="breaker"]')).to_have_value("50A")
 
 
-def test_a_strange_file_changes_nothing(phone: Phone, tmp_path: Path) -> None:
-    page = ready(phone, "shop/")
+def test_a_strange_file_changes_nothing(running: RunningPhone, tmp_path: Path) -> None:
+    page = ready(running, "shop/")
     (tmp_path / "other.json").write_text('{"kept": 3}')
     page.locator('input[type="file"]').set_input_files(tmp_path / "other.json")
     expect(page.locator("[data-preview]")).to_contain_text("Nothing was changed", timeout=READY_MS)
 
 
-def test_the_job_goes_along_and_each_page_gets_its_own(phone: Phone) -> None:
-    page = ready(phone, "cost/?plate=1/2in&leg=3/8in&b_gas=75/25&labour=30/h&count=7")
+def test_the_job_goes_along_and_each_page_gets_its_own(running: RunningPhone) -> None:
+    page = ready(running, "cost/?plate=1/2in&leg=3/8in&b_gas=75/25&labour=30/h&count=7")
     expect(page.locator("#verdict")).to_contain_text("leg 3/8 in", timeout=READY_MS)
     go_to(page, "Supplies")
     expect(page.locator("#need")).to_contain_text("leg 3/8 in", timeout=READY_MS)
@@ -225,10 +227,10 @@ def test_the_job_goes_along_and_each_page_gets_its_own(phone: Phone) -> None:
     assert "b_gas=75/25" in page.url
 
 
-def test_everything_a_thumb_hits_is_large_enough_at_360(phone: Phone) -> None:
-    phone.page.set_viewport_size({"width": 360, "height": 740})
+def test_everything_a_thumb_hits_is_large_enough_at_360(running: RunningPhone) -> None:
+    running.page.set_viewport_size({"width": 360, "height": 740})
     for path in ("cost/", "supplies/", "shop/"):
-        page = ready(phone, path)
+        page = ready(running, path)
         page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
         small = page.evaluate(
             "() => [...document.querySelectorAll('nav a, button, summary, input, main a.way,"
@@ -242,12 +244,12 @@ def test_everything_a_thumb_hits_is_large_enough_at_360(phone: Phone) -> None:
         assert wide <= 360, path
 
 
-def test_dial_in_is_asked_with_the_shop_s_machine(phone: Phone) -> None:
-    page = ready(phone, "shop/")
+def test_dial_in_is_asked_with_the_shop_s_machine(tab: Phone) -> None:
+    page = ready(tab, "shop/")
     write(page, "machine_amps", "150")
     expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
-    phone.open("?plate=3/8in&leg=5/16in&transfer=short")
-    phone.expect_ready()
+    tab.open("?plate=3/8in&leg=5/16in&transfer=short")
+    tab.expect_ready()
     found = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short&machine_amps=150A")
     other = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short")
     assert found.dialled.settings.wire_feed.high != other.dialled.settings.wire_feed.high
@@ -256,12 +258,12 @@ def test_dial_in_is_asked_with_the_shop_s_machine(phone: Phone) -> None:
     assert "machine_amps=150" in page.url  # a link that is passed on means the same elsewhere
 
 
-def test_dial_in_opened_bare_is_for_the_shop_s_machine(phone: Phone) -> None:
-    page = ready(phone, "shop/")
+def test_dial_in_opened_bare_is_for_the_shop_s_machine(tab: Phone) -> None:
+    page = ready(tab, "shop/")
     write(page, "machine_amps", "180")
     expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
-    phone.open("")
-    phone.expect_ready()
+    tab.open("")
+    tab.expect_ready()
     found = answer("dial-in", "machine_amps=180A").dialled.settings.wire_feed
     expect(page.locator("#how")).to_contain_text(found.high_by, timeout=READY_MS)
     assert "?" not in page.url

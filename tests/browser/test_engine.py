@@ -1,14 +1,17 @@
 """The worker behind the numbers: it falls, stands up again, and only the newest input counts."""
 
+import shutil
+from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
 import pytest
-from playwright.sync_api import expect
+from playwright.sync_api import Browser, BrowserContext, expect
 
-from tests.browser.conftest import MakeHost, MakePhone, MakeRelease
-from tests.browser.host import Fault
-from tests.browser.phone import READY_MS, Phone
+from beadwright_build.release import write_release
+from tests.browser.conftest import SIZE, MakeHost, MakePhone, MakeRelease
+from tests.browser.host import Fault, Host
+from tests.browser.phone import READY_MS, Phone, RunningPhone, new_phone
 
 WORKER = "static/js/engine/worker.js"
 SABOTAGE = b"""
@@ -30,15 +33,36 @@ async ([script, requests]) => {
 """
 
 
+@pytest.fixture(scope="module")
+def frail_host(shipped: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Host]:
+    """A host of a release whose worker hangs or falls over on certain inputs."""
+    site = tmp_path_factory.mktemp("frail") / "site"
+    shutil.copytree(shipped, site)
+    (site / WORKER).write_bytes(SABOTAGE + (site / WORKER).read_bytes())
+    write_release(site)
+    host = Host(site)
+    host.start()
+    yield host
+    host.kill()
+
+
+@pytest.fixture(scope="module")
+def frail_context(chromium: Browser, frail_host: Host) -> Iterator[BrowserContext]:
+    """A phone that has stored that release."""
+    context = chromium.new_context(viewport=SIZE, has_touch=True)
+    yield context
+    context.close()
+
+
 @pytest.fixture
-def frail(make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease) -> Phone:
-    """A phone whose worker hangs or falls over on certain inputs."""
-    host = make_host(make_release({WORKER: lambda data: SABOTAGE + data}))
-    phone = make_phone(host.url)
-    phone.page.clock.install()
-    phone.open()
-    phone.expect_ready()
-    return phone
+def frail(frail_context: BrowserContext, frail_host: Host) -> Iterator[Phone]:
+    """A new tab of that phone, its clock in the test's hand."""
+    tab = new_phone(frail_context, frail_host.url)
+    tab.page.clock.install()
+    tab.open()
+    tab.expect_ready()
+    yield tab
+    tab.page.close()
 
 
 def ask_all(phone: Phone, *requests: list[Any]) -> list[str]:
@@ -76,42 +100,42 @@ def wait_for_answer(phone: Phone, payload: str, wanted: str) -> None:
     assert answer_to(phone, payload) == wanted
 
 
-def test_only_the_newest_input_is_worked(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
+def test_only_the_newest_input_is_worked(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
     same = {"latest": "job"}
-    answers = ask_all(phone, *[["check", {"step": step}, same] for step in range(20)])
+    answers = ask_all(running, *[["check", {"step": step}, same] for step in range(20)])
     assert answers == ["AbortError"] * 19 + ["answered"]
 
 
-def test_a_dragging_finger_still_sees_answers(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
+def test_a_dragging_finger_still_sees_answers(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
     live = {"latest": "job", "live": True}
-    answers = ask_all(phone, *[["check", {"step": step}, live] for step in range(20)])
+    answers = ask_all(running, *[["check", {"step": step}, live] for step in range(20)])
     # The first already runs and lands; of those that wait only the last is left.
     assert answers == ["answered"] + ["AbortError"] * 18 + ["answered"]
 
 
-def test_inputs_of_different_parts_do_not_push_each_other_out(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
-    answers = ask_all(phone, ["check", {}, {"latest": "one"}], ["check", {}, {"latest": "two"}])
+def test_inputs_of_different_parts_do_not_push_each_other_out(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
+    answers = ask_all(running, ["check", {}, {"latest": "one"}], ["check", {}, {"latest": "two"}])
     assert answers == ["answered", "answered"]
 
 
-def test_what_is_asked_before_the_start_is_answered_after_it(phone: Phone) -> None:
-    phone.open()
-    assert phone.ask("check", {})["ok"] is True
+def test_what_is_asked_before_the_start_is_answered_after_it(tab: Phone) -> None:
+    tab.open()
+    assert tab.ask("check", {})["ok"] is True
 
 
-def test_an_unknown_request_is_an_answer_not_a_fall(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
-    refused = phone.ask("no such action", {})
+def test_an_unknown_request_is_an_answer_not_a_fall(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
+    refused = running.ask("no such action", {})
     assert "failed" in refused
-    assert phone.ask("check", {})["ok"] is True
-    phone.expect_word("^works offline$")
+    assert running.ask("check", {})["ok"] is True
+    running.expect_word("^works offline$")
 
 
 def test_a_sum_that_never_ends_is_stopped_and_the_newest_input_answered(frail: Phone) -> None:

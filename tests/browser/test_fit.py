@@ -6,9 +6,7 @@ from typing import Any, cast
 import pytest
 from playwright.sync_api import Dialog, expect
 
-from tests.browser.conftest import MakePhone
-from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import READY_MS, Phone, RunningPhone
 
 LEAST_PX = 48
 SMALL_TARGETS = """
@@ -31,48 +29,45 @@ HOSTILE = [
 
 
 @pytest.mark.parametrize("width", [360, 390, 1280])
-def test_what_is_tapped_is_big_enough_for_a_glove(
-    host: Host, make_phone: MakePhone, width: int
-) -> None:
-    phone = make_phone(host.url)
-    phone.page.set_viewport_size({"width": width, "height": 800})
-    phone.open()
-    phone.expect_ready()
-    phone.part("word").click()
-    expect(phone.part("panel")).to_be_visible()
-    assert phone.page.evaluate(SMALL_TARGETS, ["bead-offline", LEAST_PX]) == []
-    phone.tap("close")
-    expect(phone.part("panel")).to_be_hidden()
-    wider = phone.page.evaluate("document.documentElement.scrollWidth - innerWidth")
+def test_what_is_tapped_is_big_enough_for_a_glove(running: RunningPhone, width: int) -> None:
+    running.page.set_viewport_size({"width": width, "height": 800})
+    running.open()
+    running.expect_ready()
+    running.part("word").click()
+    expect(running.part("panel")).to_be_visible()
+    assert running.page.evaluate(SMALL_TARGETS, ["bead-offline", LEAST_PX]) == []
+    running.tap("close")
+    expect(running.part("panel")).to_be_hidden()
+    wider = running.page.evaluate("document.documentElement.scrollWidth - innerWidth")
     assert wider <= 0
 
 
-def test_the_panel_opens_shuts_and_gives_the_focus_back(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
-    phone.part("word").focus()
-    phone.page.keyboard.press("Enter")
-    expect(phone.part("panel")).to_be_visible()
-    phone.page.keyboard.press("Escape")
-    expect(phone.part("panel")).to_be_hidden()
-    expect(phone.part("word")).to_be_focused()
+def test_the_panel_opens_shuts_and_gives_the_focus_back(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
+    running.part("word").focus()
+    running.page.keyboard.press("Enter")
+    expect(running.part("panel")).to_be_visible()
+    running.page.keyboard.press("Escape")
+    expect(running.part("panel")).to_be_hidden()
+    expect(running.part("word")).to_be_focused()
 
 
-def test_it_can_be_put_on_the_home_screen(host: Host, phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
-    session = phone.page.context.new_cdp_session(phone.page)
+def test_it_can_be_put_on_the_home_screen(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
+    session = running.page.context.new_cdp_session(running.page)
     manifest = cast("dict[str, Any]", session.send("Page.getAppManifest"))
     assert manifest["errors"] == []
-    assert manifest["url"] == f"{host.url}manifest.webmanifest"
+    assert manifest["url"] == f"{running.url}manifest.webmanifest"
     found = cast("dict[str, Any]", session.send("Page.getInstallabilityErrors"))
     # A profile of a test is a private one, which is the one thing that may stand in the way.
     assert {error["errorId"] for error in found["installabilityErrors"]} <= {"in-incognito"}
 
 
-def test_the_icons_are_there_in_the_sizes_the_manifest_says(host: Host, phone: Phone) -> None:
-    phone.open()
-    sizes = phone.page.evaluate(
+def test_the_icons_are_there_in_the_sizes_the_manifest_says(running: RunningPhone) -> None:
+    running.open()
+    sizes = running.page.evaluate(
         """
         async () => {
           const link = document.querySelector("link[rel=manifest]").href;
@@ -93,25 +88,25 @@ def test_the_icons_are_there_in_the_sizes_the_manifest_says(host: Host, phone: P
 
 
 @pytest.mark.parametrize("query", HOSTILE, ids=range(len(HOSTILE)))
-def test_a_hostile_address_is_only_text(phone: Phone, query: str) -> None:
+def test_a_hostile_address_is_only_text(tab: Phone, query: str) -> None:
     dialogs: list[str] = []
 
     def note(dialog: Dialog) -> None:
         dialogs.append(dialog.message)
         dialog.dismiss()
 
-    phone.page.on("dialog", note)
-    phone.open(f"?{query}")
-    phone.expect_ready()
-    expect(phone.page.locator("bead-dial-in.working")).to_have_count(0, timeout=READY_MS)
-    assert phone.page.evaluate("window.hacked ?? null") is None
-    assert phone.page.locator("main img, main script, main [onerror], main [onclick]").count() == 0
-    assert "49" not in (phone.page.locator('input[name="plate"]').input_value())
+    tab.page.on("dialog", note)
+    tab.open(f"?{query}")
+    tab.expect_ready()
+    expect(tab.page.locator("bead-dial-in.working")).to_have_count(0, timeout=READY_MS)
+    assert tab.page.evaluate("window.hacked ?? null") is None
+    assert tab.page.locator("main img, main script, main [onerror], main [onclick]").count() == 0
+    assert "49" not in (tab.page.locator('input[name="plate"]').input_value())
     assert dialogs == []
-    assert phone.complaints == []
+    assert tab.complaints == []
     # And the page goes on working.
-    if phone.page.locator("#change").get_attribute("open") is None:
-        phone.page.locator("#change summary").first.click()
-    phone.page.locator('a[data-query=""], .mark').first.click()
-    expect(phone.page.locator("#state")).to_have_text("Example job", timeout=READY_MS)
-    expect(phone.page.locator("#set-wfs .number")).to_contain_text(re.compile(r"\d+"))
+    if tab.page.locator("#change").get_attribute("open") is None:
+        tab.page.locator("#change summary").first.click()
+    tab.page.locator('a[data-query=""], .mark').first.click()
+    expect(tab.page.locator("#state")).to_have_text("Example job", timeout=READY_MS)
+    expect(tab.page.locator("#set-wfs .number")).to_contain_text(re.compile(r"\d+"))

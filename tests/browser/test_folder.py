@@ -1,9 +1,14 @@
 """The app in a folder of a host: every address finds its page, with and without signal."""
 
-import pytest
+from collections.abc import Iterator
+from pathlib import Path
 
-from tests.browser.conftest import MakeHost, MakePhone
-from tests.browser.phone import Phone
+import pytest
+from playwright.sync_api import Browser
+
+from tests.browser.conftest import SIZE
+from tests.browser.host import Host
+from tests.browser.phone import Phone, new_phone
 
 FETCH_PAGE = """
 (path) => fetch(path, { headers: { Accept: "text/html, application/xhtml+xml" } }).then(
@@ -11,18 +16,21 @@ FETCH_PAGE = """
 """
 
 
-@pytest.fixture(params=["/", "/shop/beadwright/"])
+@pytest.fixture(scope="module", params=["/", "/shop/beadwright/"])
 def offline_phone(
-    request: pytest.FixtureRequest, make_host: MakeHost, make_phone: MakePhone
-) -> Phone:
+    request: pytest.FixtureRequest, shipped: Path, chromium: Browser
+) -> Iterator[Phone]:
     """A phone with the app stored, and the host gone."""
-    host = make_host(prefix=request.param)
-    phone = make_phone(host.url)
+    host = Host(shipped, prefix=request.param)
+    host.start()
+    context = chromium.new_context(viewport=SIZE, has_touch=True)
+    phone = new_phone(context, host.url)
     phone.open()
     phone.expect_ready()
     assert all(url.startswith(host.url) for url in phone.requested)
     host.kill()
-    return phone
+    yield phone
+    context.close()
 
 
 def test_the_app_lives_in_any_folder(offline_phone: Phone) -> None:

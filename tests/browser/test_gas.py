@@ -4,7 +4,7 @@ import re
 
 from playwright.sync_api import Locator, Page, expect
 
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import READY_MS, RunningPhone
 
 
 def taken(page: Page) -> Locator:
@@ -12,10 +12,10 @@ def taken(page: Page) -> Locator:
     return page.locator('#field-gas input[type="radio"]:checked')
 
 
-def test_a_mix_is_written_then_a_usual_gas_is_tapped(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
-    page = phone.page
+def test_a_mix_is_written_then_a_usual_gas_is_tapped(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
+    page = running.page
     page.locator("#change > summary").tap()
     line = page.locator("#other-gas")
     line.fill("82/18")
@@ -33,13 +33,13 @@ def test_a_mix_is_written_then_a_usual_gas_is_tapped(phone: Phone) -> None:
     page.locator('#field-gas label:has(input[value="75/25"])').tap()
     expect(page).to_have_url(re.compile("gas=75/25"), timeout=READY_MS)
     expect(taken(page)).to_have_value("75/25")
-    assert not phone.complaints
+    assert not running.complaints
 
 
-def test_a_wrong_mix_is_said_beside_its_line_and_a_tap_puts_it_right(phone: Phone) -> None:
-    phone.open()
-    phone.expect_ready()
-    page = phone.page
+def test_a_wrong_mix_is_said_beside_its_line_and_a_tap_puts_it_right(running: RunningPhone) -> None:
+    running.open()
+    running.expect_ready()
+    page = running.page
     page.locator("#change > summary").tap()
     line = page.locator("#other-gas")
     line.fill("90/11")
@@ -50,4 +50,4 @@ def test_a_wrong_mix_is_said_beside_its_line_and_a_tap_puts_it_right(phone: Phon
     expect(page.locator("#wrong-gas")).to_have_count(0, timeout=READY_MS)
     expect(taken(page)).to_have_value("CO2")
     expect(line).to_have_value("")
-    assert not phone.complaints
+    assert not running.complaints

@@ -7,7 +7,7 @@ from playwright.sync_api import Page, expect
 from beadwright.api import answer
 from beadwright_site.forms.example import EXAMPLE
 from beadwright_site.pages.heat.page import headline_of
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import READY_MS, Phone, RunningPhone
 from tests.browser.test_cost import ready, write
 
 PATH = f"heat/?{EXAMPLE}&plate=1in"
@@ -30,8 +30,8 @@ def choose(page: Page, name: str, value: str) -> None:
     field.check(force=True)
 
 
-def test_a_change_of_steel_is_followed_and_stands_in_the_address(phone: Phone) -> None:
-    page = ready(phone, PATH)
+def test_a_change_of_steel_is_followed_and_stands_in_the_address(running: RunningPhone) -> None:
+    page = ready(running, PATH)
     headline = page.locator("#start h1")
     expect(headline).to_have_text(verdict(QUERY))
     choose(page, "steel", "A572-60")
@@ -39,11 +39,13 @@ def test_a_change_of_steel_is_followed_and_stands_in_the_address(phone: Phone) -
     assert after != verdict(QUERY)
     expect(headline).to_have_text(after, timeout=READY_MS)
     assert "steel=A572-60" in page.url
-    assert not phone.complaints
+    assert not running.complaints
 
 
-def test_a_certificate_typed_in_two_steps_is_first_refused_then_counted(phone: Phone) -> None:
-    page = ready(phone, PATH)
+def test_a_certificate_typed_in_two_steps_is_first_refused_then_counted(
+    running: RunningPhone,
+) -> None:
+    page = ready(running, PATH)
     write(page, "c", "0.22")
     expect(page.locator("#wrong-mn")).to_contain_text("Write C and Mn both", timeout=READY_MS)
     expect(page.locator("#state")).to_contain_text("last good answer")
@@ -53,18 +55,18 @@ def test_a_certificate_typed_in_two_steps_is_first_refused_then_counted(phone: P
     expect(page.locator("#start h1")).to_have_text(after, timeout=READY_MS)
 
 
-def test_what_is_typed_before_the_first_answer_goes_on_top_of_the_address(phone: Phone) -> None:
+def test_what_is_typed_before_the_first_answer_goes_on_top_of_the_address(tab: Phone) -> None:
     """The page stands with its example until the engine has read the address."""
-    phone.open(PATH)
-    choose(phone.page, "steel", "A572-60")
+    tab.open(PATH)
+    choose(tab.page, "steel", "A572-60")
     after = verdict(f"{QUERY}&steel=A572-60")
-    expect(phone.page.locator("#start h1")).to_have_text(after, timeout=READY_MS)
-    expect(phone.page).to_have_url(re.compile(r"plate=1in.*steel=A572-60|steel=A572-60.*plate=1in"))
+    expect(tab.page.locator("#start h1")).to_have_text(after, timeout=READY_MS)
+    expect(tab.page).to_have_url(re.compile(r"plate=1in.*steel=A572-60|steel=A572-60.*plate=1in"))
 
 
-def test_everything_fits_and_can_be_hit_at_360(phone: Phone) -> None:
-    phone.page.set_viewport_size({"width": 360, "height": 740})
-    page = ready(phone, PATH)
+def test_everything_fits_and_can_be_hit_at_360(running: RunningPhone) -> None:
+    running.page.set_viewport_size({"width": 360, "height": 740})
+    page = ready(running, PATH)
     page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
     assert page.evaluate("document.documentElement.scrollWidth") <= 360
     small = page.evaluate(

@@ -13,7 +13,7 @@ from beadwright_site.pages.passes.bead_words import aim_words
 from beadwright_site.pages.passes.page import headline_of
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import READY_MS, Phone, RunningPhone
 from tests.browser.test_cost import ready, write
 
 EXAMPLE_QUERY = PAGES["passes"].example
@@ -33,10 +33,10 @@ def feed_of(query: str) -> str:
     return units.show(laid.point.feed_m_s, "wire_feed", "us")
 
 
-def test_a_tap_on_a_bead_shows_it_without_a_reload(phone: Phone) -> None:
-    page = ready(phone, PATH)
+def test_a_tap_on_a_bead_shows_it_without_a_reload(running: RunningPhone) -> None:
+    page = ready(running, PATH)
     expect(page.locator("#plan h1")).to_have_text(headline_of(passes_answer(EXAMPLE_QUERY).found))
-    loads = phone.loads
+    loads = running.loads
     page.locator('.stack a[data-step="2"]').click()
     expect(card(page)).to_contain_text("Bead 2 of 5", timeout=READY_MS)
     found = passes_answer(f"{EXAMPLE_QUERY}&at=2")
@@ -46,16 +46,16 @@ def test_a_tap_on_a_bead_shows_it_without_a_reload(phone: Phone) -> None:
     expect(page.locator('.stack a[data-step="3"]')).to_have_class(re.compile("open"))
     expect(page.locator("#schedule .now")).to_contain_text("2–3")
     assert "at=2" in page.url
-    assert phone.loads == loads
+    assert running.loads == loads
     page.locator(".steps .lay").click()
     expect(card(page)).to_contain_text("Bead 3 of 5", timeout=READY_MS)
     page.locator("#schedule a").first.click()
     expect(card(page)).to_contain_text("Bead 1 of 5", timeout=READY_MS)
-    assert not phone.complaints
+    assert not running.complaints
 
 
-def test_played_it_goes_from_the_first_bead_to_the_last_and_stops(phone: Phone) -> None:
-    page = ready(phone, PATH)
+def test_played_it_goes_from_the_first_bead_to_the_last_and_stops(running: RunningPhone) -> None:
+    page = ready(running, PATH)
     page.evaluate(
         "globalThis.seen = []; new MutationObserver(() => {"
         " const now = document.querySelector('#bead h2 b').textContent;"
@@ -77,16 +77,16 @@ def test_played_it_goes_from_the_first_bead_to_the_last_and_stops(phone: Phone) 
     assert card(page).locator("h2").inner_text() == held
 
 
-def test_who_wants_no_motion_is_offered_steps_only(host: Host, make_phone: MakePhone) -> None:
-    phone = make_phone(host.url, reduced_motion="reduce")
-    page = ready(phone, PATH)
+def test_who_wants_no_motion_is_offered_steps_only(tab: Phone) -> None:
+    tab.page.emulate_media(reduced_motion="reduce")
+    page = ready(tab, PATH)
     expect(page.locator("[data-play]")).to_be_hidden()
     page.locator(".steps .lay").click()
     expect(card(page)).to_contain_text("Bead 1 of 5", timeout=READY_MS)
 
 
-def test_more_passes_and_what_other_plans_cost(phone: Phone) -> None:
-    page = ready(phone, f"{PATH}&at=2")
+def test_more_passes_and_what_other_plans_cost(running: RunningPhone) -> None:
+    page = ready(running, f"{PATH}&at=2")
     page.get_by_label("One pass more").click()
     after = f"{EXAMPLE_QUERY}&passes=6"
     expect(page.locator("#plan h1")).to_have_text(
@@ -101,8 +101,8 @@ def test_more_passes_and_what_other_plans_cost(phone: Phone) -> None:
     expect(page.locator("#others .same")).to_contain_text("Fewest", timeout=READY_MS)
 
 
-def test_feed_by_hand_gives_the_count_and_a_wrong_entry_is_told(phone: Phone) -> None:
-    page = ready(phone, PATH)
+def test_feed_by_hand_gives_the_count_and_a_wrong_entry_is_told(running: RunningPhone) -> None:
+    page = ready(running, PATH)
     write(page, "wfs", "290")
     after = f"{EXAMPLE_QUERY}&wfs=290in/min"
     expect(page.locator("#plan h1")).to_have_text(
@@ -114,8 +114,8 @@ def test_feed_by_hand_gives_the_count_and_a_wrong_entry_is_told(phone: Phone) ->
     expect(page.locator('input[name="wfs"]')).to_have_value("290in/min")
 
 
-def test_the_job_comes_from_dial_in_and_goes_on_to_heat(phone: Phone) -> None:
-    page = ready(phone, "?plate=1in&joint=v&position=1G")
+def test_the_job_comes_from_dial_in_and_goes_on_to_heat(running: RunningPhone) -> None:
+    page = ready(running, "?plate=1in&joint=v&position=1G")
     page.locator("#facts a", has_text="passes").click()
     expect(page.locator("#plan h1")).to_contain_text("9 passes", timeout=READY_MS)
     expect(page.locator("#state")).to_have_text("Your job")
@@ -125,8 +125,8 @@ def test_the_job_comes_from_dial_in_and_goes_on_to_heat(phone: Phone) -> None:
     assert "at=" not in page.url
 
 
-def test_the_schedule_as_csv_is_the_core_s(phone: Phone, tmp_path: Path) -> None:
-    page = ready(phone, "passes/")
+def test_the_schedule_as_csv_is_the_core_s(running: RunningPhone, tmp_path: Path) -> None:
+    page = ready(running, "passes/")
     with page.expect_download() as caught:
         page.locator('[data-export="csv"]').click()
     assert caught.value.suggested_filename == "passes.csv"
@@ -135,14 +135,16 @@ def test_the_schedule_as_csv_is_the_core_s(phone: Phone, tmp_path: Path) -> None
     assert text == answer_csv("passes", EXAMPLE_QUERY)
 
 
-def test_the_plan_prints_on_one_sheet(phone: Phone) -> None:
-    page = ready(phone, "passes/?plate=1in&joint=v&position=1G")
+def test_the_plan_prints_on_one_sheet(running: RunningPhone) -> None:
+    page = ready(running, "passes/?plate=1in&joint=v&position=1G")
     for sheet in ("A4", "Letter"):
         assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=sheet))) == 1, sheet
 
 
-def test_without_scripts_the_frozen_page_has_a_true_plan(host: Host, make_phone: MakePhone) -> None:
-    phone = make_phone(host.url, java_script_enabled=False)
+def test_without_scripts_the_frozen_page_has_a_true_plan(
+    steady_host: Host, make_phone: MakePhone
+) -> None:
+    phone = make_phone(steady_host.url, java_script_enabled=False)
     phone.open("passes/")
     found = passes_answer(EXAMPLE_QUERY).found
     expect(phone.page.locator("#plan h1")).to_have_text(headline_of(found))
@@ -150,9 +152,9 @@ def test_without_scripts_the_frozen_page_has_a_true_plan(host: Host, make_phone:
     expect(phone.page.locator("#others li")).not_to_have_count(0)
 
 
-def test_everything_fits_and_can_be_hit_at_360(phone: Phone) -> None:
-    phone.page.set_viewport_size({"width": 360, "height": 740})
-    page = ready(phone, f"passes/?{LONG}&at=60")
+def test_everything_fits_and_can_be_hit_at_360(running: RunningPhone) -> None:
+    running.page.set_viewport_size({"width": 360, "height": 740})
+    page = ready(running, f"passes/?{LONG}&at=60")
     page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
     assert page.evaluate("document.documentElement.scrollWidth") <= 360
     small = page.evaluate(

@@ -5,7 +5,7 @@ from playwright.sync_api import expect
 
 from beadwright.api import answer
 from beadwright_site.pages.strength.page import verdict_of
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import READY_MS, RunningPhone
 from tests.browser.test_cost import ready, write
 
 
@@ -14,8 +14,8 @@ def headline(query: str) -> str:
     return verdict_of(answer("strength", query))[0]
 
 
-def test_the_verdict_and_the_picture_follow_the_load(phone: Phone) -> None:
-    page = ready(phone, "strength/?leg=5/16in&py=-10kip")
+def test_the_verdict_and_the_picture_follow_the_load(running: RunningPhone) -> None:
+    page = ready(running, "strength/?leg=5/16in&py=-10kip")
     first = headline("leg=5/16in&py=-10kip")
     expect(page.locator("#verdict h1")).to_have_text(first, timeout=READY_MS)
     before = page.locator("#picture svg").inner_html()
@@ -25,11 +25,11 @@ def test_the_verdict_and_the_picture_follow_the_load(phone: Phone) -> None:
     )
     assert page.locator("#picture svg").inner_html() != before
     assert "load_z=2" in page.url
-    assert not phone.complaints
+    assert not running.complaints
 
 
-def test_a_wrong_entry_leaves_the_last_good_answer(phone: Phone) -> None:
-    page = ready(phone, "strength/?leg=5/16in&py=-10kip")
+def test_a_wrong_entry_leaves_the_last_good_answer(running: RunningPhone) -> None:
+    page = ready(running, "strength/?leg=5/16in&py=-10kip")
     good = headline("leg=5/16in&py=-10kip")
     expect(page.locator("#verdict h1")).to_have_text(good, timeout=READY_MS)
     write(page, "py", "lots")
@@ -41,8 +41,8 @@ def test_a_wrong_entry_leaves_the_last_good_answer(phone: Phone) -> None:
 
 
 @pytest.mark.parametrize("query", ["", "group=c&analysis=ic&py=-9kip&load_x=9in&weld_sides=1"])
-def test_nothing_runs_off_the_screen(phone: Phone, query: str) -> None:
-    page = ready(phone, f"strength/?{query}")
+def test_nothing_runs_off_the_screen(running: RunningPhone, query: str) -> None:
+    page = ready(running, f"strength/?{query}")
     wide, view = page.evaluate(
         "[document.documentElement.scrollWidth, document.documentElement.clientWidth]"
     )

@@ -104,6 +104,6 @@ def test_a_folder_that_is_not_ours_is_refused_in_words(tmp_path: Path) -> None:
     assert "Traceback" not in done.stderr
 
 
-def test_ci_is_the_test_command() -> None:
-    assert (ROOT / ".ci" / "run").read_text().rstrip().endswith("exec build/test")
+def test_ci_is_the_test_command_with_the_long_tests() -> None:
+    assert (ROOT / ".ci" / "run").read_text().rstrip().endswith("exec build/test --all")
     assert os.access(ROOT / ".ci" / "run", os.X_OK)

@@ -5,6 +5,8 @@ import subprocess
 import sys
 from pathlib import Path
 
+import pytest
+
 from beadwright_build.places import OUT, ROOT
 
 BUILD_AGAIN = """
@@ -24,6 +26,7 @@ def contents(folder: Path) -> dict[str, bytes]:
     }
 
 
+@pytest.mark.long(reason="builds the site a second time")
 def test_two_builds_are_the_same_to_the_byte(built_site: Path) -> None:
     # Another process, order of sets, time zone, language and folder.
     subprocess.run(

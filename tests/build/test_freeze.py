@@ -9,7 +9,7 @@ from beadwright_build.freeze import freezer_settings
 from beadwright_build.places import OUT, ROOT, places_for
 
 
-@pytest.mark.parametrize("name", ["site", "test-site"])
+@pytest.mark.parametrize("name", ["site", "test-site-again"])
 def test_every_build_freezes_below_out(name: str) -> None:
     destination = freezer_settings(places_for(name).frozen)["FREEZER_DESTINATION"]
     assert Path(destination).is_absolute()
