@@ -10,15 +10,7 @@ from pathlib import Path
 from flask import Blueprint, Flask, Response, request, send_file
 
 from beadwright_site.manifest import MANIFEST
-from beadwright_site.pages.cost.page import cost_page
-from beadwright_site.pages.dial_in.page import dial_in_page
-from beadwright_site.pages.heat.page import heat_page
-from beadwright_site.pages.method.page import method_page
-from beadwright_site.pages.missing.page import missing_page
-from beadwright_site.pages.passes.page import passes_page
-from beadwright_site.pages.shop.page import shop_page
-from beadwright_site.pages.strength.page import strength_page
-from beadwright_site.pages.supplies.page import supplies_page
+from beadwright_site.page_table import SITE_PAGES, SitePage
 
 VENDOR = "BEADWRIGHT_VENDOR"
 """Environment variable: folder of front-end files, where ``flask run`` makes the app."""
@@ -29,6 +21,10 @@ def _html(text: str, status: int = 200) -> Response:
     return Response(
         text.encode("utf-8", "replace"), status, content_type="text/html; charset=utf-8"
     )
+
+
+def _answer(page: SitePage) -> Response:
+    return _html(page.load().whole(request.query_string.decode("latin-1")))
 
 
 def create_app(*, vendor_dir: Path | None = None) -> Flask:
@@ -50,46 +46,12 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
             )
         )
 
-    for style in sorted((Path(__file__).parent / "pages").glob("*/*.css")):
-        app.add_url_rule(
-            f"/static/css/{style.name}", f"style {style.stem}", partial(send_file, style)
-        )
-
-    @app.get("/")
-    def dial_in() -> Response:
-        return _html(dial_in_page(request.query_string.decode("latin-1")))
-
-    @app.get("/cost/")
-    def cost() -> Response:
-        return _html(cost_page(request.query_string.decode("latin-1")))
-
-    @app.get("/passes/")
-    def passes() -> Response:
-        return _html(passes_page(request.query_string.decode("latin-1")))
-
-    @app.get("/strength/")
-    def strength() -> Response:
-        return _html(strength_page(request.query_string.decode("latin-1")))
-
-    @app.get("/supplies/")
-    def supplies() -> Response:
-        return _html(supplies_page(request.query_string.decode("latin-1")))
-
-    @app.get("/heat/")
-    def heat() -> Response:
-        return _html(heat_page(request.query_string.decode("latin-1")))
-
-    @app.get("/shop/")
-    def shop() -> Response:
-        return _html(shop_page(request.query_string.decode("latin-1")))
-
-    @app.get("/method/")
-    def method() -> Response:
-        return _html(method_page())
-
-    @app.get("/404.html")
-    def missing() -> Response:
-        return _html(missing_page())
+    for page in SITE_PAGES.values():
+        app.add_url_rule(f"/{page.path}", page.name, partial(_answer, page))
+        if page.style.is_file():
+            app.add_url_rule(
+                f"/static/css/{page.name}.css", f"{page.name}-css", partial(send_file, page.style)
+            )
 
     @app.get("/manifest.webmanifest")
     def manifest() -> Response:
@@ -98,8 +60,8 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
 
     @app.errorhandler(404)
     def not_found(_: Exception) -> Response:
-        return _html(missing_page(), 404)
+        return _html(SITE_PAGES["missing"].load().whole(), 404)
 
     # Named for Flask above; the type checkers would call them unused.
-    del dial_in, cost, heat, passes, strength, supplies, shop, method, missing, manifest, not_found
+    del manifest, not_found
     return app

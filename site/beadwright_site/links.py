@@ -11,51 +11,38 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from urllib.parse import urlencode
 
+from beadwright_site.page_table import SITE_PAGES, SitePage
+
 PATHS: Mapping[str, str] = MappingProxyType(
-    {
-        "dial_in": "",
-        "cost": "cost/",
-        "passes": "passes/",
-        "strength": "strength/",
-        "supplies": "supplies/",
-        "heat": "heat/",
-        "shop": "shop/",
-        "method": "method/",
-        "missing": "404.html",
-        "manifest": "manifest.webmanifest",
-    }
+    {**{page.name: page.path for page in SITE_PAGES.values()}, "manifest": "manifest.webmanifest"}
 )
-"""Path of each page from the folder the app lives in, by endpoint."""
+"""Path of each page and of the manifest from the folder the app lives in, by name."""
+
+IN_THE_BAR = 4
+"""Pages in the bar itself: with the button for the others a gloved thumb hits no more than five."""
 
 
 @dataclass(frozen=True, slots=True)
 class Navigation:
-    """The bar at the foot: endpoint and name of each page, in its order.
+    """The bar at the foot, in the order of the pages: what the joint asks, then what the shop asks.
 
     Attributes:
-        first: Pages in the bar itself; a gloved thumb hits no more than five.
+        first: Pages in the bar itself.
         more: Pages on the sheet the last button opens.
     """
 
-    first: tuple[tuple[str, str], ...]
-    more: tuple[tuple[str, str], ...]
+    first: tuple[SitePage, ...]
+    more: tuple[SitePage, ...]
 
     @property
-    def more_endpoints(self) -> tuple[str, ...]:
-        """Endpoints on the sheet."""
-        return tuple(endpoint for endpoint, _ in self.more)
+    def names_of_more(self) -> tuple[str, ...]:
+        """Names of the pages on the sheet."""
+        return tuple(page.name for page in self.more)
 
 
-NAVIGATION = Navigation(
-    first=(
-        ("dial_in", "Dial in"),
-        ("passes", "Passes"),
-        ("heat", "Heat"),
-        ("strength", "Strength"),
-    ),
-    more=(("cost", "Cost"), ("supplies", "Supplies"), ("shop", "Shop"), ("method", "Method")),
-)
-"""Every page a link leads to: what the joint asks first, then what the shop asks."""
+_TITLED = tuple(page for page in SITE_PAGES.values() if page.title)
+NAVIGATION = Navigation(_TITLED[:IN_THE_BAR], _TITLED[IN_THE_BAR:])
+"""Every page a link leads to."""
 
 
 def query_of(values: Mapping[str, str]) -> str:
@@ -74,27 +61,25 @@ class Links:
 
     root: str = ""
 
-    def url_for(
-        self, endpoint: str, *, filename: str = "", query: str = "", anchor: str = ""
-    ) -> str:
+    def url_for(self, page: str, *, filename: str = "", query: str = "", anchor: str = "") -> str:
         """Return a relative link.
 
         Args:
-            endpoint: A key of ``PATHS``, or ``static`` with a file name.
+            page: A key of ``PATHS``, or ``static`` with a file name.
             filename: Path below ``static/``.
             query: Query string, without the question mark.
             anchor: Id on the page to go to.
 
         Raises:
-            KeyError: If there is no such endpoint.
+            KeyError: If there is no such page.
         """
-        path = f"static/{filename}" if endpoint == "static" else PATHS[endpoint]
+        path = f"static/{filename}" if page == "static" else PATHS[page]
         link = f"{self.root}{path}" or "./"
         if query:
             link += f"?{query}"
         return f"{link}#{anchor}" if anchor else link
 
 
-def links_of(endpoint: str) -> Links:
-    """Return the link builder for the page of an endpoint."""
-    return Links("../" * PATHS[endpoint].count("/"))
+def links_of(page: str) -> Links:
+    """Return the link builder for a page."""
+    return Links("../" * PATHS[page].count("/"))

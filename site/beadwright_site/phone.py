@@ -9,8 +9,8 @@ from typing import Any, cast
 
 from beadwright.api import answer_csv, answer_json
 from beadwright.errors import FieldErrors, UnknownEntryError
-from beadwright.pages import PAGES as CORE_PAGES
-from beadwright_site.pages import PAGES
+from beadwright.pages import PAGES
+from beadwright_site.page_table import SITE_PAGES
 
 Asked = Mapping[str, Any]
 
@@ -23,7 +23,7 @@ _QUARTER_INCH_QUERY = "plate=1/4in&leg=1/4in&reinforcement=0in"
 def _check(_: Asked) -> dict[str, Any]:
     """Compute one printed answer end to end, and draw one page."""
     found = answer_json("dial-in", _QUARTER_INCH_QUERY)["answer"]["metal"]["value"]
-    shown = PAGES["dial-in"](CORE_PAGES["dial-in"].example, None, None)
+    shown = SITE_PAGES["dial-in"].load().show(PAGES["dial-in"].example)
     right = round(found, 3) == QUARTER_INCH_FILLET_LB_FT and shown.ok
     return {"ok": right, "answer": found, "printed": QUARTER_INCH_FILLET_LB_FT}
 
@@ -46,12 +46,7 @@ def _page(asked: Asked) -> dict[str, Any]:
         raise UnknownEntryError(f"no page {page[:40]}")
     parts: list[Any] | None = asked.get("parts")
     wanted = tuple(map(str, parts)) if isinstance(parts, list) else None
-    query, kept = _text(asked, "query"), _kept(asked)
-    if page == "dial-in" and kept:
-        from beadwright_site.forms.kept import kept_for
-
-        kept = {**kept, **kept_for(query, kept)}
-    shown = PAGES[page](query, kept, wanted)
+    shown = SITE_PAGES[page].load().show(_text(asked, "query"), _kept(asked), wanted)
     return {
         "ok": shown.ok,
         "query": shown.query,
@@ -61,18 +56,17 @@ def _page(asked: Asked) -> dict[str, Any]:
     }
 
 
-# What only the pages of money need is imported when first asked.
+# What only some questions need is imported when first asked.
 
 
 def _question(asked: Asked) -> tuple[str, str, Mapping[str, Any]]:
     """Page, query and shop's defaults, as the core takes them."""
-    from beadwright_site.forms.example import EXAMPLE, asked_of
+    from beadwright_site.forms.asked import with_example
     from beadwright_site.forms.kept import kept_for
-    from beadwright_site.page_keys import DEFAULTS_OF, EXAMPLES
 
     page, query = _text(asked, "page"), _text(asked, "query")
-    if page in DEFAULTS_OF:  # the pages of money stand with an example; dial in has its own
-        query, _ = asked_of(query, DEFAULTS_OF[page], EXAMPLES.get(page, EXAMPLE))
+    if page in PAGES:
+        query, _ = with_example(PAGES[page], query)
     return page, query, kept_for(query, _kept(asked))
 
 

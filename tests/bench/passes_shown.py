@@ -17,7 +17,7 @@ from playwright.sync_api import Page, sync_playwright
 
 from beadwright_build.places import places_for
 from beadwright_build.serve import SiteServer
-from beadwright_site.pages.passes.page import LATER, PARTS, STEPPED
+from beadwright_site.pages.passes.page import LATER, PAGE, STEPPED
 
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
 SHOW = """
@@ -39,7 +39,7 @@ async ([root, query, parts]) => {
 
 def measured(page: Page, root: str, rounds: int) -> dict[str, list[list[float]]]:
     """Return milliseconds of answer, laying out, and showing, by what was asked."""
-    first = [part for part in PARTS if part not in LATER]
+    first = [part for part in PAGE.parts if part not in LATER]
     found: dict[str, list[list[float]]] = {"whole plan": [], "step": []}
     for number in range(1, rounds + 1):
         query = f"{LONG}&weld_length={number + 5}in"  # another plan each time

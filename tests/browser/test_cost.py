@@ -10,9 +10,11 @@ from playwright.sync_api import Locator, Page, expect
 
 from beadwright.api import answer, answer_csv
 from beadwright.money.verdict import money
-from beadwright_site.forms.example import EXAMPLE
+from beadwright.pages import PAGES
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone, RunningPhone, go_to
+
+EXAMPLE = PAGES["cost"].example
 
 OPEN_ROUND = """
 (name) => {

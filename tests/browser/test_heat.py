@@ -5,10 +5,12 @@ import re
 from playwright.sync_api import Page, expect
 
 from beadwright.api import answer
-from beadwright_site.forms.example import EXAMPLE
-from beadwright_site.pages.heat.page import headline_of
+from beadwright.pages import PAGES
+from beadwright_site.pages.heat.view import headline_of
 from tests.browser.phone import READY_MS, Phone, RunningPhone
 from tests.browser.test_cost import ready, write
+
+EXAMPLE = PAGES["heat"].example
 
 PATH = f"heat/?{EXAMPLE}&plate=1in"
 QUERY = f"{EXAMPLE}&plate=1in"

@@ -10,7 +10,7 @@ from beadwright.api import answer_csv
 from beadwright.pages import PAGES
 from beadwright.passes.passes_page import passes_answer
 from beadwright_site.pages.passes.bead_words import aim_words
-from beadwright_site.pages.passes.page import headline_of
+from beadwright_site.pages.passes.view import headline_of
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone, RunningPhone

@@ -4,7 +4,7 @@ import pytest
 from playwright.sync_api import expect
 
 from beadwright.api import answer
-from beadwright_site.pages.strength.page import verdict_of
+from beadwright_site.pages.strength.view import verdict_of
 from tests.browser.phone import READY_MS, RunningPhone
 from tests.browser.test_cost import ready, write
 

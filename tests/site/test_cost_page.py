@@ -12,11 +12,13 @@ from hypothesis import strategies as st
 
 from beadwright.api import answer
 from beadwright.money.cost_query import DEFAULTS
-from beadwright_site.forms.example import EXAMPLE
-from beadwright_site.pages.cost.page import PARTS, show_cost
+from beadwright.pages import PAGES
+from beadwright_site.pages.cost.page import PAGE
 from beadwright_site.pages.cost.shares import rounded
 from beadwright_site.pages.cost.view import pieces_table, sums_table, times_table
 from tests.site.page import Element, by_id, elements, words
+
+EXAMPLE = PAGES["cost"].example
 
 QUERIES = (
     EXAMPLE,
@@ -103,7 +105,7 @@ def test_rounded_pieces_add_up_and_stay_near(amounts: list[float], places: int) 
 def test_odd_figures_give_a_sentence(client: FlaskClient, query: str, part: str, said: str) -> None:
     page = client.get(f"/cost/?leg=5/16in&{query}").text
     assert said in words(by_id(page, part))
-    text = " ".join(words(by_id(page, p)) for p in PARTS if p != "job-form")
+    text = " ".join(words(by_id(page, p)) for p in PAGE.parts if p != "job-form")
     assert not re.search(r"\b(nan|inf|infinity|none)\b", text, re.IGNORECASE)
 
 
@@ -169,7 +171,7 @@ def test_ways_are_added_and_taken_out_by_links(client: FlaskClient) -> None:
 
     page = client.get("/cost/?leg=5/16in").text
     three = client.get(f"/cost/{links(page)['Add way C']}").text
-    assert len(show_cost(links(page)["Add way C"]).html["ways"].split("<article")) == 4
+    assert len(PAGE.show(links(page)["Add way C"]).html["ways"].split("<article")) == 4
     two = client.get(f"/cost/{links(three)['Take out way C']}").text
     assert words(by_id(two, "ways")) == words(by_id(page, "ways"))
 
@@ -212,12 +214,12 @@ def test_no_value_of_any_entry_breaks_a_page(client: FlaskClient, path: str) -> 
 
 
 def test_a_page_is_quick() -> None:
-    show_cost(EXAMPLE)
+    PAGE.show(EXAMPLE)
     best = min(_timed() for _ in range(15))
     assert best < 0.03  # a third of that on a quiet machine; this one is shared
 
 
 def _timed() -> float:
     began = time.perf_counter()
-    show_cost(EXAMPLE)
+    PAGE.show(EXAMPLE)
     return time.perf_counter() - began

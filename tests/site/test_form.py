@@ -5,14 +5,17 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from beadwright import units
-from beadwright.job.job_query import DEFAULTS
+from beadwright.job.job_query import DEFAULTS, JobSchema
 from beadwright.measures import System
-from beadwright_site.forms.job_form import GROUPS, LABELS
-from beadwright_site.forms.typed import MEASURED, read_typed, with_units
+from beadwright_site.forms.job_entries import LABELS
+from beadwright_site.forms.typed import measures_of, read_entries, with_units
+from beadwright_site.pages.dial_in.form import GROUPS
+
+MEASURES = measures_of(JobSchema)
 
 
 def test_every_entry_is_in_one_group_and_has_a_label() -> None:
-    keys = [key for _, group in GROUPS for key in group]
+    keys = [key for _, _, group in GROUPS for key in group]
     assert sorted(keys) == sorted(DEFAULTS)
     assert set(LABELS) == set(DEFAULTS)
 
@@ -35,20 +38,20 @@ def test_every_entry_is_in_one_group_and_has_a_label() -> None:
 def test_a_bare_number_gets_the_unit_it_was_meant_in(
     typed: dict[str, str], system: System, kept: dict[str, str]
 ) -> None:
-    assert with_units(typed, system) == kept
+    assert with_units(typed, JobSchema, system) == kept
 
 
 @given(
-    st.sampled_from(sorted(MEASURED)),
+    st.sampled_from(sorted(MEASURES)),
     st.from_regex(r"[0-9]{1,4}(\.[0-9]{1,3})?|[1-9]/[1-9][0-9]?", fullmatch=True),
     st.sampled_from(["us", "si"]),
 )
 def test_the_unit_written_changes_no_value(key: str, number: str, system: System) -> None:
-    measure = MEASURED[key]
-    written = with_units({key: number}, system)[key]
+    measure = MEASURES[key]
+    written = with_units({key: number}, JobSchema, system)[key]
     for other in ("us", "si"):
         assert units.read(written, measure, other) == units.read(number, measure, system)
 
 
 def test_unknown_and_blank_entries_are_left_out_and_the_rest_kept() -> None:
-    assert read_typed("plate=abc&x=1&leg=&gas=CO2") == {"plate": "abc", "gas": "CO2"}
+    assert read_entries("plate=abc&x=1&leg=&gas=CO2", DEFAULTS) == {"plate": "abc", "gas": "CO2"}

@@ -5,13 +5,13 @@ import re
 import pytest
 
 from beadwright.api import answer_json
-from beadwright_site.pages.heat.page import show_heat
+from beadwright_site.pages.heat.page import PAGE
 
 JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"
 
 
 def part(query: str) -> str:
-    shown = show_heat(query)
+    shown = PAGE.show(query)
     assert shown.ok, shown.errors
     return " ".join(re.sub(r"<[^>]+>", " ", shown.html["distortion"]).split())
 
@@ -41,12 +41,12 @@ def test_a_butt_says_there_is_no_form_for_its_angle() -> None:
 
 
 def test_the_part_has_its_entries() -> None:
-    form = show_heat(JOB + "&part_length=10ft").html["job-form"]
+    form = PAGE.show(JOB + "&part_length=10ft").html["job-form"]
     for key in ("part_length", "part_width", "part_height", "part_sides", "part_share",
                 "part_area", "part_inertia", "part_offset", "weld_length"):  # fmt: skip
         assert f'name="{key}"' in form
     assert 'value="10ft"' in form
-    lap = show_heat("joint=lap&plate=1/4in").html["job-form"]
+    lap = PAGE.show("joint=lap&plate=1/4in").html["job-form"]
     assert 'name="part_height"' not in lap
 
 
@@ -60,7 +60,7 @@ def test_the_part_has_its_entries() -> None:
     ],
 )
 def test_what_is_refused_stands_beside_its_entry(typed: str, key: str, said: str) -> None:
-    shown = show_heat(f"{JOB}&{typed}")
+    shown = PAGE.show(f"{JOB}&{typed}")
     assert not shown.ok
     assert any(said in text for text in shown.errors[key])
     assert said in shown.html["job-form"]

@@ -8,12 +8,15 @@ from flask.testing import FlaskClient
 from beadwright import units
 from beadwright.api import answer
 from beadwright.heating.cooling_curve import FROM_K
+from beadwright.pages import PAGES
 from beadwright.temperatures import from_celsius, show_temperature
 from beadwright_site.drawings.heat_drawing import FIELD, draw_heat, time_at
-from beadwright_site.forms.example import EXAMPLE
-from beadwright_site.pages.heat.page import PARTS, seconds, show_heat
+from beadwright_site.pages.heat.page import PAGE
+from beadwright_site.pages.heat.view import seconds
 from tests.site.page import by_id, elements, words
 from tests.told import told
+
+EXAMPLE = PAGES["heat"].example
 
 QUERIES = (
     EXAMPLE,
@@ -142,10 +145,10 @@ def test_the_headline_is_the_verdict(client: FlaskClient, query: str, said: str)
 
 
 def test_every_part_is_drawn_alone_as_it_is_in_the_whole() -> None:
-    whole = show_heat(EXAMPLE)
-    assert set(whole.html) == set(PARTS)
-    for part in PARTS:
-        assert show_heat(EXAMPLE, None, [part]).html == {part: whole.html[part]}
+    whole = PAGE.show(EXAMPLE)
+    assert set(whole.html) == set(PAGE.parts)
+    for part in PAGE.parts:
+        assert PAGE.show(EXAMPLE, None, [part]).html == {part: whole.html[part]}
 
 
 def test_sources_named_are_on_the_method_page(client: FlaskClient) -> None:
@@ -160,5 +163,5 @@ def test_sources_named_are_on_the_method_page(client: FlaskClient) -> None:
 def test_nothing_odd_is_written(client: FlaskClient) -> None:
     for query in QUERIES:
         page = client.get(f"/heat/?{query}").text
-        text = " ".join(words(by_id(page, part)) for part in PARTS if part != "job-form")
+        text = " ".join(words(by_id(page, part)) for part in PAGE.parts if part != "job-form")
         assert not re.search(r"\bnan\b|\binf\b|None", text)

@@ -25,7 +25,7 @@ from beadwright_site.method.plots import (
 from beadwright_site.method.topics.arc import constants_table
 from beadwright_site.method.volts_plots import LEAST_DRAWN, points_inside, volts_plots
 from beadwright_site.pages.dial_in.facts import origins
-from beadwright_site.pages.method.page import method_page
+from beadwright_site.pages.method.page import PAGE
 from tests.site.page import elements
 from tests.site.test_pages import QUERIES
 
@@ -38,7 +38,7 @@ MATHML = {
 @cache
 def whole_page() -> str:
     """The page, drawn once for all tests."""
-    return method_page()
+    return PAGE.whole()
 
 
 def formulas() -> list[str]:

@@ -9,10 +9,12 @@ from flask.testing import FlaskClient
 from beadwright.pages import PAGES
 from beadwright.passes.passes_page import passes_answer
 from beadwright.passes.passes_query import DEFAULTS
+from beadwright_site.forms.filling import Filling
 from beadwright_site.page_keys import carried
 from beadwright_site.pages.passes.bead_words import arc_words
 from beadwright_site.pages.passes.form import passes_form
-from beadwright_site.pages.passes.page import LATER, PARTS, STEPPED, headline_of, show_passes
+from beadwright_site.pages.passes.page import LATER, PAGE, STEPPED
+from beadwright_site.pages.passes.view import headline_of
 from beadwright_site.phone import call
 from tests.site.page import by_id, elements, words
 from tests.site.test_passes_page import QUERIES, asked, everything, links, planned
@@ -53,8 +55,9 @@ def test_a_bead_that_is_not_there_is_said_with_a_way_back(client: FlaskClient) -
 
 
 def test_every_entry_of_the_page_is_in_the_form_once(client: FlaskClient) -> None:
-    groups = passes_form({}, {}, "us", passes_answer("joint=double-v&position=1G&plate=1in"))
-    keys = [entry.key for group in groups for entry in group.entries]
+    found = passes_answer("joint=double-v&position=1G&plate=1in")
+    form = passes_form(Filling({}, {}, "us"), found)
+    keys = [entry.key for group in form.groups for entry in group.entries]
     assert len(keys) == len(set(keys))
     page = client.get(f"/passes/?{EXAMPLE_QUERY}&nozzle=5/8in&passes=6&at=2&bead=stringer").text
     sent = {e.attrs["name"]: e.attrs["value"] for e in everything(by_id(page, "job-form"))
@@ -79,12 +82,12 @@ def test_more_fewer_and_stringers_are_plain_links(client: FlaskClient) -> None:
 
 
 def test_other_plans_wait_until_the_rest_stands_and_steps_draw_little() -> None:
-    first = [part for part in PARTS if part not in LATER]
-    shown = show_passes(EXAMPLE_QUERY, None, first)
+    first = [part for part in PAGE.parts if part not in LATER]
+    shown = PAGE.show(EXAMPLE_QUERY, None, first)
     assert "others" not in shown.html
     assert set(first) == set(shown.html)
-    assert set(show_passes(EXAMPLE_QUERY, None, LATER).html) == {"others"}
-    step = show_passes(f"{EXAMPLE_QUERY}&at=2", None, STEPPED)
+    assert set(PAGE.show(EXAMPLE_QUERY, None, LATER).html) == {"others"}
+    step = PAGE.show(f"{EXAMPLE_QUERY}&at=2", None, STEPPED)
     assert set(step.html) == set(STEPPED)
     assert step.query.endswith("at=2")
 
@@ -103,7 +106,7 @@ def test_the_bare_page_says_it_is_an_example_and_frozen_pictures_are_the_phone_s
 ) -> None:
     page = client.get("/passes/").text
     assert words(by_id(page, "state")) == "Example: a heavier bracket"
-    assert by_id_outer(page, "picture") == by_id_outer(show_passes("").html["picture"], "picture")
+    assert by_id_outer(page, "picture") == by_id_outer(PAGE.show("").html["picture"], "picture")
 
 
 def by_id_outer(html: str, key: str) -> str:

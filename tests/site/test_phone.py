@@ -10,7 +10,7 @@ from flask.testing import FlaskClient
 from beadwright.api import answer_json
 from beadwright.joint.joints import XY, polygon_area
 from beadwright_site import phone
-from beadwright_site.pages.dial_in.page import PARTS
+from beadwright_site.pages.dial_in.page import PAGE
 from tests.site.test_pages import QUERIES
 
 REFUSED = ("plate=abc&gas=foo", "dia=2in", "joint=square&gap=0in&reinforcement=0in", "welds=0")
@@ -34,7 +34,7 @@ def test_parts_are_those_of_the_live_page(client: FlaskClient, query: str) -> No
 
 
 def test_an_answer_has_every_part() -> None:
-    assert tuple(call("page", page="dial-in", query="")["html"]) == PARTS
+    assert tuple(call("page", page="dial-in", query="")["html"]) == PAGE.parts
 
 
 def test_only_the_parts_asked_for_are_drawn() -> None:
@@ -69,7 +69,7 @@ def test_an_unknown_action_is_refused_by_name() -> None:
 
 
 def test_shop_defaults_fill_blanks_and_the_query_wins() -> None:
-    kept = {"dia": "0.035in", "gas": "75/25"}
+    kept = {"usual_dia": "0.035in", "usual_gas": "75/25"}
     shown = call("page", page="dial-in", query="gas=90/10", kept=kept)
     assert "ER70S-6 0.035" in shown["html"]["joint"]
     assert "90/10" in shown["html"]["joint"]

@@ -8,13 +8,16 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
+from beadwright.pages import PAGES
 from beadwright_site.drawings.point_forces import LONGEST_FORCE
 from beadwright_site.drawings.strength_drawing import HEIGHT, WIDTH, draw_group
-from beadwright_site.forms.example import EXAMPLE
-from beadwright_site.pages.cost.view import written
-from beadwright_site.pages.strength.page import PARTS, show_strength, verdict_of
+from beadwright_site.pages.strength.page import PAGE
+from beadwright_site.pages.strength.view import verdict_of
+from beadwright_site.written import written
 from tests.site.page import by_id, elements, words
 from tests.told import told
+
+EXAMPLE = PAGES["strength"].example
 
 QUERIES = (
     EXAMPLE,
@@ -160,13 +163,13 @@ def test_hostile_words_do_not_become_markup(client: FlaskClient) -> None:
 
 @pytest.mark.parametrize("query", QUERIES)
 def test_units_turn_over_and_back(query: str) -> None:
-    shown = show_strength(query)
+    shown = PAGE.show(query)
     assert shown.ok
     other = re.search(r'data-query="([^"]*)"', shown.html["units-switch"])
     assert other is not None
-    again = show_strength(other[1].replace("&amp;", "&"))
+    again = PAGE.show(other[1].replace("&amp;", "&"))
     assert again.ok
-    assert set(again.html) == set(PARTS)
+    assert set(again.html) == set(PAGE.parts)
 
 
 @pytest.mark.parametrize("query", QUERIES)
@@ -177,7 +180,7 @@ def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> Non
     if weak.key != "weld":
         shear = [hypot(f.fx, f.fy) + abs(f.fz) for f in forces]
         assert shear[weak.point] == pytest.approx(max(shear), rel=0.2)
-    page = show_strength(query).html["picture"]
+    page = PAGE.show(query).html["picture"]
     assert f"Large ring: {weak.name}." in page
     circle = re.search(r'class="worst" cx="([\d.]+)" cy="([\d.]+)"', page)
     assert circle is not None

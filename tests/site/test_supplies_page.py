@@ -5,11 +5,14 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright_site.forms.example import EXAMPLE
-from beadwright_site.pages.cost.view import cents
+from beadwright.pages import PAGES
+from beadwright_site.forms.filling import Filling
 from beadwright_site.pages.supplies.form import supplies_form
-from beadwright_site.pages.supplies.page import PARTS
+from beadwright_site.pages.supplies.page import PAGE
+from beadwright_site.written import cents
 from tests.site.page import by_id, words
+
+EXAMPLE = PAGES["supplies"].example
 
 QUERIES = (
     EXAMPLE,
@@ -78,7 +81,7 @@ def test_an_error_stands_beside_its_field(
 def test_odd_figures_give_a_sentence(client: FlaskClient, query: str, part: str, said: str) -> None:
     page = client.get(f"/supplies/?leg=5/16in&{query}").text
     assert said in words(by_id(page, part))
-    text = " ".join(words(by_id(page, p)) for p in PARTS if p != "job-form").lower()
+    text = " ".join(words(by_id(page, p)) for p in PAGE.parts if p != "job-form").lower()
     assert " nan" not in text
     assert " inf " not in text
 
@@ -103,6 +106,6 @@ def test_the_size_s_room_is_shown_and_the_scale_s_is_not(client: FlaskClient) ->
 def test_packages_seldom_sold_of_a_wire_say_so(query: str, seldom: set[str]) -> None:
     """Small spools are of thin wire, drums of thicker; cored wire to 600 lb: common practice."""
     found = answer("supplies", query)
-    form = supplies_form({}, {}, "us", found)
+    form = supplies_form(Filling({}, {}, "us"), found)
     (spool,) = [e for group in form.groups for e in group.entries if e.key == "spool"]
     assert {o.value for o in spool.options if o.under == "seldom sold"} == seldom

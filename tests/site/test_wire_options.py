@@ -3,8 +3,9 @@
 import pytest
 
 from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
-from beadwright_site.forms.job_form import job_form
-from beadwright_site.forms.option import Option
+from beadwright_site.forms.entries import Option
+from beadwright_site.forms.filling import Filling
+from beadwright_site.forms.job_entries import job_entries
 from beadwright_site.forms.wire_options import size_options, wire_choices
 
 
@@ -53,7 +54,7 @@ def test_an_unknown_wire_leaves_every_size() -> None:
 
 
 def test_the_form_offers_the_sizes_of_the_wire_typed() -> None:
-    groups = job_form({"wire": "E80C-Ni1", "dia": "0.030in"}, "us", errors={"dia": ["not made"]})
-    (dia,) = [field for group in groups for field in group.fields if field.key == "dia"]
+    typed = {"wire": "E80C-Ni1", "dia": "0.030in"}
+    dia = job_entries(Filling(typed, {}, "us", {"dia": ["not made"]}))["dia"]
     assert [option.value for option in dia.options] == ["0.045in", "0.052in", "1/16in", "0.030in"]
     assert dia.errors == ("not made",)

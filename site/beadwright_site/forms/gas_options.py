@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
 from beadwright.process.gases import GASES, gas_of
-from beadwright_site.forms.option import Option
+from beadwright_site.forms.entries import Option
 
 
 def gas_options(wanted: str) -> tuple[tuple[Option, ...], str]:

@@ -10,7 +10,23 @@ from beadwright.job.job_joint import fill_m, hole_m, slot_m, wanted_leg
 from beadwright.job.preparations import groove_of
 from beadwright.joint.fillets import minimum_leg
 from beadwright.joint.joints import TEE_GROOVES, JointKind, JointShape
-from beadwright_site.parts.job_card import length
+from beadwright_site.written import written
+
+JOINT_NAMES: Mapping[JointKind, str] = {
+    "tee": "Tee",
+    "lap": "Lap",
+    "corner": "Corner",
+    "square": "Square butt",
+    "v": "V groove",
+    "double-v": "Double V",
+    "bevel": "Bevel groove",
+    "double-bevel": "Double bevel",
+    "tee-bevel": "Bevelled tee",
+    "tee-double-bevel": "Tee bevelled both sides",
+    "plug": "Plug",
+    "slot": "Slot",
+}
+"""What each joint is called."""
 
 _ON_JOINT: Mapping[tuple[str, JointKind], str] = {
     ("plate2", "tee"): "Upright plate",
@@ -74,24 +90,24 @@ def joint_blanks(job: Job, shape: JointShape) -> dict[str, str]:
     words["reinforcement"] = f"the usual, {crown}"
     if job.is_round:
         long = slot_m(job)
-        words["hole"] = f"the least, {length(hole_m(job), job.units)}"
-        words["depth"] = f"the least, {length(fill_m(job), job.units)}"
-        words["slot_length"] = length(long, job.units) if long else "slots only"
+        words["hole"] = f"the least, {written(hole_m(job), 'leg', job.units)}"
+        words["depth"] = f"the least, {written(fill_m(job), 'leg', job.units)}"
+        words["slot_length"] = written(long, "leg", job.units) if long else "slots only"
         return words
     if job.is_fillet:
-        least = length(min(minimum_leg(job.thinner_m), wanted_leg(job)), job.units)
+        least = written(min(minimum_leg(job.thinner_m), wanted_leg(job)), "leg", job.units)
         return words | {"leg": f"code's least, {least}", "gap": "tight"}
-    gap = length(shape.gap_m, job.units) if shape.gap_m else "none"
+    gap = written(shape.gap_m, "leg", job.units) if shape.gap_m else "none"
     words |= {"leg": "fillets only", "gap": gap}
     if job.joint == "corner":
         return words
     groove = groove_of(job)
     if job.joint in TEE_GROOVES:
-        words["leg"] = f"covers the groove, {length(wanted_leg(job), job.units)}"
+        words["leg"] = f"covers the groove, {written(wanted_leg(job), 'leg', job.units)}"
     words |= {
         "angle": f"{groove.angle_deg:g}°",
-        "root_face": length(shape.root_face_m, job.units) if shape.root_face_m else "none",
-        "depth": "through" if shape.complete else length(groove.depth_m, job.units),
-        "depth2": length(groove.depth2_m, job.units),
+        "root_face": written(shape.root_face_m, "leg", job.units) if shape.root_face_m else "none",
+        "depth": "through" if shape.complete else written(groove.depth_m, "leg", job.units),
+        "depth2": written(groove.depth2_m, "leg", job.units),
     }
     return words

@@ -22,8 +22,8 @@ from beadwright.money.cost_query import PREFIXES, CostSchema
 from beadwright.process.gases import gas_of
 from beadwright.reading.queries import messages_of
 from beadwright.supply.supplies_query import SuppliesSchema
-from beadwright_site.forms.entries import read_entries
 from beadwright_site.forms.labels import label_of
+from beadwright_site.forms.typed import read_entries
 
 OF_WIRE = ("wire_price",)
 OF_GAS = ("gas_price", "cylinder_price")

@@ -6,7 +6,7 @@ from beadwright.errors import BeadwrightError
 from beadwright.job.job_query import size_of
 from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
 from beadwright.units import System, short
-from beadwright_site.forms.option import Option
+from beadwright_site.forms.entries import Option
 
 
 def wire_choices() -> list[tuple[str, str, str]]:

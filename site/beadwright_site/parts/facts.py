@@ -4,10 +4,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from beadwright import units
-from beadwright.results import Quantity
-from beadwright.units import System
-
 
 @dataclass(frozen=True, slots=True)
 class Fact:
@@ -24,11 +20,3 @@ class Fact:
     value: str
     name: str
     room: str = ""
-
-
-def written(quantity: Quantity, system: System) -> str:
-    """Return a quantity as number and unit, or a dash."""
-    if quantity.value is None:
-        return "–"
-    number = units.show(quantity.value, quantity.measure, system)
-    return f"{number} {units.symbol(quantity.measure, system)}"

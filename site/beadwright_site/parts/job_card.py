@@ -9,25 +9,11 @@ from beadwright.job.job_joint import hole_m
 from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import BUTTS, Dimension
 from beadwright.setting.dial_in import DialIn
-from beadwright.units import System
 from beadwright_site.drawings.joint_drawing import JointDrawing, draw_joint
 from beadwright_site.drawings.symbol_drawing import SymbolDrawing, draw_symbol, standard_of
 from beadwright_site.drawings.symbol_texts import Standard
-
-JOINT_NAMES = {
-    "tee": "Tee",
-    "lap": "Lap",
-    "corner": "Corner",
-    "square": "Square butt",
-    "v": "V groove",
-    "double-v": "Double V",
-    "bevel": "Bevel groove",
-    "double-bevel": "Double bevel",
-    "tee-bevel": "Bevelled tee",
-    "tee-double-bevel": "Tee bevelled both sides",
-    "plug": "Plug",
-    "slot": "Slot",
-}
+from beadwright_site.forms.joint_form import JOINT_NAMES
+from beadwright_site.written import written
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,33 +33,29 @@ class JobCard:
     line: str
 
 
-def length(value_m: float, system: System, measure: str = "leg") -> str:
-    """Return a length with its unit."""
-    return f"{units.show(value_m, measure, system)} {units.symbol(measure, system)}"
-
-
 def _plates(found: DialIn) -> str:
     job = found.job
     if abs(job.plate_m - job.plate2_m) < 1e-9:
-        return length(job.plate_m, job.units)
+        return written(job.plate_m, "leg", job.units)
     joiner = " to " if job.joint in BUTTS else " under "
-    return f"{units.show(job.plate_m, 'leg', job.units)}{joiner}{length(job.plate2_m, job.units)}"
+    first = units.show(job.plate_m, "leg", job.units)
+    return f"{first}{joiner}{written(job.plate2_m, 'leg', job.units)}"
 
 
 def _weld(found: DialIn) -> tuple[str, str]:
     job, shape = found.job, found.plan.shape
     if job.is_fillet:
-        leg = length(found.plan.wanted_leg_m, job.units)
+        leg = written(found.plan.wanted_leg_m, "leg", job.units)
         if job.edges.leg2_m is not None:
-            leg = f"{units.show(found.plan.wanted_leg_m, 'leg', job.units)} × " + length(
-                job.edges.leg2_m, job.units
+            leg = f"{units.show(found.plan.wanted_leg_m, 'leg', job.units)} × " + written(
+                job.edges.leg2_m, "leg", job.units
             )
         return "Leg", leg
     if job.is_round:
-        return "Hole", length(hole_m(job), job.units)
+        return "Hole", written(hole_m(job), "leg", job.units)
     if not shape.complete:
-        return "Size", f"throat {length(shape.throat_m, job.units)}"
-    return "Gap", length(shape.gap_m, job.units) if shape.gap_m else "none"
+        return "Size", f"throat {written(shape.throat_m, 'leg', job.units)}"
+    return "Gap", written(shape.gap_m, "leg", job.units) if shape.gap_m else "none"
 
 
 def _joint_name(found: DialIn) -> str:

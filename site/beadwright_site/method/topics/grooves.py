@@ -5,9 +5,9 @@ from __future__ import annotations
 from beadwright import units
 from beadwright.job.preparations import DETAILS
 from beadwright.joint.groove_rules import MINIMUM_THROAT_M
+from beadwright_site.forms.joint_form import JOINT_NAMES
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, fenced, line, over, power, row, sub
-from beadwright_site.parts.job_card import JOINT_NAMES
 
 _LEAST, _MOST = sub("d", "least"), sub("d", "most")
 _CASES = {"open": "through", "backed": "on a backing", "part": "part way"}

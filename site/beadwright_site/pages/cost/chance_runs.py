@@ -13,8 +13,8 @@ from typing import Any
 from beadwright.api import answer
 from beadwright.money.chance import Chance
 from beadwright.money.cost_page import start_chance
-from beadwright.money.cost_query import DEFAULTS
-from beadwright_site.forms.example import asked_of
+from beadwright.pages import PAGES
+from beadwright_site.forms.asked import with_example
 from beadwright_site.forms.kept import kept_for
 from beadwright_site.pages.cost.page import show_chance
 
@@ -64,7 +64,7 @@ def draw_chunk(
     key = json.dumps([query, dict(kept), way], sort_keys=True)
     run = next((held for held in _held if held.key == key and 0 < held.done == done), None)
     if run is None:
-        asked, _ = asked_of(query, DEFAULTS)
+        asked, _ = with_example(PAGES["cost"], query)
         found = answer("cost", asked, kept_for(asked, kept))
         run = Run(key, start_chance(found, way), found.currency, 0)
         _held[:] = [run]

@@ -14,27 +14,17 @@ from beadwright.money.cost_query import (
     defaults_for,
 )
 from beadwright.money.demo_prices import INVENTED
-from beadwright.units import System
-from beadwright_site.forms.entries import (
-    Entry,
-    EntryGroup,
-    Form,
-    entry_group,
-    measures_of,
-    of_field,
-)
-from beadwright_site.forms.gas_entry import gas_entry
-from beadwright_site.forms.job_form import Field, job_fields
+from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
+from beadwright_site.forms.filling import Filling, Form
+from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.labels import LABELS
+from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.typed import measures_of
 from beadwright_site.forms.wire_options import size_options
 from beadwright_site.links import query_of
 
-JOB_KEYS = (
-    "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
-    "depth", "depth2", "backing", "hole", "slot_length", "position", "weld_length", "welds",
-)  # fmt: skip
-"""What the joint does not ask of these is left out."""
+JOB_KEYS = (*JOINT, "position", "weld_length", "welds")
 FIRST_WAY = ("wire", "dia", "gas", "transfer", "travel_by")
 BY_HAND = ("wfs", "volts", "travel")
 VOLUME = ("parts", "batch", "months")
@@ -56,54 +46,35 @@ def prefixes_in(typed: Mapping[str, str]) -> tuple[str, ...]:
     return tuple(p for p in PREFIXES if p in ("", "b_") or any(key.startswith(p) for key in typed))
 
 
-def form_of(
-    typed: Mapping[str, str],
-    kept: Mapping[str, str],
-    system: System,
-    found: CostAnswer | None,
-    errors: Mapping[str, Sequence[str]],
-) -> Form:
-    """Return what the form is filled from.
+def form_of(filling: Filling, found: CostAnswer | None) -> Form:
+    """Return what the entries are made from.
 
     Args:
-        typed: Entries as typed.
-        kept: The shop's defaults by key.
-        system: Units of bare numbers.
+        filling: What they are filled with.
         found: The answer, or None if the entries could not be taken.
-        errors: Messages by key.
     """
+    typed, held = filling.typed, filling.held
     invented = (
         frozenset(invented_in_use(found.query))
         if found is not None
-        else frozenset(k for k in INVENTED if k not in typed and k not in kept)
+        else frozenset(k for k in INVENTED if k not in typed and k not in held)
     )
     kept_as: dict[str, str] = {}
     for prefix in prefixes_in(typed):
-        wire, gas = way_buys(prefix, typed, kept)
+        wire, gas = way_buys(prefix, typed, held)
         keys = (*WAY_WORDS, *(SHARED_WORDS if not prefix else ()))
         kept_as |= {prefix + key: keep_name(prefix + key, wire, gas) for key in keys}
     defaults = defaults_for(typed.get("b_wire", ""))
-    return Form(typed, kept, defaults, measures_of(CostSchema), errors, invented, system, kept_as)
+    return Form(filling, defaults, measures_of(CostSchema), invented, kept_as)
 
 
-def cost_form(
-    typed: Mapping[str, str],
-    kept: Mapping[str, str],
-    system: System,
-    found: CostAnswer | None = None,
-    errors: Mapping[str, Sequence[str]] | None = None,
-) -> tuple[EntryGroup, ...]:
+def cost_form(filling: Filling, found: CostAnswer | None) -> PageForm:
     """Return the form filled with what was typed; arguments as of ``form_of``."""
-    wrong = errors or {}
-    form = form_of(typed, kept, system, found, wrong)
-    job = {**kept, **typed}
-    dialled = found.ways[0].dialled if found is not None else None
-    fields = job_fields(job, system, dialled, wrong)
+    form, typed = form_of(filling, found), filling.typed
+    fields = job_entries(filling, found.ways[0].dialled if found is not None else None)
     ways = prefixes_in(typed)
     groups = [
-        entry_group(
-            "job", "The job", [of_field(fields[key]) for key in JOB_KEYS if not fields[key].hidden]
-        ),
+        entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
         entry_group("volume", "How many", [form.entry(key, LABELS[key]) for key in VOLUME]),
     ]
     for prefix in ways:
@@ -114,14 +85,14 @@ def cost_form(
         entry_group("hours", "Hours of the shop", [form.entry(key, LABELS[key]) for key in HOURS]),
         entry_group("sure", "How far each may be off", [
             *(form.entry(key, LABELS[key], words=key in TEXTS) for key in SURE),
-            of_field(fields["units"]),
+            fields["units"],
         ]),
     ]  # fmt: skip
-    return tuple(groups)
+    return PageForm(tuple(groups))
 
 
 def _way_groups(
-    form: Form, prefix: str, fields: Mapping[str, Field], typed: Mapping[str, str]
+    form: Form, prefix: str, fields: Mapping[str, Entry], typed: Mapping[str, str]
 ) -> Iterator[EntryGroup]:
     letter = prefix[:1].upper() or "A"
     title = "Way A: as you weld now" if not prefix else f"Way {letter}"
@@ -148,22 +119,23 @@ def _way_groups(
         yield entry_group(f"once-{letter}", f"Way {letter}: paid once for the change", once)
 
 
-def _of_way(form: Form, prefix: str, field: Field) -> Entry:
+def _of_way(form: Form, prefix: str, field: Entry) -> Entry:
     """An entry of the job as a way may say it; the first way's is the job's own."""
     if not prefix:
-        return of_field(field)
+        return field
     key = prefix + field.key
     if field.key == "gas":
-        return gas_entry(form, key, field.label, "" if form.defaults.get(key) else "As A")
+        return form.gas(key, field.label, "" if form.defaults.get(key) else "As A")
     if field.options:
         options = field.options
         if field.key == "dia":  # a way's own wire may be made in other sizes than the first's
-            options = size_options(form.typed.get(f"{prefix}wire", ""), field.value, form.system)
+            options = size_options(
+                form.filling.typed.get(f"{prefix}wire", ""), field.value, form.filling.system
+            )
         choices = [(o.value, o.word, o.under) for o in options]
         blank = "" if form.defaults.get(key) else "As A"
         return form.choice(key, field.label, choices, blank)
-    entry = form.entry(key, field.label, blank="worked out")
-    return entry
+    return form.entry(key, field.label, blank="worked out")
 
 
 def _with_link(

@@ -2,22 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
-from beadwright.api import answer
-from beadwright.errors import FieldErrors
 from beadwright.money.chance import ChanceState
 from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
-from beadwright.money.cost_query import DEFAULTS, CostSchema
+from beadwright.money.cost_query import CostSchema
 from beadwright.money.verdict import money
 from beadwright_site.drawings.chance_drawing import draw_chance
 from beadwright_site.drawings.curve_drawing import draw_curve
-from beadwright_site.forms.entries import hidden, measures_of, read_entries, with_units
-from beadwright_site.forms.example import EXAMPLE_NAME, asked_of
-from beadwright_site.forms.kept import kept_for
-from beadwright_site.forms.typed import system_named
-from beadwright_site.links import query_of
 from beadwright_site.pages.cost.form import cost_form
 from beadwright_site.pages.cost.view import (
     bars,
@@ -27,53 +19,11 @@ from beadwright_site.pages.cost.view import (
     sums_table,
     times_table,
 )
+from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.cited_notes import cited_notes, state_line
-from beadwright_site.parts.frame import (
-    Views,
-    draw_part,
-    draw_parts,
-    keys_of,
-    refusal,
-    state_view,
-    switch_view,
-    whole_page,
-)
 from beadwright_site.parts.invented_notes import with_invented_counted
 from beadwright_site.parts.job_card import job_card
-from beadwright_site.parts.page_parts import PageParts
-
-PARTS = ("units-switch", "state", "verdict", "ways", "job-form", "even", "hangs", "chance", "hours",
-         "pieces", "notes", "take")  # fmt: skip
-"""Element ids of the page's parts; each has a template of its own."""
-
-NAME: Final = "cost"
-
-
-def show_cost(
-    query: str, kept: Mapping[str, Any] | None = None, parts: Sequence[str] | None = None
-) -> PageParts:
-    """Return the page's parts for a query.
-
-    Args:
-        query: The query string.
-        kept: What the phone keeps, by name.
-        parts: Which of ``PARTS`` to draw; None for all. A refusal always comes whole.
-    """
-    asked, example = asked_of(query, DEFAULTS)
-    shop = kept_for(asked, kept)
-    try:
-        found = answer(NAME, asked, shop)
-    except FieldErrors as error:
-        return _refused(asked, shop, error)
-    return _answered(found, shop, example, PARTS if parts is None else parts)
-
-
-def _refused(query: str, kept: Mapping[str, str], error: FieldErrors) -> PageParts:
-    typed = read_entries(query, DEFAULTS)
-    system = system_named(typed.get("units") or kept.get("units", ""))
-    groups = cost_form(typed, kept, system, None, error.messages)
-    left = tuple(hidden(typed, groups))
-    return refusal(NAME, typed, error.messages, keys_of(groups), groups=groups, hidden=left)
+from beadwright_site.rendering import draw_part
 
 
 def main_comparison(found: CostAnswer) -> int:
@@ -85,12 +35,9 @@ def main_comparison(found: CostAnswer) -> int:
     )
 
 
-def _answered(
-    found: CostAnswer, kept: Mapping[str, str], example: bool, parts: Sequence[str]
-) -> PageParts:
-    system, sign = found.units, found.currency
+def _view(answered: Answered[CostAnswer]) -> PageView:
+    found, system, sign = answered.found, answered.asked.system, answered.found.currency
     invented = len(invented_in_use(found.query))
-    typed = with_units(found.query.typed, measures_of(CostSchema), system)
     lead = main_comparison(found)
     main = found.comparisons[lead]
     others = [(c.verdict.headline, c.verdict.reason) for i, c in enumerate(found.comparisons)
@@ -98,48 +45,38 @@ def _answered(
     letters = [planned.prefix[:1].upper() or "A" for planned in found.ways]
     pair = (letters[0], letters[lead + 1])
     line = job_card(found.ways[0].dialled).line
-    whose = EXAMPLE_NAME if example else "Your job"
-    views: Views = {
-        "units-switch": lambda: switch_view(system, typed),
-        "state": lambda: state_view(example, state_line(whose, invented)),
-        "verdict": lambda: {
-            "verdict": main.verdict,
-            "others": others,
-            "job": _job_line(found, line),
-            "band": tuple(money(end, sign) for end in main.band),
+    return PageView(
+        f"{main.verdict.headline} · Cost",
+        state_line(answered.whose, invented),
+        {
+            "verdict": lambda: {
+                "verdict": main.verdict,
+                "others": others,
+                "job": _job_line(found, line),
+                "band": tuple(money(end, sign) for end in main.band),
+            },
+            "ways": lambda: {"cards": cards(found)},
+            "even": lambda: {
+                "evens": tuple(evens(main, sign, system)),
+                "curve": draw_curve(main, found.query.values["swing_volume"], sign),
+                "pair": pair,
+                "names": (main.case.now.name, main.case.other.name),
+                "months": f"{main.case.months:g}",
+                "once": money(main.case.once, sign) if main.case.once else "",
+            },
+            "hangs": lambda: dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
+            "chance": lambda: chance_view(main, lead + 1, sign, found.query.values["draws"]),
+            "hours": lambda: {"cards": cards(found)},
+            "pieces": lambda: {
+                "tables": (pieces_table(found), times_table(found), sums_table(found)),
+                "names": tuple(zip(letters, (w.way.name for w in found.ways), strict=True)),
+            },
+            "notes": lambda: {
+                "notes": cited_notes(with_invented_counted(found.notes, invented), system)
+            },
+            "take": lambda: {},
         },
-        "ways": lambda: {"cards": cards(found)},
-        "even": lambda: {
-            "evens": tuple(evens(main, sign, system)),
-            "curve": draw_curve(main, found.query.values["swing_volume"], sign),
-            "pair": pair,
-            "names": (main.case.now.name, main.case.other.name),
-            "months": f"{main.case.months:g}",
-            "once": money(main.case.once, sign) if main.case.once else "",
-        },
-        "hangs": lambda: dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
-        "chance": lambda: chance_view(main, lead + 1, sign, found.query.values["draws"]),
-        "hours": lambda: {"cards": cards(found)},
-        "pieces": lambda: {
-            "tables": (pieces_table(found), times_table(found), sums_table(found)),
-            "names": tuple(zip(letters, (w.way.name for w in found.ways), strict=True)),
-        },
-        "notes": lambda: {
-            "notes": cited_notes(with_invented_counted(found.notes, invented), found.units)
-        },
-        "take": lambda: {},
-        "job-form": lambda: _form_view(found, typed, kept),
-    }
-    html = draw_parts(NAME, parts, views)
-    asked = "" if example else query_of(typed)
-    return PageParts(True, asked, f"{main.verdict.headline} · Cost", html)
-
-
-def _form_view(
-    found: CostAnswer, typed: Mapping[str, str], kept: Mapping[str, str]
-) -> dict[str, Any]:
-    groups = cost_form(typed, kept, found.units, found)
-    return {"groups": groups, "general": (), "hidden": tuple(hidden(typed, groups))}
+    )
 
 
 def _job_line(found: CostAnswer, line: str) -> str:
@@ -192,14 +129,20 @@ def show_chance(state: ChanceState, way: int, sign: str) -> str:
         way: Which way the first is held against.
         sign: Currency sign.
     """
-    return draw_part(NAME, "chance", way=way, draws=state.draws, state=state, **drawn(state, sign))
+    return draw_part(
+        "cost", "chance", way=way, draws=state.draws, state=state, **drawn(state, sign)
+    )
 
 
-def cost_page(query: str) -> str:
-    """Return the whole page for a query, as Flask answers it and as it is frozen.
-
-    Args:
-        query: The query string.
-    """
-    shown = show_cost(query)
-    return whole_page(NAME, shown, PARTS)
+PAGE: Final = AnswerPage(
+    name="cost",
+    parts=(
+        "units-switch", "state", "verdict", "ways", "job-form", "even", "hangs", "chance", "hours",
+        "pieces", "notes", "take",
+    ),
+    schema=CostSchema,
+    form=cost_form,
+    view=_view,
+    topics=("costs",),
+)  # fmt: skip
+"""The page."""

@@ -11,6 +11,7 @@ from beadwright.money.swings import Swing
 from beadwright.money.verdict import money
 from beadwright.units import System
 from beadwright_site.pages.cost.shares import rounded
+from beadwright_site.written import cents, written
 
 SHOWN_SWINGS = 8
 LEAST_SWING = 0.02
@@ -107,18 +108,6 @@ class Bar:
     low_left: bool
     turns: bool
     settle: str
-
-
-def written(value: float | None, measure: str, system: System) -> str:
-    """Return a value with its unit, or a dash."""
-    if value is None:
-        return "–"
-    return f"{units.show(value, measure, system)} {units.symbol(measure, system)}".strip()
-
-
-def cents(amount: float, sign: str) -> str:
-    """Return an amount to the cent, whatever its size."""
-    return f"{'-' if amount < 0 else ''}{sign}{abs(amount):,.2f}"
 
 
 def _length(amount: float, sign: str, system: System) -> str:

@@ -8,9 +8,10 @@ from math import ceil, floor
 from types import MappingProxyType
 
 from beadwright import units
+from beadwright.job.job_query import JobSchema
 from beadwright.results import Quantity
 from beadwright.units import System
-from beadwright_site.forms.typed import ALLOWED, unit_text
+from beadwright_site.forms.typed import measured_fields, unit_text
 
 KEYS: Mapping[str, str] = MappingProxyType(
     {"wire_feed": "wfs", "volts": "volts", "travel": "travel", "tip_to_work": "ctwd"}
@@ -133,7 +134,8 @@ def band_of(quantity: Quantity, system: System) -> Band:
 
     low, high, now = convert(quantity.low), convert(quantity.high), convert(quantity.value)
     key = KEYS[measure]
-    allowed = [units.convert(end, measure, system) for end in ALLOWED[key]]
+    field = measured_fields(JobSchema)[key]
+    allowed = [units.convert(end, measure, system) for end in (field.low, field.high)]
     least, most = _ends(low, high, now, step, (allowed[0], allowed[1]))
 
     def share(value: float | None) -> float | None:

@@ -17,7 +17,8 @@ from beadwright.setting.outcome import Outcome
 from beadwright.sources import SOURCES
 from beadwright.sources.source import Source
 from beadwright.units import System
-from beadwright_site.parts.facts import Fact, written
+from beadwright_site.parts.facts import Fact
+from beadwright_site.written import written_quantity, written_room
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,20 +31,13 @@ class Origin:
     sources: tuple[Source, ...]
 
 
-def _room(quantity: Quantity, system: System) -> str:
-    if quantity.low is None or quantity.high is None:
-        return ""
-    low, high = (units.show(v, quantity.measure, system) for v in (quantity.low, quantity.high))
-    return f"{low}–{high}" if low != high else ""
-
-
 def _heat(outcome: Outcome, system: System) -> Fact:
     """Heat by the convention its readers use, and the label says which."""
     if system == "si":
         heat, name = outcome.heat_en, "heat, EN × 0.8"
     else:
         heat, name = outcome.heat, "heat, AWS"
-    return Fact("heat", written(heat, system), name, _room(heat, system))
+    return Fact("heat", written_quantity(heat, system), name, written_room(heat, system))
 
 
 def main_facts(found: DialIn) -> tuple[Fact, ...]:
@@ -51,15 +45,16 @@ def main_facts(found: DialIn) -> tuple[Fact, ...]:
     outcome, system, plan = found.outcome, found.job.units, found.plan
     if outcome is None:
         return ()
-    current = f"≈ {written(outcome.current, system)}"
+    current = f"≈ {written_quantity(outcome.current, system)}"
     return (
         Fact("passes", str(plan.passes), "pass" if plan.passes == 1 else "passes"),
         Fact("transfer", NAMES[outcome.transfer], "transfer"),
-        Fact("current", current, "current", _room(outcome.current, system)),
+        Fact("current", current, "current", written_room(outcome.current, system)),
         _heat(outcome, system),
-        Fact("laid", written(outcome.laid, system), "laid", _room(outcome.laid, system)),
-        Fact("gas_flow", written(outcome.gas_flow, system), "gas flow",
-             _room(outcome.gas_flow, system)),
+        Fact("laid", written_quantity(outcome.laid, system), "laid",
+             written_room(outcome.laid, system)),
+        Fact("gas_flow", written_quantity(outcome.gas_flow, system), "gas flow",
+             written_room(outcome.gas_flow, system)),
     )  # fmt: skip
 
 
@@ -105,7 +100,7 @@ def _nozzle(found: DialIn) -> Iterator[Fact]:
     if outcome is not None:
         nozzle = outcome.flow.nozzle
         bore = Quantity("Gas nozzle", "leg", nozzle.bore_m)
-        yield Fact("gas_flow", written(bore, found.job.units), "gas nozzle bore")
+        yield Fact("gas_flow", written_quantity(bore, found.job.units), "gas nozzle bore")
 
 
 def laid_facts(found: DialIn) -> tuple[Fact, ...]:
@@ -114,16 +109,16 @@ def laid_facts(found: DialIn) -> tuple[Fact, ...]:
     if outcome is None:
         return ()
     facts = [
-        Fact("leg", written(outcome.leg, system), "leg laid"),
+        Fact("leg", written_quantity(outcome.leg, system), "leg laid"),
         Fact(
             "throat",
-            written(outcome.throat, system),
+            written_quantity(outcome.throat, system),
             "throat of the leg asked" if found.job.is_fillet else "effective throat",
         ),
-        Fact("bead", written(outcome.bead, system), "bead section"),
-        Fact("metal", written(outcome.metal, system), "weld metal"),
-        Fact("wire_mass", written(outcome.wire_mass, system), "wire, whole job"),
-        Fact("arc_time", written(outcome.arc_time, system), "arc time, whole job"),
+        Fact("bead", written_quantity(outcome.bead, system), "bead section"),
+        Fact("metal", written_quantity(outcome.metal, system), "weld metal"),
+        Fact("wire_mass", written_quantity(outcome.wire_mass, system), "wire, whole job"),
+        Fact("arc_time", written_quantity(outcome.arc_time, system), "arc time, whole job"),
     ]
     return tuple(fact for fact in facts if fact.value != "–")
 
@@ -136,10 +131,10 @@ def melted_facts(found: DialIn) -> tuple[Fact, ...]:
     depth, share = outcome.penetration, outcome.dilution
     if depth.value is None:
         return (Fact("penetration", "–", _lower(depth.name), depth.low_by),)
-    room = f"{_room(depth, system)} {units.symbol(depth.measure, system)}"
+    room = f"{written_room(depth, system)} {units.symbol(depth.measure, system)}"
     if depth.low_by:
         room = f"{room}; {depth.low_by}"
-    facts = [Fact("penetration", f"≈ {written(depth, system)}", _lower(depth.name), room)]
+    facts = [Fact("penetration", f"≈ {written_quantity(depth, system)}", _lower(depth.name), room)]
     if share.value is not None and share.low is not None and share.high is not None:
         room = f"{share.low:.0%}–{share.high:.0%}"
         facts.append(Fact("dilution", f"≈ {share.value:.0%}", "base metal in the bead", room))
@@ -152,7 +147,7 @@ def _lower(text: str) -> str:
 
 def _origin(key: str, quantity: Quantity, system: System) -> Origin:
     sources = tuple(SOURCES[s] for s in dict.fromkeys(quantity.sources) if s in SOURCES)
-    return Origin(key, quantity.name, written(quantity, system), sources)
+    return Origin(key, quantity.name, written_quantity(quantity, system), sources)
 
 
 def origins(found: DialIn) -> Iterator[Origin]:

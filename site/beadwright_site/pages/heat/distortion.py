@@ -15,7 +15,8 @@ from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 from beadwright.units import System
-from beadwright_site.forms.entries import Entry, Form
+from beadwright_site.forms.entries import Entry
+from beadwright_site.forms.filling import Form
 from beadwright_site.parts.cited_notes import cited_notes
 from beadwright_site.parts.facts import Fact
 

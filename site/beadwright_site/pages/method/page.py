@@ -2,20 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Any, Final
+
 from beadwright.sources import SOURCES
 from beadwright_site.changes import CHANGES
 from beadwright_site.method.contents import TOPICS
 from beadwright_site.method.mathml import inline
-from beadwright_site.rendering import render
+from beadwright_site.parts.still_page import StillPage
 
 
-def method_page() -> str:
-    """Return the page."""
-    return render(
-        "method/page.html",
-        "method",
-        topics=[(topic, topic.sections()) for topic in TOPICS],
-        sources=SOURCES,
-        changes=CHANGES,
-        inline=inline,
-    )
+def _view() -> Mapping[str, Any]:
+    return {
+        "topics": [(topic, topic.sections()) for topic in TOPICS],
+        "sources": SOURCES,
+        "changes": CHANGES,
+        "inline": inline,
+    }
+
+
+PAGE: Final = StillPage("method", _view)
+"""The page."""

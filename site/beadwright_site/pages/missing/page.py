@@ -1,10 +1,13 @@
-"""The page for an address that leads nowhere."""
+"""The page for an address that leads nowhere.
+
+It needs no other file, since it may stand in for any depth of path.
+"""
 
 from __future__ import annotations
 
-from beadwright_site.rendering import render
+from typing import Final
 
+from beadwright_site.parts.still_page import StillPage
 
-def missing_page() -> str:
-    """Return the page; it needs no other file, since it may stand in for any depth."""
-    return render("missing/page.html", "missing")
+PAGE: Final = StillPage("missing", dict)
+"""The page."""

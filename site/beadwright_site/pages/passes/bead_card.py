@@ -9,7 +9,6 @@ from beadwright import units
 from beadwright.passes.pass_beads import Bead, Laid, PassPlan
 from beadwright.process.transfer import NAMES
 from beadwright.units import System
-from beadwright_site.pages.cost.view import written
 from beadwright_site.pages.passes.bead_words import (
     aim_words,
     arc_words,
@@ -18,6 +17,7 @@ from beadwright_site.pages.passes.bead_words import (
     torch_words,
 )
 from beadwright_site.parts.facts import Fact
+from beadwright_site.written import written
 
 
 @dataclass(frozen=True, slots=True)

@@ -7,25 +7,17 @@ from collections.abc import Mapping, Sequence
 from beadwright.passes.passes_page import PassesAnswer
 from beadwright.passes.passes_query import DEFAULTS, PassesSchema
 from beadwright.process.transfer import NAMES
-from beadwright.units import System
-from beadwright_site.forms.entries import (
-    Entry,
-    EntryGroup,
-    Form,
-    entry_group,
-    measures_of,
-    of_field,
-)
-from beadwright_site.forms.job_form import job_fields
-from beadwright_site.forms.kept import KEPT
+from beadwright_site.forms.entries import Entry, entry_group
+from beadwright_site.forms.filling import Filling, Form
+from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
+from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.typed import measures_of
+from beadwright_site.links import query_of
 
 JOB_KEYS = (
-    "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
-    "depth", "depth2", "backing", "hole", "slot_length", "reinforcement", "position", "wire", "dia",
-    "gas", "transfer", "travel_by", "weld_length", "aim", "units",
+    *JOINT, "reinforcement", "position", "wire", "dia", "gas", "transfer", "travel_by",
+    "weld_length", "aim", "units",
 )  # fmt: skip
-"""What the joint does not ask of these is left out."""
-
 HAND_KEYS = ("wfs", "volts", "travel", "ctwd")
 LIMIT_KEYS = ("heat_min", "heat_max", "machine_amps", "machine_volts")
 
@@ -41,37 +33,24 @@ LABELS: Mapping[str, str] = {
 """What each entry past the job's is called."""
 
 
-def passes_form(
-    typed: Mapping[str, str],
-    kept: Mapping[str, str],
-    system: System,
-    answer: PassesAnswer | None = None,
-    errors: Mapping[str, Sequence[str]] | None = None,
-) -> tuple[EntryGroup, ...]:
+def passes_form(filling: Filling, found: PassesAnswer | None) -> PageForm:
     """Return the form filled with what was typed.
 
     Args:
-        typed: Entries as typed.
-        kept: The shop's defaults by key.
-        system: Units of bare numbers.
-        answer: The answer, or None if the entries could not be taken.
-        errors: Messages by key.
+        filling: What it is filled with.
+        found: The answer, or None if the entries could not be taken.
     """
-    wrong = errors or {}
-    kept_as = {key: key if key in KEPT else "" for key in DEFAULTS}
-    form = Form(typed, kept, DEFAULTS, measures_of(PassesSchema), wrong, frozenset(), system,
-                kept_as)  # fmt: skip
-    dialled = answer.dialled if answer is not None else None
-    fields = job_fields({**kept, **typed}, system, dialled, wrong)
+    form = Form(filling, DEFAULTS, measures_of(PassesSchema))
+    fields = job_entries(filling, found.dialled if found is not None else None)
 
     def job(keys: Sequence[str]) -> tuple[Entry, ...]:
-        return tuple(of_field(fields[key]) for key in keys if not fields[key].hidden)
+        return asked_entries(fields, keys)
 
     count = ""
-    if answer is not None and answer.found.asked.count is None:
-        count = f"fewest, {len(answer.found.beads)}"
+    if found is not None and found.found.asked.count is None:
+        count = f"fewest, {len(found.found.beads)}"
     modes = [(mode, NAMES[mode], "") for mode in ("short", "spray", "pulse")]
-    return (
+    groups = (
         entry_group("count", "How many", (
             form.entry("passes", LABELS["passes"], blank=count or "the fewest"),
             form.choice("bead", LABELS["bead"], (
@@ -88,3 +67,6 @@ def passes_form(
         entry_group("limits", "Written procedure, machine", job(LIMIT_KEYS)),
         entry_group("job", "The joint, wire, gas", job(JOB_KEYS)),
     )  # fmt: skip
+    last = query_of({**filling.typed, "at": ""}) if "at" in filling.errors else ""
+    # The bead looked at is left behind: of another plan it is another bead.
+    return PageForm(groups, more={"last": last}, unsent=frozenset({"at"}))

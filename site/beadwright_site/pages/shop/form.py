@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 
 from beadwright.job.job_query import DEFAULTS as JOB
 from beadwright.machine.conductors import CONDUCTORS
+from beadwright.machine.shop_page import ShopAnswer
 from beadwright.machine.shop_query import DEFAULTS as SHOP
 from beadwright.machine.shop_query import DEMO_RATED, ShopSchema
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import CostSchema
 from beadwright.money.demo_prices import DEMO_PRICES, INVENTED
-from beadwright.units import System
-from beadwright_site.forms.entries import Entry, EntryGroup, Form, entry_group, measures_of
-from beadwright_site.forms.gas_entry import gas_entry
-from beadwright_site.forms.job_form import job_fields
+from beadwright_site.forms.entries import Entry, entry_group
+from beadwright_site.forms.filling import Filling, Form
+from beadwright_site.forms.job_entries import job_entries
 from beadwright_site.forms.kept import (
     BOUGHT,
     CIRCUIT,
@@ -30,6 +30,8 @@ from beadwright_site.forms.kept import (
     way_buys,
 )
 from beadwright_site.forms.labels import LABELS
+from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.typed import measures_of
 
 AT_THE_JOB = ("amps", "arc_share")
 """Asked of one job, not of the shop."""
@@ -41,20 +43,14 @@ BLANKS = {"rated_amps": DEMO_RATED, "machine_amps": "no limit", "machine_volts":
 _CIRCUIT_WORDS = "Wiring and breakers are an electrician's work."
 
 
-def shop_form(
-    texts: Mapping[str, str],
-    kept: Mapping[str, str],
-    system: System,
-    errors: Mapping[str, Sequence[str]],
-) -> tuple[EntryGroup, ...]:
+def shop_form(filling: Filling, found: ShopAnswer | None) -> PageForm:
     """Return the form filled with what is kept, and over it what was typed.
 
     Args:
-        texts: What is kept and typed, by name.
-        kept: What of it the phone keeps.
-        system: Units of bare numbers.
-        errors: Messages by name.
+        filling: What it is filled with, by the names it is kept under.
+        found: The answer, or None if the entries could not be taken.
     """
+    texts = {**filling.held, **filling.typed}
     prices = tuple(price_names(texts))
     named = {name: name.partition("@")[0] for name in prices}
     measures = {**measures_of(CostSchema), **measures_of(ShopSchema)}
@@ -67,7 +63,9 @@ def shop_form(
     invented = frozenset(k for k in stand_in if k not in texts and BLANKS.get(k, "1")[0].isdigit())
     names = {key: key for key in (*MACHINE, *CIRCUIT, *LEADS, *RATES, *BOUGHT, *MINUTES, *HOURS,
                                   *USUAL, "units", "currency", *prices)}  # fmt: skip
-    form = Form(texts, {}, defaults, measures, errors, invented, system, names)
+    form = Form(
+        Filling(texts, {}, filling.system, filling.errors), defaults, measures, invented, names
+    )
 
     def entry(key: str) -> Entry:
         return form.entry(key, LABELS[key], blank=BLANKS.get(key, ""), words=key == "currency")
@@ -88,27 +86,28 @@ def shop_form(
         for key in CIRCUIT
     ]
     leads = [form.choice("cable", LABELS["cable"], cables), entry("cable_length")]
-    return (
+    groups = (
         entry_group("machine", "Machine", [*map(entry, MACHINE)], is_open=True),
         entry_group("circuit", "Circuit", circuit, words=_CIRCUIT_WORDS),
         entry_group("leads", "Welding leads", leads),
         entry_group("atjob", "At this job", [*map(entry, AT_THE_JOB)]),
         entry_group("prices", "Prices of wire and gas", [*map(price, prices)],
                words="To add a wire or a gas, pick it on Cost or as your usual."),
-        entry_group("usual", "Usual wire, gas, units", [*_usual(form, system), entry("currency")]),
+        entry_group("usual", "Usual wire, gas, units", [*_usual(form), entry("currency")]),
         entry_group("rates", "Rates", [*map(entry, RATES)]),
         entry_group("bought", "Spools, tips, gas", [*map(entry, BOUGHT)]),
         entry_group("minutes", "Minutes off the arc, rework", [*map(entry, MINUTES)]),
         entry_group("hours", "Hours", [*map(entry, HOURS)]),
     )  # fmt: skip
+    return PageForm(groups, more={"kept": len(filling.held)})
 
 
-def _usual(form: Form, system: System) -> Iterator[Entry]:
-    fields = job_fields({}, system)
+def _usual(form: Form) -> Iterator[Entry]:
+    fields = job_entries(Filling({}, {}, form.filling.system))
     for name, key in USUAL.items():
-        blank = "" if name in form.typed else JOB[key]
+        blank = "" if name in form.filling.typed else JOB[key]
         if key == "gas":
-            yield gas_entry(form, name, LABELS[name], blank)
+            yield form.gas(name, LABELS[name], blank)
             continue
         choices = [(o.value, o.word, o.under) for o in fields[key].options]
         yield form.choice(name, LABELS[name], choices, blank)

@@ -2,20 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 
 from beadwright.strength.steel_strength import STRENGTHS
+from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
-from beadwright.units import System
-from beadwright_site.forms.entries import (
-    Entry,
-    EntryGroup,
-    Form,
-    entry_group,
-    measures_of,
-    of_field,
-)
-from beadwright_site.forms.job_form import job_fields
+from beadwright_site.forms.entries import Entry, entry_group
+from beadwright_site.forms.filling import Filling, Form
+from beadwright_site.forms.job_entries import job_entries
+from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.typed import measures_of
+from beadwright_site.links import query_of
 
 LABELS: Mapping[str, str] = {
     "px": "Force to the right",
@@ -65,31 +62,26 @@ _BLANK = {
 }  # fmt: skip
 
 
-def strength_form(
-    typed: Mapping[str, str],
-    kept: Mapping[str, str],
-    system: System,
-    errors: Mapping[str, Sequence[str]] | None = None,
-    invented: frozenset[str] = frozenset(),
-) -> tuple[EntryGroup, ...]:
+DEMO_LOAD = frozenset({"py", "load_z", "load_x"})
+"""Entries of the load the demonstration's bracket carries."""
+
+
+def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
     """Return the form filled with what was typed.
 
     Args:
-        typed: Entries as typed.
-        kept: The shop's defaults by key.
-        system: Units of bare numbers.
-        errors: Messages by key.
-        invented: Keys whose figure is the demonstration's.
+        filling: What it is filled with.
+        found: The answer, or None if the entries could not be taken.
     """
-    wrong = errors or {}
-    form = Form(typed, kept, DEFAULTS, measures_of(StrengthSchema), wrong, invented, system, {})
-    fields = job_fields({**kept, **typed}, system, None, wrong)
+    demo = DEMO_LOAD if found is not None and found.task.demo_load else frozenset[str]()
+    form = Form(filling, DEFAULTS, measures_of(StrengthSchema), demo)
+    fields, typed = job_entries(filling), filling.typed
 
     def entry(key: str) -> Entry:
         return form.entry(key, LABELS[key], blank=_BLANK.get(key, "none"))
 
     def job(*keys: str) -> list[Entry]:
-        return [of_field(fields[key]) for key in keys if key in fields]
+        return [fields[key] for key in keys]
 
     own = typed.get("group", "").lower().startswith("polyline")
     shape = (
@@ -99,12 +91,8 @@ def strength_form(
     )
     links = (("Back to shapes", "group=line"),) if own else (("Draw your own line", _own(typed)),)
     steels = [(grade, grade, "") for grade in STRENGTHS]
-    steel = (
-        form.choice("steel", LABELS["steel"], steels, "Usual")
-        if "steel" not in fields
-        else of_field(fields["steel"])
-    )
-    return (
+    steel = form.choice("steel", LABELS["steel"], steels, "Usual")
+    return PageForm((
         entry_group("load", "Load", [*map(entry, LOADS)],
                     "At the weld's centroid unless you say where."),
         entry_group("weld", "Weld", [
@@ -125,10 +113,8 @@ def strength_form(
                         (("no", "Leave out", ""), ("yes", "Count it", ""))),
             *job("units"),
         ]),
-    )  # fmt: skip
+    ))  # fmt: skip
 
 
 def _own(typed: Mapping[str, str]) -> str:
-    from beadwright_site.links import query_of
-
     return query_of({**typed, "group": OWN_LINE})

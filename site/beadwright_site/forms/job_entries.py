@@ -1,13 +1,12 @@
-"""The form of a job: every entry of the query, what a blank means, what was wrong."""
+"""The entries of a job: every key of its query, what a blank means, what was wrong."""
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterable, Mapping
 
 from beadwright import units
 from beadwright.errors import UnknownEntryError
-from beadwright.job.job_query import DEFAULTS
+from beadwright.job.job_query import DEFAULTS, JobSchema
 from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joint.joints import FILLETS, JOINTS, JointKind
 from beadwright.process.gas_flow import NOZZLES
@@ -16,66 +15,21 @@ from beadwright.process.transfer import NAMES
 from beadwright.setting.aims import AIMS
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
+from beadwright_site.forms.entries import Choices, Entry, options_of
+from beadwright_site.forms.filling import LENGTHS, Filling
 from beadwright_site.forms.gas_options import gas_options
-from beadwright_site.forms.joint_form import joint_blanks, name_on
-from beadwright_site.forms.option import Option
-from beadwright_site.forms.typed import MEASURED, unit_text
+from beadwright_site.forms.joint_form import JOINT_NAMES, joint_blanks, name_on
+from beadwright_site.forms.typed import measures_of, unit_text
 from beadwright_site.forms.wire_options import size_options, wire_choices
-from beadwright_site.parts.job_card import JOINT_NAMES
 
-LENGTHS = frozenset({"length", "leg", "tip_to_work"})
+MEASURES = measures_of(JobSchema)
+"""Kind of quantity of the entries that carry a unit."""
 
-
-@dataclass(frozen=True, slots=True)
-class Field:
-    """One entry.
-
-    Attributes:
-        key: Query key.
-        label: What it is.
-        value: As typed.
-        blank: What a blank means.
-        unit: Unit a bare number takes.
-        fractions: True if shop fractions help in typing it.
-        options: Choices; empty for a text entry.
-        errors: What was wrong.
-        hidden: True if this joint does not ask it.
-        other: What stands in the line for a choice not offered; None where there is no such line.
-    """
-
-    key: str
-    label: str
-    value: str
-    blank: str
-    unit: str
-    fractions: bool
-    options: tuple[Option, ...]
-    errors: tuple[str, ...]
-    hidden: bool = False
-    other: str | None = None
-
-
-@dataclass(frozen=True, slots=True)
-class Group:
-    """Entries that belong together."""
-
-    title: str
-    fields: tuple[Field, ...]
-
-
-GROUPS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("Joint", ("joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "angle", "root_face",
-               "gap", "depth", "depth2", "backing", "hole", "slot_length", "reinforcement",
-               "position")),
-    ("Wire and gas", ("wire", "dia", "gas", "nozzle", "transfer")),
-    ("By hand: blank means ours", ("wfs", "volts", "travel", "ctwd")),
-    ("Torch, machine, job", ("travel_by", "machine_amps", "machine_volts", "weld_length", "pitch",
-                             "welds")),
-    ("Set it for", ("aim",)),
-    ("Written procedure: volts × amps ÷ travel", ("heat_min", "heat_max")),
-    ("Show in", ("units",)),
+JOINT = (
+    "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
+    "depth", "depth2", "backing", "hole", "slot_length",
 )  # fmt: skip
-"""The form's order. Every key of ``job_query.DEFAULTS`` is in it once."""
+"""Entries of the joint itself, for pages that ask a job among other things."""
 
 LABELS: Mapping[str, str] = {
     "units": "Units",
@@ -117,7 +71,7 @@ LABELS: Mapping[str, str] = {
 }
 
 
-def _choices(key: str, system: System, fillet: bool) -> Sequence[tuple[str, str, str]]:
+def _choices(key: str, system: System, fillet: bool) -> Choices:
     """Value, word and a word under it, for each choice of an entry; empty for a text entry."""
     if key == "units":
         return (("us", "US", "in, lb, ft³/h"), ("si", "Metric", "mm, kg, L/min"))
@@ -179,18 +133,6 @@ def _blanks(found: DialIn) -> dict[str, str]:
     return words
 
 
-def _options(key: str, wanted: str, system: System, fillet: bool) -> tuple[Option, ...]:
-    choices = _choices(key, system, fillet)
-    options = [
-        Option(value, word, under, value.lower() == wanted.lower())
-        for value, word, under in choices
-    ]
-    if choices and not any(option.chosen for option in options):
-        # What cannot be taken stays in the form until it is changed.
-        options.append(Option(wanted, units.short(wanted), "not known", True))
-    return tuple(options)
-
-
 def _named_for(position: str, fillet: bool) -> str:
     """A position by the letter of this joint, fillet or groove; as typed if it is none."""
     try:
@@ -211,63 +153,45 @@ def _joint_of(typed: Mapping[str, str]) -> tuple[JointKind, bool, frozenset[str]
     return joint, joint in FILLETS and not closed, entries_of(joint, corner)
 
 
-def job_form(
-    typed: Mapping[str, str],
-    system: System,
-    found: DialIn | None = None,
-    errors: Mapping[str, Sequence[str]] | None = None,
-) -> tuple[Group, ...]:
-    """Return the form filled with what was typed.
+def job_entries(filling: Filling, found: DialIn | None = None) -> dict[str, Entry]:
+    """Return the entries of a job by key.
 
     Args:
-        typed: Entries as typed.
-        system: Units of bare numbers.
+        filling: What they are filled with.
         found: The answer, or None if the entries could not be taken.
-        errors: Messages by entry.
     """
-    wrong = errors or {}
+    typed, system = {**filling.held, **filling.typed}, filling.system
     chosen = _chosen(found) if found is not None else {}
     blanks = _blanks(found) if found is not None else {}
     joint, fillet, asked = _joint_of(typed)
 
-    def field(key: str) -> Field:
+    def entry(key: str) -> Entry:
         value = chosen.get(key) or typed.get(key) or DEFAULTS[key]
         if key == "position":
             value = _named_for(value, fillet)
-        measure = MEASURED.get(key, "")
-        options, other = _options(key, value, system, fillet), None
+        options, other = options_of(_choices(key, system, fillet), value), None
         if key == "gas":
             options, other = gas_options(value)
         if key == "dia":
             options = size_options(chosen.get("wire") or typed.get("wire", ""), value, system)
-        return Field(
-            key,
-            name_on(joint, key, LABELS[key]),
-            value,
-            blanks.get(key, ""),
-            unit_text(measure, system) if measure else "",
-            measure in LENGTHS,
-            options,
-            tuple(wrong.get(key, ())),
-            key in JOINT_KEYS and key not in asked and not wrong.get(key),
-            other,
+        measure = MEASURES.get(key, "")
+        errors = tuple(filling.errors.get(key, ()))
+        return Entry(
+            key=key,
+            label=name_on(joint, key, LABELS[key]),
+            value=value,
+            blank=blanks.get(key, ""),
+            unit=unit_text(measure, system) if measure else "",
+            fractions=measure in LENGTHS,
+            options=options,
+            errors=errors,
+            other=other,
+            hidden=key in JOINT_KEYS and key not in asked and not errors,
         )
 
-    return tuple(Group(title, tuple(map(field, keys))) for title, keys in GROUPS)
+    return {key: entry(key) for key in DEFAULTS}
 
 
-def job_fields(
-    typed: Mapping[str, str],
-    system: System,
-    found: DialIn | None = None,
-    errors: Mapping[str, Sequence[str]] | None = None,
-) -> dict[str, Field]:
-    """Return the fields of the job's form by key, for pages that set them in groups of their own.
-
-    Args:
-        typed: Entries as typed.
-        system: Units of bare numbers.
-        found: The answer, or None if the entries could not be taken.
-        errors: Messages by entry.
-    """
-    return {f.key: f for group in job_form(typed, system, found, errors) for f in group.fields}
+def asked_entries(entries: Mapping[str, Entry], keys: Iterable[str]) -> tuple[Entry, ...]:
+    """Return those entries of a job that its joint asks, in the order of the keys."""
+    return tuple(entries[key] for key in keys if not entries[key].hidden)

@@ -1,0 +1,118 @@
+"""What a form is filled with, and the entries made from it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from beadwright.units import System
+from beadwright_site.forms.entries import Choices, Entry, Option, options_of
+from beadwright_site.forms.gas_options import gas_options
+from beadwright_site.forms.typed import unit_text
+
+LENGTHS = frozenset({"length", "leg", "tip_to_work"})
+"""Kinds of quantity that shop fractions help in typing."""
+
+
+@dataclass(frozen=True, slots=True)
+class Filling:
+    """What a form is filled with.
+
+    Attributes:
+        typed: Entries as typed.
+        held: The shop's own defaults.
+        system: Units of bare numbers.
+        errors: Messages by key.
+    """
+
+    typed: Mapping[str, str]
+    held: Mapping[str, str]
+    system: System
+    errors: Mapping[str, Sequence[str]] = field(default_factory=dict[str, Sequence[str]])
+
+
+@dataclass(frozen=True, slots=True)
+class Form:
+    """What the entries of a page are made from.
+
+    Attributes:
+        filling: What they are filled with.
+        defaults: What a blank means, by key; a blank there is worked out.
+        measures: Kind of quantity by key.
+        invented: Keys whose figure is invented.
+        kept_as: Name each key is kept under.
+    """
+
+    filling: Filling
+    defaults: Mapping[str, str]
+    measures: Mapping[str, str]
+    invented: frozenset[str] = frozenset()
+    kept_as: Mapping[str, str] = field(default_factory=dict[str, str])
+
+    def wanted(self, key: str) -> str:
+        """Return what an entry is set to: typed, kept, or its default."""
+        filling = self.filling
+        return filling.typed.get(key) or filling.held.get(key) or self.defaults.get(key, "")
+
+    def entry(
+        self,
+        key: str,
+        label: str,
+        *,
+        blank: str = "",
+        options: tuple[Option, ...] = (),
+        words: bool = False,
+        other: str | None = None,
+    ) -> Entry:
+        """Return an entry.
+
+        Args:
+            key: Query key.
+            label: What it is.
+            blank: What a blank means where no figure stands in.
+            options: Choices.
+            words: True if it is a text.
+            other: What stands in the line for a choice not offered, if there is one.
+        """
+        filling, measure = self.filling, self.measures.get(key, "")
+        value = filling.typed.get(key, "")
+        tag = "kept" if key in filling.held else "invented" if key in self.invented else ""
+        return Entry(
+            key=key,
+            label=label,
+            value=value,
+            blank=filling.held.get(key) or self.defaults.get(key) or blank,
+            unit=unit_text(measure, filling.system) if measure else "",
+            words=words,
+            fractions=measure in LENGTHS,
+            options=options,
+            errors=tuple(filling.errors.get(key, ())),
+            keep=self.kept_as.get(key, ""),
+            tag="" if value else tag,
+            other=other,
+        )
+
+    def choice(self, key: str, label: str, choices: Choices, blank: str = "") -> Entry:
+        """Return an entry with choices.
+
+        Args:
+            key: Query key.
+            label: What it is.
+            choices: Value, word and a word under it.
+            blank: Word of the choice that leaves it blank; none if empty.
+        """
+        return self.entry(key, label, options=options_of(choices, self.wanted(key), blank))
+
+    def gas(self, key: str, label: str, blank: str = "") -> Entry:
+        """Return the entry of a gas: the usual ones to tap, and a line for any other mix.
+
+        Args:
+            key: Query key.
+            label: What it is.
+            blank: Word of the choice that leaves it blank; none if empty.
+        """
+        wanted = self.wanted(key)
+        options, other = gas_options(wanted)
+        if blank:
+            options = (Option("", blank, "", not wanted), *options)
+        return self.entry(key, label, options=options, other=other)

@@ -1,0 +1,68 @@
+"""What the Shop page shows of its answer, in words and numbers already written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import replace
+
+from beadwright.machine.circuit import Check
+from beadwright.machine.shop_page import STANDS_IN, ShopAnswer, demo_keys
+from beadwright.phrases import say
+from beadwright.results import Note
+from beadwright_site.forms.labels import names_of
+from beadwright_site.parts.facts import Fact
+from beadwright_site.written import written
+
+HELD_WORDS = {"holds": "Holds", "close": "Close", "fails": "Fails"}
+
+
+def headline_of(found: ShopAnswer) -> str:
+    """Return whether the shop can run the job, in a line."""
+    named = {
+        held: ", ".join(c.name.lower() for c in found.circuit.checks if c.held == held)
+        for held in ("fails", "close")
+    }
+    if named["fails"]:
+        return f"This job is too much: {named['fails']}"
+    if named["close"]:
+        return f"Holds, but close: {named['close']}"
+    return "Machine and circuit hold this job"
+
+
+def tone_of(found: ShopAnswer) -> str:
+    """Return the class of the headline: switch if all holds, too-close, or fails."""
+    held = {check.held for check in found.circuit.checks}
+    return "fails" if "fails" in held else "too-close" if "close" in held else "switch"
+
+
+def shop_notes(found: ShopAnswer) -> Iterator[Note]:
+    """Yield the notes past the checks, which stand on their own; entries named as in the form."""
+    checked = {check.text for check in found.circuit.checks}
+    for note in found.notes:
+        if note.key == STANDS_IN:
+            names = names_of(demo_keys(found.query))
+            yield replace(note, phrase=say("machine.demo-stands-in-marked", names=names))
+        elif note.phrase not in checked:
+            yield note
+
+
+def circuit_facts(found: ShopAnswer) -> Iterator[Fact]:
+    """Yield what the job asks of machine and circuit."""
+    circuit, system = found.circuit, found.units
+    yield Fact("", f"≈ {written(circuit.load.current_a, 'current', system)}", "current")
+    yield Fact("", f"{circuit.duty:.0%}", "duty cycle there")
+    yield Fact("", written(circuit.all_day_a, "current", system), "without a break")
+    yield Fact("", written(circuit.machine_v, "volts", system), "at the machine")
+    yield Fact("", written(circuit.primary_a, "current", system), "from the wall, arc on")
+    yield Fact("", f"{circuit.apparent_va / 1000:.1f} kVA", "from wall or generator")
+
+
+def check_rows(found: ShopAnswer) -> Iterator[tuple[str, str, str, str, str, Check]]:
+    """Yield held, word, name, asked and limit of each check, and the check."""
+    for check in found.circuit.checks:
+        if check.measure == "power":
+            asked, limit = (f"{value / 1000:.1f} kVA" for value in (check.asked, check.limit))
+        else:
+            asked = written(check.asked, check.measure, found.units)
+            limit = written(check.limit, check.measure, found.units)
+        yield check.held, HELD_WORDS[check.held], check.name, asked, limit, check

@@ -1,0 +1,105 @@
+"""What the Strength page shows of its answer, in words and numbers already written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from beadwright import units
+from beadwright.strength.strength_answer import StrengthAnswer
+from beadwright_site.parts.facts import Fact
+from beadwright_site.written import written
+
+ROUND = ("rectangle", "circle")
+
+
+def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
+    """Return the verdict and the reason, in a foreman's words."""
+    legs, weak, system = found.legs, found.links[0], found.units
+    leg = written(legs.judged, "leg", system)
+    where = " all round" if found.task.group.name in ROUND else ""
+    weld = found.weld
+    if legs.needed is None:
+        return "No fillet holds this", "Longer weld, weld further apart, or a groove."
+    if not legs.given:
+        if weak.use > 1:
+            return f"The {weak.name.split(',')[0]} does not hold", _reason(found)
+        return f"Weld {leg}{where}", f"{weak.use:.0%} used. {_reason(found)}"
+    if weak.use <= 1:
+        return f"{leg}{where} holds; {weak.use:.0%} used", _reason(found)
+    if weld.use > 1:
+        needed = written(legs.needed, "leg", system)
+        return f"{leg}{where} does not hold", f"{weld.use:.0%} of what it may. Weld {needed}."
+    return f"The {weak.name.split(',')[0]} does not hold", _reason(found)
+
+
+def _reason(found: StrengthAnswer) -> str:
+    weak = found.links[0]
+    return f"Weakest link: {weak.name}, {weak.use:.0%}."
+
+
+def line_of(found: StrengthAnswer) -> str:
+    """Return the job in a line: steel, plates, length of weld, filler, code."""
+    task, system = found.task, found.units
+    job = task.job
+    plates = written(job.plate_m, "leg", system)
+    if abs(job.plate2_m - job.plate_m) > 1e-9:
+        plates = f"{units.show(job.plate2_m, 'leg', system)} on {plates}"
+    whole = units.convert(task.properties.length_m * task.sides, "length", system)
+    length = f"{whole:.4g} {units.symbol('length', system)}"
+    filler = written(task.filler_pa, "stress", system)
+    code = {"asd": "AISC, service loads", "lrfd": "AISC, factored loads", "en": "EN 1993",
+            "en-directional": "EN 1993, directional"}[task.code]  # fmt: skip
+    filler_part = "" if task.european else f", {filler} filler"
+    return f"{task.steel.grade}, {plates}, {length} of weld{filler_part}. {code}."
+
+
+def main_facts(found: StrengthAnswer) -> Iterator[Fact]:
+    """Yield the numbers beside the verdict."""
+    legs, system, weld = found.legs, found.units, found.weld
+    needed = "none" if legs.needed is None else written(legs.needed, "leg", system)
+    yield Fact("", needed, "leg strength asks")
+    yield Fact("", written(weld.asked, "force_per_length", system), "at the worst point")
+    yield Fact("", written(weld.holds, "force_per_length", system), "the weld holds there")
+    yield Fact("", f"{weld.use:.0%}", "of the weld used")
+    yield Fact("", _times(found), "this load it holds")
+    yield Fact("", written(legs.throat, "length", system), "throat")
+
+
+def _times(found: StrengthAnswer) -> str:
+    times = found.load_times
+    return f"{times:.2f} ×" if times < 100 else "over 100 ×"
+
+
+def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
+    """Yield the sizes the code asks for."""
+    legs, system = found.legs, found.units
+    yield Fact("", written(legs.least, "leg", system), "least leg, code")
+    most = "–" if legs.most is None else written(legs.most, "leg", system)
+    yield Fact("", most, "most along the edge" if legs.most is not None else "no edge welded")
+    yield Fact("", written(legs.one_pass, "leg", system), "most in one pass")
+    yield Fact("", written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
+    yield Fact("", written(legs.shortest, "length", system), "shortest full-strength weld")
+    seam = found.segments
+    if seam is None:
+        yield Fact("", "all along", "no intermittent weld here")
+    else:
+        pitch = f"{units.show(seam.segment_m, 'length', system)} at "
+        yield Fact("", pitch + written(seam.pitch_m, "length", system), "or intermittent, centres")
+
+
+def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:
+    """Yield class, word, name, asked, holds and source of each link, the weakest first."""
+    for link in found.links:
+        tone = "fails" if link.use > 1 + 1e-9 else "holds"
+        asked = written(link.asked, "force_per_length", found.units)
+        holds = written(link.holds, "force_per_length", found.units)
+        name = link.name[0].upper() + link.name[1:]
+        yield tone, f"{link.use:.0%}", name, asked, holds, link.source
+
+
+def spoken(found: StrengthAnswer) -> str:
+    """Return the picture in words."""
+    p, system = found.task.properties, found.units
+    whole = units.convert(p.length_m, "length", system)
+    length = f"{whole:.4g} {units.symbol('length', system)}"
+    return f"Weld to scale, {length} long, with its load. Weakest link: {found.links[0].name}."

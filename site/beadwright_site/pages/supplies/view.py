@@ -1,0 +1,110 @@
+"""What the Supplies page shows of its answer, in words and numbers already written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from beadwright import units
+from beadwright.supply.leftovers import SpoolLeft
+from beadwright.supply.purchase import purchase_total
+from beadwright.supply.supplies_page import SuppliesAnswer
+from beadwright.units import System
+from beadwright_site.parts.facts import Fact
+from beadwright_site.written import cents, written
+
+BY_WORDS = {"weight": "by weight", "size": "by size, wound as spools are",
+            "full": "against a full spool"}  # fmt: skip
+
+
+def headline_of(found: SuppliesAnswer) -> str:
+    """Return what to buy, in a line."""
+    need = found.supplies
+    if need.count == 0:
+        return "Nothing to buy"
+    wire = _plural(need.packages.count, "package") + " of wire"
+    if need.packages.count == 0:
+        wire = "no wire"
+    if need.cylinders is None:
+        return f"Buy {wire}; gas from the bulk tank"
+    return f"Buy {wire}, {_plural(need.cylinders, 'cylinder')}"
+
+
+def _plural(count: int, noun: str) -> str:
+    return f"{count:,} {noun}{'' if count == 1 else 's'}"
+
+
+def need_facts(found: SuppliesAnswer) -> Iterator[Fact]:
+    """Yield what the parts take."""
+    need, system = found.supplies, found.units
+    yield Fact("", written(need.wire_kg, "mass", system), "wire")
+    yield Fact("", written(need.wire_m, "distance", system), "of wire off the spool")
+    yield Fact("", f"{need.packages.changes:,}", "change-overs")
+    yield Fact("", written(need.gas_m3, "gas_volume", system), "gas")
+    if need.cylinders_a_week is None:
+        yield Fact("", "bulk", "gas supply")
+    else:
+        yield Fact("", _few(need.cylinders_a_week), "cylinders a week")
+    if need.cylinder_s is None:
+        yield Fact("", written(need.packages.left_kg, "mass", system), "wire left over")
+    else:
+        yield Fact("", written(need.cylinder_s, "hours", system), "of arc, a full one")
+    yield Fact("", written(need.arc_s, "hours", system), "arc time")
+    years = need.package_years
+    lasts = "–" if years is None else "a lifetime" if years > 50 else _span(years)
+    yield Fact("", lasts, "a package lasts")
+    yield Fact("", f"{need.tips:,} + {need.nozzles:,}", "tips + nozzles")
+
+
+def _few(number: float) -> str:
+    places = 0 if number >= 100 else 1 if number >= 1 else 2
+    return f"{number:,.{places}f}"
+
+
+def _span(years: float) -> str:
+    if years >= 2:
+        return f"{years:.1f} years"
+    months = years * 12
+    return f"{months:.1f} months" if months >= 1 else f"{years * 52:.1f} weeks"
+
+
+def buy_rows(found: SuppliesAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:
+    """Yield item, package, count, price of one, amount and note of each line."""
+    sign = found.currency
+    for row in found.purchases:
+        price = "–" if row.price is None else cents(row.price, sign)
+        amount = "–" if row.amount is None else cents(row.amount, sign)
+        package = row.package.replace("ft3", " ft³").replace(".00 ", " ")
+        yield row.item, package, f"{row.count:,}", price, amount, row.note
+
+
+def total_of(found: SuppliesAnswer) -> str:
+    """Return what all lines cost, or that a price is missing."""
+    total = purchase_total(found.purchases)
+    return "a price is missing" if total is None else cents(total, found.currency)
+
+
+def spool_facts(left: SpoolLeft | None, system: System) -> Iterator[Fact]:
+    """Yield what the begun spool still lays; nothing if it was neither weighed nor measured."""
+    if left is None:
+        return
+    yield Fact("", _span_of(left.weld_m, "distance", system), "of this weld")
+    yield Fact("", _span_of(left.wire_kg, "mass", system), f"wire, {BY_WORDS[left.by]}")
+    yield Fact("", f"{left.parts:,.1f}", "parts")
+    yield Fact("", written(left.wire_m, "distance", system), "of wire")
+    yield Fact("", written(left.arc_s, "time", system), "of arc")
+
+
+def _span_of(three: tuple[float, float, float], measure: str, system: System) -> str:
+    low, taken, high = (units.show(value, measure, system) for value in three)
+    unit = units.symbol(measure, system)
+    return f"{taken} {unit}" if low == high else f"{taken} {unit} ({low}–{high})"
+
+
+def gas_facts(found: SuppliesAnswer) -> Iterator[Fact]:
+    """Yield what the cylinder at hand still gives; nothing if nothing was written about it."""
+    left = found.gas_left
+    if left is None or left.gas_m3 <= 0:
+        return
+    yield Fact("", written(left.lasts_s, "time", found.units), "with the gas on")
+    yield Fact("", f"{left.parts:,.1f}", "parts")
+    yield Fact("", written(left.gas_m3, "gas_volume", found.units), "gas that can be drawn")
