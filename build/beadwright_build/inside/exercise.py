@@ -113,9 +113,9 @@ def _call(action: str, payload: object) -> dict[str, object]:
 
 def _doors() -> Iterator[tuple[str, str]]:
     """Yield every action with every page it knows."""
-    for action, module in {"page": "beadwright_site.pages", "json": "beadwright.pages"}.items():
-        for page in importlib.import_module(module).PAGES:
-            yield action, page
+    for page in importlib.import_module("beadwright.pages").PAGES:
+        yield "page", page
+        yield "json", page
 
 
 def _answers() -> Iterator[str]:
