@@ -1,111 +1,159 @@
 """The Method page misses no formula: each one the core holds is named by an equation or table."""
 
+import ast
 import inspect
-from collections.abc import Iterator
+import re
+from collections.abc import Iterator, Mapping
+from dataclasses import fields, is_dataclass
+from functools import cache
+from itertools import zip_longest
+from numbers import Number
+from pathlib import Path
+from typing import Any, cast
 
-import pytest
-
+import beadwright
 from beadwright_site.method.contents import sections
 from tests.calc.reference_rows import module_named
 
-FORMULAS = (
-    "aims", "arc", "break_even", "burnoff", "capacity", "carbon_equivalent", "chance",
-    "compressibility", "conductors", "cooling", "cost", "current_limits", "cylinders", "deposition",
-    "dilution", "duty_cycle", "feed_limits", "fillet_joints", "fillets", "gas_flow",
-    "groove_joints", "heat", "heat_limits", "limits", "operating", "penetration", "preheat",
-    "primary", "run", "set_point", "size_limits", "spools", "swings", "tip_limits", "transfer",
-    "travel_limits", "volts_limits", "way", "window_map",
-)  # fmt: skip
-"""Modules of formulas: everything public in them must be told of, or excused below."""
+CORE = Path(beadwright.__file__).parent
 
-TOLD_ELSEWHERE = {
-    "aims.AIMS": "names",
-    "volts_limits.START_V": "where a search starts; no answer hangs on it",
-    "window_map.LEAST_V": "drawn only",
-    "window_map.STEPS": "how finely the plane is drawn",
-    "arc.conventional_load_volts": "rates machines; no answer uses it",
-    "cooling.BEAD": "shape factors, told of as a table",
-    "cooling.BUTT": "shape factors, told of as a table",
-    "cooling.CORNER": "shape factors, told of as a table",
-    "cooling.HOT_C": "names the range of the time",
-    "cooling.TEE": "shape factors, told of as a table",
-    "preheat.CET_RANGE": "where the method holds, said there",
-    "preheat.HEAT_RANGE_J_M": "where the method holds, said there",
-    "preheat.HYDROGEN_RANGE": "where the method holds, said there",
-    "preheat.INTERPASS_K": "said on Heat",
-    "preheat.THICKNESS_RANGE_M": "where the method holds, said there",
-    "chance.BINS": "how finely the draws are drawn",
-    "chance.MOST_DRAWS": "a limit on waiting",
-    "conductors.AWG_NUMBERS": "names of sizes",
-    "conductors.CONDUCTORS": "a table of sizes",
-    "conductors.CORD_AMPS": "a printed table, shown on Shop with its source",
-    "conductors.IEC_CORD_AMPS": "a printed table, shown on Shop with its source",
-    "conductors.IEC_OHM_KM": "a printed table, shown on Shop with its source",
-    "conductors.conductor_of": "finds a row",
-    "cylinders.CYLINDERS": "a table of sizes, shown on Supplies",
-    "cylinders.cylinder_of": "finds a row",
-    "cylinders.usual_cylinder": "finds a row",
-    "gas_flow.nozzle_of": "finds a row",
-    "groove_joints.BACKING_M": "drawn only",
-    "joints.box": "drawn only",
-    "joints.region": "gathers what is drawn",
-    "positions.COMFORTABLE_TRAVEL_M_S": "where to start, shown on Dial in",
-    "positions.POSITIONS": "a table of positions",
-    "positions.position_of": "finds a row",
-    "spools.PACKAGES_KG": "sizes bought, shown on Supplies",
-    "spools.packages": "counts whole packages",
-    "spools.packages_sold": "names of packages",
-    "transfer.NAMES": "words",
-    "transfer.NO_SHORT_V": "drawn only",
-    "transfer.gas_refused": "says why in words, beside the field",
-    "transfer.position_refused": "says why in words, beside the field",
-    "transfer.transfer_refused": "says why in words, beside the field",
-    "wires.CORED_MASS_RATIO": "a printed table, told of with laid metal",
-    "wires.INCH_SIZES_M": "names of sizes",
-    "wires.METRIC_NAMES": "names of sizes",
-    "wires.wire_of": "finds a row",
-}
-"""What needs no equation, and why."""
+EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
+    "reads, writes or turns units, exactly": (
+        "temperatures.ZERO_CELSIUS_K", "temperatures.degree_sign", "temperatures.degrees",
+        "temperatures.from_celsius", "temperatures.from_fahrenheit",
+        "temperatures.read_temperature", "temperatures.show_temperature",
+        "temperatures.to_celsius", "temperatures.to_fahrenheit", "units.LONGEST_TEXT",
+        "units.STEPS", "units.convert", "units.fraction_text", "units.quoted", "units.read",
+        "units.read_number", "units.settable", "units.short", "units.show", "units.symbol",
+        "units.write",
+    ),
+    "finds a row of a table": (
+        "conductors.conductor_of", "cylinders.cylinder_of", "cylinders.usual_cylinder",
+        "gas_flow.nozzle_of", "positions.position_of", "wires.wire_of",
+    ),
+    "a table of sizes or names": (
+        "conductors.AWG_NUMBERS", "conductors.CONDUCTORS", "cylinders.CYLINDERS",
+        "positions.POSITIONS",
+        "spools.PACKAGES_KG", "spools.packages", "spools.packages_sold", "wires.INCH_SIZES_M",
+    ),
+    "a printed table, shown on its page with its source": (
+        "conductors.CORD_AMPS", "conductors.IEC_CORD_AMPS", "conductors.IEC_OHM_KM",
+        "positions.COMFORTABLE_TRAVEL_M_S", "preheat.INTERPASS_K",
+    ),
+    "says in words what is told here": (
+        "comparison.more_laid", "published_range.published_notes",
+        "transfer.gas_refused", "transfer.position_refused", "transfer.transfer_refused",
+        "weld_symbol.weld_symbol", "wire_remarks.print_remark", "wire_remarks.wire_remarks",
+    ),
+    "drawn only, or how finely a thing is sought": (
+        "aims.STEP", "chance.BINS", "cooling_curve.POINTS", "groove_joints.BACKING_M",
+        "job_joint.joint_shape",
+        "joints.FACE_CHORDS", "joints.box", "joints.corners", "joints.region", "joints.same",
+        "strength_check.point_numbers", "transfer.NO_SHORT_V", "window_map.LEAST_V",
+        "window_map.STEPS",
+    ),
+    "a limit on what may be asked, or on waiting": (
+        "chance.MOST_DRAWS", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
+    ),
+    "no answer depends on it": (
+        "arc.conventional_load_volts", "base_metal.matching_thickness", "volts_limits.START_V",
+    ),
+}  # fmt: skip
+"""What needs no equation, by the reason."""
+
+EXCEPTED = {name for names in EXCEPTIONS.values() for name in names}
 
 
-def covered() -> set[str]:
+@cache
+def told() -> frozenset[str]:
     """Everything equations and tables of the page say they tell of."""
     names: set[str] = set()
     for section in sections():
         names |= set(section.equation.covers)
         for table in section.tables:
             names |= set(table.covers)
-    return names
+    return frozenset(names)
 
 
-def public_names(module: str) -> Iterator[str]:
-    """Functions and constants a module defines itself."""
+def assigned(node: ast.stmt) -> list[str]:
+    """Names a statement of a module gives a value to."""
+    if not isinstance(node, ast.Assign | ast.AnnAssign):
+        return []
+    targets = node.targets if isinstance(node, ast.Assign) else [node.target]
+    return [n.id for target in targets for n in ast.walk(target) if isinstance(n, ast.Name)]
+
+
+def sourced(path: Path) -> Iterator[str]:
+    """Public functions and constants of a file whose own docstring names a source."""
+    body = ast.parse(path.read_text(encoding="utf-8")).body
+    for node, below in zip_longest(body, body[1:]):
+        names, words = assigned(node), None
+        if isinstance(node, ast.FunctionDef):
+            names, words = [node.name], ast.get_docstring(node)
+        elif isinstance(below, ast.Expr) and isinstance(below.value, ast.Constant):
+            words = below.value.value
+        if isinstance(words, str) and re.search(r"\bSource( of [^:]*)?:", words):
+            yield from (name for name in names if not name.startswith("_"))
+
+
+def formula_modules() -> list[str]:
+    """Modules with a sourced function or constant, and those the page tells of anyway."""
+    files = {path.stem: path for path in CORE.rglob("*.py") if path.stem[0] != "_"}
+    named = {name.partition(".")[0] for name in told()}
+    return sorted(stem for stem, path in files.items() if stem in named or any(sourced(path)))
+
+
+def holds_a_number(value: Any) -> bool:
+    """True for a number and for what has one in it; names and words have none."""
+    if isinstance(value, bool | str):
+        return False
+    if isinstance(value, Number):
+        return True
+    if isinstance(value, Mapping):
+        pairs = cast("Mapping[Any, Any]", value).items()
+        return any(holds_a_number(part) for pair in pairs for part in pair)
+    if isinstance(value, tuple | list | frozenset | set):
+        return any(map(holds_a_number, cast("tuple[Any, ...]", value)))
+    if is_dataclass(value) and not isinstance(value, type):
+        return any(holds_a_number(getattr(value, field.name)) for field in fields(value))
+    return False
+
+
+@cache
+def public_names(module: str) -> frozenset[str]:
+    """Functions and constants with a number that a module defines itself."""
     found = module_named(module)
-    own = inspect.getsource(found).splitlines()
-    for name, value in vars(found).items():
-        if name.startswith("_"):
-            continue
-        if inspect.isfunction(value):
-            if value.__module__ == found.__name__:
-                yield f"{module}.{name}"
-        elif name.isupper() and any(line.startswith((f"{name} =", f"{name}:")) for line in own):
-            yield f"{module}.{name}"
+    own = {n for node in ast.parse(inspect.getsource(found)).body for n in assigned(node)}
+    return frozenset(
+        f"{module}.{name}"
+        for name, value in vars(found).items()
+        if not name.startswith("_")
+        if (inspect.isfunction(value) and value.__module__ == found.__name__)
+        or (name in own and name.isupper() and holds_a_number(value))
+    )
 
 
-@pytest.mark.parametrize("module", FORMULAS)
-def test_no_formula_of_a_module_is_missing(module: str) -> None:
-    assert set(public_names(module)) - covered() - set(TOLD_ELSEWHERE) == set()
+def test_no_formula_or_sourced_number_of_the_core_is_missing() -> None:
+    modules = formula_modules()
+    assert len(modules) > 90
+    missing = {name for module in modules for name in public_names(module)} - told() - EXCEPTED
+    assert not missing, f"tell of them in an equation or table of method/topics: {sorted(missing)}"
 
 
 def test_what_the_page_names_is_there() -> None:
-    for name in covered():
+    for name in told():
         module, _, attribute = name.partition(".")
         assert hasattr(module_named(module), attribute), name
 
 
-def test_an_excuse_is_for_something_that_is_there_and_not_told() -> None:
-    told = covered()
-    for name in TOLD_ELSEWHERE:
-        module, _, attribute = name.partition(".")
-        assert hasattr(module_named(module), attribute), name
-        assert name not in told, name
+def test_an_exception_is_for_something_that_is_there_and_not_told() -> None:
+    wanted = {name for module in formula_modules() for name in public_names(module)}
+    assert wanted >= EXCEPTED, sorted(EXCEPTED - wanted)
+    assert not EXCEPTED & told(), sorted(EXCEPTED & told())
+
+
+def test_a_formula_nobody_tells_of_is_found() -> None:
+    """The list is the tree's: a name taken off the page is missed at once."""
+    names = {name for module in formula_modules() for name in public_names(module)}
+    assert {"burnoff.feed_from_current", "shrinkage.tendon_force", "units.SHEET_GAUGE_IN"} <= names
+    assert "transfer.NAMES" not in names  # words, no number

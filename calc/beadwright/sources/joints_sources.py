@@ -6,6 +6,8 @@ from beadwright.sources.source import Row
 
 ROWS: tuple[Row, ...] = (
     ("geometry", "Geometry of the joint", "", "derived"),
+    ("sheet-gauge", "Manufacturers' Standard Gauge",
+     "uncoated steel sheet, 41.82 lb/ft² per inch; gauges 3 and 7 from memory", "found"),
     ("aws-d1.1-details", "AWS D1.1:2020", "Figures 5.1 and 5.2, prequalified joint details",
      "from memory"),
     ("aws-d1.1-bevels", "AWS D1.1:2020", "Figure 5.1, TC-U4a-GF and B-U4b-GF",

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from beadwright import units
 from beadwright.process import arc, transfer
 from beadwright.process.burnoff import CONSTANTS
 from beadwright.process.burnoff_fit import share_inside, shown_points
@@ -9,6 +10,7 @@ from beadwright.process.gas_flow import NOZZLES, OUT_OF_POSITION_FT3_H
 from beadwright.process.gases import GASES
 from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.operating import LEAST_EXTENSION_M
+from beadwright.process.tip_to_work import tip_position, tip_to_work
 from beadwright.process.transfer import (
     CORED_TRANSITION_A,
     FLUX_CORED_LEAST_A,
@@ -16,9 +18,11 @@ from beadwright.process.transfer import (
     SHORT_RANGE_A,
     TRANSITION_A,
     TRANSITION_BAND,
+    Transfer,
 )
-from beadwright.process.wire_kinds import Kind
-from beadwright.process.wires import INCH_SIZES_M
+from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wire_remarks import LEAD_DROP_V, SHEET_VOLTS, SHOP_VOLTS
+from beadwright.process.wires import INCH_SIZES_M, WIRE_TYPES, wire_of
 from beadwright_site.method.equations import Equation, Section, Symbol, Table, number
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method.plots import burn_off_plots, size_text, transition_plot
@@ -30,6 +34,8 @@ U_0, I_SPRAY, I_TABLE = sub("U", "0"), sub("I", "spray"), sub("I", "table")
 Q_0, M_AR, M_GAS = sub("q", "0"), sub("M", "Ar"), sub("M", "gas")
 
 _DROP_MJ_KG = CARBON_STEEL.drop_enthalpy_j_kg / 1e6
+_SHORT_OR_OPEN: dict[Transfer, str] = {"short": "short circuit", "spray": "open arc"}
+
 _CURRENT = Symbol("I", "mean current, wire positive", "A")
 _VOLTS = Symbol("U", "volts at the arc", "V")
 _OXYGEN = Symbol("o", "oxygen over 2 %, counted to 5 % in the gas", "%")
@@ -134,13 +140,17 @@ def volts_lines() -> Equation:
         "below.",
         ("machinery-31-t5", "power-source-conditions", "equipment-sheet", "e70c-sheet",
          "fcaw-ranges"),
-        "Volts are at the arc. The meter on the machine reads the drop of cable and clamp on top.",
+        "Volts are at the arc. The meter on the machine reads the drop of cable and clamp on top, "
+        f"usually {LEAD_DROP_V[0]:g} to {LEAD_DROP_V[1]:g} V. So a sheet may print "
+        f"{SHEET_VOLTS[0]:g} to {SHEET_VOLTS[1]:g} V for 0.045 in metal-cored wire where shops run "
+        f"{SHOP_VOLTS:g}: both stand inside its window.",
         ("arc.short_circuit_volts", "arc.open_arc_volts", "arc.flux_cored_volts",
          "arc.short_window", "arc.open_window", "operating.volts_window",
          "arc.SHORT_HALF_BAND_V", "arc.SHORT_SLOPE_V_A", "arc.SPRAY_SLOPE_V_A",
          "arc.OPEN_BELOW_V", "arc.OPEN_ABOVE_V", "arc.HELIUM_OPEN_V", "arc.HELIUM_SHORT_V",
          "arc.CO2_OPEN_V", "arc.OXYGEN_OPEN_V", "arc.FLUX_ROOM_V", "arc.FLUX_ARGON_V",
-         "arc.FLUX_LINES", "arc.OPEN_LINES"),
+         "arc.FLUX_LINES", "arc.OPEN_LINES", "wire_remarks.LEAD_DROP_V",
+         "wire_remarks.SHEET_VOLTS", "wire_remarks.SHOP_VOLTS", "wire_remarks.volts_remark"),
     )  # fmt: skip
 
 
@@ -233,10 +243,42 @@ def constants_table() -> Table:
         ("wire", "φ, V", "r, 10⁻⁷ Ω·m", "points", "band of the feed", "points inside"),
         tuple(rows),
         ("power-balance",),
+        "φ and r are those of least squares of the relative error of the feed. "
         "No points were found for the sizes interpolated or carried over: theirs come from both "
         "neighbours or from one, and the band is wider. "
         f"At worst {least:.0%} of a wire's points stand inside its band.",
-        ("burnoff.CONSTANTS", "burnoff.constants_of"),
+        (
+            "burnoff.CONSTANTS",
+            "burnoff.constants_of",
+            "burnoff_fit.fit",
+            "burnoff_fit.fitted_points",
+            "burnoff_fit.extension_m",
+            "burnoff_fit.relative_errors",
+            "burnoff_fit.shown_points",
+            "burnoff_fit.share_inside",
+            "burnoff_fit.fitted_range_a",
+        ),
+    )
+
+
+def tip_table() -> Table:
+    """Return contact tip to work by wire and mode, and where the tip stands in the nozzle."""
+    rows: list[tuple[str, ...]] = []
+    for kind in KINDS:
+        modes: tuple[Transfer, ...] = ("short", "spray") if KINDS[kind].shorts else ("spray",)
+        for mode in modes:
+            for size in WIRE_TYPES[KINDS[kind].representative].sizes:
+                ends = tip_to_work(wire_of(KINDS[kind].representative, size), mode)
+                written = (units.show(end, "tip_to_work", "us") for end in ends)
+                rows.append((f"{kind} {size.removesuffix('in')}, {_SHORT_OR_OPEN[mode]}", *written))
+    return Table(
+        "tip-to-work",
+        "Contact tip to work, in",
+        ("wire, arc", "least", "usual", "most"),
+        tuple(rows),
+        ("power-source-conditions", "e70c-sheet", "fcaw-ranges", "torch-manual", "practice"),
+        f"In short circuit the tip stands {tip_position('short')}, else {tip_position('spray')}.",
+        ("tip_to_work.tip_to_work", "tip_to_work.tip_position"),
     )
 
 
@@ -319,7 +361,7 @@ def sections() -> tuple[Section, ...]:
     """Return the sections of the topic."""
     return (
         Section(BURN_OFF, (constants_table(),), burn_off_plots()),
-        Section(EXTENSION),
+        Section(EXTENSION, (tip_table(),)),
         Section(volts_lines(), (volts_table(),), volts_plots()),
         Section(least_spray(), (transition_table(),), (transition_plot(),)),
         Section(GAS_FLOW, (nozzle_table(),)),

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from beadwright.machine.circuit import MOST_CABLE_VOLTS
+from beadwright.machine.circuit import GENERATOR_ROOM, MOST_CABLE_VOLTS, MOST_CORD_SHARE
 from beadwright.machine.conductors import WARM_K
 from beadwright.machine.primary import LEAST_MULTIPLIER
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
@@ -81,14 +81,16 @@ LEADS = Equation(
         Symbol("V", "volts lost", "V"),
         _CURRENT,
     ),
-    f"Copper. Over {MOST_CABLE_VOLTS:g} V in the welding leads the page asks for shorter or "
-    "thicker ones.",
+    f"Copper. Over {MOST_CABLE_VOLTS:g} V in the welding leads, or {MOST_CORD_SHARE:.0%} of the "
+    "supply's volts in the cord, the page asks for shorter or thicker ones. A generator is loaded "
+    f"to {GENERATOR_ROOM:.0%} of its rating.",
     "Few percent; bad lugs lose more than the cable.",
     ("awg", "copper-annealed", "iec-60228", "four-volts"),
     "",
     ("conductors.resistance", "conductors.volts_lost", "conductors.awg_diameter",
      "conductors.COPPER_OHM_M", "conductors.COPPER_PER_K", "conductors.STRANDED",
-     "conductors.WARM_K", "circuit.MOST_CABLE_VOLTS",),
+     "conductors.WARM_K", "circuit.MOST_CABLE_VOLTS", "circuit.MOST_CORD_SHARE",
+     "circuit.GENERATOR_ROOM", "circuit.circuit"),
 )  # fmt: skip
 
 

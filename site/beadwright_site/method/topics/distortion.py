@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from beadwright.heating.angular import LIFT
 from beadwright.heating.camber import BLODGETT
+from beadwright.heating.distortion import MOST_WELD_OF_PART, STITCHED
 from beadwright.heating.published_forms import ALONE, TOGETHER
 from beadwright.heating.shrinkage import GUYOT, LAP_M, TEE_M
 from beadwright.process.materials import CARBON_STEEL
@@ -40,12 +41,15 @@ ACROSS = Equation(
     ),
     f"{_FREE} Shop allowances, 0.8 mm a fillet up to 3/4 of the plate and 1.5 to 3 mm a 60° V, "
     "widen the range.",
-    "The forms differ by two and more: the range is from the lowest to the highest.",
+    "The forms differ by a factor of two and more: the range is from the lowest to the highest.",
     ("spraragen-ettinger", "blodgett-across", "aws-handbook-distortion", "shrinkage-allowance"),
-    "",
+    "An intermittent weld shrinks, bows and turns its part by the share of the length that is "
+    f"welded; the one offered is {STITCHED:.0%} welded.",
     ("shrinkage.across_butt_by_section", "shrinkage.across_butt_by_width",
      "shrinkage.across_fillets", "shrinkage.fillet_allowance_holds", "shrinkage.TEE_M",
-     "shrinkage.LAP_M", "shrinkage.FILLET_ACROSS_M", "shrinkage.V_ACROSS_M"),
+     "shrinkage.LAP_M", "shrinkage.FILLET_ACROSS_M", "shrinkage.V_ACROSS_M",
+     "published_forms.spread", "distortion.STITCHED", "distortion.distortion_of",
+     "distortion.distortions", "distortion.other_ways"),
 )  # fmt: skip
 
 ALONG = Equation(
@@ -68,15 +72,16 @@ ALONG = Equation(
         _PLATE,
         Symbol("I", "current", "A"),
     ),
-    f"{_FREE} The third where the part has 20 times the weld's section. Shop allowances, 0.8 mm "
-    "in 3 m of fillet and 3 mm of butt, widen the range.",
+    f"{_FREE} The third where the part has {1 / MOST_WELD_OF_PART:g} times the weld's section. "
+    "Shop allowances, 0.8 mm in 3 m of fillet and 3 mm of butt, widen the range.",
     f"From the lowest form to the highest, never under a factor {TOGETHER:g} either way.",
     ("tendon", "guyot", "king", "shrinkage-allowance"),
     "Of passes on one another the hottest counts, not their sum.",
     ("shrinkage.tendon_force", "shrinkage.along_by_force", "shrinkage.along_by_section",
      "shrinkage.along_butt_by_current", "shrinkage.along_by_allowance",
      "materials.CARBON_STEEL", "shrinkage.GUYOT", "shrinkage.KING_M_PER_A",
-     "shrinkage.FILLET_ALONG"),
+     "shrinkage.FILLET_ALONG", "shrinkage.BUTT_ALONG", "distortion.MOST_WELD_OF_PART",
+     "published_forms.TOGETHER"),
 )  # fmt: skip
 
 CAMBER = Equation(
@@ -94,7 +99,8 @@ CAMBER = Equation(
         Symbol("d", "weld to neutral axis", "m"),
         Symbol("P", "length of the part", "m"),
         _LENGTH,
-        Symbol("J", "moment of inertia of the part against the bow", "m⁴"),
+        Symbol("J", "moment of inertia of the part against the bow: of each rectangle, width × "
+               "height³ ÷ 12 and its section × the square of its distance", "m⁴"),
         _FORCE,
         Symbol("E", "Young's modulus", "Pa"),
     ),
@@ -103,7 +109,8 @@ CAMBER = Equation(
     ("blodgett-camber", "tendon"),
     "Sideways the same, with the part's other axis: the same weld on both sides bows it not.",
     ("camber.camber_by_section", "camber.camber_by_force", "camber.bow_of_short_weld",
-     "camber.BLODGETT"),
+     "camber.BLODGETT", "welded_part.section", "welded_part.tee_part",
+     "welded_part.corner_part", "welded_part.lap_part", "welded_part.butt_part"),
 )  # fmt: skip
 
 ANGULAR = Equation(
@@ -127,9 +134,10 @@ ANGULAR = Equation(
     f"{_FREE} Tees and corners; no form for other joints.",
     f"One form alone: half to double, a factor {ALONE:g}.",
     ("blodgett-angular",),
-    "The share of passes follows from the power of the leg: fewer, larger passes turn it less.",
+    "The share of passes follows from the power of the leg: fewer, larger passes turn it less. "
+    "Another leg is counted with its section by the square, and the heat of a pass by its section.",
     ("angular.edge_lift", "angular.passes_factor", "angular.tilt", "angular.LIFT",
-     "angular.LEG_POWER"),
+     "angular.LEG_POWER", "distortion.resized", "distortion.repassed", "published_forms.ALONE"),
 )  # fmt: skip
 
 

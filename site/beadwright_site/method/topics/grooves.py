@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.job.preparations import DETAILS
+from beadwright.job.preparations import DETAILS, MELTED_FACE_M
 from beadwright.joint.groove_rules import MINIMUM_THROAT_M
 from beadwright_site.forms.joint_form import JOINT_NAMES
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
@@ -28,7 +28,8 @@ PART_WAY = Equation(
     ("aisc-j2.1", "aisc-pjp-details"),
     "The fillet on a bevelled tee: a quarter of the upright, no more than 3/8 in.",
     ("groove_rules.lost_depth", "groove_rules.LOST_M", "groove_rules.fillet_on_groove",
-     "tee_grooves.distance_to_face", "tee_grooves.tee_groove_joint", "job_joint.effective_depth"),
+     "tee_grooves.distance_to_face", "tee_grooves.tee_groove_joint", "job_joint.effective_depth",
+     "job_joint.OUT_OF_POSITION"),
 )  # fmt: skip
 
 HOLES = Equation(
@@ -64,7 +65,8 @@ HOLES = Equation(
     "ten times the fill. Centres four diameters apart.",
     ("plug_slot.turn_length", "plug_slot.hole_area", "plug_slot.plug_joint",
      "groove_rules.least_hole", "groove_rules.largest_hole", "groove_rules.least_fill",
-     "groove_rules.longest_slot", "groove_rules.FULL_FILL_M"),
+     "groove_rules.longest_slot", "groove_rules.FULL_FILL_M", "job_joint.hole_m",
+     "job_joint.slot_m", "job_joint.fill_m", "job_joint.hole_limits", "job_joint.weld_way"),
 )  # fmt: skip
 
 
@@ -110,8 +112,18 @@ def details_table() -> Table:
             for (joint, case), detail in DETAILS.items()
         ),
         ("aws-d1.1-details", "aws-d1.1-bevels", "aisc-pjp-details"),
-        "Angles may be 10° wider. A root face to 1/8 in is melted or gouged through.",
-        ("preparations.DETAILS", "preparations.detail_of", "preparations.groove_of"),
+        "Angles may be 10° wider. Cut into the upright plate of a tee, else into the thinner. A "
+        f"depth given is cut part way, unless it leaves a root face to {_inches(MELTED_FACE_M)}: "
+        "that is melted or gouged through.",
+        (
+            "preparations.DETAILS",
+            "preparations.detail_of",
+            "preparations.groove_of",
+            "preparations.MELTED_FACE_M",
+            "preparations.case_of",
+            "preparations.prepared_m",
+            "preparations.left_square_m",
+        ),
     )
 
 

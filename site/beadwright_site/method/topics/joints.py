@@ -3,6 +3,12 @@
 from __future__ import annotations
 
 from beadwright import units
+from beadwright.job.job_joint import SHEET_LEG_M
+from beadwright.job.preparations import (
+    SQUARE_BACKED_TO_M,
+    SQUARE_MOST_GAP_M,
+    SQUARE_REINFORCEMENT_M,
+)
 from beadwright.joint.fillet_joints import SKEW_LEAST_DEG, SKEW_MOST_DEG
 from beadwright.joint.fillets import MINIMUM_LEG_M, REINFORCED_OVER_FLAT
 from beadwright.joint.groove_joints import GROOVE_TOE_M
@@ -94,12 +100,18 @@ SQUARE = Equation(
         Symbol("b", "width of the face: gap and a toe of t, 3 mm at the most, each side", "m"),
         _CROWN,
     ),
-    "Welded from one side, up to about 5/32 in.",
+    "Welded from one side, up to about 5/32 in. A closed corner is the same, turned on its side.",
     "Exact for the shape drawn.",
     ("mass-balance", "iso-9692-1", "practice"),
-    "",
-    ("groove_joints.square_joint", "groove_joints.square_face_width"),
-)
+    "Gap left blank: from 1/16 in of plate on, half the thickness, to "
+    f"{units.show(SQUARE_MOST_GAP_M, 'leg', 'us')} in; on a backing as wide as the plate is thick, "
+    f"to {units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in. Crown left blank: "
+    f"{units.show(SQUARE_REINFORCEMENT_M, 'leg', 'us')} in, in a groove too.",
+    ("groove_joints.square_joint", "groove_joints.square_face_width",
+     "closed_corner.closed_corner_joint", "preparations.square_gap",
+     "preparations.SQUARE_GAP_FROM_M", "preparations.SQUARE_MOST_GAP_M",
+     "preparations.SQUARE_BACKED_TO_M", "preparations.SQUARE_REINFORCEMENT_M"),
+)  # fmt: skip
 
 GROOVE = Equation(
     "groove",
@@ -171,7 +183,9 @@ def legs_table() -> Table:
         ("aisc-j2.4", "aws-d1.1-7.7", "aisc-j2.2b"),
         "No more than the thinner plate itself. At an edge, from 1/4 in up, 1/16 in less than it. "
         "Shortest fillet that counts in full: four legs; a piece of a broken one also 1-1/2 in. A "
-        "lap covers five times the thinner plate and 1 in.",
+        "lap covers five times the thinner plate and 1 in. Leg left blank: the least, but "
+        f"{units.show(SHEET_LEG_M, 'leg', 'us')} in on sheet, and no more than a corner's edge "
+        "holds: open, all of the other plate; half open, half of it.",
         (
             "fillets.MINIMUM_LEG_M",
             "fillets.minimum_leg",
@@ -179,10 +193,34 @@ def legs_table() -> Table:
             "fillets.least_length",
             "fillets.least_segment",
             "fillets.least_lap",
+            "job_joint.wanted_leg",
+            "job_joint.SHEET_LEG_M",
+            "job_joint.corner_room",
         ),
+    )
+
+
+def gauges_table() -> Table:
+    """Return the thickness of steel sheet by gauge number."""
+    return Table(
+        "gauges",
+        "Steel sheet by gauge",
+        ("gauge", "in", "mm"),
+        tuple(
+            (f"{number}", inches, f"{25.4 * float(inches):.2f}")
+            for number, inches in units.SHEET_GAUGE_IN.items()
+        ),
+        ("sheet-gauge",),
+        "Uncoated; galvanized sheet is thicker.",
+        ("units.SHEET_GAUGE_IN",),
     )
 
 
 def sections() -> tuple[Section, ...]:
     """Return the sections of the topic."""
-    return (Section(FILLET, (legs_table(),)), Section(SKEWED), Section(SQUARE), Section(GROOVE))
+    return (
+        Section(FILLET, (legs_table(), gauges_table())),
+        Section(SKEWED),
+        Section(SQUARE),
+        Section(GROOVE),
+    )

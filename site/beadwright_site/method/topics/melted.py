@@ -62,7 +62,7 @@ PENETRATION = Equation(
      "penetration.STRETCHED_BAND", "penetration.MEASURED_CURRENT_A",
      "penetration.MEASURED_VOLTS", "penetration.MEASURED_TRAVEL_M_S",
      "penetration.STRETCHED_CURRENT_A", "penetration.STRETCHED_VOLTS",
-     "penetration.STRETCHED_TRAVEL_M_S", "penetration.ROOT_SHARE"),
+     "penetration.STRETCHED_TRAVEL_M_S", "penetration.ROOT_SHARE", "melted.melted"),
 )  # fmt: skip
 
 DILUTION = Equation(

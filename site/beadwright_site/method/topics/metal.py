@@ -37,7 +37,13 @@ LAID = Equation(
     "By wire and transfer, below.",
     ("lecture-efficiency", "mig-handbook-deposition", "e70c-sheet"),
     "",
-    ("deposition.laid_rate", "wires.solid_linear_mass", "materials.CARBON_STEEL"),
+    (
+        "deposition.laid_rate",
+        "materials.MATERIALS",
+        "wires.solid_linear_mass",
+        "materials.CARBON_STEEL",
+        "materials.MATERIALS",
+    ),
 )
 
 BEAD = Equation(

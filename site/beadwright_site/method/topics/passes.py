@@ -3,19 +3,24 @@
 from __future__ import annotations
 
 from beadwright import units
+from beadwright.joint.joints import JOINTS
 from beadwright.layers.bead_limits import (
     COLD_LAP_M,
     LAYER_M,
     ROOT_M,
+    SIZE_SLACK,
     SPLIT_M,
     STRINGER_M,
 )
-from beadwright.layers.layers import CAP_UNDER_FLUSH_M
+from beadwright.layers.layers import CAP_UNDER_FLUSH_M, FLAT_ROOT_M
 from beadwright.passes.pass_layout import LEAN
 from beadwright.passes.pass_torch import TILT_DEG
+from beadwright.process.filter_shade import least_shade
 from beadwright.process.positions import POSITIONS
+from beadwright.setting.torch import torch
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, fenced, function, line, over, power, sub
+from beadwright_site.parts.job_card import JOINT_NAMES
 
 S_MOST, B_MOST, H_MOST = sub("S", "max"), sub("b", "max"), sub("h", "max")
 _INCH = units.read("1in", "length")
@@ -51,11 +56,14 @@ LAYERS = Equation(
     "most alike.",
     ("shortest-way", "geometry", "aws-d1.1-5.1", "aisc-one-pass", "practice"),
     f"⌈ ⌉: rounded up. The cap of a groove starts {CAP_UNDER_FLUSH_M * 1000:g} mm under flush or "
-    "deeper. The root is one bead wherever it can be. A count asked for takes the limits all "
-    "wider or tighter until it fits; what is then over a limit is said.",
+    "deeper. The root is one bead wherever it can be; wider than "
+    f"{units.show(FLAT_ROOT_M, 'leg', 'us')} in at its floor it may be beads side by side. A count "
+    "asked for takes the limits all wider or tighter until it fits; what is then over a limit is "
+    f"said. A size up to {SIZE_SLACK - 1:.0%} over counts as the size: metric sizes are rounded.",
     ("layers.fewest_layers", "layers.layers_of_count", "layers.holds",
      "layers.CAP_UNDER_FLUSH_M", "layers.SHAPELY", "pass_limits.widest",
-     "bead_limits.largest_bead_m2", "bead_limits.position_limits"),
+     "bead_limits.largest_bead_m2", "bead_limits.position_limits", "bead_limits.fewest_beads",
+     "bead_limits.SIZE_SLACK", "layers.FLAT_ROOT_M", "pass_plan.pass_plan"),
 )  # fmt: skip
 
 PLACE = Equation(
@@ -99,7 +107,7 @@ TORCH = Equation(
     ),
     "Layers of two beads and more; a bead alone is laid square to the face.",
     f"A habit of the trade, 10° to 20°; here {TILT_DEG:g}° at the edge.",
-    ("practice",),
+    ("practice", "osha-1910.133"),
     "The wire points into the corner the bead is laid in.",
     ("pass_torch.torch_of", "pass_torch.TILT_DEG"),
 )
@@ -129,7 +137,7 @@ SETTINGS = Equation(
     ("mass-balance", "asme-qw-409"),
     "Root, fill and cap may each run on settings of their own. An open root under spray is run "
     f"short circuit, no thicker than {COLD_LAP_M / _INCH * 16:g}/16 in.",
-    ("pass_settings.laid_beads", "pass_process.process_of"),
+    ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root"),
 )  # fmt: skip
 
 
@@ -158,6 +166,46 @@ def limits_table() -> Table:
     )  # fmt: skip
 
 
+def _angles(low_set_high: tuple[float, float, float]) -> tuple[str, ...]:
+    return tuple(f"{angle:g}°" for angle in low_set_high)
+
+
+def travel_angles_table() -> Table:
+    """Return which way the torch leans along the travel, and how far."""
+    cases = (
+        ("spray or pulse, flat and horizontal", torch("tee", "flat", "spray")),
+        ("flux-cored, flat and horizontal", torch("tee", "flat", "spray", "flux-cored")),
+        ("short circuit or globular; any mode vertical up", torch("tee", "flat", "short")),
+        ("vertical down, overhead", torch("tee", "overhead", "short")),
+    )
+    return Table(
+        "travel-angles",
+        "How the torch leans along the travel",
+        ("mode and position", "", "least", "usual", "most"),
+        tuple((case, held.way, *_angles(held.travel_angle)) for case, held in cases),
+        tuple(dict.fromkeys(held.source for _, held in cases)),
+        f"Filter shade in front of the eyes: at least {least_shade(59.0)} under 60 A, "
+        f"{least_shade(60.0)} from there up; darker is usual.",
+        ("torch.torch", "filter_shade.least_shade"),
+    )
+
+
+def work_angles_table() -> Table:
+    """Return how the torch stands across the weld, from the plate lying down."""
+    joints: dict[tuple[str, ...], list[str]] = {}
+    for joint in JOINTS:
+        held = _angles(torch(joint, "flat", "short").work_angle)
+        joints.setdefault(held, []).append(JOINT_NAMES[joint])
+    return Table(
+        "work-angles",
+        "How the torch stands across the weld",
+        ("joint", "least", "usual", "most"),
+        tuple((", ".join(names), *held) for held, names in joints.items()),
+        (torch("tee", "flat", "short").source,),
+        "From the plate lying down; each bead of several is then turned as above.",
+    )
+
+
 def _inches(value_m: float) -> str:
     return units.show(value_m, "leg", "us")
 
@@ -167,6 +215,6 @@ def sections() -> tuple[Section, ...]:
     return (
         Section(LAYERS, (limits_table(),)),
         Section(PLACE),
-        Section(TORCH),
+        Section(TORCH, (travel_angles_table(), work_angles_table())),
         Section(SETTINGS),
     )

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from beadwright import units
 from beadwright.heating.carbon_equivalent import FORMULAS
 from beadwright.heating.cooling import BEAD, BUTT, CORNER, TEE
-from beadwright.heating.haz_hardness import RANGES, SCATTER_HV, TIME_RANGE_S
+from beadwright.heating.cooling_curve import FROM_K, SLOW_M_S, USUAL_TRAVEL_M_S
+from beadwright.heating.haz_hardness import MOST_HV, RANGES, SCATTER_HV, TIME_RANGE_S
 from beadwright.heating.preheat import (
     CET_RANGE,
     HEAT_RANGE_J_M,
@@ -12,8 +14,9 @@ from beadwright.heating.preheat import (
     HYDROGEN_RANGE,
     THICKNESS_RANGE_M,
 )
-from beadwright.heating.preheat_table import LEAST
+from beadwright.heating.preheat_table import LEAST, THINNEST_M
 from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS
+from beadwright.temperatures import to_celsius
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, line, over, power, row, sub
 
@@ -133,9 +136,11 @@ def method_b() -> Equation:
         "less, and said.",
         "None is printed. It was fitted to crack tests under restraint.",
         ("en-1011-2-b", "hydrogen-scales"),
-        "The prequalified table is read too, and the stricter of both counts.",
+        "The prequalified table is read too, and the stricter of both counts. What is shown is "
+        "rounded up to 10 °F or 5 °C, as crayons are sold.",
         ("preheat.method_b", "preheat.preheat_b", "preheat.HYDROGEN",
-         "preheat.combined_thickness"),
+         "preheat.combined_thickness", "preheat.CET_RANGE", "preheat.HEAT_RANGE_J_M",
+         "preheat.HYDROGEN_RANGE", "preheat.THICKNESS_RANGE_M", "temperatures.rounded_up"),
     )  # fmt: skip
 
 
@@ -152,9 +157,16 @@ def least_table() -> Table:
         ("thickest part", *(f"category {category}" for category in LEAST)),
         tuple(rows),
         ("aws-d1.1-5.8",),
-        "Below 32 °F the metal is warmed to 70 °F. Both columns as printed, rounded, not "
-        "converted.",
-        ("preheat_table.LEAST", "preheat_table.table_row"),
+        f"The table begins at {units.show(THINNEST_M, 'leg', 'us')} in. Below 32 °F the metal is "
+        "warmed to 70 °F. Both columns as printed, rounded, not converted.",
+        (
+            "preheat_table.LEAST",
+            "preheat_table.table_row",
+            "preheat_table.THICKNESS_STEPS_M",
+            "preheat_table.THINNEST_M",
+            "preheat_table.COLD_K",
+            "preheat_table.COLD_TO_K",
+        ),
     )
 
 
@@ -183,7 +195,7 @@ COOLING = Equation(
     ("en-1011-2-d", "en-1011-2-d1"),
     "",
     ("cooling.thick_time", "cooling.thin_time", "cooling.transition_thickness",
-     "cooling.cooling"),
+     "cooling.cooling", "cooling.HOT_C", "cooling.COOL_C"),
 )  # fmt: skip
 
 
@@ -201,7 +213,13 @@ def factors_table() -> Table:
         ("joint", "thin plate", "thick plate"),
         tuple(rows),
         ("en-1011-2-d1",),
-        covers=("cooling.shape_factors",),
+        covers=(
+            "cooling.shape_factors",
+            "cooling.BEAD",
+            "cooling.BUTT",
+            "cooling.CORNER",
+            "cooling.TEE",
+        ),
     )
 
 
@@ -229,13 +247,17 @@ FIELD = Equation(
         Symbol("e", "2.71828", "–"),
         Symbol("π", "3.14159", "–"),
     ),
-    "Thick plate first, thin second. Far enough from the pool; drawn for the middle of the weld.",
+    "Thick plate first, thin second. Far enough from the pool; drawn for the middle of the weld, "
+    f"from {to_celsius(FROM_K):.0f} °C down.",
     "Checked against the sum of all heat given before, without a closed form: within 0.5 % thick, "
     "2 % thin.",
     ("rosenthal", "en-1011-2-d"),
-    "λ and a lump in what the transformation gives off and are no handbook values.",
+    "λ and a lump in what the transformation gives off and are no handbook values. Travel that is "
+    f"not known is counted as {1000 * USUAL_TRAVEL_M_S:g} mm/s, any other as no slower than "
+    f"{1000 * SLOW_M_S:g}.",
     ("thermal_field.thick_temperature", "thermal_field.thin_temperature",
-     "thermal_field.implied_metal", "thermal_field.scaled_k0", "cooling_curve.cooling_curves"),
+     "thermal_field.implied_metal", "thermal_field.scaled_k0", "cooling_curve.cooling_curves",
+     "cooling_curve.FROM_K", "cooling_curve.SLOW_M_S", "cooling_curve.USUAL_TRAVEL_M_S"),
 )  # fmt: skip
 
 
@@ -265,11 +287,12 @@ def hardness() -> Equation:
         ),
         f"Single beads; {low:g} to {high:g} s; steels in the table, boron-free. Outside: none.",
         f"Twice {SCATTER_HV:g} HV either way: the scatter of the best of twelve such methods.",
-        ("duren", "haz-scatter"),
-        "",
+        ("duren", "haz-scatter", "iso-15614-1"),
+        f"Over {MOST_HV:g} HV, the most for plain steels not heat treated, the page says so.",
         ("haz_hardness.haz_hardness", "haz_hardness.mixed_hardness",
          "haz_hardness.martensite_hardness", "haz_hardness.bainite_hardness",
-         "haz_hardness.bainite_equivalent"),
+         "haz_hardness.bainite_equivalent", "haz_hardness.TIME_RANGE_S",
+         "haz_hardness.SCATTER_HV", "haz_hardness.MOST_HV"),
     )  # fmt: skip
 
 

@@ -6,6 +6,7 @@ from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
 from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
 from beadwright.strength.resistance_en import GAMMA_M2
 from beadwright.strength.steel_strength import STRENGTHS
+from beadwright.strength.strength_check import LARGEST_LEG_M
 from beadwright_site.method.equations import Equation, Section, Symbol, Table, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 
@@ -49,6 +50,9 @@ ELASTIC = Equation(
     "Any shape of one leg. Where the shape leans, the product moment is counted too.",
     "Safe: a weld evens out before it breaks. See the turning centre.",
     ("weld-as-line", "aisc-manual-8"),
+    "",
+    ("elastic_line.load_at_centroid", "elastic_line.line_forces", "elastic_line.worst",
+     "weld_line.line_properties", "strength_check.spread"),
 )  # fmt: skip
 
 CENTRE = Equation(
@@ -77,6 +81,9 @@ CENTRE = Equation(
     "Loads in the plane of the joint.",
     "Within 1 % of the printed coefficients for C-shaped groups and for two lines.",
     ("aisc-manual-8", "aisc-j2.4-strength"),
+    "",
+    ("instantaneous_centre.peak_deformation", "instantaneous_centre.breaking_deformation",
+     "instantaneous_centre.element_strength", "instantaneous_centre.centre_strength"),
 )  # fmt: skip
 
 AISC = Equation(
@@ -101,7 +108,17 @@ AISC = Equation(
     "when asked for, and only where the code allows it.",
     "The code's own margin.",
     ("aisc-j2.4-strength", "aisc-j2.2b-long"),
-    "A weld shorter than four legs counts a quarter of its length as leg.",
+    "A weld shorter than four legs counts a quarter of its length as leg; of one over 300 legs, "
+    "180 legs count. Welds along and across a load through their middle hold the greater of two "
+    "sums: both as they are, without the part with θ, or 0.85 of those along and 1.5 of those "
+    f"across. The leg goes up to 1/16 in or 1 mm; over {LARGEST_LEG_M / 0.0254:g} in cut a groove.",
+    ("resistance_aisc.SHEAR_SHARE", "resistance_aisc.PHI_WELD", "resistance_aisc.OMEGA_WELD",
+     "resistance_aisc.filler_strength", "resistance_aisc.direction_factor",
+     "resistance_aisc.nominal_strength", "resistance_aisc.available",
+     "resistance_aisc.long_weld_factor", "resistance_aisc.counted_leg",
+     "resistance_aisc.concentric_strength", "resistance_aisc.leg_for_strength",
+     "strength_check.counted_throat", "strength_check.weld_link", "strength_check.leg_needed",
+     "strength_check.SHOP_STEP_M", "strength_check.LARGEST_LEG_M"),
 )  # fmt: skip
 
 EUROPE = Equation(
@@ -112,6 +129,7 @@ EUROPE = Equation(
         equation(root(row(power(S_N, "2"), "+", "3", "·", power(T_N, "2"), "+", "3", "·",
                           power(T_A, "2"))), "≤", over(F_U, row(BETA_W, "·", GAMMA))),
         equation(S_N, "≤", "0.9", "·", over(F_U, GAMMA)),
+        equation("β", "=", line("1.2 − 0.2 ·"), over("l", line("150 · a")), "≤", "1"),
     ),
     (
         Symbol("f", "force per length", "N/m"),
@@ -122,11 +140,17 @@ EUROPE = Equation(
         Symbol(S_N, "stress square to the throat", "Pa"),
         Symbol(T_N, "shear across the weld", "Pa"),
         Symbol(T_A, "shear along the weld", "Pa"),
+        Symbol("β", "part of a long lap weld that counts when loaded along", "–"),
+        Symbol("l", "its length", "m"),
     ),
     "Throat 3 mm and over; length less two throats, 30 mm and six throats at the least. Which side "
     "the weld lies on is not asked: the worse is counted.",
     "The code's own margin; a national annex may change it.",
     ("en-1993-1-8", "en-10025-2"),
+    "",
+    ("resistance_en.GAMMA_M2", "resistance_en.LEAST_THROAT_M", "resistance_en.LEAST_LENGTH_M",
+     "resistance_en.simplified_strength", "resistance_en.directional_use",
+     "resistance_en.effective_length", "resistance_en.long_weld_factor"),
 )  # fmt: skip
 
 PLATES = Equation(
@@ -147,7 +171,14 @@ PLATES = Equation(
     "and 2. In pull the whole strength counts; pull and shear add as a circle.",
     "Least values of the grade. Old or unknown steel may have less.",
     ("aisc-j4.2", "astm-strengths", "en-1993-1-1"),
-    "In EN 1993 shear yields at yield strength over √3.",
+    "In EN 1993 shear yields at yield strength over √3, and the yield strength is counted whole. "
+    "The plate lying down is sheared beside each weld; in a tee the other is pulled and sheared, "
+    "in a lap sheared.",
+    ("base_metal.PHI_YIELD", "base_metal.OMEGA_YIELD", "base_metal.PHI_RUPTURE",
+     "base_metal.OMEGA_RUPTURE", "base_metal.PHI_PULL", "base_metal.OMEGA_PULL",
+     "base_metal.GAMMA_M0", "base_metal.yield_strength", "base_metal.rupture_strength",
+     "base_metal.pull_yield_strength", "base_metal.pull_rupture_strength", "base_metal.together",
+     "base_metal.yield_strength_en", "base_metal.pull_strength_en", "strength_check.plate_links"),
 )  # fmt: skip
 
 SEAM = Equation(
@@ -164,6 +195,8 @@ SEAM = Equation(
     "gap is held to 16 thicknesses and 200 mm.",
     "Rounded down to a mark on the rule.",
     ("aisc-j2.2b-long", "en-1993-1-8"),
+    "",
+    ("intermittent.intermittent_for", "intermittent.widest_gap"),
 )
 
 

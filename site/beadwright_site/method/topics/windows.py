@@ -57,7 +57,7 @@ WINDOW = Equation(
     "The feed's window is worked with volts on the mode's own line and travel filling the joint. "
     "Move one setting and the other three windows move with it. The pass count is the fewest that "
     "leaves a window.",
-    ("limits.tightest_window", "settings.settings_of", "plan.make_plan"),
+    ("limits.tightest_window", "settings.settings_of", "plan.make_plan", "dial_in.dial_in"),
 )  # fmt: skip
 
 
@@ -198,10 +198,11 @@ def aims() -> Equation:
         f"window. Balanced starts from {_us(COMFORTABLE_TRAVEL_M_S['hand'], 'travel')} by hand, "
         f"{_us(COMFORTABLE_TRAVEL_M_S['track'], 'travel')} on a track, "
         f"{_us(COMFORTABLE_TRAVEL_M_S['robot'], 'travel')} on a robot; short circuit from 1 A for "
-        "each 0.001 in of plate.",
+        "each 0.001 in of plate. The time told beside an aim is length × passes ÷ travel, the heat "
+        "volts × amps ÷ travel.",
         ("aims.aimed_feed", "aims.aimed_point", "aims.ease", "aims.balanced_feed", "aims.COLUMNS",
          "aims.ROUNDS", "aims.TIE", "aims.CLOSE", "set_point.set_feed",
-         "set_point.set_point", "set_point.stepped"),
+         "set_point.set_point", "set_point.stepped", "aim_results.aim_results"),
     )  # fmt: skip
 
 

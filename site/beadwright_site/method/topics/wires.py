@@ -15,7 +15,7 @@ from beadwright.process.comparison import (
 from beadwright.process.gases import GASES
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_kinds import KINDS, Kind
-from beadwright.process.wire_ranges import usual_feed, usual_volts
+from beadwright.process.wire_ranges import PULSE_FROM, usual_feed, usual_volts
 from beadwright.process.wires import CORED_MASS_RATIO, METRIC_NAMES, WIRE_TYPES, wire_of
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, line, over, sub
@@ -59,7 +59,7 @@ RATIO = Equation(
     "give less in the middle, and hold 30 % at the top of the band; at equal feed it lays less, "
     "for it weighs less. Run at lower volts and a faster feed it comes nearer.",
     ("comparison.at_equal_current", "comparison.at_equal_feed", "comparison.at_equal_heat",
-     "comparison.laid_at_current", "comparison.laid_at_feed"),
+     "comparison.laid_at_current", "comparison.laid_at_feed", "wire_remarks.lays_remark"),
 )  # fmt: skip
 
 
@@ -113,7 +113,7 @@ def types_table() -> Table:
         ("aws-wires", "aws-a5.20", "practice"),
         "Every size between; flux-cored not in 0.040. MPa: least strength of the weld metal. "
         "ISO names are of the nearest common type, not an equivalence.",
-        ("wire_types.WIRE_TYPES",),
+        ("wire_types.WIRE_TYPES", "wire_kinds.KINDS", "wire_remarks.wire_facts"),
     )
 
 
@@ -136,6 +136,7 @@ def mass_table() -> Table:
         ("e70c-sheet", "fcaw-deposition", "practice"),
         "The sheath carries the current; the core's powder does not. Not in print: carried over, "
         "interpolated or remembered.",
+        ("wires.CORED_MASS_RATIO",),
     )
 
 
@@ -164,9 +165,13 @@ def ranges_table() -> Table:
         ("wire, transfer", "in/min", "V", "gas"),
         tuple(rows()),
         ("power-balance", "power-source-rule", "fcaw-ranges", "e70c-sheet"),
-        "From the usual currents through the burn-off at the usual tip-to-work; volts at the ends.",
-        ("wire_ranges.usual_current", "wire_ranges.usual_feed", "wire_ranges.usual_volts"),
-    )
+        "From the usual currents through the burn-off at the usual tip-to-work; volts at the ends. "
+        f"Pulse goes down to {PULSE_FROM:.0%} of the current spray starts at. A set point outside "
+        "is told, not forbidden. A wire runs in every position its transfer is not refused in.",
+        ("wire_ranges.usual_current", "wire_ranges.usual_feed", "wire_ranges.usual_volts",
+         "wire_ranges.PULSE_FROM", "wire_ranges.usual_positions", "usual_range.range_sources",
+         "usual_range.usual_notes"),
+    )  # fmt: skip
 
 
 def sections() -> tuple[Section, ...]:
