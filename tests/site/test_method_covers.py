@@ -87,12 +87,12 @@ def sourced(path: Path) -> Iterator[str]:
     """Public functions and constants of a file whose own docstring names a source."""
     body = ast.parse(path.read_text(encoding="utf-8")).body
     for node, below in zip_longest(body, body[1:]):
-        names, words = assigned(node), None
+        names, words = assigned(node), ""
         if isinstance(node, ast.FunctionDef):
-            names, words = [node.name], ast.get_docstring(node)
+            names, words = [node.name], ast.get_docstring(node) or ""
         elif isinstance(below, ast.Expr) and isinstance(below.value, ast.Constant):
-            words = below.value.value
-        if isinstance(words, str) and re.search(r"\bSource( of [^:]*)?:", words):
+            words = str(below.value.value)
+        if re.search(r"\bSource( of [^:]*)?:", words):
             yield from (name for name in names if not name.startswith("_"))
 
 
@@ -110,8 +110,7 @@ def holds_a_number(value: Any) -> bool:
     if isinstance(value, Number):
         return True
     if isinstance(value, Mapping):
-        pairs = cast("Mapping[Any, Any]", value).items()
-        return any(holds_a_number(part) for pair in pairs for part in pair)
+        return holds_a_number([*cast(Any, value).items()])
     if isinstance(value, tuple | list | frozenset | set):
         return any(map(holds_a_number, cast("tuple[Any, ...]", value)))
     if is_dataclass(value) and not isinstance(value, type):
