@@ -1,10 +1,10 @@
-"""Where a line crosses a level: found right, and in few steps; every window's end hangs on it."""
+"""Where a line crosses a level: found right, and in few steps; windows depend on it."""
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from beadwright.setting.run import crossing
+from beadwright.root import crossing
 
 FEW = 8
 

@@ -7,10 +7,10 @@ from beadwright.errors import OutOfRangeError
 from beadwright.process.compressibility import (
     MOST_PA,
     NORMAL_K,
-    SUBSTANCES,
     compressibility,
     normal_density,
 )
+from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas, gas_of
 from beadwright.supply.cylinders import (
     CYLINDERS,
@@ -31,7 +31,7 @@ RICH = gas_of("80 CO2/20 O2")
 @pytest.mark.parametrize(("name", "fluid"), [("argon", "Argon"), ("co2", "CO2"), ("oxygen", "O2")])
 def test_critical_points(name: str, fluid: str) -> None:
     """Reference equations of state, as a published library of them has them."""
-    ours = SUBSTANCES[name]
+    ours = COMPONENTS[name].substance
     assert ours.critical_k == pytest.approx(CoolProp.CoolProp.PropsSI("Tcrit", fluid), rel=1e-3)
     assert ours.critical_pa == pytest.approx(CoolProp.CoolProp.PropsSI("Pcrit", fluid), rel=1e-3)
     assert ours.molar_kg == pytest.approx(CoolProp.CoolProp.PropsSI("M", fluid), rel=1e-4)
@@ -39,7 +39,7 @@ def test_critical_points(name: str, fluid: str) -> None:
 
 def test_helium_stands_with_the_point_of_quantum_gases() -> None:
     """At 294 K: 10.47 / (1 + 21.8 / 4.0026 / 294) K, 0.676 / (1 + 44.2 / 4.0026 / 294) MPa."""
-    helium = SUBSTANCES["helium"]
+    helium = COMPONENTS["helium"].substance
     assert helium.critical_k == pytest.approx(10.2796, abs=0.001)
     assert helium.critical_pa == pytest.approx(0.6515e6, rel=1e-3)
     assert helium.molar_kg == pytest.approx(0.0040026)
@@ -106,8 +106,8 @@ def test_the_largest_root_of_the_cubic(name: str, bar: int) -> None:
     root_a = big_b = 0.0
     for pure, share in (("argon", gas.argon), ("co2", gas.co2), ("oxygen", gas.oxygen),
                         ("helium", gas.helium)):  # fmt: skip
-        warm = kelvin / SUBSTANCES[pure].critical_k
-        squeezed = pressure / SUBSTANCES[pure].critical_pa
+        warm = kelvin / COMPONENTS[pure].substance.critical_k
+        squeezed = pressure / COMPONENTS[pure].substance.critical_pa
         root_a += share * (0.42748 * squeezed / warm**2.5) ** 0.5
         big_b += share * 0.08664 * squeezed / warm
     big_a = root_a**2

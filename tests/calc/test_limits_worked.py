@@ -10,10 +10,11 @@ from beadwright.job.job_query import read_query
 from beadwright.process.comparison import Comparison, Laid, more_laid
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
+from beadwright.root import crossing
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.heat_limits import STEP_ROOM, heat_limits
 from beadwright.setting.limits import Limit, Window, tightest_window
-from beadwright.setting.run import Run, crossing
+from beadwright.setting.run import Run
 from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M, bead_room, section_room
 from beadwright.setting.travel_limits import travel_room
 

@@ -33,6 +33,7 @@ MODULES = (
     "preheat", "preheat_table", "published_forms", "resistance_aisc", "resistance_en",
     "shrinkage", "steel_strength", "steels", "filter_shade", "temperatures", "thermal_field",
     "tip_to_work", "torch",
+    "gas_components", "materials", "root",
     "transfer", "units", "weld_group", "weld_line", "welded_part", "wire_ranges", "wire_remarks",
     "wire_kinds", "wire_types", "wires",
 )  # fmt: skip

@@ -15,6 +15,7 @@ from beadwright.process import published_range
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_kinds import Kind
 from beadwright.results import Quantity
+from beadwright.root import crossing
 from beadwright.setting.aim_results import aim_results
 from beadwright.setting.aims import aimed_feed
 from beadwright.setting.current_limits import current_limits
@@ -23,7 +24,6 @@ from beadwright.setting.feed_limits import feed_room
 from beadwright.setting.heat_limits import heat_ceiling_j_m, heat_limits
 from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.plan import Plan, make_plan, planned_transfer
-from beadwright.setting.run import crossing
 from beadwright.setting.set_point import stepped
 from beadwright.setting.size_limits import bead_room, section_room
 from beadwright.setting.tip_limits import tip_room

@@ -12,6 +12,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas
 from beadwright.process.wire_kinds import KINDS, Kind
 
@@ -87,6 +88,8 @@ def short_circuit_volts(current_a: float, gas: Gas) -> float:
     share = 100 * gas.co2
     foot = 12.9 + 0.05 * min(share, 25.0) + 0.02 * max(share - 25.0, 0.0)
     foot += HELIUM_SHORT_V * gas.helium
+    if gas.others:
+        foot += sum(COMPONENTS[name].short_v * part for name, part in gas.others)
     return foot + SHORT_SLOPE_V_A * current_a
 
 
@@ -128,6 +131,8 @@ def open_arc_volts(current_a: float, gas: Gas, size: str) -> float:
     lean = min(gas.co2, _LEAN_CO2)
     argon = foot + CO2_OPEN_V * lean + OXYGEN_OPEN_V * max(0.0, gas.oxygen - _LINE_OXYGEN)
     argon += HELIUM_OPEN_V * gas.helium + slope * current_a
+    if gas.others:
+        argon += sum(COMPONENTS[name].open_v * part for name, part in gas.others)
     if gas.co2 <= _LEAN_CO2:
         return argon
     toward = (gas.co2 - _LEAN_CO2) / (1 - _LEAN_CO2)

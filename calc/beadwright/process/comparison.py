@@ -18,11 +18,9 @@ from beadwright.process.operating import at_feed, feed_at_current
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer
 from beadwright.process.wires import Wire
+from beadwright.root import crossing
 
 Basis = Literal["equal current", "equal feed", "equal heat"]
-
-_HALVINGS = 45
-"""Halvings of a range of current: to a part in 10^13."""
 
 _LEAST_VOLTS, _MOST_VOLTS = 8.0, 60.0
 """No wire arc burns outside; they bound the current of a power."""
@@ -198,15 +196,13 @@ def at_equal_heat(first: Way, second: Way, current_a: float) -> Comparison:
     """
     here = laid_at_current(first, current_a)
     power = here.volts * here.current_a
-    low, high = power / _MOST_VOLTS, power / _LEAST_VOLTS
-    for _ in range(_HALVINGS):
-        middle = (low + high) / 2
-        there = laid_at_current(second, middle)
-        if there.volts * middle < power:
-            low = middle
-        else:
-            high = middle
-    ends = here, laid_at_current(second, (low + high) / 2)
+    current = crossing(
+        lambda amps: amps * laid_at_current(second, amps).volts,
+        power / _MOST_VOLTS,
+        power / _LEAST_VOLTS,
+        power,
+    )
+    ends = here, laid_at_current(second, current)
     return _compared("equal heat", first, second, ends, melts=True)
 
 

@@ -7,12 +7,10 @@ cylinder, from -10 to 40 °C and up to 200 bar (tests, CoolProp); the ideal gas 
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
 from math import sqrt
-from types import MappingProxyType
 
 from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas
 
 GAS_CONSTANT_J_MOL_K = 8.31446261815324
@@ -28,36 +26,7 @@ MOST_PA = 305e5
 """Highest pressure asked for: a 300 bar cylinder [Pa]."""
 
 _ROUNDS = 60
-
-
-@dataclass(frozen=True, slots=True)
-class Substance:
-    """A pure gas.
-
-    Attributes:
-        critical_k: Critical temperature [K].
-        critical_pa: Critical pressure [Pa].
-        molar_kg: Molar mass [kg/mol].
-    """
-
-    critical_k: float
-    critical_pa: float
-    molar_kg: float
-
-
-SUBSTANCES: Mapping[str, Substance] = MappingProxyType(
-    {
-        "argon": Substance(150.687, 4.863e6, 0.039948),
-        "co2": Substance(304.1282, 7.3773e6, 0.0440095),
-        "oxygen": Substance(154.581, 5.043e6, 0.0319988),
-        "helium": Substance(10.28, 6.52e5, 0.0040026),
-    }
-)
-"""Critical points. Source: Tegeler 1999, Span and Wagner 1996, Schmidt and Wagner 1985; memory.
-
-Helium is too light for its own critical point: it stands with the one of Gunn, Chueh and Prausnitz
-1966 for quantum gases (10.47 K and 0.676 MPa, corrected to 294 K), from memory.
-"""
+"""Most steps of Newton's method; about six settle it [-]."""
 
 
 def parts_of(gas: Gas) -> dict[str, float]:
@@ -66,8 +35,8 @@ def parts_of(gas: Gas) -> dict[str, float]:
     Args:
         gas: The gas [-].
     """
-    shares = {"argon": gas.argon, "co2": gas.co2, "oxygen": gas.oxygen,
-              "helium": gas.helium}  # fmt: skip
+    shares = {"argon": gas.argon, "co2": gas.co2, "oxygen": gas.oxygen, "helium": gas.helium}
+    shares |= dict(gas.others)
     return {name: share for name, share in shares.items() if share > 0}
 
 
@@ -77,7 +46,7 @@ def molar_mass(gas: Gas) -> float:
     Args:
         gas: The gas [-].
     """
-    return sum(share * SUBSTANCES[name].molar_kg for name, share in parts_of(gas).items())
+    return sum(share * COMPONENTS[name].substance.molar_kg for name, share in parts_of(gas).items())
 
 
 def normal_density(gas: Gas) -> float:
@@ -115,7 +84,7 @@ def compressibility(gas: Gas, pressure_pa: float, kelvin: float) -> float:
         )
     root_a = big_b = 0.0
     for name, share in parts_of(gas).items():
-        pure = SUBSTANCES[name]
+        pure = COMPONENTS[name].substance
         cold, squeezed = kelvin / pure.critical_k, pressure_pa / pure.critical_pa
         root_a += share * sqrt(0.42748 * squeezed / cold**2.5)
         big_b += share * 0.08664 * squeezed / cold

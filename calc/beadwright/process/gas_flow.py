@@ -8,7 +8,8 @@ from math import sqrt
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError, require_positive
-from beadwright.process.compressibility import SUBSTANCES, molar_mass
+from beadwright.process.compressibility import molar_mass
+from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Orientation
 from beadwright.units import quoted, read
@@ -136,7 +137,7 @@ def lightness(gas: Gas) -> float:
     """
     if gas.helium == 0:
         return 1.0
-    return max(1.0, sqrt(SUBSTANCES["argon"].molar_kg / molar_mass(gas)))
+    return max(1.0, sqrt(COMPONENTS["argon"].substance.molar_kg / molar_mass(gas)))
 
 
 def gas_flow(

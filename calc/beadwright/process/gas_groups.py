@@ -10,6 +10,10 @@ _ROUNDING = 1e-9
 LEAST_SHARE = 0.005
 """Least share that counts for a group [volume share]."""
 
+OTHER_GROUP = "Z"
+"""Group of a mixture with a component the other groups do not name. Source: ISO 14175:2008, from
+memory."""
+
 
 @dataclass(frozen=True, slots=True)
 class GroupRow:

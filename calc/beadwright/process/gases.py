@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError
-from beadwright.process.gas_groups import LEAST_SHARE, iso_14175_group
+from beadwright.process.gas_groups import LEAST_SHARE, OTHER_GROUP, iso_14175_group
 from beadwright.process.gas_mix import Mix, read_mix, say_mix
 
 
@@ -22,6 +22,7 @@ class Gas:
         oxygen: Oxygen [volume share].
         iso_group: Group of ISO 14175.
         helium: Helium [volume share].
+        others: Any other component and its share [volume share].
     """
 
     name: str
@@ -30,6 +31,7 @@ class Gas:
     oxygen: float
     iso_group: str
     helium: float = 0.0
+    others: tuple[tuple[str, float], ...] = ()
 
 
 def _gas(mix: Mix) -> Gas:
@@ -41,7 +43,9 @@ def _gas(mix: Mix) -> Gas:
     why = _why_not(argon, co2, oxygen, helium)
     if why:
         raise UnknownEntryError(f"{name} is no gas for wire on steel: {why}")
-    return Gas(name, argon, co2, oxygen, iso_14175_group(co2, oxygen, helium), helium)
+    others = tuple((component, round(percent / 100, 6)) for component, percent in mix.others)
+    group = OTHER_GROUP if others else iso_14175_group(co2, oxygen, helium)
+    return Gas(name, argon, co2, oxygen, group, helium, others)
 
 
 def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str:

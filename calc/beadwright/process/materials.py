@@ -79,5 +79,9 @@ Of fusing: common practice, 0.6 A per 0.001 in up to 3/16 in plate. The lowest c
 tables is 0.95 of the thumb rule; this stands below it.
 """
 
-MATERIALS: Mapping[str, Material] = MappingProxyType({CARBON_STEEL.name: CARBON_STEEL})
+MATERIALS: Mapping[str, Material] = MappingProxyType(
+    {
+        CARBON_STEEL.name: CARBON_STEEL,
+    }
+)
 """Materials by name."""

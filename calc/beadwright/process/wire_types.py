@@ -9,7 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from beadwright.process.materials import CARBON_STEEL, Material
+from beadwright.process.materials import MATERIALS, Material
 from beadwright.process.wire_kinds import Kind
 
 SMOOTH_ROLL = "smooth V-groove"
@@ -69,7 +69,7 @@ class WireType:
     polarity: str = "DC+"
     tensile_pa: float = _70_KSI_PA
     alias: str = ""
-    material: Material = CARBON_STEEL
+    material: Material = MATERIALS["carbon steel"]
 
 
 _FROM_023 = ("0.023in", "0.030in", "0.035in", "0.040in", "0.045in", "0.052in", "1/16in")

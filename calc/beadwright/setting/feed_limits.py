@@ -12,10 +12,11 @@ from beadwright.process.deposition import feed_for_travel
 from beadwright.process.operating import feed_at_current, volts_window
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.process.transfer import NAMES, spray_refused, transition_current
+from beadwright.root import crossing
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.heat_limits import STEP_ROOM
 from beadwright.setting.limits import Limit, Window, tightest_window
-from beadwright.setting.run import Run, crossing
+from beadwright.setting.run import Run
 from beadwright.setting.volts_limits import volts_room
 
 FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)

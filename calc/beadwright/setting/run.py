@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import dataclass
 
 from beadwright.job.job import Job
@@ -10,10 +9,6 @@ from beadwright.process.deposition import laid_rate, travel_for_section
 from beadwright.process.operating import Operating, at_feed
 from beadwright.process.transfer import Transfer
 from beadwright.setting.limits import Window
-
-_ROUNDS = 60
-_NEAR = 1e-10
-"""Share of the level that counts as on it, and of the place that counts as no step."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -69,33 +64,3 @@ class Run:
         """
         travel = travel_m_s or self.travel(point.feed_m_s)
         return point.volts * point.current_a / travel
-
-
-def crossing(of: Callable[[float], float], low: float, high: float, level: float) -> float:
-    """Return where a rising or falling line crosses a level, by false position.
-
-    Args:
-        of: The line; it crosses the level once between low and high [-].
-        low: One end [-].
-        high: The other end [-].
-        level: What it crosses [-].
-    """
-    one, other = of(low) - level, of(high) - level
-    middle, moved = low, ""
-    for _ in range(_ROUNDS):
-        if one == other:
-            break
-        before, middle = middle, low - one * (high - low) / (other - one)
-        here = of(middle) - level
-        if abs(here) <= _NEAR * abs(level) or abs(middle - before) <= _NEAR * abs(middle):
-            break
-        # The end that stands for two turns is counted half, so that it moves too.
-        if (here < 0) == (one < 0):
-            low, one = middle, here
-            other /= 2 if moved == "low" else 1
-            moved = "low"
-        else:
-            high, other = middle, here
-            one /= 2 if moved == "high" else 1
-            moved = "high"
-    return middle

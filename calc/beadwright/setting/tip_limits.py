@@ -10,8 +10,9 @@ from beadwright.process.burnoff import current_from_feed, extension_from_feed
 from beadwright.process.operating import Operating, extension
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import NAMES, transition_current
+from beadwright.root import crossing
 from beadwright.setting.limits import Limit, Window, tightest_window
-from beadwright.setting.run import Run, crossing
+from beadwright.setting.run import Run
 from beadwright.setting.volts_limits import mode_volts
 
 _TOL = 1e-6

@@ -6,8 +6,9 @@ from collections.abc import Iterator
 
 from beadwright.process.operating import Operating, volts_window
 from beadwright.process.transfer import NAMES, Transfer, spray_refused, transition_current
+from beadwright.root import crossing
 from beadwright.setting.limits import Limit, Window, tightest_window
-from beadwright.setting.run import Run, crossing
+from beadwright.setting.run import Run
 
 START_V = 25.0
 """Volts to look for an end of the room from; it is found from anywhere [V]."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from beadwright.process.compressibility import SUBSTANCES
+from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gas_effects import EFFECTS
 from beadwright.process.gas_groups import ACTIVE, LEAST_SHARE
 from beadwright.process.gases import GASES
@@ -14,7 +14,6 @@ from beadwright_site.pages.dial_in.gas_facts import NAMES
 _RHO, _P, _T = sub("ρ", "0"), sub("p", "0"), sub("T", "0")
 _SHARE, _MOLAR = sub("x", "i"), sub("M", "i")
 _P_C, _T_C = sub("p", "c"), sub("T", "c")
-_SAID = {"argon": "Ar", "co2": "CO2", "oxygen": "O2", "helium": "He"}
 
 DENSITY = Equation(
     "gas-density",
@@ -37,7 +36,7 @@ DENSITY = Equation(
     ("gas-density", "iso-14175"),
     "",
     ("compressibility.normal_density", "compressibility.molar_mass", "compressibility.parts_of",
-     "compressibility.SUBSTANCES", "compressibility.NORMAL_K", "compressibility.NORMAL_PA",
+     "gas_components.COMPONENTS", "compressibility.NORMAL_K", "compressibility.NORMAL_PA",
      "compressibility.GAS_CONSTANT_J_MOL_K"),
 )  # fmt: skip
 
@@ -107,7 +106,7 @@ def effects_table() -> Table:
     """Return what each part of a gas does."""
     rows = tuple(
         (
-            _SAID[effect.part],
+            COMPONENTS[effect.part].symbol,
             f"over {100 * effect.over:g} to {100 * effect.up_to:g}",
             NAMES[effect.what],
             effect.text,
@@ -130,12 +129,12 @@ def substances_table() -> Table:
     """Return the constants of the pure gases."""
     rows = tuple(
         (
-            _SAID[name],
-            f"{pure.molar_kg * 1000:.4g}",
-            f"{pure.critical_k:.1f}",
-            f"{pure.critical_pa / 1e6:.3f}",
+            component.symbol,
+            f"{component.substance.molar_kg * 1000:.4g}",
+            f"{component.substance.critical_k:.1f}",
+            f"{component.substance.critical_pa / 1e6:.3f}",
         )
-        for name, pure in SUBSTANCES.items()
+        for component in COMPONENTS.values()
     )
     return Table(
         "pure-gases",

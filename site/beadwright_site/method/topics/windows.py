@@ -93,7 +93,7 @@ def feeds() -> Equation:
         "else it stands and the setting is named as out.",
         ("feed_limits.feed_room", "feed_limits.FEEDER_M_S", "heat_limits.STEP_ROOM",
          "heat_limits.heat_limits", "heat_limits.heat_ceiling_j_m",
-         "current_limits.current_limits", "run.crossing"),
+         "current_limits.current_limits", "root.crossing"),
     )  # fmt: skip
 
 
