@@ -18,9 +18,9 @@ from beadwright.passes.pass_torch import TILT_DEG
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.positions import POSITIONS
 from beadwright.setting.torch import torch
+from beadwright_site.forms.joint_form import JOINT_NAMES
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, fenced, function, line, over, power, sub
-from beadwright_site.parts.job_card import JOINT_NAMES
 
 S_MOST, B_MOST, H_MOST = sub("S", "max"), sub("b", "max"), sub("h", "max")
 _INCH = units.read("1in", "length")
