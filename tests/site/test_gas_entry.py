@@ -8,7 +8,7 @@ from flask.testing import FlaskClient
 from beadwright.process.gas_effects import effects_of
 from beadwright.process.gases import GASES, gas_of
 from beadwright_site.forms.gas_options import gas_options
-from beadwright_site.pages.dial_in.gas_facts import NAMES, gas_lines
+from beadwright_site.parts.gas_facts import NAMES, gas_lines
 from tests.site.page import Element, by_id, elements, words
 
 PAGES = {"/": "gas", "/cost/": "b_gas", "/supplies/": "gas", "/shop/": "usual_gas"}

@@ -9,7 +9,7 @@ from beadwright.process.gases import GASES
 from beadwright.supply.cylinders import SETTLES_K
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, over, power, row, sub
-from beadwright_site.pages.dial_in.gas_facts import NAMES
+from beadwright_site.parts.gas_facts import NAMES
 
 _RHO, _P, _T = sub("ρ", "0"), sub("p", "0"), sub("T", "0")
 _SHARE, _MOLAR = sub("x", "i"), sub("M", "i")

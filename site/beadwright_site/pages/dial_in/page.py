@@ -20,9 +20,9 @@ from beadwright_site.pages.dial_in.facts import (
     torch_facts,
 )
 from beadwright_site.pages.dial_in.form import dial_in_form
-from beadwright_site.pages.dial_in.gas_facts import gas_lines
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.cited_notes import cited_notes
+from beadwright_site.parts.gas_facts import gas_lines
 from beadwright_site.parts.job_card import job_card, weld_symbols
 
 LIVE = ("state", "settings", "facts", "notes", "setup", "map")
