@@ -43,7 +43,7 @@ def say(key: str, /, **parameters: Parameter) -> Phrase:
     """Return a phrase.
 
     Args:
-        key: Its id, a key of the room's catalogue in ``words`` [-].
+        key: Its id, a key of the room's catalog in ``words`` [-].
         **parameters: What stands in it, by the name its text uses [SI].
     """
     return Phrase(key, tuple(parameters.items()))

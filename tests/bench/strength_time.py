@@ -1,8 +1,8 @@
-"""How long the Strength page takes to answer, elastic and by the instantaneous centre.
+"""How long the Strength page takes to answer, elastic and by the instantaneous center.
 
     .venv/bin/python tests/bench/strength_time.py
 
-Meant: 5 ms an answer, 30 ms where the instantaneous centre is sought. The best of many runs, in the
+Meant: 5 ms an answer, 30 ms where the instantaneous center is sought. The best of many runs, in the
 process's own time, so that a busy machine does not blur it.
 """
 

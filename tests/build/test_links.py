@@ -13,7 +13,7 @@ NAMES_ONLY = ("http://www.w3.org/",)
 """Names of XML vocabularies look like addresses and are never fetched."""
 
 NOT_FETCHED = {
-    # In texts of others: where a licence is, what a function follows. None is ever requested.
+    # In texts of others: where a license is, what a function follows. None is ever requested.
     "licences.txt": r".*",
     "static/vendor/turbo.es2017-esm.js": (
         r"https://(turbo\.hotwired\.dev|github\.com|developer\.mozilla\.org)/.*"

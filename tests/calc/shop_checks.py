@@ -94,7 +94,7 @@ def fillet_cost_ft(metal_lb_ft: float, cost_of_lb: float) -> float:
 
 
 def demo_share_percent(of: str) -> float:
-    """Return the share of labour and overhead, or of power, in a part of the demonstration."""
+    """Return the share of labor and overhead, or of power, in a part of the demonstration."""
     found = cost_page.cost_answer("leg=5/16in").costs[0]
     keys = {"labour": ("labour_on", "labour_off", "overhead"), "power": ("power",)}[of]
     return 100 * sum(found.piece(key) for key in keys) / found.part

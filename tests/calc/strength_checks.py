@@ -160,7 +160,7 @@ def plate_kip_in(way: str, thickness_in: float, ksi: float, basis: str) -> float
 
 
 def plate_en_kn_mm(way: str, thickness_mm: float, mpa: float) -> float:
-    """Strength of a plate per millimetre by EN 1993-1-1: yield or pull."""
+    """Strength of a plate per millimeter by EN 1993-1-1: yield or pull."""
     function = getattr(base_metal, f"{way}_strength_en")
     return float(function(thickness_mm / 1000, mpa * 1e6)) / 1e6
 
@@ -177,12 +177,12 @@ def together(pull: float, shear: float, pull_strength: float, shear_strength: fl
 
 
 def simplified_kn_mm(throat_mm: float, fu_mpa: float, correlation: float) -> float:
-    """EN simplified, per millimetre."""
+    """EN simplified, per millimeter."""
     return resistance_en.simplified_strength(throat_mm / 1000, fu_mpa * 1e6, correlation) / 1e6
 
 
 def directional_kn_mm(way: str, throat_mm: float, fu_mpa: float, correlation: float) -> float:
-    """EN directional, per millimetre: force along, across or pulling alone."""
+    """EN directional, per millimeter: force along, across or pulling alone."""
     forces = {"along": (1e6, 0.0, 0.0), "across": (0.0, 1e6, 0.0), "pull": (0.0, 0.0, 1e6)}[way]
     return 1 / resistance_en.directional_use(*forces, throat_mm / 1000, fu_mpa * 1e6, correlation)
 

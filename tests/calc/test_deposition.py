@@ -38,7 +38,7 @@ def test_feed_and_travel_undo_each_other(
     feed = feed_for_travel(wire, travel, section, efficiency)
     laid = laid_rate(wire, feed, efficiency)
     assert travel_for_section(laid, section, CARBON_STEEL) == pytest.approx(travel, rel=1e-12)
-    # Metal laid per metre of travel is the bead's section at 7850 kg/m³.
+    # Metal laid per meter of travel is the bead's section at 7850 kg/m³.
     assert laid / travel == pytest.approx(section * 7850, rel=1e-12)
 
 
@@ -56,7 +56,7 @@ def test_efficiency_is_a_share_in_order(wire: Wire, gas: Gas, transfer: Transfer
         ("ER70S-6", 0.10, "pulse", (0.95, 0.97, 0.98)),
         ("ER70S-6", 0.50, "spray", (0.95, 0.955, 0.98)),
         ("ER70S-6", 1.00, "globular", (0.88, 0.90, 0.93)),
-        # Short circuit: as at 25 % up to there, half-way to CO2's at 62.5 %.
+        # Short circuit: as at 25 % up to there, halfway to CO2's at 62.5 %.
         ("ER70S-6", 0.10, "short", (0.90, 0.93, 0.96)),
         ("ER70S-6", 0.25, "short", (0.90, 0.93, 0.96)),
         ("ER70S-6", 0.625, "short", (0.89, 0.92, 0.945)),
@@ -112,5 +112,5 @@ def test_printed_fillets_follow_from_current_and_travel(
     feed = feed_from_current(wire, amps, tip_mm / 1000 - 0.004)
     laid = laid_rate(wire, feed, 0.90)
     leg = leg_of_section(bead_section(laid, cm_min / 6000, CARBON_STEEL))
-    # Half the feed's band of 18 %, for a leg goes with the root, and half a millimetre of print.
+    # Half the feed's band of 18 %, for a leg goes with the root, and half a millimeter of print.
     assert leg * 1000 == pytest.approx(leg_mm, abs=0.09 * leg_mm + 0.5), row

@@ -214,7 +214,7 @@ def test_the_most_flow_is_where_a_pipe_turns_turbulent(name: str) -> None:
 
 
 def test_nozzles_are_read_as_said() -> None:
-    # Half a millimetre about 15.875 mm is still that nozzle.
+    # Half a millimeter about 15.875 mm is still that nozzle.
     for text in ("5/8in", "5/8", "0.625in", "16mm", "15.9 mm", "0.016m", "16.37mm"):
         assert nozzle_of(text).name == "5/8in"
     for text in ("1in", "x", "", "16.39mm"):

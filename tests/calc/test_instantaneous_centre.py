@@ -1,4 +1,4 @@
-"""The instantaneous centre: statics at strength, the elastic method, turned and mirrored."""
+"""The instantaneous center: statics at strength, the elastic method, turned and mirrored."""
 
 from itertools import pairwise
 from math import acos, cos, degrees, hypot, pi, sin
@@ -100,7 +100,7 @@ def test_the_resistance_turns_about_the_centre_and_balances_the_load(k: float, a
         rx, ry = force.place.x - x, force.place.y - y
         radius = hypot(rx, ry)
         assert abs(rx * force.fx + ry * force.fy) <= 1e-6 * radius * (force.total + 1e-9)
-    # By another road: many short pieces turned about that centre, summed.
+    # By another road: many short pieces turned about that center, summed.
     deepest = min(
         breaking_deformation(_angle(e.along_x, e.along_y, e.x - x, e.y - y))
         / hypot(e.x - x, e.y - y)
@@ -133,7 +133,7 @@ def test_a_quarter_turn_of_weld_and_load_turns_the_centre_with_them() -> None:
     turned = polyline_group(((0.0, 0.5), (0.0, 0.0), (-1.0, 0.0), (-1.0, 0.5)))
     two = centre_strength(turned, GroupLoad(px=1.0, mz=-0.7), 1.0).centre
     assert one is not None
-    # (x, y) turns to (-y, x). Symmetry keeps the C's centre at half its height.
+    # (x, y) turns to (-y, x). Symmetry keeps the C's center at half its height.
     assert one[1] == pytest.approx(0.5, abs=1e-5)
     assert two == pytest.approx((-one[1], one[0]), abs=1e-5)
 

@@ -1,4 +1,4 @@
-"""Joints to scale, corner by corner: sizes in whole millimetres, each drawn and summed by hand.
+"""Joints to scale, corner by corner: sizes in whole millimeters, each drawn and summed by hand.
 
 How far a plate is drawn past its weld is ours (common practice); everything else is geometry.
 """

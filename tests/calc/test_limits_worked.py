@@ -185,7 +185,7 @@ def test_a_curve_crosses_a_level(
 def test_a_small_line_takes_as_few_turns(
     scale: float, bend: float, ends: tuple[float, float]
 ) -> None:
-    """A feed is some tenths of a metre a second: the sign counts, not the size."""
+    """A feed is some tenths of a meter a second: the sign counts, not the size."""
     turns = 0
 
     def line(at: float) -> float:

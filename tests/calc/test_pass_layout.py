@@ -39,7 +39,7 @@ def vee(plate: float, angle: float, gap: float, root_face: float, crown: float) 
 
 
 def in_mm(outline: Polygon) -> shapely.Polygon:
-    """An outline as shapely takes it; in metres its overlays lose what is small."""
+    """An outline as shapely takes it; in meters its overlays lose what is small."""
     return shapely.Polygon([(1000 * x, 1000 * y) for x, y in outline])
 
 

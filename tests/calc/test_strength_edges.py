@@ -263,7 +263,7 @@ def test_what_the_plates_beside_a_weld_are_asked(query: str, key: str, use: floa
 @pytest.mark.parametrize(
     ("query", "needed_m"),
     [
-        # E70 with Ω: 0.6·70·6.8948/√2/2 = 0.10238 kN/mm for each millimetre of leg.
+        # E70 with Ω: 0.6·70·6.8948/√2/2 = 0.10238 kN/mm for each millimeter of leg.
         ("units=si&line_load=0.5kN/mm", 0.005),
         ("units=si&line_load=0.52kN/mm", 0.006),
         # 0.9280 kip/in for each sixteenth: 32 of them hold 29.70.

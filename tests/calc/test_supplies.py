@@ -54,7 +54,7 @@ def supplies(query: str = "") -> SuppliesAnswer:
 
 
 def reference_density(gas: Gas, pascal: float, kelvin: float) -> float:
-    """Return moles in a cubic metre by the reference equations of state."""
+    """Return moles in a cubic meter by the reference equations of state."""
     shares = {NAMES[n]: s for n in NAMES if (s := getattr(gas, n)) > 0}
     state = STATE("HEOS", "&".join(shares))
     if len(shares) > 1:

@@ -46,7 +46,7 @@ def test_a_spool_weighed() -> None:
     found = spool_left({"spool_gross": 6.0, "spool_empty": 1.0}, planned())
     assert found is not None
     assert found.wire_kg == (5.0, 5.0, 5.0)
-    # 4 kg of the 5 are melted, 3.2 laid; 0.5 kg to the metre: 6.4 m.
+    # 4 kg of the 5 are melted, 3.2 laid; 0.5 kg to the meter: 6.4 m.
     assert found.weld_m == pytest.approx((6.4, 6.4, 6.4), rel=1e-12)
     assert found.parts == pytest.approx(5 / 1.953125, rel=1e-12)
     assert found.arc_s == pytest.approx(4000, rel=1e-12)

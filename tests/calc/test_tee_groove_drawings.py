@@ -1,4 +1,4 @@
-"""Bevelled tees and limits of grooves, corner by corner, by hand."""
+"""Beveled tees and limits of grooves, corner by corner, by hand."""
 
 from math import inf, sqrt
 
@@ -51,7 +51,7 @@ def test_a_tee_bevelled_on_both_sides_part_way() -> None:
     assert first.section_m2 == mm2(17.5 + 32)
     assert second.section_m2 == mm2(12 + 32)
     assert shape.section_m2 == mm2(93.5)
-    # From each root to the face x + y = 8, less a millimetre each.
+    # From each root to the face x + y = 8, less a millimeter each.
     assert shape.throat_m == mm(13 / sqrt(2) - 1 + 12 / sqrt(2) - 1)
     base, upright = shape.plates
     assert near(base, rectangle(-36.8, -10, 20.8, 0))

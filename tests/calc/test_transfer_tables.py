@@ -22,7 +22,7 @@ def mix(co2: float = 0.0, oxygen: float = 0.0, helium: float = 0.0) -> Gas:
 
 
 def test_short_circuit_by_size() -> None:
-    """A power-source manual's rules and the tops of an equipment sheet; 0.040 in half-way.
+    """A power-source manual's rules and the tops of an equipment sheet; 0.040 in halfway.
 
     0.052 in and 1/16 in: a metal-cored sheet's short-arc rows, and common practice.
     """

@@ -223,7 +223,7 @@ def test_where_the_shapes_stand() -> None:
 def test_ends_that_meet_no_other_line_are_free() -> None:
     assert polyline_group(((1.0, 1.0), (5.0, 1.0), (5.0, 7.0))).free_ends == 2
     assert polyline_group(((1.0, 1.0), (5.0, 1.0), (5.0, 7.0), (1.0, 1.0))).free_ends == 0
-    # Its last end stops half a metre short of the first line.
+    # Its last end stops half a meter short of the first line.
     near = polyline_group(((0.0, 0.0), (10.0, 0.0), (10.0, 5.0), (5.0, 0.5)))
     assert near.free_ends == 2
     assert shaped_group("c", 0.1, 0.1).free_ends == 2

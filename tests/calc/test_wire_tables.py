@@ -162,7 +162,7 @@ def test_the_top_of_the_thinnest_wire() -> None:
     [
         # Low ends: power-source manual's rule; tops: the same, 190 and 225 A the equipment sheet's.
         ("0.023in", 30, 90), ("0.030in", 40, 145), ("0.035in", 50, 190), ("0.045in", 75, 225),
-        # Half-way between its neighbours, whole amps inward.
+        # Halfway between its neighbors, whole amps inward.
         ("0.040in", 63, 207),
         # Between the metal-cored sheet's short-arc rows and common practice.
         ("0.052in", 95, 240), ("1/16in", 140, 260),

@@ -145,7 +145,7 @@ def test_horizontal_butts_stand_on_their_lower_plate_and_overhead_hangs() -> Non
     assert turns_of(butt) == 1
     drawing = drawn(butt, 1)
     middles = [outline(points).centroid.y for points in drawing.plates]
-    upper, lower = middles  # the bevelled plate is the first
+    upper, lower = middles  # the beveled plate is the first
     assert upper < lower
     over = planned("plate=1in&leg=3/4in&position=4F")
     hung = drawn(over, 1)

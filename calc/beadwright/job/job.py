@@ -52,7 +52,7 @@ class Edges:
         backing: What lies under the root.
         hole_m: Diameter of a plug's hole, width of a slot [m].
         slot_m: Length of a slot, end to end [m].
-        pitch_m: Centre to centre of intermittent welds [m].
+        pitch_m: Center to center of intermittent welds [m].
     """
 
     leg2_m: float | None = None

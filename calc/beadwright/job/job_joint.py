@@ -86,7 +86,7 @@ def wanted_leg(job: Job) -> float:
     """Return the leg a job asks for, as on a square tee; zero for a joint without a fillet [m].
 
     Blank means the code's minimum for the thinner part, no less than ``SHEET_LEG_M`` and no more
-    than a corner's edge holds; on a bevelled tee the leg that covers the groove.
+    than a corner's edge holds; on a beveled tee the leg that covers the groove.
 
     Args:
         job: The job [-].

@@ -121,7 +121,7 @@ def _number(metric: str) -> float | None:
 
 
 def size_of(text: str) -> str:
-    """Return the inch name of a wire diameter typed in inches or millimetres.
+    """Return the inch name of a wire diameter typed in inches or millimeters.
 
     Args:
         text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1mm``, ``1/16`` [-].

@@ -32,7 +32,7 @@ class Mark:
         angle_deg: Groove angle, None where the sign carries none [°].
         fill_m: Depth of fill of a hole not filled level [m].
         length_m: Length of a weld, None where it runs the whole joint [m].
-        pitch_m: Centre to centre of intermittent welds [m].
+        pitch_m: Center to center of intermittent welds [m].
         count: How many of them; 0 where it is not said.
         contour: Face asked for, or empty.
     """
@@ -58,7 +58,7 @@ class WeldSymbol:
     Attributes:
         marks: From the reference line outward, the arrow side's first.
         backing: none, kept or removed.
-        points_at_bevel: True if the arrow breaks towards the one plate bevelled.
+        points_at_bevel: True if the arrow breaks towards the one plate beveled.
         complete: True if a groove must go through.
         gouged: True if the root is gouged from the other side.
     """

@@ -220,7 +220,7 @@ def box(left: float, bottom: float, right: float, top: float) -> Polygon:
 
 
 def same(one: XY, other: XY) -> bool:
-    """Return whether two points are one, but for rounding: within a nanometre.
+    """Return whether two points are one, but for rounding: within a nanometer.
 
     Args:
         one: A point [m].
@@ -233,7 +233,7 @@ def corners(points: Iterable[XY]) -> Polygon:
     """Return the points as a polygon, each corner once.
 
     Args:
-        points: Corners in order, neighbours perhaps the same [m].
+        points: Corners in order, neighbors perhaps the same [m].
     """
     found: list[XY] = []
     for point in points:

@@ -1,4 +1,4 @@
-"""Tees with the upright bevelled, one side or both, and a fillet on each groove."""
+"""Tees with the upright beveled, one side or both, and a fillet on each groove."""
 
 from __future__ import annotations
 
@@ -46,7 +46,7 @@ def tee_groove_joint(
     crown_m: float,
     lost_m: float = 0.0,
 ) -> JointShape:
-    """Return a bevelled tee drawn to scale; its fillet covers the groove.
+    """Return a beveled tee drawn to scale; its fillet covers the groove.
 
     Source: geometry. The face runs straight from the fillet's toe on the plate to its toe on the
     upright, which stands no lower than the groove's edge. Effective throat of a groove cut part

@@ -18,7 +18,7 @@ _GRAIN = 1e-9
 class Sweep:
     """Area of a polygon below a level, as a chain of quadratics.
 
-    Between two neighbouring corners' levels the chord is straight in the level, so the area is a
+    Between two neighboring corners' levels the chord is straight in the level, so the area is a
     quadratic there; both ways are exact for any simple polygon.
 
     Attributes:

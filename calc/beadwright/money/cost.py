@@ -48,7 +48,7 @@ class Cost:
 
     @property
     def metre(self) -> float:
-        """Cost of a metre of weld [money/m]."""
+        """Cost of a meter of weld [money/m]."""
         return self.part / self.way.length_m
 
     @property
@@ -72,7 +72,7 @@ class Cost:
 def cost_of(way: Way, rates: Rates) -> Cost:
     """Return what a part costs and how long it takes, piece by piece.
 
-    Source: handbook form: (labour + overhead) / (deposition × operating factor) + wire / efficiency
+    Source: handbook form: (labor + overhead) / (deposition × operating factor) + wire / efficiency
     + gas flow × price / deposition, here for a part and with gas before and after the arc, waste,
     power, tips and rework added. A part welded again costs all of it again, and the grinding out.
 

@@ -24,7 +24,7 @@ class SwingShares:
     """How far each kind of input may be off, as a share either way.
 
     Attributes:
-        rates: Labour and overhead [-].
+        rates: Labor and overhead [-].
         prices: Wire and gas [-].
         feed: Laid metal per hour, where it was not measured [-].
         minutes: Minutes off the arc [-].

@@ -10,7 +10,7 @@ class Rates:
     """What the shop pays whichever way it welds.
 
     Attributes:
-        labour_s: Labour, wages and what comes on top, zero or more [money/s].
+        labour_s: Labor, wages and what comes on top, zero or more [money/s].
         overhead_s: Overhead, zero or more [money/s].
         energy_j: Electricity, zero or more [money/J].
         machine_efficiency: Arc power over power drawn, above 0 to 1 [-].

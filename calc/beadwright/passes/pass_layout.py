@@ -1,6 +1,6 @@
 """Where each bead lies: layers cut into beads, in the order laid.
 
-Each layer is sheared so that the cut between neighbours leans: the later bead laps over the
+Each layer is sheared so that the cut between neighbors leans: the later bead laps over the
 earlier one. The shear keeps areas, so beads add up to the layer.
 """
 
@@ -16,7 +16,7 @@ from beadwright.layers.layers import Layer
 from beadwright.layers.sweep import band, sweep
 
 LEAN = 0.5
-"""How far a later bead laps over its neighbour, for each unit of layer thickness [-]. Common
+"""How far a later bead laps over its neighbor, for each unit of layer thickness [-]. Common
 practice: about half; a picture's choice, no setting hangs on it."""
 
 

@@ -108,7 +108,7 @@ OPEN_LINES: Mapping[str, tuple[float, float]] = MappingProxyType(
 
 Thin wire asks more volts for each amp, and 0.023 in starts from less (through the technician's
 points at 110 and 150 A in 75/25); 1/16 in burns 2 V lower than 0.045 in at equal current.
-0.040 in is interpolated between its neighbours: no open-arc settings were found for it.
+0.040 in is interpolated between its neighbors: no open-arc settings were found for it.
 """
 
 

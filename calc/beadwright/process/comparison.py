@@ -163,7 +163,7 @@ def at_equal_current(first: Way, second: Way, current_a: float) -> Comparison:
 def at_equal_feed(first: Way, second: Way, feed_m_s: float) -> Comparison:
     """Compare two wires at one wire feed: linear mass and efficiency alone.
 
-    Source: ``laid_at_feed``. Band: the efficiencies'; feed and mass are measured, not modelled.
+    Source: ``laid_at_feed``. Band: the efficiencies'; feed and mass are measured, not modeled.
 
     Args:
         first: The wire compared with [-].
@@ -181,9 +181,9 @@ def at_equal_heat(first: Way, second: Way, current_a: float) -> Comparison:
     """Compare two wires at one arc power, so at one heat for each second of welding.
 
     Laid over laid is then the speed at which the second lays the first's bead, and what it takes
-    in heat for each metre of that bead is one over it. Volts stay as given, or each on its line.
+    in heat for each meter of that bead is one over it. Volts stay as given, or each on its line.
 
-    Source: ``laid_at_current``. (Held at one heat for each metre of the same bead instead, the
+    Source: ``laid_at_current``. (Held at one heat for each meter of the same bead instead, the
     question has no steady answer: what a kilogram takes hardly changes with current.)
 
     Args:

@@ -64,7 +64,7 @@ def tip_to_work(wire: Wire, transfer: Transfer) -> _Three:
     E70C-6M sheet (0.045 in 3/4-1 in, 1/16 in 1-1¼ in); wire extension 1/4-1/2 in short circuit
     and 1/2-1 in otherwise (from memory); metal-cored low ends and set points: common practice,
     at least 1/2 to 5/8 in from about 250 in/min up. 0.040 in lies between
-    its neighbours. Flux-cored: 1/2-1 in to 0.052 in, 3/4-1¼ in
+    its neighbors. Flux-cored: 1/2-1 in to 0.052 in, 3/4-1¼ in
     above (data sheets of class E71T-1, from memory).
 
     Args:

@@ -36,7 +36,7 @@ TRANSITION_A: Mapping[str, tuple[tuple[float, float], ...]] = MappingProxyType(
 
 Source: 0 % column: MIG handbook Table 1-2, mild steel, 98 Ar/2 O2. CO2 columns for 0.035, 0.045
 and 1/16 in: supplier handbook table, from memory; 0.030 in takes 0.035 in's ratio to the 0 %
-column, 0.052 in the mean of its neighbours', 0.040 in lies half-way between its neighbours in every
+column, 0.052 in the mean of its neighbors', 0.040 in lies halfway between its neighbors in every
 column, and 0.023 in carries the 0 % column's step of 3 A for
 0.001 in on down with 0.035 in's ratios. Good to ±20 % with CO2 (one measurement in 80/20
 stands 30 % higher).
@@ -108,7 +108,7 @@ SHORT_RANGE_A: Mapping[str, tuple[float, float]] = MappingProxyType(
 
 Source: power-source manual, rule-of-thumb ranges (0.023 30-90, 0.030 40-145, 0.035 50-180, 0.045
 75-250 A), with the tops of a published equipment sheet (0.035 190, 0.045 225 A); 0.040 in
-lies half-way between its neighbours; 0.052 in and 1/16 in: metal-cored sheet's short-arc rows and
+lies halfway between its neighbors; 0.052 in and 1/16 in: metal-cored sheet's short-arc rows and
 common practice.
 """
 
@@ -137,7 +137,7 @@ OPEN_TOP_A: Mapping[tuple[Kind, str], float] = MappingProxyType(
 Source: published equipment sheet (0.030 265, 0.035 290 A); Machinery's Handbook 31st ed. Table 5
 (0.045 380 A); handbook spray procedures, from memory (0.052 430, 1/16 about 450 A); E70C-6M sheet
 (0.045 340, 1/16 460 A); metal-cored 0.035 and 0.052 in: common practice.
-0.040 in lies half-way between its neighbours. Solid 0.023 in: common
+0.040 in lies halfway between its neighbors. Solid 0.023 in: common
 practice, a technician's points end at 150 A. Flux-cored: a textbook's ranges (0.035 250, 0.052
 350 A, found) and the last rows of deposition data for class E71T-1 (0.045 330, 1/16 410 A, from
 memory).

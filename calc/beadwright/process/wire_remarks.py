@@ -28,7 +28,7 @@ def volts_remark(wire: Wire, gas: Gas) -> str:
     """Return why sheets and shops differ on the volts of metal-cored wire; empty for other wire.
 
     Source: gas by ``arc.open_arc_volts``, arc length by ``arc.arc_length_m``, drop by
-    ``LEAD_DROP_V``; the printed and practised volts are both inside ``arc.open_window``.
+    ``LEAD_DROP_V``; the printed and practiced volts are both inside ``arc.open_window``.
 
     Args:
         wire: The wire [-].

@@ -72,7 +72,7 @@ def volts_room(run: Run, point: Operating) -> Window:
 
 
 def mode_volts(run: Run, current_a: float) -> tuple[float, float]:
-    """Return the lowest and highest volts at which a mode is itself and not its neighbour [V].
+    """Return the lowest and highest volts at which a mode is itself and not its neighbor [V].
 
     Args:
         run: The run; not pulsed [-].
@@ -89,7 +89,7 @@ def mode_volts(run: Run, current_a: float) -> tuple[float, float]:
 
 
 def _of_mode(run: Run, point: Operating) -> Iterator[Limit]:
-    """Where the neighbouring mode begins inside the volts a mode is given."""
+    """Where the neighboring mode begins inside the volts a mode is given."""
     wire, gas = run.job.wire, run.job.gas
     if run.transfer == "short" and not spray_refused(wire, gas):
         spray = edge_point(run, point, "spray", 0)

@@ -1,6 +1,6 @@
-"""The instantaneous-centre method: strength of a weld group loaded in its plane.
+"""The instantaneous-center method: strength of a weld group loaded in its plane.
 
-The group turns as one about a centre; each element gives way square to its radius and pushes back
+The group turns as one about a center; each element gives way square to its radius and pushes back
 along a measured curve, until the first element breaks. Where the three sums of statics agree with
 the load, that is the strength.
 """
@@ -27,7 +27,7 @@ class CentreStrength:
 
     Attributes:
         factor: Load at strength over the load given [-].
-        centre: The instantaneous centre from the group's origin, or None if it only slides [m].
+        center: The instantaneous center from the group's origin, or None if it only slides [m].
         forces: Force per length along the weld at strength [N/m].
         first: Index among ``forces`` of the element that breaks first.
     """
@@ -129,7 +129,7 @@ def centre_strength(
 ) -> CentreStrength:
     """Return the strength of a group under a load in its plane.
 
-    Source: AISC Manual part 8, instantaneous centre of rotation; element curve of AISC 360 J2.4.
+    Source: AISC Manual part 8, instantaneous center of rotation; element curve of AISC 360 J2.4.
     Found by solving for the motion whose resisting forces stand in the ratio of the load.
 
     Args:
@@ -139,7 +139,7 @@ def centre_strength(
         properties: The group's, if at hand [-].
 
     Raises:
-        OutOfRangeError: If the load leaves the plane or there is none, or no centre is found.
+        OutOfRangeError: If the load leaves the plane or there is none, or no center is found.
     """
     if not load.in_plane:
         raise OutOfRangeError("load leaves the plane of the weld group")

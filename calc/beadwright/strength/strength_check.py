@@ -57,7 +57,7 @@ class Spread:
     Attributes:
         forces: Force per length under the load, both sides of the plate together [N/m].
         worst: Index of the worst.
-        centre: The instantaneous centre, if that method was taken and the group turns [m].
+        center: The instantaneous center, if that method was taken and the group turns [m].
         factor: Load at strength over the load, for a unit of nominal strength; elastic 0 [-].
         increased: True if the added strength across the weld is counted.
     """

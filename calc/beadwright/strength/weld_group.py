@@ -1,4 +1,4 @@
-"""Weld groups: lines of weld as seen looking square at the joint, in metres.
+"""Weld groups: lines of weld as seen looking square at the joint, in meters.
 
 x runs right, y up; the origin is the lower left corner of the group (for one's own polyline, its
 own). A line of weld has a length and no width: width comes in with the throat.

@@ -1,1 +1,1 @@
-"""The words for what the core says: catalogues of phrases and how they are written out."""
+"""The words for what the core says: catalogs of phrases and how they are written out."""

@@ -1,4 +1,4 @@
-"""What an entry of a catalogue may be: one text, one by number, or one for each system."""
+"""What an entry of a catalog may be: one text, one by number, or one for each system."""
 
 from __future__ import annotations
 
@@ -32,4 +32,4 @@ class Rounded:
 
 
 type Text = str | Plural | Rounded
-"""An entry of a catalogue."""
+"""An entry of a catalog."""

@@ -21,7 +21,7 @@ from beadwright.phrases import Amount, Parameter, Phrase
 from beadwright.words.text import Plural, Rounded, Text
 
 LANGUAGE = "english"
-"""The room of ``words`` that holds the catalogues."""
+"""The room of ``words`` that holds the catalogs."""
 
 _BARE = "bare"
 
@@ -30,7 +30,7 @@ def worded(phrase: Phrase | str, system: System) -> str:
     """Return a phrase in words.
 
     Args:
-        phrase: The phrase; its key is one of its room's catalogue [-].
+        phrase: The phrase; its key is one of its room's catalog [-].
         system: Whose units [-].
     """
     if isinstance(phrase, str):

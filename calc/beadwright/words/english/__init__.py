@@ -1,1 +1,1 @@
-"""The catalogues in English, a module a room of the core."""
+"""The catalogs in English, a module a room of the core."""
