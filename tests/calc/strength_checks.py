@@ -8,7 +8,7 @@ from beadwright.joint import fillets
 from beadwright.joint.fillets import throat
 from beadwright.strength import base_metal, intermittent, resistance_aisc, resistance_en
 from beadwright.strength.elastic_line import GroupLoad, line_forces, load_at_centroid, worst
-from beadwright.strength.instantaneous_centre import centre_strength
+from beadwright.strength.instantaneous_center import center_strength
 from beadwright.strength.resistance_aisc import Basis
 from beadwright.strength.steel_strength import strength_of
 from beadwright.strength.strength_page import strength_answer
@@ -33,7 +33,7 @@ def _coefficient(group: WeldGroup, a: float) -> float:
     unit = resistance_aisc.nominal_strength(throat(_SIXTEENTH), _E70) / _KIP_IN
     load = GroupLoad(py=1.0, mz=a)
     # Cut: the phone's C library may end a power elsewhere, and the search with it.
-    return float(f"{centre_strength(group, load, unit).factor:.9g}")
+    return float(f"{center_strength(group, load, unit).factor:.9g}")
 
 
 def c_shape_coefficient(k: float, a: float) -> float:

@@ -129,7 +129,7 @@ THIRD = (
 )
 
 
-def test_a_third_more_laid_carries_a_third_more_a_pound_where_labour_counts() -> None:
+def test_a_third_more_laid_carries_a_third_more_a_pound_where_labor_counts() -> None:
     found = compare(f"{THIRD}&labour=26/h&overhead=34/h").comparisons[0]
     assert found.case.part_saving > 0
     assert found.case.net_saving > 0

@@ -167,7 +167,7 @@ def factors(shares: SwingShares = SHARES, measured: bool = False) -> dict[str, t
     ways = cost_answer("plate=3/8in&leg=5/16in").ways
     busy = replace(PLAIN, fit_up_s=60.0, spatter_s=30.0, gas_m3=5.0, once=100.0)
     plan = replace(ways[0], way=busy, efficiency=(0.76, 0.8, 0.88), measured=measured)
-    case = Case(replace(FREE, labour_s=0.01, overhead_s=0.005), busy, busy, 100, 12)
+    case = Case(replace(FREE, labor_s=0.01, overhead_s=0.005), busy, busy, 100, 12)
     return {each.key: (each.low, each.high) for each in levers_of(case, plan, plan, shares)}
 
 
@@ -208,7 +208,7 @@ def test_price_and_rate_at_which_running_costs_meet() -> None:
     # Wire for 8 may cost 10.
     assert break_even(case).price == pytest.approx(10.0, rel=1e-12)
     # At 0.001 a second the 2 saved are 2000 s: 1 kg in 3000 s will do, two thirds less than now.
-    busy = replace(case, rates=replace(FREE, labour_s=0.001))
+    busy = replace(case, rates=replace(FREE, labor_s=0.001))
     for parts in (100.0, 0.0):
         found = break_even(replace(busy, parts=parts))
         assert found.laid == pytest.approx(1 / 3000, rel=1e-9)

@@ -142,10 +142,10 @@ def test_a_leg_may_be_the_most_along_its_edge() -> None:
 
 
 def test_a_moment_in_the_plane_alone_finds_its_centre() -> None:
-    assert ask("group=c&analysis=ic&mz=5kip-in&leg=1/4in").spread.centre is not None
+    assert ask("group=c&analysis=ic&mz=5kip-in&leg=1/4in").spread.center is not None
 
 
-def test_the_instantaneous_centre_of_a_bracket_by_the_manual_s_table() -> None:
+def test_the_instantaneous_center_of_a_bracket_by_the_manual_s_table() -> None:
     # Table 8-8: k 0.5, a 0.25 give C 3.90; the centroid lies 8·0.25/2 = 1 in off the upright, the
     # load 2 in beyond. 3.90·4·8 = 124.8 kip, half of it with Ω 2.00.
     found = ask("group=c&group_width=4in&group_height=8in&weld_sides=1&analysis=ic&py=-20kip"

@@ -28,7 +28,7 @@ MODULES = (
     "angular", "arc", "base_metal", "burnoff", "burnoff_fit", "camber", "carbon_equivalent",
     "comparison", "cooling", "cooling_curve", "deposition", "dilution", "distortion",
     "distortion_query", "elastic_line", "fillets", "gas_effects", "gas_flow", "gas_groups",
-    "gas_mix", "gas_notes", "gases", "haz_hardness", "heat", "instantaneous_centre",
+    "gas_mix", "gas_notes", "gases", "haz_hardness", "heat", "instantaneous_center",
     "intermittent", "joints", "limits", "melted", "operating", "penetration", "positions",
     "preheat", "preheat_table", "published_forms", "resistance_aisc", "resistance_en",
     "shrinkage", "steel_strength", "steels", "filter_shade", "temperatures", "thermal_field",

@@ -36,7 +36,7 @@ WAYS = st.builds(
 )
 RATES = st.builds(
     Rates,
-    labour_s=st.floats(0, 1),
+    labor_s=st.floats(0, 1),
     overhead_s=st.floats(0, 1),
     energy_j=st.floats(0, 1e-6),
     machine_efficiency=st.floats(0.3, 0.99),

@@ -35,9 +35,9 @@ def themes() -> dict[str, dict[str, str]]:
     }
 
 
-def luminance(colour: str) -> float:
+def luminance(color: str) -> float:
     """Relative luminance as WCAG 2.2 defines it."""
-    channels = [int(colour[at : at + 2], 16) / 255 for at in (1, 3, 5)]
+    channels = [int(color[at : at + 2], 16) / 255 for at in (1, 3, 5)]
     r, g, b = (c / 12.92 if c <= 0.04045 else ((c + 0.055) / 1.055) ** 2.4 for c in channels)
     return 0.2126 * r + 0.7152 * g + 0.0722 * b
 
@@ -52,7 +52,7 @@ def test_the_measure_is_wcag_s() -> None:
     assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.01)  # WCAG's known example
 
 
-def test_every_colour_has_a_value_in_both_themes() -> None:
+def test_every_color_has_a_value_in_both_themes() -> None:
     screen = CSS.read_text().split("@media print")[0]
     used = set(re.findall(r"var\(--([a-z-]+)", screen)) - {"if-dark", "if-daylight"}
     assert used <= set(themes()["dark"])
@@ -67,9 +67,9 @@ def test_daylight_is_the_same_chosen_or_as_the_phone_has_it() -> None:
 
 @pytest.mark.parametrize("theme", list(themes()))
 def test_text_stands_out(theme: str) -> None:
-    colours = themes()[theme]
+    colors = themes()[theme]
     for ground, texts in ON.items():
         for text in texts:
             least = 4.5 if (ground, text) in LARGE else 7.0
-            ratio = contrast(colours[ground], colours[text])
+            ratio = contrast(colors[ground], colors[text])
             assert ratio >= least, f"{text} on {ground}: {ratio:.2f}"

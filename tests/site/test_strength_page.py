@@ -139,7 +139,7 @@ def test_the_weld_is_drawn_to_scale_and_its_worst_point_ringed() -> None:
 def test_the_turning_centre_is_marked_where_it_is() -> None:
     found = answer("strength", QUERIES[2])
     drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
-    assert found.spread.centre is not None
+    assert found.spread.center is not None
     assert drawing.centre
     assert any(text.text == "turns here" for text in drawing.texts)
     elastic = answer("strength", QUERIES[1])

@@ -83,8 +83,8 @@ def cost_of(way: Way, rates: Rates) -> Cost:
     arc, off = way.arc_s, way.off_s
     drawn_j = way.arc_w / rates.machine_efficiency * arc + rates.idle_w * off
     once = (
-        Piece("labour_on", "Labour, arc on", rates.labour_s * arc),
-        Piece("labour_off", "Labour, arc off", rates.labour_s * off),
+        Piece("labour_on", "Labour, arc on", rates.labor_s * arc),
+        Piece("labour_off", "Labour, arc off", rates.labor_s * off),
         Piece("overhead", "Overhead", rates.overhead_s * (arc + off)),
         Piece("wire", "Wire", way.wire_once_kg * way.wire_kg),
         Piece("gas", "Gas", way.gas_once_m3 * way.gas_m3),
@@ -92,7 +92,7 @@ def cost_of(way: Way, rates: Rates) -> Cost:
         Piece("tips", "Tips and nozzles", way.tips_s * arc),
     )
     again = sum(piece.amount for piece in once)
-    again += (rates.labour_s + rates.overhead_s) * way.grind_s
+    again += (rates.labor_s + rates.overhead_s) * way.grind_s
     return Cost(way, (*once, Piece("rework", "Rework", way.rework * again)), _times(way))
 
 
@@ -119,7 +119,7 @@ def part_cost(way: Way, rates: Rates) -> float:
         rates: What the shop pays [-].
     """
     arc, off, wire = way.arc_s, way.off_s, way.wire_once_kg
-    hour = rates.labour_s + rates.overhead_s
+    hour = rates.labor_s + rates.overhead_s
     once = (
         hour * (arc + off)
         + wire * way.wire_kg

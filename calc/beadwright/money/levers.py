@@ -90,7 +90,7 @@ def _shop(case: Case, shares: SwingShares) -> list[Lever]:
     rates, now, other = case.rates, case.now, case.other
     off = sum(getattr(now, field) for field in _OFF)
     return [
-        _lever("labour", "Labour", (("rates", "labour_s"),), shares.rates, "rate", rates.labour_s,
+        _lever("labour", "Labour", (("rates", "labor_s"),), shares.rates, "rate", rates.labor_s,
                "Take labour from last year's payroll, not from the wage alone."),
         _lever("overhead", "Overhead", (("rates", "overhead_s"),), shares.rates, "rate",
                rates.overhead_s, "Divide last year's bills by last year's hours."),

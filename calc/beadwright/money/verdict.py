@@ -97,7 +97,7 @@ def verdict(
 def _reason(case: Case, costs: tuple[Cost, Cost], sign: str) -> str:
     """One sentence: the largest piece on each side, and what is left."""
     now, other = costs
-    hour = case.rates.labour_s + case.rates.overhead_s
+    hour = case.rates.labor_s + case.rates.overhead_s
     gains = sorted(
         [
             (hour * (now.way.arc_s - other.way.arc_s), "time on the arc"),
@@ -179,7 +179,7 @@ def _price_sentence(case: Case, found: BreakEven, sign: str, system: System) -> 
 
 
 def _laid_sentence(case: Case, found: BreakEven, system: System) -> str:
-    hour = case.rates.labour_s + case.rates.overhead_s
+    hour = case.rates.labor_s + case.rates.overhead_s
     if hour == 0:
         return "Your time is priced at nothing, so laying faster saves next to nothing."
     if found.laid is None or found.gain is None:

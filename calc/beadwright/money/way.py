@@ -10,14 +10,14 @@ class Rates:
     """What the shop pays whichever way it welds.
 
     Attributes:
-        labour_s: Labor, wages and what comes on top, zero or more [money/s].
+        labor_s: Labor, wages and what comes on top, zero or more [money/s].
         overhead_s: Overhead, zero or more [money/s].
         energy_j: Electricity, zero or more [money/J].
         machine_efficiency: Arc power over power drawn, above 0 to 1 [-].
         idle_w: Drawn while no arc burns, zero or more [W].
     """
 
-    labour_s: float
+    labor_s: float
     overhead_s: float
     energy_j: float
     machine_efficiency: float

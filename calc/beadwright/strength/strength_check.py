@@ -11,7 +11,7 @@ from beadwright.joint.fillet_joints import fillet_throat
 from beadwright.joint.fillets import throat
 from beadwright.strength import base_metal, resistance_en
 from beadwright.strength.elastic_line import LineForce, line_forces, worst
-from beadwright.strength.instantaneous_centre import CentreStrength, centre_strength
+from beadwright.strength.instantaneous_center import CenterStrength, center_strength
 from beadwright.strength.resistance_aisc import (
     Basis,
     available,
@@ -64,7 +64,7 @@ class Spread:
 
     forces: tuple[LineForce, ...]
     worst: int
-    centre: tuple[float, float] | None
+    center: tuple[float, float] | None
     factor: float
     increased: bool
 
@@ -81,8 +81,8 @@ def spread(task: StrengthTask) -> Spread:
     increased = _increase_counts(task)
     try:
         if task.analysis == "ic":
-            found = centre_strength(task.group, task.load, 1.0, task.properties)
-            return _of_centre(task, found)
+            found = center_strength(task.group, task.load, 1.0, task.properties)
+            return _of_center(task, found)
         forces = line_forces(task.group, task.load, task.properties)
     except OutOfRangeError as error:
         text = f"This shape cannot take this load: {error}. Give it width or take the load off."
@@ -94,11 +94,11 @@ def spread(task: StrengthTask) -> Spread:
     return Spread(forces, at, None, 0.0, increased)
 
 
-def _of_centre(task: StrengthTask, found: CentreStrength) -> Spread:
+def _of_center(task: StrengthTask, found: CenterStrength) -> Spread:
     # A nominal strength of 1 N/m carries `factor` times the load; scaled back to the load itself.
     share = 1 / found.factor
     forces = tuple(LineForce(f.place, f.fx * share, f.fy * share, 0.0) for f in found.forces)
-    return Spread(forces, found.first, found.centre, found.factor, increased=True)
+    return Spread(forces, found.first, found.center, found.factor, increased=True)
 
 
 def _increase_counts(task: StrengthTask) -> bool:

@@ -23,7 +23,7 @@ def strength_report(answer: StrengthAnswer) -> dict[str, Any]:
 def _answer(answer: StrengthAnswer) -> dict[str, Any]:
     task, legs, system = answer.task, answer.legs, answer.units
     p = task.properties
-    centre, numbers = answer.spread.centre, point_numbers(answer.spread.forces)
+    center, numbers = answer.spread.center, point_numbers(answer.spread.forces)
     return {
         "holds": answer.holds,
         "weakest": answer.links[0].name,
@@ -48,8 +48,8 @@ def _answer(answer: StrengthAnswer) -> dict[str, Any]:
             **{k: shown(getattr(task.load, k), "moment", system) for k in ("mx", "my", "mz")},
         },
         "centre": None
-        if centre is None
-        else {axis: shown(at, "length", system) for axis, at in zip("xy", centre, strict=True)},
+        if center is None
+        else {axis: shown(at, "length", system) for axis, at in zip("xy", center, strict=True)},
         "points": [
             {"number": number, **_point(force, system)}
             for number, force in zip(numbers, answer.spread.forces, strict=True)

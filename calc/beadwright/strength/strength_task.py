@@ -189,16 +189,16 @@ def _loaded(values: Mapping[str, Any]) -> tuple[Mapping[str, Any], bool]:
 def _load(
     values: Mapping[str, Any], properties: LineProperties
 ) -> tuple[GroupLoad, tuple[float, float, float]]:
-    centre = (properties.x, properties.y, 0.0)
+    center = (properties.x, properties.y, 0.0)
     per_length = values.get("line_load")
     if per_length:
         others = [key for key in (*LOADS[:-1], *_AT) if values.get(key)]
         if others:
             text = "Give a force per length, or forces and moments: not both."
             raise FieldErrors({key: [text] for key in ("line_load", *others)})
-        return GroupLoad(pz=per_length * properties.length_m), centre
+        return GroupLoad(pz=per_length * properties.length_m), center
     given = GroupLoad(*(values.get(key, 0.0) for key in LOADS[:-1]))
-    at = tuple(values.get(key, blank) for key, blank in zip(_AT, centre, strict=True))
+    at = tuple(values.get(key, blank) for key, blank in zip(_AT, center, strict=True))
     lone = [key for key in _AT if values.get(key) and not (given.px or given.py or given.pz)]
     if lone:
         text = "This says where a force acts, but no force is given."

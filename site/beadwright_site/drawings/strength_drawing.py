@@ -136,9 +136,9 @@ def _circle(found: StrengthAnswer, paper: Paper) -> tuple[float, float, float] |
 
 def _centre(found: StrengthAnswer, paper: Paper) -> tuple[str, tuple[Label, ...]]:
     """The instantaneous centre's cross and name, if it lies on the paper."""
-    if found.spread.centre is None:
+    if found.spread.center is None:
         return "", ()
-    x, y = paper.at(found.spread.centre)
+    x, y = paper.at(found.spread.center)
     if not (8 < x < WIDTH - 8 and 8 < y < HEIGHT - 8):
         return "", ()
     anchor = "end" if x > WIDTH / 2 else "start"

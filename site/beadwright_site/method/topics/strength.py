@@ -82,8 +82,8 @@ CENTRE = Equation(
     "Within 1 % of the printed coefficients for C-shaped groups and for two lines.",
     ("aisc-manual-8", "aisc-j2.4-strength"),
     "",
-    ("instantaneous_centre.peak_deformation", "instantaneous_centre.breaking_deformation",
-     "instantaneous_centre.element_strength", "instantaneous_centre.centre_strength"),
+    ("instantaneous_center.peak_deformation", "instantaneous_center.breaking_deformation",
+     "instantaneous_center.element_strength", "instantaneous_center.center_strength"),
 )  # fmt: skip
 
 AISC = Equation(

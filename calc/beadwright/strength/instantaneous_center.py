@@ -22,7 +22,7 @@ _STEP, _SHORT_STEP = 1.2, 0.5
 
 
 @dataclass(frozen=True, slots=True)
-class CentreStrength:
+class CenterStrength:
     """Strength of a group under one way of loading, and how it gives way.
 
     Attributes:
@@ -33,7 +33,7 @@ class CentreStrength:
     """
 
     factor: float
-    centre: tuple[float, float] | None
+    center: tuple[float, float] | None
     forces: tuple[LineForce, ...]
     first: int
 
@@ -121,12 +121,12 @@ class _Turning:
         return k, kx, ky, kr
 
 
-def centre_strength(
+def center_strength(
     group: WeldGroup,
     load: GroupLoad,
     strength_n_m: float,
     properties: LineProperties | None = None,
-) -> CentreStrength:
+) -> CenterStrength:
     """Return the strength of a group under a load in its plane.
 
     Source: AISC Manual part 8, instantaneous center of rotation; element curve of AISC 360 J2.4.
@@ -160,8 +160,8 @@ def centre_strength(
         _force(place, u - w * y, v + w * x, reach, strength_n_m) for x, y, place in turning.ends
     )
     slides = abs(w) < 1e-6 * hypot(u, v)
-    centre = None if slides else (p.x - v / w * radius, p.y + u / w * radius)
-    return CentreStrength(total * strength_n_m / size, centre, forces, first)
+    center = None if slides else (p.x - v / w * radius, p.y + u / w * radius)
+    return CenterStrength(total * strength_n_m / size, center, forces, first)
 
 
 def _force(place: Place, dx: float, dy: float, reach: float, strength: float) -> LineForce:

@@ -9,9 +9,9 @@ from hypothesis import strategies as st
 
 from beadwright.errors import OutOfRangeError
 from beadwright.strength.elastic_line import GroupLoad, line_forces
-from beadwright.strength.instantaneous_centre import (
+from beadwright.strength.instantaneous_center import (
     breaking_deformation,
-    centre_strength,
+    center_strength,
     element_strength,
     peak_deformation,
 )
@@ -52,7 +52,7 @@ def test_it_holds_what_the_elastic_method_allows(
 ) -> None:
     """All but 0.83: that is all welds along have given when stiffer ones across them break."""
     load = loaded(angle, arm)
-    found = centre_strength(group, load, 1.0)
+    found = center_strength(group, load, 1.0)
     elastic = 1 / max(f.total for f in line_forces(group, load))
     assert found.factor >= elastic * 0.82
     assert found.factor <= 1.51 * group.length_m
@@ -73,8 +73,8 @@ def test_turning_weld_and_load_changes_nothing(
             for (a, b), (d, e) in group.stretches
         ),
     )
-    one = centre_strength(group, loaded(angle, arm), 1.0)
-    two = centre_strength(turned, loaded(angle + turn, arm), 1.0)
+    one = center_strength(group, loaded(angle, arm), 1.0)
+    two = center_strength(turned, loaded(angle + turn, arm), 1.0)
     assert one.factor == pytest.approx(two.factor, rel=1e-4)
 
 
@@ -83,8 +83,8 @@ def test_turning_weld_and_load_changes_nothing(
 def test_mirrored_weld_under_mirrored_load_holds_the_same(k: float, a: float, angle: float) -> None:
     group = shaped_group("c", k, 1.0)
     mirrored = polyline_group(((-k, 0.0), (0.0, 0.0), (0.0, 1.0), (-k, 1.0)))
-    one = centre_strength(group, loaded(angle, a), 1.0).factor
-    two = centre_strength(mirrored, loaded(pi - angle, -a), 1.0).factor
+    one = center_strength(group, loaded(angle, a), 1.0).factor
+    two = center_strength(mirrored, loaded(pi - angle, -a), 1.0).factor
     assert one == pytest.approx(two, rel=1e-4)
 
 
@@ -93,9 +93,9 @@ def test_mirrored_weld_under_mirrored_load_holds_the_same(k: float, a: float, an
 def test_the_resistance_turns_about_the_centre_and_balances_the_load(k: float, a: float) -> None:
     group = shaped_group("c", k, 1.0)
     p = line_properties(group)
-    found = centre_strength(group, GroupLoad(py=-1.0, mz=-a), 1.0)
-    assert found.centre is not None
-    x, y = found.centre
+    found = center_strength(group, GroupLoad(py=-1.0, mz=-a), 1.0)
+    assert found.center is not None
+    x, y = found.center
     for force in found.forces:
         rx, ry = force.place.x - x, force.place.y - y
         radius = hypot(rx, ry)
@@ -129,9 +129,9 @@ def _angle(tx: float, ty: float, rx: float, ry: float) -> float:
 
 
 def test_a_quarter_turn_of_weld_and_load_turns_the_centre_with_them() -> None:
-    one = centre_strength(shaped_group("c", 0.5, 1.0), GroupLoad(py=-1.0, mz=-0.7), 1.0).centre
+    one = center_strength(shaped_group("c", 0.5, 1.0), GroupLoad(py=-1.0, mz=-0.7), 1.0).center
     turned = polyline_group(((0.0, 0.5), (0.0, 0.0), (-1.0, 0.0), (-1.0, 0.5)))
-    two = centre_strength(turned, GroupLoad(px=1.0, mz=-0.7), 1.0).centre
+    two = center_strength(turned, GroupLoad(px=1.0, mz=-0.7), 1.0).center
     assert one is not None
     # (x, y) turns to (-y, x). Symmetry keeps the C's center at half its height.
     assert one[1] == pytest.approx(0.5, abs=1e-5)
@@ -139,20 +139,20 @@ def test_a_quarter_turn_of_weld_and_load_turns_the_centre_with_them() -> None:
 
 
 @pytest.mark.parametrize(
-    ("group", "centre"),
+    ("group", "center"),
     [
         (shaped_group("rectangle", 0.4, 1.0), (0.2, 0.5)),
         (polyline_group(((1.0, 0.0), (2.0, 0.0), (3.0, 0.0))), (2.0, 0.0)),
     ],
 )
 def test_a_moment_alone_turns_a_symmetric_weld_about_its_middle(
-    group: WeldGroup, centre: tuple[float, float]
+    group: WeldGroup, center: tuple[float, float]
 ) -> None:
-    found = centre_strength(group, GroupLoad(mz=1.0), 1.0)
-    assert found.centre == pytest.approx(centre, abs=1e-6)
+    found = center_strength(group, GroupLoad(mz=1.0), 1.0)
+    assert found.center == pytest.approx(center, abs=1e-6)
     assert {force.fz for force in found.forces} == {0}
     for force in found.forces:
-        if (force.place.x, force.place.y) == centre:
+        if (force.place.x, force.place.y) == center:
             assert (force.fx, force.fy, force.fz) == (0, 0, 0)
         else:
             assert force.total > 0.1
@@ -160,9 +160,9 @@ def test_a_moment_alone_turns_a_symmetric_weld_about_its_middle(
 
 def test_a_load_through_the_centroid_only_slides() -> None:
     line = shaped_group("line", 1.0, 1.0)
-    along = centre_strength(line, GroupLoad(py=1.0), 1.0)
-    across = centre_strength(line, GroupLoad(px=1.0), 1.0)
-    assert along.centre is None
+    along = center_strength(line, GroupLoad(py=1.0), 1.0)
+    across = center_strength(line, GroupLoad(px=1.0), 1.0)
+    assert along.center is None
     assert along.factor == pytest.approx(1.0, rel=1e-3)
     assert across.factor == pytest.approx(1.5, rel=0.01)
     # Both ends break together; the first is named.
@@ -172,7 +172,7 @@ def test_a_load_through_the_centroid_only_slides() -> None:
 def test_more_arm_holds_less() -> None:
     # From the first arm on: at none the welds along have yet to give, as the printed tables show.
     group = shaped_group("rectangle", 0.5, 1.0)
-    found = [centre_strength(group, GroupLoad(py=1.0, mz=a / 10), 1.0).factor for a in range(30)]
+    found = [center_strength(group, GroupLoad(py=1.0, mz=a / 10), 1.0).factor for a in range(30)]
     assert all(b <= a * (1 + 1e-3) for a, b in pairwise(found[1:]))
 
 
@@ -186,4 +186,4 @@ def test_more_arm_holds_less() -> None:
 )
 def test_loads_it_cannot_take(load: GroupLoad, said: str) -> None:
     with pytest.raises(OutOfRangeError, match=said):
-        centre_strength(shaped_group("c", 1.0, 1.0), load, 1.0)
+        center_strength(shaped_group("c", 1.0, 1.0), load, 1.0)
