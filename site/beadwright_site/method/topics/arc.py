@@ -41,6 +41,9 @@ _VOLTS = Symbol("U", "volts at the arc", "V")
 _OXYGEN = Symbol("o", "oxygen over 2 %, counted to 5 % in the gas", "%")
 _HELIUM = Symbol("h", "helium", "%")
 
+_BURN_OFF_POINTS = [point for kind, size in CONSTANTS for point in shown_points(kind, size)]
+_BURN_OFF_INSIDE = sum(point.inside for point in _BURN_OFF_POINTS)
+
 BURN_OFF = Equation(
     "burn-off",
     "Burn-off: wire feed and current",
@@ -61,7 +64,8 @@ BURN_OFF = Equation(
                "m²"),
     ),
     "Direct current, wire positive, within the currents of the points fitted.",
-    "By wire, below: about nine points in ten stand inside it.",
+    f"By wire, below. {_BURN_OFF_INSIDE} of all {len(_BURN_OFF_POINTS)} points fitted stand "
+    "inside; the bands were set from these points, so a new one may stand outside more often.",
     ("power-balance", "machinery-31-t5", "feeder-table-4-3", "power-source-rule",
      "power-source-conditions", "technician-points", "trade-schedule", "procedure-guide",
      "e70c-sheet"),
@@ -284,14 +288,16 @@ def tip_table() -> Table:
 
 def volts_table() -> Table:
     """Return how many printed settings stand inside the windows, by wire and gas."""
+    counted = points_inside()
     return Table(
         "volts-inside",
         "Printed settings inside the volts window",
         ("wire", "gas", "points inside"),
         tuple((f"{kind} {size_text(size)}", gas, f"{held} of {count}")
-              for kind, size, gas, held, count in points_inside()),
+              for kind, size, gas, held, count in counted),
         ("machinery-31-t5", "power-source-conditions", "procedure-guide", "trade-schedule",
          "technician-points", "e70c-sheet", "fcaw-ranges"),
+        f"In all {sum(held for *_, held, _ in counted)} of {sum(count for *_, count in counted)}. "
         "Two settings of old schedules for 1/16 in in CO2 stand under ours.",
     )  # fmt: skip
 
