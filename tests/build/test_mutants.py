@@ -9,7 +9,7 @@ import pytest
 
 from tests.mutation.__main__ import ACCEPTED, accepted, module_path
 from tests.mutation.mutants import mutants, unchanged
-from tests.mutation.run_mutants import forked
+from tests.mutation.run_mutants import Baseline, forked
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -50,6 +50,24 @@ def value_of(tree: ast.Module, name: str = "x") -> object:
         ("x = not a", ["not a → not not a"]),
         ("x = a[1]", ["a[1] → a[2]"]),
         ("x = round(a, 3)", ["round(a, 3) → round(a, 4)"]),
+        ("x = f(a, b)", ["f(a, b) → f(b, a)"]),
+        ("x = f(a.leg, b.leg, 'c')", ["f(a.leg, b.leg, 'c') → f(b.leg, a.leg, 'c')"]),
+        ("x = (a, b)", ["(a, b) → (b, a)"]),
+        ("x = a if c else b", ["a if c else b → b if c else a"]),
+        ("def f(a: int, b: int):\n    return g(a, b)", ["g(a, b) → g(b, a)"]),
+        ("def f(a: int, b: str):\n    return g(a, b)", []),
+        ("def f(a):\n    g(a)", ["g(a) → left out"]),
+        ("def f(a):\n    a = g(a)", ["a = g(a) → left out"]),
+        ("def f(a):\n    b = g(a)", []),
+        ("def f(a):\n    a.b = g(a)", ["a.b = g(a) → left out"]),
+        ("def f(a):\n    if a:\n        return b", ["if a: return b → left out"]),
+        ("def f(a):\n    if a:\n        raise B", ["raise B → left out"]),
+        ("def f(a):\n    yield a", ["yield a → left out"]),
+        # Not worth a run: what is the same in either order, and a statement nothing runs without.
+        ("x = hypot(a, b)", []),
+        ("x = f(a, a)", []),
+        ("g(a)", []),
+        ("def f(a):\n    return a", []),
         # Not worth a run: texts, docstrings, annotations, types, the words of a refusal.
         ("x = 'a' + b", []),
         ('"""Two is 2."""', []),
@@ -95,6 +113,30 @@ def test_work_that_never_ends_is_stopped(tmp_path: Path, monkeypatch: pytest.Mon
 
     assert forked(loop, 0.2) is None
     assert forked(lambda: "done", 10) == "done"
+    assert forked(lambda: "done", None) == "done"
+
+
+def test_a_mutant_s_time_is_scaled_from_the_tests_it_runs() -> None:
+    baseline = Baseline(seconds={"slow": 30.0, "quick": 0.5}, rows_s=2.0)
+    assert baseline.limit_s(["quick"]) == 20 + 10 * (2.0 + 0.5)
+    assert baseline.limit_s(["quick", "slow"]) == 20 + 10 * (2.0 + 0.5 + 30.0)
+
+
+def test_what_is_left_out_is_no_more_in_the_mutant() -> None:
+    source = (
+        "def f(a):\n    a.append(2)\n    if len(a) > 3:\n        raise ValueError\n    return a\n"
+    )
+    out = [m for m in mutants(source) if m.text.endswith("left out")]
+    assert [value(m.tree, [1]) for m in out if "append" in m.text] == [[1]]
+    [kept] = [m for m in out if m.text.startswith("raise")]
+    assert value(kept.tree, [1, 1, 1]) == [1, 1, 1, 2]
+
+
+def value(tree: ast.Module, given: list[int]) -> object:
+    """What the function f of a mutant returns."""
+    function = value_of(tree, "f")
+    assert callable(function)
+    return function(given)
 
 
 def run(folder: Path, tests: str) -> subprocess.CompletedProcess[str]:

@@ -1,7 +1,10 @@
-"""Mutants of a module: its source with one number, operator or comparison changed.
+"""Mutants of a module: its source with one small thing changed.
 
 What is changed: every number by 5 % (a zero becomes a one, a count or index the next), + and -,
 * and /, ** and *, < and <=, > and >=, each way round, == and !=, min and max, and and or, not.
+Two names side by side in a call, a tuple or a choice of two are swapped, unless their annotations
+say that they are of two types. A statement is left out where the rest still runs without it: a
+call, a step of a sum, a second value of a name, an ``if`` without ``else``, a ``raise``.
 What is not: docstrings, annotations, and what only words a refusal.
 """
 
@@ -9,11 +12,9 @@ from __future__ import annotations
 
 import ast
 import copy
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import cast
-
-Change = Callable[[ast.AST], None]
 
 SHARE = 0.05
 """By how much a number is changed."""
@@ -42,6 +43,9 @@ ENDS = {"min": "max", "max": "min"}
 COUNTING = ("round", "range", "islice", "batched")
 """Calls whose numbers count things: a share more of one would only raise."""
 
+EITHER_ORDER = ("min", "max", "hypot", "isclose")
+"""Calls that give the same whichever argument comes first."""
+
 LONGEST = 110
 
 
@@ -64,13 +68,28 @@ class Mutant:
 
 @dataclass(frozen=True)
 class _Site:
-    """Where a change can be made: the node's place in the walk, and who holds it."""
+    """Where a change can be made: the node's place in the walk, and who holds it.
+
+    Attributes:
+        number: Place in the walk.
+        node: What may be changed.
+        parent: Who holds it.
+        scope: Function it stands in.
+        counting: True where a number counts things.
+        types: Annotation of each name the function declares with one.
+        given: Names that have a value before this place.
+    """
 
     number: int
     node: ast.AST
     parent: ast.AST
     scope: str
     counting: bool
+    types: Mapping[str, str]
+    given: frozenset[str]
+
+
+Change = Callable[[_Site], None]
 
 
 def _is_type(node: ast.AST) -> bool:
@@ -81,6 +100,10 @@ def _is_type(node: ast.AST) -> bool:
     )
 
 
+def _is_docstring(node: object) -> bool:
+    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
+
+
 def _children(node: ast.AST) -> Iterator[ast.AST]:
     """Yield what is under a node, but for annotations, docstrings and what words a refusal."""
     if isinstance(node, ast.Raise) or _is_type(node):
@@ -89,19 +112,47 @@ def _children(node: ast.AST) -> Iterator[ast.AST]:
         if name in ("annotation", "returns", "format_spec", "type_params"):
             continue
         for child in cast("list[object]", field) if isinstance(field, list) else [field]:
-            if isinstance(child, ast.Expr) and isinstance(child.value, ast.Constant):
+            if _is_docstring(child):
                 continue
             if isinstance(child, ast.AST):
                 yield child
 
 
-def _sites(tree: ast.Module) -> Iterator[_Site]:
+def _declared(function: ast.FunctionDef) -> dict[str, str]:
+    """Return the annotation of each name a function declares with one."""
+    given = function.args
+    arguments = [*given.posonlyargs, *given.args, *given.kwonlyargs]
+    found = {one.arg: ast.unparse(one.annotation) for one in arguments if one.annotation}
+    for node in ast.walk(function):
+        if isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name):
+            found[node.target.id] = ast.unparse(node.annotation)
+    return found
+
+
+def _names_set(node: ast.AST) -> set[str]:
+    """Return the names a statement gives a value."""
+    return {
+        one.id
+        for one in ast.walk(node)
+        if isinstance(one, ast.Name) and isinstance(one.ctx, ast.Store)
+    }
+
+
+def _sites(statement: ast.stmt, tree: ast.Module) -> Iterator[_Site]:
+    """Yield each place of one statement of a module where a change can be made."""
     number = 0
-    pending: list[tuple[ast.AST, ast.AST, str, bool]] = [(tree, tree, "", False)]
+    types: Mapping[str, str] = {}
+    given: set[str] = set()
+    pending: list[tuple[ast.AST, ast.AST, str, bool]] = [(statement, tree, "", False)]
     while pending:
         node, parent, scope, counting = pending.pop()
-        yield _Site(number, node, parent, scope, counting)
+        if isinstance(node, ast.FunctionDef):
+            types = _declared(node)
+            given = {one.arg for one in ast.walk(node.args) if isinstance(one, ast.arg)}
+        yield _Site(number, node, parent, scope, counting, types, frozenset(given))
         number += 1
+        if isinstance(node, ast.Assign | ast.AnnAssign | ast.For):
+            given |= _names_set(node)
         called = (
             node.func.id if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) else ""
         )
@@ -130,15 +181,75 @@ def _numbers(value: object, counting: bool) -> list[object]:
 
 
 def _set(name: str, value: object) -> Change:
-    return lambda node: setattr(node, name, value)
+    return lambda site: setattr(site.node, name, value)
 
 
 def _set_op(place: int, operator: type[ast.cmpop]) -> Change:
-    def change(node: ast.AST) -> None:
-        assert isinstance(node, ast.Compare)
-        node.ops[place] = operator()
+    def change(site: _Site) -> None:
+        assert isinstance(site.node, ast.Compare)
+        site.node.ops[place] = operator()
 
     return change
+
+
+def _swap(field: str, place: int) -> Change:
+    def change(site: _Site) -> None:
+        items: list[ast.expr] = getattr(site.node, field)
+        items[place], items[place + 1] = items[place + 1], items[place]
+
+    return change
+
+
+def _swap_branches(site: _Site) -> None:
+    assert isinstance(site.node, ast.IfExp)
+    site.node.body, site.node.orelse = site.node.orelse, site.node.body
+
+
+def _leave_out(site: _Site) -> None:
+    for _, field in ast.iter_fields(site.parent):
+        if isinstance(field, list):
+            statements = cast("list[ast.AST]", field)
+            for place, statement in enumerate(statements):
+                if statement is site.node:
+                    statements[place] = ast.Pass()
+
+
+def _is_name(node: ast.AST) -> bool:
+    """True for a name or a name's attribute that is no class and no constant's own text."""
+    if isinstance(node, ast.Attribute):
+        return _is_name(node.value)
+    return isinstance(node, ast.Name) and not node.id[0].isupper()
+
+
+def _alike(one: ast.expr, other: ast.expr, types: Mapping[str, str]) -> bool:
+    """True if two expressions are names that may be taken for each other."""
+    if not (_is_name(one) and _is_name(other)) or ast.dump(one) == ast.dump(other):
+        return False
+    kinds = [types.get(node.id) if isinstance(node, ast.Name) else None for node in (one, other)]
+    return None in kinds or kinds[0] == kinds[1]
+
+
+def _swaps(field: str, items: Sequence[ast.expr], types: Mapping[str, str]) -> Iterator[Change]:
+    for place in range(len(items) - 1):
+        if _alike(items[place], items[place + 1], types):
+            yield _swap(field, place)
+
+
+def _can_be_left_out(site: _Site) -> bool:
+    """True for a statement the rest runs without."""
+    node = site.node
+    match node:
+        case ast.Expr(value=ast.Call() | ast.Yield() | ast.YieldFrom()):
+            return True
+        case ast.Raise() | ast.AugAssign() | ast.Continue() | ast.Break():
+            return True
+        case ast.Assign(targets=targets):
+            return all(_names_set(target) <= site.given for target in targets)
+        case ast.If(orelse=[], body=body):
+            # An `if` around one raise is noticed with the raise.
+            return not (len(body) == 1 and isinstance(body[0], ast.Raise))
+        case _:
+            return False
 
 
 def _of_text(node: ast.AST) -> bool:
@@ -149,6 +260,8 @@ def _of_text(node: ast.AST) -> bool:
 
 def _changes(site: _Site) -> Iterator[Change]:
     node = site.node
+    if site.scope and _can_be_left_out(site):
+        yield _leave_out
     match node:
         case ast.Constant(value=value):
             counting = site.counting or (
@@ -172,13 +285,21 @@ def _changes(site: _Site) -> Iterator[Change]:
             yield _set("op", ast.Or() if isinstance(op, ast.And) else ast.And())
         case ast.UnaryOp(op=ast.Not(), operand=operand):
             yield _set("op", ast.UAdd()) if isinstance(operand, ast.Constant) else _double_not
+        case ast.Call(func=func, args=args):
+            if not (isinstance(func, ast.Name) and func.id in EITHER_ORDER):
+                yield from _swaps("args", args, site.types)
+        case ast.Tuple(elts=elts, ctx=ast.Load()):
+            yield from _swaps("elts", elts, site.types)
+        case ast.IfExp(body=one, orelse=other):
+            if _alike(one, other, site.types):
+                yield _swap_branches
         case _:
             return
 
 
-def _double_not(node: ast.AST) -> None:
-    assert isinstance(node, ast.UnaryOp)
-    node.operand = ast.UnaryOp(ast.Not(), node.operand)
+def _double_not(site: _Site) -> None:
+    assert isinstance(site.node, ast.UnaryOp)
+    site.node.operand = ast.UnaryOp(ast.Not(), site.node.operand)
 
 
 def _shown(node: ast.AST) -> str:
@@ -187,7 +308,7 @@ def _shown(node: ast.AST) -> str:
 
 
 def _around(site: _Site) -> ast.AST:
-    """Return the smallest expression that says what is changed: a bare number needs its holder."""
+    """Return the smallest piece that says what is changed: a bare number needs its holder."""
     bare = isinstance(site.node, ast.Constant | ast.Name)
     return site.parent if bare and isinstance(site.parent, ast.expr | ast.keyword) else site.node
 
@@ -200,14 +321,23 @@ def mutants(source: str) -> Iterator[Mutant]:
     """
     tree = ast.parse(source)
     told: dict[tuple[str, str], int] = {}
-    for site in _sites(tree):
+    places = [
+        (place, site)
+        for place, statement in enumerate(tree.body)
+        if not _is_docstring(statement)
+        for site in _sites(statement, tree)
+    ]
+    for place, site in places:
         for change in _changes(site):
-            changed = copy.deepcopy(tree)
-            twin = next(s for s in _sites(changed) if s.number == site.number)
+            # Only the statement changed is copied; the others are the same in every mutant.
+            statement = copy.deepcopy(tree.body[place])
+            body = [*tree.body[:place], statement, *tree.body[place + 1 :]]
+            changed = ast.Module(body, type_ignores=[])
+            twin = next(s for s in _sites(statement, changed) if s.number == site.number)
             before = _shown(_around(site))
-            change(twin.node)
-            ast.fix_missing_locations(changed)
-            after = _shown(_around(twin))
+            change(twin)
+            ast.fix_missing_locations(statement)
+            after = "left out" if change is _leave_out else _shown(_around(twin))
             if isinstance(site.node, ast.Constant) and before == after:
                 before, after = f"{_shown(site.node)} in {before}", _shown(twin.node)
             text = f"{before} → {after}"

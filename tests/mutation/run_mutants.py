@@ -30,8 +30,9 @@ from tests.mutation.mutants import Mutant
 
 Fate = Literal["killed", "survived", "timeout"]
 
-LIMIT_S = 60
-"""Longest a mutant's tests may take; a loop that never ends counts as noticed."""
+LIMIT_TIMES, LIMIT_LEAST_S = 10, 20
+"""A mutant's tests may take so many times what they took with nothing changed, and no less than
+so long [s]; a loop that never ends counts as noticed."""
 
 SKIPPED = ("test_reference.py", "test_visited.py", "test_terminal.py", "test_mutants.py")
 """Rows are run here without pytest; the others look at the tests or start other processes."""
@@ -85,6 +86,13 @@ class Baseline:
     failing: list[str] = field(default_factory=list[str])
     libraries: list[str] = field(default_factory=list[str])
     at_import: list[str] = field(default_factory=list[str])
+    seconds: dict[str, float] = field(default_factory=dict[str, float])
+    rows_s: float = 0.0
+
+    def limit_s(self, tests: Sequence[str]) -> float:
+        """Return the longest a mutant may take with the rows and these tests [s]."""
+        plain = self.rows_s + sum(self.seconds[name] for name in tests)
+        return LIMIT_LEAST_S + LIMIT_TIMES * plain
 
 
 class _Reached:
@@ -161,12 +169,12 @@ _QUIET = ("-q", "-p", "no:cacheprovider", "-o", "addopts=", "--import-mode=impor
           "-W", "ignore::pytest.PytestAssertRewriteWarning")  # fmt: skip
 
 
-def forked(work: Callable[[], object], limit_s: float) -> object:
+def forked(work: Callable[[], object], limit_s: float | None) -> object:
     """Return what work returns in a forked process, or None if it takes too long or dies.
 
     Args:
         work: Returns something JSON can hold.
-        limit_s: Longest it may take [s].
+        limit_s: Longest it may take, or None for as long as it takes [s].
     """
     read, write = os.pipe()
     child = os.fork()
@@ -174,7 +182,7 @@ def forked(work: Callable[[], object], limit_s: float) -> object:
         os.close(read)
         # Should the parent be gone, nobody else would stop it.
         signal.signal(signal.SIGALRM, signal.SIG_DFL)
-        signal.setitimer(signal.ITIMER_REAL, limit_s + 1)
+        signal.setitimer(signal.ITIMER_REAL, 0 if limit_s is None else limit_s + 1)
         try:
             quiet = os.open("mutation-said.txt", os.O_WRONLY | os.O_CREAT | os.O_TRUNC)
             os.dup2(quiet, 1)
@@ -193,7 +201,7 @@ def forked(work: Callable[[], object], limit_s: float) -> object:
         os.kill(child, signal.SIGKILL)
 
     signal.signal(signal.SIGALRM, stop)
-    signal.setitimer(signal.ITIMER_REAL, limit_s)
+    signal.setitimer(signal.ITIMER_REAL, limit_s or 0)
     with os.fdopen(read) as answer:
         text = answer.read()
     signal.setitimer(signal.ITIMER_REAL, 0)
@@ -222,12 +230,14 @@ def measure(sources: Mapping[str, Path], folders: Sequence[str]) -> Baseline:
             importlib.import_module(name)
         at_import = sorted(reached.seen)
         reference = _reference()
+        begun = time.monotonic()
         for place, row in enumerate(reference.ROWS):
             reached.start()
             if _row_fails(reference, row) and row["file"] not in reference.LEAST_SHARE:
                 baseline.failing.append(f"{row['file']}-{row['row']}")
             else:
                 baseline.rows[place] = sorted(reached.seen)
+        rows_s = time.monotonic() - begun
         watch = _Watch(reached, baseline)
         ignored = [f"--deselect={folder}/{name}" for folder in folders for name in SKIPPED]
         pytest.main([*_QUIET, *ignored, *folders], plugins=[watch])
@@ -239,15 +249,20 @@ def measure(sources: Mapping[str, Path], folders: Sequence[str]) -> Baseline:
             "tests": tests,
             "failing": baseline.failing,
             "at_import": at_import,
+            "seconds": watch.seconds,
+            "rows_s": rows_s,
             "libraries": [name for name in sys.modules if not name.startswith(ours)],
         }
 
-    found: Any = forked(work, 1200)
+    found: Any = forked(work, None)
     if found is None or not found["tests"]:
         said = Path("mutation-said.txt").read_text(encoding="utf-8")
         raise RuntimeError(f"the tests do not run even with nothing changed: {said}")
     rows = {int(place): names for place, names in found["rows"].items()}
-    return Baseline(rows, found["tests"], found["failing"], found["libraries"], found["at_import"])
+    return Baseline(
+        rows, found["tests"], found["failing"], found["libraries"], found["at_import"],
+        found["seconds"], found["rows_s"],
+    )  # fmt: skip
 
 
 def preload(libraries: Sequence[str]) -> None:
@@ -310,11 +325,12 @@ def fate_of(module: str, path: Path, mutant: Mutant, baseline: Baseline) -> tupl
         code = pytest.main([*_QUIET, "-x", *files], plugins=[_Only(tests)])
         return "survived" if code in (0, 5) else "killed"
 
+    limit_s = baseline.limit_s(tests) if mutant.line else None  # nothing changed: all its time
     begun = time.monotonic()
-    answer = forked(work, LIMIT_S)
+    answer = forked(work, limit_s)
     spent = time.monotonic() - begun
     if answer == "survived":
         return "survived", spent
-    if answer is None and spent >= LIMIT_S:
+    if answer is None and limit_s is not None and spent >= limit_s:
         return "timeout", spent
     return "killed", spent
