@@ -1,4 +1,4 @@
-"""A closed corner to scale: the plate lying down covers the other's edge, welded from outside."""
+"""A closed corner to scale: the horizontal plate covers the edge of the other, welded outside."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ def closed_corner_joint(
     Source: geometry: gap × the thinner plate, plus the crown as a parabola.
 
     Args:
-        plate_m: Thickness of the plate lying down, above zero [m].
+        plate_m: Thickness of the horizontal plate, above zero [m].
         plate2_m: Thickness of the plate below it, above zero [m].
         gap_m: Gap between them, zero or more [m].
         crown_m: Crown, zero or more; not both zero [m].

@@ -45,7 +45,7 @@ def skew_leg(leg_m: float, skew_deg: float) -> float:
 
 
 def gauge_leg(leg_m: float, skew_deg: float) -> float:
-    """Return how far a toe stands off the other plate, as a leg gauge reads it [m].
+    """Return the distance of a toe from the other plate, as a leg gauge reads it [m].
 
     Source: Miller, skewed T-joints: ω = 2 t sin(ψ/2), which is b·sin ψ (geometry).
 
@@ -67,7 +67,7 @@ def fillet_face(leg_m: float, leg2_m: float, skew_deg: float = 90.0) -> float:
     Source: geometry, the law of cosines.
 
     Args:
-        leg_m: Leg along the plate lying down, above zero [m].
+        leg_m: Leg along the horizontal plate, above zero [m].
         leg2_m: Leg along the other, above zero [m].
         skew_deg: Angle between them, 60 to 135 [°].
 
@@ -81,13 +81,13 @@ def fillet_face(leg_m: float, leg2_m: float, skew_deg: float = 90.0) -> float:
 
 
 def fillet_throat(leg_m: float, leg2_m: float, skew_deg: float = 90.0) -> float:
-    """Return the throat: the shortest way from the root to a flat face [m].
+    """Return the throat: the shortest distance from the root to a flat face [m].
 
     Source: geometry; AWS A3.0, theoretical throat. With very unequal legs at a sharp angle the
-    shortest way is the short leg itself.
+    shortest distance is the short leg itself.
 
     Args:
-        leg_m: Leg along the plate lying down, above zero [m].
+        leg_m: Leg along the horizontal plate, above zero [m].
         leg2_m: Leg along the other, above zero [m].
         skew_deg: Angle between them, 60 to 135 [°].
 
@@ -127,10 +127,10 @@ def fillet_joint(
 
     Args:
         kind: tee, lap or corner [-].
-        plate_m: Thickness of the plate lying down, above zero [m].
+        plate_m: Thickness of the horizontal plate, above zero [m].
         plate2_m: Thickness of the other, above zero [m].
-        leg_m: Leg as welded along the plate lying down, gap allowed for, above zero [m].
-        wanted_leg_m: Leg asked for, along the plate; the throat is its, above zero [m].
+        leg_m: Leg as welded along the horizontal plate, gap allowed for, above zero [m].
+        wanted_leg_m: Leg asked for, along the plate; the throat follows from it; above zero [m].
         convexity_m: Crown of the face, zero or more [m].
         gap_m: Root gap, zero or more [m].
         leg2_m: Leg as welded along the other plate, above zero; None: the same [m].
@@ -250,7 +250,7 @@ def _corner(
     skew: float,
     corner: Corner,
 ) -> _Parts:
-    # Open: edge to edge. Half open: the plate lying down covers half the other's thickness.
+    # Open: edge to edge. Half open: the horizontal plate covers half the other's thickness.
     left = -plate2 / 2 if corner == "half" else 0.0
     right = left + plate2
     return (

@@ -57,10 +57,10 @@ def largest_edge_leg(edge_m: float) -> float:
 
 
 def gapped_leg(leg_m: float, gap_m: float) -> float:
-    """Return the leg to weld so that a gap does not cost throat [m].
+    """Return the leg to weld so that a gap takes nothing from the throat [m].
 
     Source: AWS D1.1 7.21.1: up to 1/16 in nothing; over 1/16 to 3/16 in the leg grows by the
-    gap; wider is not allowed (but for plate 3 in and over).
+    gap; a wider gap is not allowed, except on plate of 3 in and over.
 
     Args:
         leg_m: Leg wanted, above zero [m].
@@ -170,7 +170,8 @@ def largest_convexity(face_m: float) -> float:
 def least_length(leg_m: float) -> float:
     """Return the shortest fillet that counts with its whole leg [m].
 
-    Source: AISC 360 J2.2b: four times the leg; shorter, a quarter of the length counts as leg.
+    Source: AISC 360 J2.2b: four times the leg; of a shorter fillet a quarter of the length counts
+    as leg.
 
     Args:
         leg_m: Leg, above zero [m].

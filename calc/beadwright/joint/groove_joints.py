@@ -22,7 +22,7 @@ from beadwright.joint.joints import (
 )
 
 GROOVE_TOE_M = 0.0015
-"""How far a cap laps over each edge of its groove [m]. Common practice."""
+"""Overlap of a cap on each edge of its groove [m]. Common practice."""
 
 BACKING_M = 1 / 4 * 0.0254
 """Thickness a backing is drawn with [m]. Common practice."""
@@ -60,7 +60,7 @@ class Groove:
 
     @property
     def slopes(self) -> tuple[float, float]:
-        """Tangent of the left and of the right bevel."""
+        """Tangents of the left and the right bevel angle."""
         if self.kind in ("v", "double-v"):
             half = tan(radians(self.angle_deg / 2))
             return half, half
@@ -232,7 +232,7 @@ def _edge(groove: Groove, slope: float, plate: float, thin: float, reach: float)
     else:
         points.append((half, -thin))
     if plate > thin * (1 + 1e-9):
-        # The second side, or a backing, wants the thicker plate tapered to the thinner.
+        # With a second side, or a backing, the thicker plate must taper down to the thinner.
         if groove.depth2_m or groove.backed:
             flat = _flat(groove, thin)
             points += [(flat, -thin), (flat + _TAPER * (plate - thin), -plate)]
@@ -243,7 +243,7 @@ def _edge(groove: Groove, slope: float, plate: float, thin: float, reach: float)
 
 
 def _flat(groove: Groove, thin: float) -> float:
-    """How far from the middle the underside stays level: past the backing or the second cap."""
+    """Distance from the middle to which the underside stays level: past backing or second cap."""
     if groove.backed:
         return groove.gap_m / 2 + min(0.0125, max(0.006, thin))
     return groove.gap_m / 2 + groove.depth2_m * max(groove.slopes) + 2 * GROOVE_TOE_M

@@ -1,4 +1,4 @@
-"""What the codes say of grooves cut part way, of fillets on them, and of plugs and slots."""
+"""Code rules for partial-penetration grooves, fillets on them, plugs and slots."""
 
 from __future__ import annotations
 
@@ -18,20 +18,20 @@ MINIMUM_THROAT_M = (
     (6 * _IN, 1 / 2 * _IN),
     (float("inf"), 5 / 8 * _IN),
 )
-"""Thinner part up to [m], least effective throat of a groove cut part way [m].
+"""Thinner part up to [m], least effective throat of a partial-penetration groove [m].
 
 Source: AISC 360 Table J2.3.
 """
 
 LOST_M = 1 / 8 * _IN
-"""What a narrow bevel loses of its depth out of position [m]. Source: AISC 360 Table J2.1."""
+"""Depth that a narrow bevel loses out of position [m]. Source: AISC 360 Table J2.1."""
 
 FULL_FILL_M = 5 / 8 * _IN
-"""Up to this a hole is filled level with the plate [m]. Source: AISC 360 J2.3b."""
+"""Plate up to which a hole is filled level with its surface [m]. Source: AISC 360 J2.3b."""
 
 
 def minimum_throat(thinner_m: float) -> float:
-    """Return the least effective throat of a groove cut part way [m].
+    """Return the least effective throat of a partial-penetration groove [m].
 
     Source: AISC 360 Table J2.3.
 
@@ -46,7 +46,7 @@ def minimum_throat(thinner_m: float) -> float:
 
 
 def lost_depth(angle_deg: float, out_of_position: bool) -> float:
-    """Return what the effective throat lacks of the depth of the groove [m].
+    """Return the depth of the groove less the effective throat [m].
 
     Source: AISC 360 Table J2.1, gas metal arc: from 60° nothing; 45° bevel nothing flat and
     horizontal, 1/8 in vertical and overhead. Under 45° the table is silent; 1/8 in is taken
@@ -69,7 +69,7 @@ def fillet_on_groove(upright_m: float) -> float:
     """Return the leg of the fillet that covers a groove in a tee [m].
 
     Source: AWS D1.1, notes to the prequalified joints (second-hand): a quarter of the plate
-    prepared, but no more than 3/8 in is asked.
+    prepared; never more than 3/8 in is asked for.
 
     Args:
         upright_m: Thickness of the plate prepared, above zero [m].

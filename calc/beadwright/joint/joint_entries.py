@@ -1,4 +1,4 @@
-"""Which entries a joint asks for; the others say nothing about it."""
+"""The entries a joint needs; the other entries do not apply to it."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ JOINT_KEYS = (
     "plate", "plate2", "corner", "skew", "leg", "leg2", "gap", "angle", "root_face", "depth",
     "depth2", "backing", "hole", "slot_length", "reinforcement", "weld_length", "pitch",
 )  # fmt: skip
-"""Every entry that some joint asks for and another does not, in the order of the form."""
+"""Every entry that some joints need and others do not, in the order of the form."""
 
 _FILLET = ("plate", "plate2", "leg", "leg2", "gap", "reinforcement", "weld_length", "pitch")
 _GROOVE = ("plate", "plate2", "angle", "root_face", "gap", "depth", "reinforcement", "weld_length")

@@ -1,9 +1,9 @@
 """Joints as polygons to scale: what every joint is drawn and counted with.
 
 Coordinates [m]: x to the right, y up. The root of a fillet lies at (0, 0); a butt's top surfaces at
-y = 0 with its gap astride x = 0; a groove in a tee is filled from the right, the base plate's top
-at y = 0 and the upright's right face at x = 0. A rounded face is a parabola over the straight
-face, in short chords. The shapes themselves: ``fillet_joints``, ``groove_joints``,
+y = 0 with x = 0 in the middle of its gap; a groove in a tee is filled from the right, the base
+plate's top at y = 0 and the upright's right face at x = 0. A rounded face is a parabola over the
+straight face, in short chords. The shapes themselves: ``fillet_joints``, ``groove_joints``,
 ``tee_grooves``, ``plug_slot``; which one a job wants: ``job_joint``.
 """
 
@@ -86,7 +86,7 @@ class WeldRegion:
     Attributes:
         side: first or second, in the order welded.
         outline: With the rounded face, as drawn.
-        filled: To the straight face, without the crown and what it laps over the plate edges.
+        filled: To the straight face, without the crown and its overlap on the plate edges.
         root: Where the first bead goes.
         face: The toes: ends of the straight face.
         crown_m: Height of the rounded face over the straight one [m].
@@ -115,7 +115,7 @@ class JointShape:
     Attributes:
         kind: The joint.
         plates: Outlines of the parts.
-        regions: Weld metal by side, the side welded first standing first.
+        regions: Weld metal by side, in the order welded.
         section_m2: Section of weld metal laid along the weld [m²]. The regions' sum; half of it
             in a plug or slot, which is laid around its axis.
         leg_m: Leg as welded (gap and skew allowed for), zero without a fillet [m].
@@ -192,7 +192,7 @@ def polygon_area(points: Sequence[XY]) -> float:
 
 
 def rounded_face(start: XY, end: XY, height_m: float) -> tuple[XY, ...]:
-    """Return the points between start and end of a parabola bulging to the right of the way [m].
+    """Return the points between start and end of a parabola that bulges to the right [m].
 
     Args:
         start: Where the face begins [m].
@@ -220,7 +220,7 @@ def box(left: float, bottom: float, right: float, top: float) -> Polygon:
 
 
 def same(one: XY, other: XY) -> bool:
-    """Return whether two points are one, but for rounding: within a nanometer.
+    """Return whether two points are the same apart from rounding: within a nanometer.
 
     Args:
         one: A point [m].
@@ -233,7 +233,7 @@ def corners(points: Iterable[XY]) -> Polygon:
     """Return the points as a polygon, each corner once.
 
     Args:
-        points: Corners in order, neighbors perhaps the same [m].
+        points: Corners in order; neighbors may be the same point [m].
     """
     found: list[XY] = []
     for point in points:

@@ -9,7 +9,7 @@ from beadwright.joint.joints import HOLES, Dimension, JointKind, JointShape, box
 
 
 def turn_length(hole_m: float, slot_m: float | None = None) -> float:
-    """Return the way of the torch once around a hole, such that section × way is the volume [m].
+    """Return the path of the torch once around a hole: section × path is the volume [m].
 
     Source: Pappus: half the hole's section, carried around at half the radius, sweeps the hole.
 

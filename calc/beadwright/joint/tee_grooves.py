@@ -22,7 +22,7 @@ from beadwright.joint.joints import (
 
 
 def distance_to_face(root: XY, right: XY, left: XY) -> float:
-    """Return the shortest way from the root to a straight face [m].
+    """Return the shortest distance from the root to a straight face [m].
 
     Source: geometry, point to segment.
 
@@ -49,17 +49,17 @@ def tee_groove_joint(
     """Return a beveled tee drawn to scale; its fillet covers the groove.
 
     Source: geometry. The face runs straight from the fillet's toe on the plate to its toe on the
-    upright, which stands no lower than the groove's edge. Effective throat of a groove cut part
-    way: the shortest way from its root to the face, less what a narrow groove loses (AWS D1.1,
-    from memory), both sides together.
+    upright, which is not below the groove's edge. Effective throat of a
+    partial-penetration groove: the shortest distance from its root to the face, less what a narrow
+    groove loses (AWS D1.1, from memory), both sides together.
 
     Args:
         groove: The edges [-].
-        plate_m: Thickness of the plate lying down, above zero [m].
+        plate_m: Thickness of the horizontal plate, above zero [m].
         plate2_m: Thickness of the upright, above zero [m].
         leg_m: Leg of the fillet on the groove, zero for none [m].
         crown_m: Crown of the face, zero or more [m].
-        lost_m: What the throat of each groove lacks, zero or more [m].
+        lost_m: Depth of each groove that does not count as throat, zero or more [m].
 
     Raises:
         OutOfRangeError: If a length or the angle is out of range, or the depths over the plate.
@@ -168,7 +168,7 @@ def _plates(
 
 
 def _backing(groove: Groove, plate2: float) -> Polygon:
-    # Stands in the far corner, behind the gap.
+    # The root lies in the far corner, behind the gap.
     return box(-plate2 - BACKING_M, 0.0, -plate2, groove.gap_m + 3 * BACKING_M)
 
 

@@ -1,4 +1,4 @@
-"""What one bead and one layer may be in a position, and how few beads a joint then takes."""
+"""Largest bead and layer in a position, and the fewest beads a joint then takes."""
 
 from __future__ import annotations
 
@@ -54,10 +54,11 @@ STRINGER_M = 3 / 8 * _IN
 """Widest stringer: about eight wire diameters of 0.045 in wire [m]. Common practice."""
 
 COLD_LAP_M = 3 / 16 * _IN
-"""Over this, short circuit may lie on the plate without fusing [m]. Common practice."""
+"""Plate thickness over which short circuit may lie without fusing [m]. Common practice."""
 
 SIZE_SLACK = 1.03
-"""So that 8 mm counts as 5/16 in: the codes' metric sizes are rounded [-]."""
+"""Share that a size may be over and still count, so that 8 mm is 5/16 in: the codes' metric sizes
+are rounded [-]."""
 
 
 def largest_bead_m2(job: Job) -> float:
@@ -72,7 +73,7 @@ def largest_bead_m2(job: Job) -> float:
 
 
 def position_limits(job: Job, *, stringers: bool) -> BeadLimits:
-    """Return what a bead and a layer may be in the job's position.
+    """Return the limits of a bead and a layer in the job's position.
 
     Source: ``largest_bead_m2``, ``ROOT_M``, ``LAYER_M``, ``SPLIT_M``, ``STRINGER_M``.
 
@@ -87,9 +88,11 @@ def position_limits(job: Job, *, stringers: bool) -> BeadLimits:
 
 
 def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
-    """Return whether the root is shorted under another mode: spray falls through an open gap.
+    """Return whether the root is welded in short circuit though the rest is not.
 
-    Source: common practice. Flux-cored wire has no other mode; it wants a backing.
+    Spray falls through an open gap.
+
+    Source: common practice. Flux-cored wire has no other mode; it needs a backing.
 
     Args:
         job: The job [-].
@@ -104,8 +107,8 @@ def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
 def fewest_beads(job: Job, shape: JointShape, transfer: Transfer) -> int:
     """Return the fewest beads that fill a joint within the limits of its position [-].
 
-    Source: ``layers.fewest_layers``; a fillet one bead may lay is one bead, and a shorted
-    root is kept under ``COLD_LAP_M``: thicker it lies cold on the edges.
+    Source: ``layers.fewest_layers``; a fillet that one bead may lay is one bead, and a root in
+    short circuit is kept under ``COLD_LAP_M``: a thicker one does not fuse to the edges.
 
     Args:
         job: The job [-].

@@ -40,7 +40,7 @@ class Frame:
 
     @property
     def bottom(self) -> float:
-        """Level at which there is metal to lay; a closed root face below it has none [m]."""
+        """Lowest level with metal to lay; a closed root face below it has none [m]."""
         least = 1e-9 * self.levels.area
         at = next(i for i, area in enumerate(self.levels.areas) if area > least)
         return self.levels.levels[at - 1]
@@ -77,7 +77,7 @@ def frame_of(region: WeldRegion) -> Frame:
 
 
 def dense(points: Sequence[XY], width: float) -> list[XY]:
-    """Return an outline with its edges cut short along the face, so that they can be bent [m].
+    """Return an outline with its edges cut into short pieces, so that they can be bent [m].
 
     Args:
         points: Corners in order [m].

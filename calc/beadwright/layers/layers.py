@@ -12,30 +12,39 @@ from beadwright.layers.sweep import Sweep
 from beadwright.tolerance import REL_TOL
 
 CAP_UNDER_FLUSH_M = 0.0008
-"""A groove's cap starts at least so far below flush, so that its edges are melted away [m].
+"""Depth below flush at which a groove's cap starts at the least, so that it melts the edges [m].
 Common practice: fill to within 1/32 to 1/16 in."""
 
 SHAPELY = 1.8
-"""Width over height of a bead that lies well [-]. Common practice; it chooses between layers of
-the same number of beads."""
+"""Width over height of a well-shaped bead [-]. Common practice; it chooses between layers of the
+same number of beads."""
 
 FLAT_ROOT_M = 3 / 8 * 0.0254
-"""A root wider than this at its floor may be laid in beads side by side [m]. Common practice."""
+"""Width of a root's floor over which beads may lie side by side in it [m]. Common practice."""
 
 _WIDE_ROOT = 1000
 _LEVELS = 32
 _SLIVER = 0.15
-"""Least distance of two levels, as a share of an even step [-]."""
+"""Least distance between two levels, as a share of an even step [-]."""
 
 _MOST_FULL = 60
 
 _Best = tuple[int, float, int, int]
-"""Beads so far, how ill they lie, the level before, beads of the last layer."""
+"""Beads so far, their penalty for shape, the level before, beads of the last layer."""
+
+
+_SCALES = (0.05, 40.0)
+"""Least and most by which limits are scaled to reach a count of beads: from many fine beads to one
+that fills any joint [-]."""
+
+_HALVINGS = 16
+"""Halvings of that range: to one part in a thousand of the scale, finer than a count of beads can
+tell [-]."""
 
 
 @dataclass(frozen=True, slots=True)
 class BeadLimits:
-    """What one bead and one layer may be.
+    """Largest sizes of one bead and one layer.
 
     Attributes:
         root_m2: Largest section of a bead in the first layer [m²].
@@ -52,7 +61,7 @@ class BeadLimits:
     width_m: float
 
     def times(self, factor: float) -> BeadLimits:
-        """Return the limits widened or tightened alike.
+        """Return all limits widened or tightened by one factor.
 
         Args:
             factor: Above zero; sections go with its square [-].
@@ -84,7 +93,7 @@ class Layer:
 def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: bool) -> list[Layer]:
     """Return the layers that hold the limits with the fewest beads, the evenest of those.
 
-    Source: the shortest way through the levels, a layer a step (Bellman).
+    Source: the shortest path through the levels, one step for each layer (Bellman).
 
     Args:
         frame: The region [-].
@@ -120,7 +129,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
             most = limits.section_m2 if low else limits.root_m2
             beads = max(1, ceil(section / most - REL_TOL))
             beads = max(beads, ceil(wide / limits.width_m - REL_TOL))
-            # One bead makes a narrow root wherever it can.
+            # A narrow root is one bead if that holds the limits.
             again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
             cost = best[low][0] + beads + again
             over_flush = cap and groove and low > 0 and levels[low] > -CAP_UNDER_FLUSH_M
@@ -133,7 +142,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
                 loose = min(loose, way)
             else:
                 found = min(found, way)
-        # A crown higher than a layer may be leaves no cap that starts under flush.
+        # With a crown higher than the thickest layer, no cap can start below flush.
         best.append(found if found[2] >= 0 else loose)
     layers: list[Layer] = []
     at = last
@@ -147,7 +156,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
 def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
     """Levels a layer may end at: full beads, the thickest layers, and even steps between.
 
-    None lies so near another, or an end, that a sliver would count as a layer.
+    No level lies so near another, or an end, that a sliver would count as a layer.
     """
     swept = frame.levels
     bottom, top = frame.bottom, swept.levels[-1]
@@ -174,7 +183,7 @@ def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
 def _evened(
     frame: Frame, layers: list[Layer], limits: BeadLimits, *, groove: bool, around: bool
 ) -> list[Layer]:
-    """The same beads, all of one section; if it can be, no layer with fewer than the one under it.
+    """The same beads, all of one section; if possible no layer has fewer than the one below it.
 
     Where that breaks a limit the layers stay as they are.
     """
@@ -230,7 +239,7 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
 
 
 def _chord(levels: Sweep, level: float) -> float:
-    """How wide the region is at a level, just inside it where the level is an end."""
+    """Width of the region at a level; at an end, just inside it."""
     bottom, top = levels.levels[0], levels.levels[-1]
     near = 1e-4 * (top - bottom)
     low, high = max(level - near, bottom), min(level + near, top)
@@ -254,9 +263,9 @@ def layers_of_count(
     """
     if count < 1:
         raise OutOfRangeError(f"count = {count} must be 1 or more")
-    low, high = 0.05, 40.0
+    low, high = _SCALES
     found = [Layer(frame.bottom, frame.levels.levels[-1], 1)]
-    for _ in range(16):
+    for _ in range(_HALVINGS):
         middle = (low * high) ** 0.5
         tried = fewest_layers(frame, limits.times(middle), groove=groove, around=around)
         beads = sum(layer.beads for layer in tried)

@@ -1,4 +1,4 @@
-"""A polygon swept by a straight line: how much lies below it, and where it has swept a share."""
+"""A polygon swept by a straight line: the area below a level, and the level of an area."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _GRAIN = 1e-9
 
 @dataclass(frozen=True, slots=True)
 class Sweep:
-    """Area of a polygon below a level, as a chain of quadratics.
+    """Area of a polygon below a level, as a series of quadratics.
 
     Between two neighboring corners' levels the chord is straight in the level, so the area is a
     quadratic there; both ways are exact for any simple polygon.
@@ -67,7 +67,7 @@ class Sweep:
             return self.levels[-1]
         at = max(0, min(bisect_right(self.areas, area) - 1, len(self.levels) - 2))
         left, chord, slope = area - self.areas[at], self.chords[at], self.slopes[at]
-        # The root that loses no digits where the chord hardly changes.
+        # This form of the root loses no digits where the chord hardly changes.
         under = sqrt(max(0.0, chord * chord + 2 * slope * left))
         up = 2 * left / (chord + under) if chord + under > 0 else 0.0
         return min(self.levels[at] + up, self.levels[at + 1])
@@ -77,7 +77,7 @@ def sweep(points: Sequence[XY], axis: int) -> Sweep:
     """Return the sweep of a simple polygon.
 
     Source: geometry: each edge adds its straight line to the chord between its two levels, with
-    the sign of its way.
+    the sign of its direction.
 
     Args:
         points: Corners in order, three or more [m].
@@ -94,7 +94,7 @@ def sweep(points: Sequence[XY], axis: int) -> Sweep:
     if not span > 0:
         raise OutOfRangeError("points must enclose an area")
     grain = _GRAIN * span
-    # Corners a hair apart are taken as level: the line between them would be all slope.
+    # Corners closer than the tolerance count as level: the slope between them would be endless.
     snapped = [round((height - bottom) / grain) * grain + bottom for height in heights]
     jumps: dict[float, tuple[float, float]] = {}
     twice = 0.0
@@ -107,7 +107,7 @@ def sweep(points: Sequence[XY], axis: int) -> Sweep:
                 chord, steeper = jumps.get(level, (0.0, 0.0))
                 jumps[level] = chord + sign * across, steeper + sign * slope
         before, low = point, high
-    # Of edges going down the two ends come in the other order, so their sign is already turned.
+    # An edge that goes down has its two ends in the other order: that already turns the sign.
     return _summed(jumps, 1.0 if (twice > 0) == (axis == 1) else -1.0)
 
 
