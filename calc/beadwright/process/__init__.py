@@ -1,1 +1,1 @@
-"""What wire, gas and arc do: melting, transfer, metal laid, what it melts."""
+"""What wire, gas and arc do: melting, transfer, metal laid, plate melted."""

@@ -1,10 +1,9 @@
 """Arc volts against current: where short circuit ends, where spray begins and ends.
 
-Each edge is a straight line in current whose foot moves with the gas. The lines are drawn
-through published setting ranges and procedure points; they hold those points, and a test says so.
-What a gas does is told share by share: CO2 raises the volts, oxygen half as much, helium most of
-all in the open arc. Volts are at the arc: a meter at the machine reads the drop of cable and clamp
-on top.
+Each edge is a straight line in current, and the gas moves the line up or down. The lines are drawn
+through published setting ranges and procedure points; a test holds them to those points. Each
+component of a gas counts by its share: CO2 raises the volts, oxygen half as much, helium most in
+the open arc. Volts are at the arc: a meter at the machine also reads the drop of cable and clamp.
 """
 
 from __future__ import annotations
@@ -20,16 +19,29 @@ SHORT_HALF_BAND_V = 2.5
 """Half-width of the short-circuit volts window [V]: fillets run about 2 V above thin butts."""
 
 SHORT_SLOPE_V_A = 0.034
+"""Slope of the short-circuit line: drawn through the points of ``short_circuit_volts`` [V/A]."""
+
 SPRAY_SLOPE_V_A = 0.025
+"""Slope of the open arc's line for 0.045 in and thicker wire, as of ``OPEN_LINES`` [V/A]."""
+
 OPEN_BELOW_V = 2.0
 OPEN_ABOVE_V = 2.5
+"""Room of solid wire's open arc below and above its middle [V]; they hold the printed ranges."""
+
 _CORED_SHORT_BELOW_V = 4.0
 _CORED_OPEN_BELOW_V = 3.0
+"""Room of metal-cored wire below its middle, short circuit and open arc [V]: they hold the printed
+15 V at 145 A and the trade's 23.6 V."""
+
 _CO2_FOOT_V = 11.6
 _CO2_SLOPE_V_A = 0.0645
+"""Line of the open arc in CO2: foot [V] and slope [V/A]; its source is with ``open_arc_volts``."""
+
 _CORED_TOP_FOOT_V = 23.0
 _CORED_TOP_SLOPE_V_A = 0.045
 _CORED_TOP_V = 38.5
+"""Top of metal-cored wire's open arc: foot [V], slope [V/A] and the most [V], drawn over the
+highest volts of the published sheet."""
 
 HELIUM_OPEN_V = 5.0
 HELIUM_SHORT_V = 3.0
@@ -49,7 +61,8 @@ Oxygen at half of CO2's: common practice; it counts beyond the 2 % the argon lin
 
 _LINE_OXYGEN = 0.02
 _LEAN_CO2 = 0.25
-"""To here the argon line holds; from here to CO2 alone the two lines are mixed by share."""
+"""Share of CO2 up to which the argon line holds; above it the line of argon and the line of CO2 are
+mixed by share."""
 
 FLUX_ROOM_V = 2.5
 FLUX_ARGON_V = 1.3
@@ -106,7 +119,7 @@ OPEN_LINES: Mapping[str, tuple[float, float]] = MappingProxyType(
 )
 """Middle of the open arc in argon by wire size: foot [V] and slope [V/A].
 
-Thin wire asks more volts for each amp, and 0.023 in starts from less (through the technician's
+Thin wire needs more volts for each amp, and 0.023 in starts from fewer (through the technician's
 points at 110 and 150 A in 75/25); 1/16 in burns 2 V lower than 0.045 in at equal current.
 0.040 in is interpolated between its neighbors: no open-arc settings were found for it.
 """
@@ -120,7 +133,7 @@ def open_arc_volts(current_a: float, gas: Gas, size: str) -> float:
     memory); lines by size and gas shift (0.09 V per 1 % CO2) drawn here. CO2: straight line
     through the condition tables of power-source manuals, 85-435 A (11.6 + 0.0645 I, one standard
     deviation 0.9 V), whatever the size. Between 25 % CO2 and CO2 alone the two are mixed by share;
-    ours, no settings are printed there.
+    our choice, as no settings are printed there.
 
     Args:
         current_a: Mean current [A].
@@ -157,7 +170,7 @@ def flux_cored_volts(current_a: float, gas: Gas, size: str) -> float:
 def short_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, float]:
     """Return low, set and high volts in short circuit [V].
 
-    Source: ``short_circuit_volts``; metal-cored wire shorts cleanly lower down: its published
+    Source: ``short_circuit_volts``; metal-cored wire shorts cleanly at fewer volts: its published
     sheet prints 15 V at 145 A for 1/16 in.
 
     Args:
@@ -199,7 +212,7 @@ def arc_length_m(volts: float) -> float:
     """Return the arc length taken off the tip-to-work [m].
 
     Source: 4 mm in an open arc and 2 mm in short circuit are the lengths the burn-off constants
-    were fitted with; the straight line between them (0.25 mm per volt about 26 V) is ours.
+    were fitted with; the straight line between them (0.25 mm per volt about 26 V) is our choice.
 
     Args:
         volts: Arc volts; the length is held between 1 and 8 mm [V].

@@ -3,9 +3,9 @@
     ρ·A · v · H  =  I·φ  +  I² · r · L / A_c
 
 What the wire takes up to melt (linear mass ρA, feed v, enthalpy H of the molten drop) equals
-what the arc gives the tip (I·φ) plus what the current heats in the extension L on its way
+what the arc gives the tip (I·φ) plus what the current gives the extension L it flows through
 (resistivity r over the section A_c that carries it). φ and r are fitted by wire kind and
-diameter to published points (``burnoff_points``); H only scales both.
+diameter to published points (``burnoff_points``); H scales both alike.
 """
 
 from __future__ import annotations

@@ -1,4 +1,4 @@
-"""Fits the burn-off constants to the published points; shows how far the points stand off.
+"""Fits the burn-off constants to the published points; shows how far the points lie from the fit.
 
 The power balance is linear in φ and r, so least squares on the relative error of the feed has
 a closed form. The fitted numbers stand in ``burnoff.CONSTANTS``; a test refits and compares.
@@ -57,7 +57,7 @@ def extension_m(point: Point) -> float:
 
 
 def _terms(point: Point, wire: Wire) -> tuple[float, float]:
-    """Shares of the melting power per volt of φ and per Ω·m of r."""
+    """Shares of the melting power for each volt of φ and for each Ω·m of r."""
     feed = point.feed_in_min * _INCH_M / 60
     power = wire.linear_mass_kg_m * feed * wire.material.drop_enthalpy_j_kg
     extension = extension_m(point)
@@ -70,13 +70,13 @@ def _terms(point: Point, wire: Wire) -> tuple[float, float]:
 def relative_errors(
     points: Sequence[Point], wire: Wire, phi_v: float, r_ohm_m: float
 ) -> tuple[float, ...]:
-    """Return the feed the balance gives over the printed feed, less one, per point [-]."""
+    """Return the calculated feed over the printed feed, less one, for each point [-]."""
     pairs = (_terms(point, wire) for point in points)
     return tuple(a * phi_v + b * r_ohm_m - 1 for a, b in pairs)
 
 
 def fit(kind: Kind, size: str) -> Fit:
-    """Return φ and r of least relative error through the points of a wire kind and size.
+    """Return the φ and r with the least relative error for the points of a wire kind and size.
 
     Source: ``burnoff_points``.
 
@@ -104,7 +104,7 @@ def fit(kind: Kind, size: str) -> Fit:
 
 @dataclass(frozen=True, slots=True)
 class Shown:
-    """A printed point beside what the balance makes of it.
+    """A printed point beside what the power balance gives.
 
     Attributes:
         point: As printed.
@@ -126,7 +126,7 @@ class Shown:
 
     @property
     def error(self) -> float:
-        """Feed the balance gives over the printed one, less one [-]."""
+        """Calculated feed over the printed feed, less one [-]."""
         return self.predicted_m_s / self.feed_m_s - 1
 
     @property
@@ -156,7 +156,7 @@ def shown_points(kind: Kind, size: str) -> tuple[Shown, ...]:
 
 
 def share_inside(kind: Kind, size: str) -> float | None:
-    """Return the share of a kind's and size's points that stand inside the band; None if none [-].
+    """Return the share of the points of a kind and size inside the band; None without points [-].
 
     Args:
         kind: Solid, metal-cored or flux-cored [-].
@@ -169,7 +169,7 @@ def share_inside(kind: Kind, size: str) -> float | None:
 def fitted_range_a(kind: Kind, size: str) -> tuple[float, float] | None:
     """Return least and most current of the printed points; None where none was published [A].
 
-    Outside it the balance is carried on past what was measured.
+    Outside this range the power balance goes beyond what was measured.
 
     Args:
         kind: Solid, metal-cored or flux-cored [-].

@@ -2,9 +2,9 @@
 
 Units are the sources' own [in/min, A, V, in]; ``burnoff_fit`` turns them into SI. Where a
 source prints no tip-to-work, 3/8 in is assumed in short circuit and 3/4 in otherwise; for 1/16 in
-flux-cored wire, whose deposition data are taken farther out, 1 in stands with the points.
-Rows not fitted stay here to be seen: at the spray currents of Machinery's Handbook Table 5
-the power balance wants about 1.5 times the printed feed for 0.035-0.052 in wire, far outside
+flux-cored wire, whose deposition data are taken at a longer extension, the points have 1 in.
+Rows that are not fitted stay here to be seen: at the spray currents of Machinery's Handbook Table 5
+the power balance needs about 1.5 times the printed feed for 0.035-0.052 in wire, far outside
 every other source.
 """
 
@@ -28,7 +28,7 @@ class Point:
         tip_to_work_in: Tip-to-work as printed, or None [in].
         transfer: short, globular or spray.
         source: Source id.
-        fitted: False where kept only to be seen.
+        fitted: False for a row that is only shown.
     """
 
     kind: Kind

@@ -1,7 +1,8 @@
 """Two wires side by side: what each lays at equal current, equal feed, equal heat.
 
-Nothing here is a constant of the trade: each ratio is two answers of the burn-off, its bands with
-it. "Metal-cored lays a third more" is true of some of these and not of others, and which is said.
+Nothing here is a fixed number of the trade: each ratio compares two answers of the burn-off, with
+their bands. "Metal-cored lays a third more" is true of some of these comparisons and not of others;
+each says what is held equal.
 """
 
 from __future__ import annotations
@@ -23,7 +24,8 @@ from beadwright.root import crossing
 Basis = Literal["equal current", "equal feed", "equal heat"]
 
 _LEAST_VOLTS, _MOST_VOLTS = 8.0, 60.0
-"""No wire arc burns outside; they bound the current of a power."""
+"""Least and most volts of any wire arc: they limit the search for the current of an arc power
+[V]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,7 +54,7 @@ class Way:
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """What a wire lays where it is compared.
+    """What a wire lays at the point where it is compared.
 
     Attributes:
         current_a: Mean current [A].
@@ -178,13 +180,14 @@ def at_equal_feed(first: Way, second: Way, feed_m_s: float) -> Comparison:
 
 
 def at_equal_heat(first: Way, second: Way, current_a: float) -> Comparison:
-    """Compare two wires at one arc power, so at one heat for each second of welding.
+    """Compare two wires at one arc power, so at the same heat for each second of welding.
 
-    Laid over laid is then the speed at which the second lays the first's bead, and what it takes
-    in heat for each meter of that bead is one over it. Volts stay as given, or each on its line.
+    The ratio of laid metal is then the ratio of travel at which the second lays the bead of the
+    first, and the heat for each meter of that bead is one over it. Volts stay as given, or follow
+    each wire's own line.
 
-    Source: ``laid_at_current``. (Held at one heat for each meter of the same bead instead, the
-    question has no steady answer: what a kilogram takes hardly changes with current.)
+    Source: ``laid_at_current``. (At one heat for each meter of the same bead there would be no
+    clear answer: the heat for a kilogram hardly changes with current.)
 
     Args:
         first: The wire compared with [-].

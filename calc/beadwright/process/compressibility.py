@@ -1,7 +1,7 @@
 """How far shielding gas under pressure is from an ideal gas: the factor Z.
 
-Redlich and Kwong's equation with the usual mixing of its two constants. Against a reference
-equation of state it stands within 1.6 % for every gas of ``gases.GASES`` that is no liquid in the
+Redlich and Kwong's equation with the usual mixing of its two constants. It agrees with a
+reference equation of state within 1.6 % for every gas of ``gases.GASES`` that is not liquid in the
 cylinder, from -10 to 40 °C and up to 200 bar (tests, CoolProp); the ideal gas is off by up to 27 %.
 """
 
@@ -92,7 +92,7 @@ def compressibility(gas: Gas, pressure_pa: float, kelvin: float) -> float:
 
 
 def _largest_root(big_a: float, big_b: float) -> float:
-    """Newton from above: the largest root is the gas's."""
+    """The largest root by Newton's method from above; it is the root of the gas."""
     z = 1.0 + big_b
     for _ in range(_ROUNDS):
         height = ((z - 1) * z + big_a - big_b - big_b**2) * z - big_a * big_b

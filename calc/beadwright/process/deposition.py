@@ -17,7 +17,7 @@ def deposition_efficiency(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[flo
     0.1 % for each 1 % CO2, and in short circuit runs from the argon figure at 25 % CO2 to CO2's.
     Metal-cored: published sheet 88-92 % (short-arc rows 88, 89, 91 %), handbook list 93 %.
     Flux-cored, gas-shielded: handbook list 86 %, web range 82-88 %, class E70T-1 83-88 %; 75/25
-    spatters less than CO2 (common practice). The sources do not agree to better than the band.
+    spatters less than CO2 (common practice). The sources differ by as much as the band.
 
     Args:
         wire: The wire [-].

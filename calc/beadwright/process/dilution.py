@@ -27,7 +27,8 @@ def melted_by_fillet(leg_m: float, root_m: float) -> float:
     """Return the section a fillet melts out of both plates [m²].
 
     Fusion lines run straight from each toe to the point the root reaches on the bisector: two
-    triangles of base ``leg`` and height ``root / √2``. A real fusion line bellies out between.
+    triangles of base ``leg`` and height ``root / √2``. A real fusion line bends outward between
+    them.
 
     Source: geometry.
 

@@ -58,6 +58,6 @@ COMPONENTS: Mapping[str, Component] = MappingProxyType(
 """Components by name, in the order the shop says them.
 
 Critical points: Tegeler 1999, Span and Wagner 1996, Schmidt and Wagner 1985; memory. Helium is too
-light for its own critical point: it stands with the one of Gunn, Chueh and Prausnitz 1966 for
+light for its own critical point: its row has the one of Gunn, Chueh and Prausnitz 1966 for
 quantum gases (10.47 K and 0.676 MPa, corrected to 294 K), from memory.
 """

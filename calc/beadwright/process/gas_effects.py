@@ -1,7 +1,7 @@
 """What a gas does to the arc and the bead, by what is in it.
 
-Which way, and why; how much stands where the number is used: volts in ``arc``, spray in
-``transfer``, laid metal in ``deposition``, flow in ``gas_flow``.
+Only the direction and the reason; the amount is where the number is used: volts in ``arc``, spray
+in ``transfer``, laid metal in ``deposition``, flow in ``gas_flow``.
 """
 
 from __future__ import annotations
@@ -93,7 +93,7 @@ EFFECTS: tuple[Effect, ...] = (
     Effect("helium", 0.0, 1.0, "flow", "more",
            "Lighter than air: run more.", "gas-flow-helium"),
 )  # fmt: skip
-"""Every effect; one over and up to another cover each share once for a part and what it changes."""
+"""Every effect. For one part and one thing it changes, the ranges of share do not overlap."""
 
 
 def effects_of(gas: Gas) -> Iterator[Effect]:

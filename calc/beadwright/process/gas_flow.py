@@ -17,7 +17,10 @@ from beadwright.units import quoted, read
 _FT3_H = 0.3048**3 / 3600
 _INCH = 0.0254
 OUT_OF_POSITION_FT3_H = 10.0
-"""What a gas heavier than air asks more where it falls away [ft³/h]; trade textbook, 10 to 20."""
+"""Extra flow out of position, where a gas heavier than air falls away from the weld [ft³/h].
+
+Source: trade textbook, 10 to 20.
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -60,8 +63,8 @@ NOZZLES: Mapping[str, Nozzle] = MappingProxyType(
 """Nozzles by bore.
 
 Source: paper on the control of shielding gas, from memory: 1/2 in 18 at least, 22-27 usual, 40 at
-most; 5/8 in 22, 30-35, 55; 3/4 in 30, 30-40, 65 ft³/h. The most stands where the Reynolds number
-of argon in the bore is 2300 to 2600 (a test says so). Nozzle by current: common practice.
+most; 5/8 in 22, 30-35, 55; 3/4 in 30, 30-40, 65 ft³/h. At the most the Reynolds number of
+argon in the bore is 2300 to 2600 (a test holds it). Nozzle by current: common practice.
 """
 
 
@@ -124,11 +127,11 @@ def usual_nozzle(current_a: float) -> Nozzle:
 
 
 def lightness(gas: Gas) -> float:
-    """Return how much more of a gas gives the cover that argon gives [-].
+    """Return how much more of a gas gives the same cover as argon [-].
 
-    Equal push on the air (density times speed squared) asks flow as one over the root of density;
-    the float or orifice of a flowmeter follows the same law. One where there is no helium: the
-    nozzles' flows are those of argon mixes and CO2 as they are.
+    An equal push on the air (density times speed squared) needs flow as one over the root of
+    density; the float or orifice of a flowmeter follows the same law. One where there is no helium:
+    the nozzles' flows are those of argon mixes and CO2 as they are.
 
     Source: density by molar mass, ideal gas; power-source manual: 1.5 to 3 times for helium mixes.
 

@@ -52,7 +52,7 @@ ACTIVE: tuple[GroupRow, ...] = (
 )
 """Active mixtures; the balance is argon, which helium may replace in part or altogether.
 
-M11 wants hydrogen and is no gas for carbon steel; the groups R and N neither.
+M11 holds hydrogen and is not for carbon steel, nor are the groups R and N.
 Source: ISO 14175:2008, Table 2, from memory.
 """
 

@@ -1,7 +1,7 @@
 """A gas as the shop says it: argon first, CO2 second, any other number with its symbol.
 
-``90/10``, ``98/2 O2``, ``90/8/2 O2``, ``65/8/0.5 O2/26.5 He``, ``Ar``, ``CO2``. Where every number
-has its symbol the order does not matter.
+``90/10``, ``98/2 O2``, ``90/8/2 O2``, ``65/8/0.5 O2/26.5 He``, ``Ar``, ``CO2``. If every number has
+its symbol, the order does not matter.
 """
 
 from __future__ import annotations
@@ -59,7 +59,7 @@ def _mix(shares: Mapping[str, float]) -> Mix:
 
 
 def _harm(symbol: str) -> str:
-    """Why a component is in no gas for a material here, or an empty string."""
+    """Why a component must not be in a gas for one of the materials, or an empty string."""
     reasons = (material.harmful_gases.get(symbol, "") for material in MATERIALS.values())
     return next((reason for reason in reasons if reason), "")
 
@@ -93,7 +93,7 @@ def read_mix(text: str) -> Mix:
 
 
 def _part(text: str, part: str, place: int, before: Mapping[str, float]) -> tuple[str, float]:
-    """Name and percent of one part; a bare number goes by its place."""
+    """Name and percent of one part; a number without a symbol is known by its place."""
     match = _PART.match(part)
     if match is None:
         raise UnknownEntryError(f"{quoted(text)} is no gas; {HOW_TO_SAY}")

@@ -1,4 +1,4 @@
-"""What the welder is told about the gas: whether it suits, what it can do to him, its flow."""
+"""What the welder is told about the gas: whether it suits, its dangers, its flow."""
 
 from __future__ import annotations
 

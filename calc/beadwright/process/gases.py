@@ -35,7 +35,7 @@ class Gas:
 
 
 def _gas(mix: Mix) -> Gas:
-    """The gas of a mixture; refused, with the reason, if it is none for wire on steel."""
+    """The gas of a mixture; refused, with the reason, if it is not for wire on steel."""
     argon, co2, oxygen, helium = (
         round(percent / 100, 6) for percent in (mix.argon, mix.co2, mix.oxygen, mix.helium)
     )
@@ -49,7 +49,7 @@ def _gas(mix: Mix) -> Gas:
 
 
 def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str:
-    """Why a mixture is no gas for wire on carbon steel; empty if it may be one."""
+    """Why a mixture is not for wire on carbon steel, or an empty string."""
     if helium > 0 and co2 == oxygen == 0 and argon < 0.05:
         return "helium alone does not hold an arc on it; mix it with argon and CO2"
     if 0 < min((share for share in (co2, oxygen) if share > 0), default=1) < LEAST_SHARE:
@@ -83,7 +83,7 @@ def gas_of(name: str) -> Gas:
         name: Such as ``90/10``, ``98/2 O2``, ``90/8/2 O2``, ``CO2``; see ``gas_mix`` [-].
 
     Raises:
-        UnknownEntryError: If it cannot be read, does not add to 100 or is none for wire on steel.
+        UnknownEntryError: If it cannot be read, does not add to 100 or is not for wire on steel.
     """
     usual = GASES.get(name)
     return usual if usual is not None else _gas(read_mix(name))

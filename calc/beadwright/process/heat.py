@@ -1,4 +1,4 @@
-"""Heat input, by the two conventions a procedure may ask for, and what thin plate stands."""
+"""Heat input by the two conventions a procedure may use, and the limits of thin plate."""
 
 from __future__ import annotations
 
@@ -12,7 +12,7 @@ EN_EFFICIENCY = 0.8
 
 
 def heat_input(volts: float, current_a: float, travel_m_s: float) -> float:
-    """Return the heat input with no efficiency in it, as AWS and ASME count it [J/m].
+    """Return the heat input without efficiency, as AWS and ASME count it [J/m].
 
     Source: ASME Section IX, QW-409.1(a): volts × amps × 60 / travel (in/min) = J/in.
 
@@ -80,7 +80,7 @@ def burn_through_current(thickness_m: float, material: Material) -> float:
 
 
 def heat_ceiling(thickness_m: float, material: Material) -> float:
-    """Return the most heat input that thin plate stands; no limit on thicker plate [J/m].
+    """Return the most heat input that thin plate bears; no limit on thicker plate [J/m].
 
     Source: the material's.
 
@@ -96,7 +96,7 @@ def heat_ceiling(thickness_m: float, material: Material) -> float:
 
 
 def fusion_current(thickness_m: float, material: Material) -> float:
-    """Return the current below which the bead lies on the plate instead of fusing to it [A].
+    """Return the current below which the bead does not fuse to the plate [A].
 
     Source: the material's.
 

@@ -1,4 +1,4 @@
-"""The metals a wire and its plates are made of, and every number that is that metal's alone."""
+"""The metals of wire and plates, with every number that belongs to one metal."""
 
 from __future__ import annotations
 
@@ -21,8 +21,9 @@ class Material:
         burn_through_j_m2: Heat input per thickness above which thin plate falls through [J/m²].
         burn_through_a: Current above which thin plate falls through: at no thickness [A], and for
             each ampere of the thumb rule [-].
-        fusion_share: Current below which a bead lies on the plate, over the thumb rule [-].
-        fusion_to_m: Plate to which that share of the thumb rule counts [m].
+        fusion_share: Current below which a bead does not fuse to the plate, over the thumb rule
+            [-].
+        fusion_to_m: Thickness above which that current no longer grows [m].
         harmful_gases: Components that harm it in a shielding gas, with the reason in words.
     """
 
@@ -76,7 +77,7 @@ Butts in the same tables reach 0.17 kJ/mm for each mm of plate, and fillets carr
 ways: 0.25 is common practice. Both count below 6 mm only, just under 1/4 in (common practice).
 
 Of fusing: common practice, 0.6 A per 0.001 in up to 3/16 in plate. The lowest current in the same
-tables is 0.95 of the thumb rule; this stands below it.
+tables is 0.95 of the thumb rule, above this.
 """
 
 MATERIALS: Mapping[str, Material] = MappingProxyType(

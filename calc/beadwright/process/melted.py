@@ -1,4 +1,4 @@
-"""What the arc melts of the plates, as the page shows it: penetration and dilution, with bands."""
+"""How much of the plates the arc melts: penetration and dilution, with bands, as shown."""
 
 from __future__ import annotations
 
@@ -47,8 +47,8 @@ def melted(
 ) -> Melted:
     """Return penetration and dilution of one bead.
 
-    The bands of the bead's depth and of the root's share know nothing of each other: together
-    they make the root of the sum of their squares.
+    The bands of the bead's depth and of the root's share are independent: together they are the
+    root of the sum of their squares.
 
     Source: ``penetration``, ``dilution``.
 

@@ -11,19 +11,19 @@ from beadwright.process.transfer import Transfer
 from beadwright.process.wires import Wire
 
 LEAST_EXTENSION_M = 0.0015
-"""Shortest extension the balance is asked for; closer the arc burns into the tip [m]."""
+"""Shortest extension that is calculated; with a shorter one the arc burns into the tip [m]."""
 
 _ROUNDS = 100
 """Most fixed-point rounds: each shrinks the error about twentyfold inside a wire's usual range, and
 by half where a long arc leaves hardly any extension."""
 
 _SETTLED = 1e-12
-"""Share of the current below which another round changes nothing."""
+"""Change of current, as a share, at which the rounds end [-]."""
 
 
 @dataclass(frozen=True, slots=True)
 class Operating:
-    """Where the arc stands.
+    """An operating point of the arc.
 
     Attributes:
         feed_m_s: Wire feed [m/s].

@@ -1,4 +1,4 @@
-"""How deep the arc melts in: an estimate with a wide band, never a ground for a smaller leg.
+"""How deep the arc melts in: an estimate with a wide band, never a reason for a smaller leg.
 
     p = K · ( I⁴ / ( w · U² ) )^(1/3)
 
@@ -18,31 +18,31 @@ DEPTH_CONSTANT = 3.05e-6
 
 Source: geometric mean of measured over formed depth for the 31 beads (``fit_constant``). In the
 handbook's units (in, in/min) it is 0.0016; the handbooks give about 0.0012 for submerged arc and
-0.0019 for CO2 (from memory), and ours stands between.
+0.0019 for CO2 (from memory), and ours lies between.
 """
 
 BAND = (0.70, 1.40)
 """Ends of the band as shares of the estimate [-]: 29 of the 31 beads and both handbook constants
-stand inside."""
+lie inside."""
 
 STRETCHED_BAND = (0.50, 1.60)
-"""The same outside what was measured, but not far: common practice, nothing was found [-]."""
+"""The same a little outside the measured ranges [-]. Common practice; no source was found."""
 
 MEASURED_CURRENT_A = (250.0, 550.0)
 MEASURED_VOLTS = (22.0, 36.0)
 MEASURED_TRAVEL_M_S = (0.006, 0.018)
-"""What the beads span. Slower than that the pool runs under the arc and cushions it (course on
-gas metal arc welding): depth is then counted at the slowest measured travel."""
+"""Ranges of the measured beads. At slower travel the pool runs under the arc, and cushions it
+(course of gas metal arc welding): depth is then counted at the slowest measured travel."""
 
 STRETCHED_CURRENT_A = (150.0, 600.0)
 STRETCHED_VOLTS = (18.0, 40.0)
 STRETCHED_TRAVEL_M_S = (0.002, 0.025)
-"""Farther out no estimate is given. Common practice."""
+"""Ranges outside which no estimate is given. Common practice."""
 
 ROOT_SHARE = (0.3, 0.5, 0.7)
 """Depth past the root of a fillet over depth of a bead on plate: low, typical, high [-].
 
-Common practice; the one printed figure known bears it out: AISC's older rule for submerged-arc
+Common practice; the one known printed figure agrees: AISC's older rule for submerged-arc
 fillets counts 0.11 in past the root (from memory), about 0.6 of a bead on plate at 500 A.
 """
 
@@ -52,7 +52,7 @@ def bead_penetration(current_a: float, volts: float, travel_m_s: float) -> float
 
     Source: Jackson and Shrubsall, bead on plate (form from memory); ``DEPTH_CONSTANT``.
 
-    Valid for: an open arc, wire positive, within ``in_measured``; see ``refused`` for the rest.
+    Valid for: an open arc, wire positive, where ``outside_measured`` is empty; see ``refused``.
 
     Args:
         current_a: Mean current, above zero [A].
@@ -70,7 +70,7 @@ def bead_penetration(current_a: float, volts: float, travel_m_s: float) -> float
 def root_penetration(bead_m: float) -> tuple[float, float, float]:
     """Return low, typical and high depth past the root of a fillet [m].
 
-    Source: ``ROOT_SHARE``, common practice. The band of the bead's depth comes on top.
+    Source: ``ROOT_SHARE``, common practice. The band of the bead's depth is added to it.
 
     Args:
         bead_m: Depth of the same bead on plate, above zero [m].
@@ -97,7 +97,7 @@ def band_of(current_a: float, volts: float, travel_m_s: float) -> tuple[float, f
 
 
 def outside_measured(current_a: float, volts: float, travel_m_s: float) -> str:
-    """Return what stands outside the measured beads, or an empty string.
+    """Return what is outside the range of the measured beads, or an empty string.
 
     Source: the span of ``penetration_points.BEADS``.
 
@@ -142,7 +142,7 @@ def refused(
 
 
 def _outside(*given: tuple[str, float, tuple[float, float]]) -> str:
-    """Name what is outside its ends."""
+    """The first quantity outside its range, in words; empty if all are inside."""
     for name, value, (low, high) in given:
         if value < low:
             return f"{name} below"

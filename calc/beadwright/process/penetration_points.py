@@ -1,7 +1,7 @@
-"""Measured beads behind the penetration constant: settings as printed, and how deep they went.
+"""Measured beads behind the penetration constant: settings as printed, and their depth.
 
 One data set of 31 beads, a central composite design of four factors at five levels, read in a
-published notebook that took it over from an experiment. The copy names volts, current, travel and
+published notebook that copied it from an experiment. The copy names volts, current, travel and
 nozzle-to-plate distance, but not the kind of wire, the gas or the plate: so the constant made of
 them stands for an open arc in general, and the band is kept wide enough for what is not said.
 The copy prints 22.5 V for the lower level in one place and 25.5 V in another; five equal steps

@@ -20,7 +20,7 @@ class Position:
 
     Attributes:
         number: 1, 2, 3-up, 3-down or 4.
-        lie: In words.
+        orientation: In words.
         iso_fillet: ISO 6947 name for fillets.
         iso_groove: ISO 6947 name for grooves.
         single_pass_leg_m: Largest fillet in one pass [m].
@@ -94,12 +94,13 @@ TRAVEL_RANGE_M_S: Mapping[tuple[Mover, Orientation], tuple[float, float]] = Mapp
         for mover, orientation, low, high in _TRAVEL_IN_MIN
     }
 )
-"""Travel a torch mover holds steadily, by position: low, high [m/s]. Common practice."""
+"""Travel that a hand, track or robot holds steadily, by position: low, high [m/s]. Common
+practice."""
 
 COMFORTABLE_TRAVEL_M_S: Mapping[Mover, float] = MappingProxyType(
     {"hand": 12 * _IN / 60, "track": 16 * _IN / 60, "robot": 24 * _IN / 60}
 )
-"""Travel a plan aims for where the window leaves the choice [m/s]. Common practice."""
+"""Travel that a plan aims for, where the window allows it [m/s]. Common practice."""
 
 _ISO: Mapping[str, str] = MappingProxyType(
     {"PA": "1", "PB": "2", "PC": "2", "PD": "4", "PE": "4", "PF": "3-up", "PG": "3-down"}

@@ -1,4 +1,4 @@
-"""How far the published points reach, and what is said of a current beyond them."""
+"""The range of the published points, and the note on a current outside it."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ def published_currents(kind: Kind, size: str) -> tuple[float, float] | None:
 
 
 def published_notes(wire: Wire, current_a: float | None) -> Iterator[Note]:
-    """Yield what to say of a current no published point reaches.
+    """Yield the note on a current outside the published points.
 
     Args:
         wire: The wire [-].

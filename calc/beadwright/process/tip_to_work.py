@@ -1,4 +1,4 @@
-"""Contact tip to work, and where the tip stands in the nozzle."""
+"""Contact tip to work, and the place of the tip in the nozzle."""
 
 from __future__ import annotations
 
@@ -78,7 +78,7 @@ def tip_to_work(wire: Wire, transfer: Transfer) -> _Three:
 
 
 def tip_position(transfer: Transfer) -> str:
-    """Return where the contact tip stands in the nozzle.
+    """Return the place of the contact tip in the nozzle.
 
     Source: machine manuals: short circuit flush to 1/8 in out; spray recessed 1/8 to 1/4 in.
 

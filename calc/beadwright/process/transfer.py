@@ -1,4 +1,4 @@
-"""How the metal crosses: short circuit, globular or spray, and where one turns into the other."""
+"""Metal transfer: short circuit, globular or spray, and where one becomes another."""
 
 from __future__ import annotations
 
@@ -39,7 +39,7 @@ and 1/16 in: supplier handbook table, from memory; 0.030 in takes 0.035 in's rat
 column, 0.052 in the mean of its neighbors', 0.040 in lies halfway between its neighbors in every
 column, and 0.023 in carries the 0 % column's step of 3 A for
 0.001 in on down with 0.035 in's ratios. Good to ±20 % with CO2 (one measurement in 80/20
-stands 30 % higher).
+lies 30 % higher).
 """
 
 CORED_TRANSITION_A: Mapping[str, float] = MappingProxyType(
@@ -55,7 +55,7 @@ by diameter squared over solid wire's ratio. ±20 %.
 FLUX_CORED_LEAST_A: Mapping[str, float] = MappingProxyType(
     {"0.035in": 130.0, "0.045in": 150.0, "0.052in": 155.0, "1/16in": 190.0}
 )
-"""Least current of flux-cored wire: below it the drops grow coarse and the slag is not held [A].
+"""Least current of flux-cored wire: below it the drops grow coarse and lose their slag [A].
 
 Source: first row of deposition data for class E71T-1, from memory. ±20 %.
 """
@@ -145,7 +145,7 @@ memory).
 
 
 NO_SHORT_V = 12.0
-"""Top of short circuit for wire that has none: where drawings of the plane begin [V]."""
+"""Top of short circuit for wire that has none: the volts at which drawings begin [V]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,8 +160,8 @@ class Edges:
 def transition_current(wire: Wire, gas: Gas) -> float:
     """Return the least current for axial spray [A].
 
-    Beyond the gas's limit spray does not hold at any current; see ``spray_refused``. The number
-    is then the last column's, for drawing only.
+    Beyond the gas's limit there is no spray at any current; see ``spray_refused``. The number is
+    then that of the last column, for drawing only.
 
     Source: ``TRANSITION_A``, ``CORED_TRANSITION_A``, ``FLUX_CORED_LEAST_A``; straight lines between
     CO2 columns; ``OXYGEN_STEP``, ``HELIUM_STEP``.
@@ -252,8 +252,8 @@ def gas_refused(wire: Wire, gas: Gas) -> str:
 def position_refused(wire: Wire, position: Position, transfer: Transfer) -> str:
     """Return why a wire cannot run in a mode in a position, or an empty string.
 
-    Short circuit and pulse hold the pool in every position with solid wire; metal-cored wire wants
-    pulse there (short circuit only on light work).
+    With solid wire, short circuit and pulse hold the pool in every position; out of position
+    metal-cored wire needs pulse (short circuit only on light work).
 
     Source: AWS A5.20 (textbook's copy, second-hand): E71T-1 is for flat, horizontal, vertical-up
     and overhead; the rest is common practice.
@@ -299,9 +299,9 @@ def transfer_refused(wire: Wire, gas: Gas, position: Position, transfer: Transfe
 def globular_current(wire: Wire, gas: Gas) -> float:
     """Return the current below which the open arc's volts still short circuit [A].
 
-    Source: where the middle of the open arc's line (``arc.open_window``) leaves the top of short
-    circuit's; both are straight in current. Zero where the open arc stands clear of it throughout,
-    and for flux-cored wire, which has no short circuit.
+    Source: where the middle of the open arc's volts (``arc.open_window``) crosses the top of short
+    circuit's; both are straight in current. Zero where the open arc is always above it, and for
+    flux-cored wire, which has no short circuit.
 
     Args:
         wire: The wire [-].
@@ -335,7 +335,7 @@ def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfe
     """Return the transfer mode at a current and volts.
 
     Short circuit up to its top volts; spray from the transition current and the open arc's low
-    volts up, where wire and gas carry it; globular between. Flux-cored wire has no short circuit:
+    volts up, where wire and gas allow it; globular between. Flux-cored wire has no short circuit:
     under its window it runs coarse.
 
     Args:
@@ -345,7 +345,7 @@ def transfer_at(current_a: float, volts: float, wire: Wire, gas: Gas) -> Transfe
         gas: The gas [-].
     """
     at = edges(current_a, wire, gas)
-    # A hair under still sprays: a set point on the edge comes back from the feed a hair off.
+    # Within the tolerance it still sprays: rounding moves a set point that lies on the edge.
     least = transition_current(wire, gas) * (1 - REL_TOL)
     if not spray_refused(wire, gas) and current_a >= least and volts >= at.open_low - REL_TOL:
         return "spray"

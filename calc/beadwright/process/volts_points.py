@@ -3,8 +3,8 @@
 Source: condition tables of three power-source manuals (found), Machinery's Handbook, 31st ed.,
 p. 1583, Table 5 (found), data sheet for class E70C-6M (found), a technician's setting points (found
 second-hand), procedure handbook and trade-school schedules (from memory). A printed range of volts
-stands as its two ends; rows that name 1.0 mm wire at an end of their range of sizes stand under
-0.040 in too. Where a source names several gases, the points stand under one of them.
+gives two points, its ends; rows that name 1.0 mm wire at an end of their range of sizes count for
+0.040 in too. Where a source names several gases, the points are under one of them.
 """
 
 from __future__ import annotations

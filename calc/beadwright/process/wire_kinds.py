@@ -1,4 +1,4 @@
-"""The kinds of wire, and what sets each apart wherever the process asks."""
+"""The kinds of wire, and what makes each different from the others."""
 
 from __future__ import annotations
 
@@ -12,15 +12,15 @@ Kind = Literal["solid", "metal-cored", "flux-cored"]
 
 @dataclass(frozen=True, slots=True)
 class KindTraits:
-    """What sets a kind of wire apart. Its tables by size have the kind in their keys.
+    """What makes a kind of wire different. Tables by size have the kind in their keys.
 
     Attributes:
-        cored: It has a core of powder: the sheath alone carries the current, the arc is broader.
+        cored: It has a core of powder: only the sheath carries the current, and the arc is broader.
         slag: It leaves slag, which holds the pool and is chipped off.
-        shorts: It runs in short circuit too; if not, in the fine drops of its class alone.
-        wants_pulse: It wants pulse where a position carries no spray.
+        shorts: It runs in short circuit too; if not, only in the fine drops of its class.
+        wants_pulse: It needs pulse in a position without spray.
         wide_volts: It runs clean over a wider range of volts than other wire.
-        representative: The classification whose mass and section stand for the kind.
+        representative: The classification whose mass and section are taken for the kind.
         mass_source: Source id of its mass and burn-off where they are not in print.
         start_source: Source id of the least current of its open arc.
         top_source: Source id of the usual top current of its open arc.
@@ -86,6 +86,6 @@ KINDS: Mapping[Kind, KindTraits] = MappingProxyType(
 )
 """Traits by kind.
 
-Source: AWS A5.18 and A5.20 for what a kind is (from memory); metal-cored wire out of position wants
-pulse: common practice.
+Source: AWS A5.18 and A5.20 for what a kind is (from memory); metal-cored wire out of position
+needs pulse: common practice.
 """

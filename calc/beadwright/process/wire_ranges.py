@@ -1,4 +1,4 @@
-"""What a wire is usually run at: feed, volts, positions. Worked out of the limits, not a list."""
+"""The usual feed, volts and positions of a wire, worked out from the limits, not a list."""
 
 from __future__ import annotations
 
@@ -16,9 +16,9 @@ from beadwright.process.transfer import (
 from beadwright.process.wires import Wire
 
 PULSE_FROM = 0.4
-"""Share of the spray transition down to which pulse holds a drop for each pulse [-].
+"""Least mean current at which each pulse makes a drop, as a share of the spray transition [-].
 
-Common practice: the mean current of pulse goes well under the transition, its peaks stay over it.
+Common practice: the mean current is well under the transition, the peaks stay over it.
 """
 
 
@@ -63,7 +63,7 @@ def usual_feed(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[float, float]:
 
 
 def usual_volts(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[float, float] | None:
-    """Return the least and most volts a mode is run at; None in pulse, whose volts are its own [V].
+    """Return the usual least and most volts of a mode; None in pulse, which sets its own volts [V].
 
     Source: ``arc``'s windows at the ends of ``usual_current``.
 

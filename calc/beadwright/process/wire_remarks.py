@@ -1,4 +1,4 @@
-"""What is said of the wire beside the numbers: its volts, its print, its use, what it lays."""
+"""Notes on the wire: its volts, what is not in print, its use, what it lays."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ what shops run at 290 in/min in 90/10 [V]. Source: data sheet for class E70C-6M;
 """
 
 LEAD_DROP_V = (1.0, 3.0)
-"""Drop of cable and clamp that a meter on the machine reads on top [V]. Common practice: 250 A
+"""Drop of cable and clamp that a meter on the machine also reads [V]. Common practice: 250 A
 through 4 to 12 mΩ."""
 
 

@@ -1,6 +1,6 @@
-"""The classifications of wire: what each is, what it is called, what it is made for.
+"""The classifications of wire: names, sizes, and the gases each is made for.
 
-ISO designations beside the AWS ones are of the nearest common type, not an equivalence claim.
+ISO designations beside the AWS ones are of the nearest common type; they are not equivalents.
 """
 
 from __future__ import annotations

@@ -102,7 +102,7 @@ class Wire:
 
     @property
     def traits(self) -> KindTraits:
-        """What sets its kind apart."""
+        """What makes its kind different."""
         return KINDS[self.type.kind]
 
     @property

@@ -23,4 +23,4 @@ ROWS: tuple[Row, ...] = (
     ("tendon", "White, Leggatt and Dwight, tendon force of a weld in carbon steel",
      "0.2 kN per J/mm of net heat", "from memory"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""

@@ -25,4 +25,4 @@ ROWS: tuple[Row, ...] = (
     ("gas-dew", "Reference equations of state, argon with CO2",
      "highest temperature of the dew line", "derived"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""

@@ -35,4 +35,4 @@ ROWS: tuple[Row, ...] = (
      "standard deviation 28 HV of the best hybrid", "found"),
     ("iso-15614-1", "ISO 15614-1", "Table 2, highest hardness, group 1", "from memory"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""

@@ -25,4 +25,4 @@ ROWS: tuple[Row, ...] = (
     ("iso-2553", "ISO 2553:2019", "weld symbols, system A", "from memory"),
     ("aws-d1.1-transition", "AWS D1.1", "transition of thickness, 1 in 2.5", "from memory"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""

@@ -76,4 +76,4 @@ ROWS: tuple[Row, ...] = (
      "from memory"),
     ("torch-manual", "Machine manuals, torch angles and tip position", "technique pages", "found"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""

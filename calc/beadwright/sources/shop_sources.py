@@ -29,4 +29,4 @@ ROWS: tuple[Row, ...] = (
     ("machine-efficiency", "Welding textbook, efficiency of power sources",
      "0.85-0.90 inverter, 0.60-0.70 transformer", "found second-hand"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""

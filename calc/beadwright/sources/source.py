@@ -1,4 +1,4 @@
-"""What a source is, and how a value was come by."""
+"""What a source is, and how a value was obtained."""
 
 from __future__ import annotations
 
@@ -19,7 +19,7 @@ class Source:
         key: Id used beside numbers.
         document: Document and edition.
         place: Table, clause or page.
-        how: How the value was come by.
+        how: How the value was obtained.
     """
 
     key: str

@@ -19,4 +19,4 @@ ROWS: tuple[Row, ...] = (
      "from memory"),
     ("en-10025-2", "EN 10025-2", "Table 7, yield and tensile strength", "from memory"),
 )  # fmt: skip
-"""Id, document, place, how it was come by."""
+"""Id, document, place, how the value was obtained."""
