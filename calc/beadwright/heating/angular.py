@@ -1,4 +1,4 @@
-"""How far fillets draw the plate they lie on up at its edges."""
+"""How far fillets lift the edges of the plate they lie on."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ LEG_POWER = 1.3
 
 
 def edge_lift(leg_m: float, thickness_m: float, width_m: float) -> float:
-    """Return how far fillets draw up the edges of the plate they lie on, free to move [m].
+    """Return how far fillets lift the edges of the plate they lie on, free to move [m].
 
     Source: Blodgett, Design of Weldments: 0.02·W·ω^1.3/t², inches; from memory.
 
@@ -36,7 +36,7 @@ def edge_lift(leg_m: float, thickness_m: float, width_m: float) -> float:
 
 
 def tilt(lift_m: float, width_m: float) -> float:
-    """Return the angle each half of the plate is turned by [rad].
+    """Return the angle by which each half of the plate turns [rad].
 
     Source: geometry, small angles: the lift over half the width.
 

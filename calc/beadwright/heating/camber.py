@@ -58,9 +58,9 @@ def camber_by_force(
 
 
 def bow_of_short_weld(weld_m: float, part_m: float) -> float:
-    """Return the bow of a part welded over its middle only, over that of one welded whole [-].
+    """Return the bow of a part welded only over its middle, over the bow of one welded whole [-].
 
-    Source: beam theory: bent over the weld, straight beyond it: a·(2L − a)/L².
+    Source: beam theory: the part is bent along the weld and straight beyond it: a·(2L − a)/L².
 
     Args:
         weld_m: Length of weld, above zero to the part's [m].

@@ -19,7 +19,7 @@ class Formula:
     """A carbon equivalent.
 
     Attributes:
-        name: How it is written.
+        name: Its symbol, as written.
         weights: What each element counts for [-].
         ranges: Steels it is for, least and most of each element [% by mass].
         source: Source id of formula and ranges.
@@ -59,7 +59,7 @@ FORMULAS: Mapping[Method, Formula] = MappingProxyType({"ce": _CE, "cet": _CET, "
 
 
 def equivalent(steel: Composition, method: Method) -> float:
-    """Return a carbon equivalent, whether or not the method is for such a steel [% by mass].
+    """Return a carbon equivalent, even of a steel the method is not for [% by mass].
 
     Source: ``FORMULAS``.
 

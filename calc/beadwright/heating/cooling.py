@@ -1,4 +1,4 @@
-"""Time a weld takes from 800 to 500 °C, thick and thin plate, and which of the two rules."""
+"""Time a weld takes from 800 to 500 °C, thick and thin plate, and which of the two holds."""
 
 from __future__ import annotations
 
@@ -17,7 +17,7 @@ Regime = Literal["thick", "thin"]
 
 @dataclass(frozen=True, slots=True)
 class ShapeFactors:
-    """How much of the bead-on-plate time a joint takes.
+    """Cooling time of a joint over that of a bead on plate.
 
     Attributes:
         thin: F2, least, taken, most [-].
@@ -32,8 +32,8 @@ BEAD = ShapeFactors((1.0, 1.0, 1.0), (1.0, 1.0, 1.0))
 BUTT = ShapeFactors((0.9, 0.9, 0.9), (0.9, 0.9, 0.9))
 CORNER = ShapeFactors((0.67, 0.785, 0.9), (0.67, 0.67, 0.67))
 TEE = ShapeFactors((0.45, 0.56, 0.67), (0.67, 0.67, 0.67))
-"""Shape factors. Source: EN 1011-2 Table D.1, from memory; where it prints a span the middle is
-taken. A lap is counted as a tee, common practice: heat runs off three ways."""
+"""Shape factors. Source: EN 1011-2 Table D.1, from memory; where it prints a range the middle is
+taken. A lap is counted as a tee, common practice: heat flows away three ways."""
 
 
 def shape_factors(joint: str) -> ShapeFactors:
@@ -55,7 +55,7 @@ def _start(start_k: float) -> float:
 
 
 def thick_time(heat_en_j_m: float, start_k: float, factor: float = 1.0) -> float:
-    """Return the cooling time of thick plate: heat runs off downward too [s].
+    """Return the cooling time of thick plate: heat flows away downward too [s].
 
     Source: EN 1011-2, D: (6700 - 5 T0) Q [1/(500-T0) - 1/(800-T0)] F3.
 
@@ -73,7 +73,7 @@ def thick_time(heat_en_j_m: float, start_k: float, factor: float = 1.0) -> float
 
 
 def thin_time(heat_en_j_m: float, thickness_m: float, start_k: float, factor: float = 1.0) -> float:
-    """Return the cooling time of thin plate: heat runs off sideways alone [s].
+    """Return the cooling time of thin plate: heat flows away only sideways [s].
 
     Source: EN 1011-2, D: (4300 - 4.3 T0) 1e5 Q²/d² [1/(500-T0)² - 1/(800-T0)²] F2.
 
@@ -119,7 +119,7 @@ class Cooling:
     """How a weld cools.
 
     Attributes:
-        regime: Which formula rules.
+        regime: The formula that holds.
         seconds: Time from 800 to 500 °C [s].
         low: Least it may be: less heat, the thicker part, the shape that cools fastest [s].
         high: Most it may be [s].
@@ -147,7 +147,7 @@ def cooling(
     start_k: float,
     factors: ShapeFactors,
 ) -> Cooling:
-    """Return how a weld cools: the larger of the two times rules, as they cross there.
+    """Return how a weld cools: the larger of the two times holds.
 
     Args:
         heat_en_j_m: Heat input with EN's efficiency, low, taken, high; above zero [J/m].

@@ -10,14 +10,14 @@ from beadwright.heating.thermal_field import implied_metal, thick_temperature, t
 from beadwright.temperatures import from_celsius
 
 FROM_K = from_celsius(1500)
-"""Where the curve is begun: steel sets about here [K]. Common practice."""
+"""Temperature at which the curve begins: steel is solid at about this [K]. Common practice."""
 
 POINTS = 48
 """Points on a curve."""
 
 SLOW_M_S, USUAL_TRAVEL_M_S = 1e-3, 5e-3
-"""Travel is counted no slower; the usual where none is known [m/s]. On the middle line of thick
-plate it makes no difference at all, of thin plate under one percent."""
+"""Least travel counted, and the travel where none is known [m/s]. On the middle line of thick plate
+it makes no difference, of thin plate under one percent."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,7 +27,7 @@ class Curve:
     Attributes:
         regime: Thick or thin plate.
         start_k: Temperature the plate starts from [K].
-        rules: True for the regime that rules at the temperature asked.
+        rules: True for the regime that holds for the job.
         points: Time behind the source and temperature [s, K].
     """
 
@@ -44,9 +44,9 @@ def cooling_curves(
     cooled: Cooling,
     shop_k: float,
 ) -> tuple[Curve, ...]:
-    """Return the curve that rules, the other regime's, and the ruling one without preheat.
+    """Return the curve that holds, the curve of the other regime, and the first without preheat.
 
-    Source: Rosenthal; the shape factor of the joint stands for the heat that runs off otherwise
+    Source: Rosenthal; the shape factor of the joint counts for heat that flows away in another way
     than under a bead on plate: F3·Q on thick plate, √F2·Q on thin.
 
     Args:

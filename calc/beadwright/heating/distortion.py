@@ -1,4 +1,4 @@
-"""What a weld does to the shape of its part: the number for the job and for other ways to do it."""
+"""What a weld does to the shape of its part: for the job, and for other ways to weld it."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ from beadwright.process.materials import Material
 from beadwright.results import Quantity
 
 MOST_WELD_OF_PART = 1 / 20
-"""Weld over part section above which Guyot's form does not hold [-]."""
+"""Weld section over part section above which Guyot's form does not hold [-]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,7 +184,7 @@ def distortion_of(key: str, name: str, laid: Laid, part: WeldedPart) -> Distorti
 
     Source: the published forms of ``shrinkage``, ``camber`` and ``angular``; the band is the spread
     between them. Intermittent welds count in proportion to the length welded (AWS Welding
-    Handbook, for shrinkage across; the same taken for the rest).
+    Handbook, for shrinkage across; the others are taken the same way).
 
     Args:
         key: As of ``Distortion`` [-].
@@ -195,7 +195,7 @@ def distortion_of(key: str, name: str, laid: Laid, part: WeldedPart) -> Distorti
     Raises:
         OutOfRangeError: If a length or section is not above zero.
     """
-    # The same on both sides pulls the part neither way.
+    # Equal welds on both sides do not bend the part.
     sideways = 0.0 if laid.sides == 2 else part.sweep_offset_m
     length = part.length_m
     return Distortion(
@@ -240,7 +240,7 @@ STITCHED = 0.5
 
 
 def other_ways(laid: Laid, least_leg_m: float) -> Iterator[tuple[str, str, Laid]]:
-    """Yield key, name and weld of other ways to lay a weld that draw the part less.
+    """Yield key, name and weld of other ways that distort the part less.
 
     Args:
         laid: The weld asked for [SI].

@@ -1,4 +1,4 @@
-"""Distortion's keys, and its answer from a job as dialled in: the part the weld pulls on."""
+"""Distortion's keys, and its answer from a job as dialled in: the part the weld is on."""
 
 from __future__ import annotations
 
@@ -43,6 +43,7 @@ DEFAULTS: Mapping[str, str] = MappingProxyType(
 _OWN = ("part_area", "part_inertia", "part_offset")
 
 ROOM = 1 + 1e-9
+"""Factor by which a weld may be longer than its part and still count as of its length [-]."""
 
 
 def distortion_fields() -> dict[str, fields.Field[Any]]:
@@ -68,7 +69,7 @@ class PartDistortion:
     Attributes:
         part: The part.
         ways: As asked first, then other ways.
-        notes: What to mind.
+        notes: Notes on it.
     """
 
     part: WeldedPart

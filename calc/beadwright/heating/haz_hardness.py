@@ -19,10 +19,10 @@ TIME_RANGE_S = (1.0, 100.0)
 """Cooling times the formulas were fitted to [s]. Source: Lorenz and Düren, from memory."""
 
 SCATTER_HV = 28.0
-"""Standard deviation of measured against worked hardness [HV].
+"""Standard deviation of measured from calculated hardness [HV].
 
 Source: Nicholas and Abson (2008), best of twelve methods and their mixtures on 300 points; this
-one alone scatters no less.
+method alone has at least that scatter.
 """
 
 MOST_HV = 380.0
@@ -83,7 +83,7 @@ def mixed_hardness(steel: Composition, cooling_s: float) -> float:
 def haz_hardness(steel: Composition, cooling_s: float) -> float:
     """Return the highest hardness beside a single bead [HV].
 
-    The mixture's, but never over all martensite nor under none.
+    That of the mixture, held between no martensite and all martensite.
 
     Args:
         steel: The analysis, inside ``RANGES`` [% by mass].

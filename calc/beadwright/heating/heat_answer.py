@@ -21,7 +21,7 @@ from beadwright.temperatures import from_celsius
 from beadwright.units import System
 
 SHOP_K = from_celsius(20)
-"""What a joint stands at that is not preheated [K]. Common practice."""
+"""Temperature of a joint that is not preheated [K]. Common practice."""
 
 By = Literal["table", "method-b", "none"]
 
@@ -32,7 +32,7 @@ class Equivalent:
 
     Attributes:
         method: Key of ``carbon_equivalent.FORMULAS``.
-        name: How it is written.
+        name: Its symbol, as written.
         value: Of the analysis gone by, or None where the method is not for it [% by mass].
         worst: Of the worst the grade allows, or None [% by mass].
         refused: Why there is none.
@@ -97,7 +97,7 @@ class HeatAnswer(PageAnswered):
         hardness_refused: Why there is none.
         curves: Temperature behind the weld; empty without a heat.
         distortion: What the weld does to the shape of its part, and other ways to lay it.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     dialled: DialIn

@@ -104,7 +104,7 @@ def _needed(
     row = None
     if steel.grade is not None and steel.grade.category is not None:
         row = table_row(steel.grade.category, thickest_m)
-    # Without settings the least heat of the method's range: it asks for the most preheat.
+    # Without settings the least heat of the method's range counts: it needs the most preheat.
     heat = HEAT_RANGE_J_M[0] if heat_en is None else heat_en
 
     def by_b(analysis: Composition | None) -> MethodB | None:
@@ -126,9 +126,9 @@ def _needed(
 
 
 def _refuse(steel: ChosenSteel, needed: Needed) -> None:
-    """Refuse a certificate by the elements method B is not for, whatever a table says.
+    """Refuse a certificate with elements outside method B, whatever the table says.
 
-    The table is for what its grades may hold; an analysis past method B is no such steel.
+    The table is for steels within their grades; an analysis outside method B is not one of them.
     """
     found = needed.method_b
     if found is None or not found.refused or steel.melt != "certificate":

@@ -46,7 +46,7 @@ HEAT_WORDS: Mapping[str, str] = MappingProxyType(
         **distortion_query.WORDS,
     }
 )
-"""What each key past the job's means."""
+"""What each key besides the job's means."""
 
 _OWN_DEFAULTS: dict[str, str] = {
     "steel": "A36",
@@ -65,7 +65,8 @@ KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **HEAT_WORDS})
 """What each key means, for the terminal and the form."""
 
 COLDEST_K, HOTTEST_K = from_fahrenheit(-50), from_fahrenheit(750)
-"""Temperatures a joint may be welded at, with room to be told it is wrong [K]."""
+"""Temperatures of a joint that may be typed; wider than what is allowed, so that it can be told
+[K]."""
 
 
 class PreheatTemperature(fields.Field[float]):
@@ -126,7 +127,7 @@ def _fields() -> dict[str, fields.Field[Any]]:
 
 
 HeatSchema = Schema.from_dict(_fields(), name="HeatSchema")
-"""The page's keys past the job's."""
+"""The page's keys besides the job's."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,9 +136,9 @@ class ChosenSteel:
 
     Attributes:
         grade: Its grade, or None where it is not known.
-        composition: The analysis gone by, or None where there is none.
-        worst: The worst the grade allows, where a usual melt is gone by; else None.
-        melt: Whose analysis it is.
+        composition: The analysis used, or None without one.
+        worst: The worst the grade allows, if a usual melt is used; else None.
+        melt: Which analysis it is.
     """
 
     grade: Steel | None
@@ -147,7 +148,7 @@ class ChosenSteel:
 
     @property
     def name(self) -> str:
-        """What it is called."""
+        """Its name."""
         return self.grade.name if self.grade else "Steel not known"
 
 
@@ -170,7 +171,7 @@ def chosen_steel(read: PageQuery) -> ChosenSteel:
             return ChosenSteel(grade, grade.limit, None, "limit")
         return ChosenSteel(grade, grade.typical, grade.limit, "typical")
     if "steel" not in read.own:
-        grade = None  # a certificate alone means no grade, so none is stood in for it
+        grade = None  # a certificate alone means no grade, so no grade is assumed
     missing = [key for key in ("c", "mn") if key not in shares]
     if missing:
         text = "Write C and Mn both: every certificate prints them, every method needs them."

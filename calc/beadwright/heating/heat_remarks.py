@@ -12,13 +12,13 @@ from beadwright.results import Note
 from beadwright.temperatures import from_celsius
 
 HIGH_CE = 0.45
-"""CE(IIW) from which a steel is treated as one that hardens [% by mass]. Common practice."""
+"""CE(IIW) from which a steel counts as one that hardens [% by mass]. Common practice."""
 
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
 def heat_remarks(found: HeatAnswer) -> tuple[Note, ...]:
-    """Return the notes on an answer, loudest first.
+    """Return the notes on an answer, the most severe first.
 
     Args:
         found: The answer, its notes not yet in it [-].

@@ -12,6 +12,7 @@ from beadwright.temperatures import degree_sign, degrees
 from beadwright.units import System
 
 DIGITS = 7
+"""Figures kept in a curve: far more than a picture shows [-]."""
 
 
 def _round(value: float | None) -> float | None:

@@ -77,12 +77,12 @@ def _line(cet: float, thickness_m: float, hydrogen: float, heat_en_j_m: float) -
 
 @dataclass(frozen=True, slots=True)
 class MethodB:
-    """What method B says of a job.
+    """The answer of method B for a job.
 
     Attributes:
         kelvin: Preheat, or None where the method is not for it [K].
         cet: CET as counted [% by mass].
-        counted: What was counted otherwise than it is, and why; sentences.
+        counted: Values counted other than given, and why; sentences.
         refused: Elements or values the method is not for, each with a sentence.
     """
 
@@ -95,10 +95,10 @@ class MethodB:
 def preheat_b(
     steel: Composition, thickness_m: float, hydrogen: float, heat_en_j_m: float
 ) -> MethodB:
-    """Return method B's preheat, leaner and thinner than its range counted as its end.
+    """Return method B's preheat; a value below its range counts as the end of the range.
 
-    Every stand-in asks for more preheat than the thing itself would; heat under 0.5 kJ/mm is
-    worked on the method's own line, which asks for more.
+    Each such change asks for more preheat than the value itself would; for heat under 0.5 kJ/mm the
+    method's own line is used, which asks for more.
 
     Args:
         steel: The analysis [% by mass].
@@ -138,9 +138,9 @@ def preheat_b(
 
 
 def combined_thickness(joint: str, plate_m: float, plate2_m: float) -> float:
-    """Return the sum of the parts heat flows into, as EN 1011-2 method A counts it [m].
+    """Return the combined thickness the heat flows into, as EN 1011-2 method A counts it [m].
 
-    Methods that take the thickest part alone must not be given this.
+    Not for methods that take only the thickest part.
 
     Source: EN 1011-2, C.2.4: both sides of the plate a tee or lap stands on, from memory.
 

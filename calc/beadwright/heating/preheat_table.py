@@ -18,7 +18,7 @@ THICKNESS_STEPS_M = (0.75 * _IN, 1.5 * _IN, 2.5 * _IN, inf)
 """Upper ends of the table's four thickness rows [m]. Source: AWS D1.1 Table 5.8."""
 
 THINNEST_M = 0.125 * _IN
-"""Where the table begins [m]. Source: AWS D1.1 Table 5.8."""
+"""Thickness at which the table begins [m]. Source: AWS D1.1 Table 5.8."""
 
 LEAST: Mapping[Category, tuple[tuple[int, int], ...]] = MappingProxyType(
     {
@@ -65,7 +65,7 @@ class TableRow:
 def table_row(category: Category, thickness_m: float) -> TableRow:
     """Return the row of the table for the thickest part at the weld.
 
-    Source: AWS D1.1:2020 Table 5.8. Thickness counts that of the thickest part, not the sum.
+    Source: AWS D1.1:2020 Table 5.8. The thickness is that of the thickest part, not the sum.
 
     Args:
         category: The steel's category [-].

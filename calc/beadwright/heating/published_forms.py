@@ -8,15 +8,16 @@ from dataclasses import dataclass
 from beadwright.results import Quantity
 
 ALONE = 2.0
-"""How far off a form may be where it stands alone, either way, as a factor [-].
+"""Factor, up or down, by which a form may be off if it is the only one [-].
 
 Source: common practice: published forms for the same shrinkage differ by about this.
 """
 
 TOGETHER = 1.5
-"""How far off forms may be that agree, either way, as a factor [-].
+"""Factor, up or down, by which forms that agree may still be off [-].
 
-Source: common practice: parts welded alike bow and shrink by about so much more or less.
+Source: common practice: equal parts welded in the same way bow and shrink by about so much more or
+less.
 """
 
 
@@ -25,7 +26,7 @@ class Form:
     """What one published form gives.
 
     Attributes:
-        name: Whose form it is.
+        name: Author of the form.
         value: What it gives [SI].
         source: Source id.
     """
@@ -38,9 +39,9 @@ class Form:
 def spread(name: str, measure: str, forms: Sequence[Form], none: str = "") -> Quantity:
     """Return what forms give together: the first as the number, lowest to highest as its band.
 
-    The number is one form's, so that ways compared with it differ as that form says, whichever
-    other forms hold for each. The band is no narrower than a factor ``TOGETHER`` either way,
-    ``ALONE`` for a form that has no other beside it.
+    The number is that of one form, so that ways of welding compare by one form, whichever other
+    forms hold for each. The band is at least a factor ``TOGETHER`` up and down, ``ALONE`` for a
+    single form.
 
     Args:
         name: The trade's name for the quantity [-].

@@ -1,4 +1,4 @@
-"""How much a weld draws the parts in: across it and along it.
+"""How much the parts of a weld shrink: across it and along it.
 
 Each function is one published form. They differ by a factor of two and more; ``distortion`` shows
 them together.

@@ -77,7 +77,7 @@ class Steel:
     """A grade.
 
     Attributes:
-        name: What it is called.
+        name: Its name.
         typical: A usual melt; common practice.
         limit: Every element at the most its standard allows, all at once.
         limit_source: Source id of the limits.
@@ -129,7 +129,7 @@ Usual melts: common practice. Categories: AWS D1.1 Table 5.8, gas metal arc.
 """
 
 UNKNOWN = "unknown"
-"""The name for a steel nobody can name."""
+"""The name for a steel of unknown grade."""
 
 
 def steel_of(name: str) -> Steel | None:

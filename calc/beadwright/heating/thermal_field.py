@@ -1,7 +1,7 @@
 """Temperature about a source of heat that moves along a plate, thick and thin.
 
 Properties of the metal are those the cooling-time formulas imply, so that curve and cooling time
-are of one piece; they lump in what the transformation gives off and are no handbook values.
+agree; they include the heat the transformation gives off and are not handbook values.
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from beadwright.temperatures import to_celsius
 
 @dataclass(frozen=True, slots=True)
 class Metal:
-    """What heat meets.
+    """The metal the heat flows through.
 
     Attributes:
         conductivity: [W/(m·K)].
@@ -73,6 +73,7 @@ def scaled_k0(x: float) -> float:
 _K0_FAR = (1.25331414, -0.07832358, 0.02189568, -0.01062446, 0.00587872, -0.00251540, 0.00053208)
 _K0_NEAR = (-0.57721566, 0.42278420, 0.23069756, 0.03488590, 0.00262698, 0.00010750, 0.00000740)
 _I0_NEAR = (1.0, 3.5156229, 3.0899424, 1.2067492, 0.2659732, 0.0360768, 0.0045813)
+"""Coefficients of Abramowitz and Stegun 9.8.6, 9.8.5 and 9.8.1, as printed."""
 
 
 def _poly(x: float, terms: tuple[float, ...]) -> float:
@@ -92,14 +93,14 @@ def thick_temperature(
 ) -> float:
     """Return the temperature on the surface of thick plate [K].
 
-    Source: Rosenthal: T - T0 = q/(2πλR)·exp(-v(R - b)/2a), b the way behind the source.
+    Source: Rosenthal: T - T0 = q/(2πλR)·exp(-v(R - b)/2a), b the distance behind the source.
 
     Args:
         metal: The steel [-].
         power_w: Power that enters the plate, above zero [W].
         travel_m_s: Travel, above zero [m/s].
-        behind_m: Way behind the source; below zero ahead of it [m].
-        aside_m: Way to the side [m].
+        behind_m: Distance behind the source; below zero ahead of it [m].
+        aside_m: Distance to the side [m].
         start_k: Preheat or interpass temperature [K].
 
     Raises:
@@ -129,8 +130,8 @@ def thin_temperature(
         power_w: Power that enters the plate, above zero [W].
         travel_m_s: Travel, above zero [m/s].
         thickness_m: Thickness, above zero [m].
-        behind_m: Way behind the source; below zero ahead of it [m].
-        aside_m: Way to the side [m].
+        behind_m: Distance behind the source; below zero ahead of it [m].
+        aside_m: Distance to the side [m].
         start_k: Preheat or interpass temperature [K].
 
     Raises:

@@ -1,4 +1,4 @@
-"""The part a weld pulls on: its section as rectangles, and where the weld lies in it."""
+"""The part a weld is on: its section as rectangles, and the place of the weld in it."""
 
 from __future__ import annotations
 
@@ -86,7 +86,7 @@ def tee_part(
     Source: geometry; the fillet's middle is a third of its leg from either plate.
 
     Args:
-        flange_m: Thickness of the plate lying down, above zero [m].
+        flange_m: Thickness of the horizontal plate, above zero [m].
         web_m: Thickness of the plate standing on its middle, above zero [m].
         width_m: Width of the flange, above zero [m].
         height_m: Height of the web, above zero [m].
@@ -113,9 +113,9 @@ def corner_part(
     Source: geometry; the fillet's middle is two thirds of its leg out from the corner they share.
 
     Args:
-        flange_m: Thickness of the plate lying down, above zero [m].
+        flange_m: Thickness of the horizontal plate, above zero [m].
         web_m: Thickness of the plate standing, above zero [m].
-        width_m: Width of the plate lying down, above zero [m].
+        width_m: Width of the horizontal plate, above zero [m].
         height_m: Height of the plate standing, above zero [m].
         leg_m: Leg, above zero [m].
         length_m: Length, above zero [m].
@@ -134,7 +134,7 @@ def corner_part(
 def lap_part(
     lower_m: float, upper_m: float, width_m: float, leg_m: float, length_m: float
 ) -> WeldedPart:
-    """Return two plates of a width lying half over one another, a fillet along one edge.
+    """Return two plates of a width overlapping by half, a fillet along one edge.
 
     Source: geometry; a fillet's middle is a third of its leg from either plate.
 

@@ -75,7 +75,7 @@ class Job:
     Attributes:
         units: How to show.
         joint: Kind of joint.
-        plate_m: Thickness of the plate lying down [m].
+        plate_m: Thickness of the horizontal plate [m].
         plate2_m: Thickness of the other [m].
         leg_m: Fillet leg asked for, or None for the code's minimum [m].
         gap_m: Fit-up gap, or None for the joint's usual [m].

@@ -101,7 +101,7 @@ def wanted_leg(job: Job) -> float:
 
 
 def corner_room(job: Job) -> float:
-    """Return the largest leg along the plate lying down that a corner's edge holds [m].
+    """Return the largest leg along the horizontal plate that a corner's edge holds [m].
 
     Source: geometry: open, the whole edge; half open, half the other plate. No limit elsewhere.
 
@@ -114,7 +114,7 @@ def corner_room(job: Job) -> float:
 
 
 def effective_depth(job: Job) -> float:
-    """Return the effective throat of a butt groove cut part way, both sides together [m].
+    """Return the effective throat of a partial-penetration butt, both sides together [m].
 
     Source: AISC 360 Table J2.1: the depth, less what a narrow bevel loses; a square groove cut
     part way: its depth (from memory: to be proven by test).

@@ -15,7 +15,7 @@ from beadwright.tolerance import REL_TOL
 _IN = 0.0254
 
 Case = Literal["open", "backed", "part"]
-"""Welded through from an open root or after gouging; onto a backing; cut part way."""
+"""Welded through from an open root or after gouging; onto a backing; cut to part of the depth."""
 
 MELTED_FACE_M = 1 / 8 * _IN
 """A root face up to this is melted or gouged through [m].
@@ -34,7 +34,7 @@ class Detail:
         gap_m: Root opening we take where none is given [m].
         most_gap_m: Largest root opening detailed [m].
         root_face_m: Root face we take where none is given [m].
-        most_face_m: Largest root face detailed; of a groove cut part way, no limit [m].
+        most_face_m: Largest root face detailed; of a partial-penetration groove, no limit [m].
         source: Source id.
     """
 

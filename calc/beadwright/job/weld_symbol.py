@@ -24,10 +24,11 @@ class Mark:
     Attributes:
         sign: Which sign.
         side: Side of the reference line.
-        size_m: Leg of a fillet, depth of a groove cut part way, hole of a plug, width of a slot;
+        size_m: Leg of a fillet, depth of a partial-penetration groove, hole of a plug, width
+            of a slot;
             None for a groove welded through [m].
         size2_m: Other leg where it differs, or length of a slot [m].
-        throat_m: Throat of a fillet; effective throat of a groove cut part way [m].
+        throat_m: Throat of a fillet; effective throat of a partial-penetration groove [m].
         gap_m: Root opening, None where the sign carries none [m].
         angle_deg: Groove angle, None where the sign carries none [°].
         fill_m: Depth of fill of a hole not filled level [m].

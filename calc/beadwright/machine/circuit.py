@@ -1,4 +1,4 @@
-"""Whether machine, leads and circuit carry the job: each check with what it asks and what holds."""
+"""Whether machine, leads and circuit carry the job: each check with its need and its limit."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ MOST_CORD_SHARE = 0.05
 """Most of the supply's volts to lose in the cord [-]. Common practice."""
 
 GENERATOR_ROOM = 0.8
-"""Share of a generator's rating to load with an arc that comes and goes [-]. Common practice."""
+"""Share of a generator's rating that an arc, going on and off, may load [-]. Common practice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,7 +65,7 @@ class Machine:
 
 @dataclass(frozen=True, slots=True)
 class Load:
-    """What the job asks of the machine.
+    """The load of the job on the machine.
 
     Attributes:
         current_a: Current [A].
@@ -82,7 +82,7 @@ class Load:
 
 @dataclass(frozen=True, slots=True)
 class Check:
-    """One thing that has to carry the job.
+    """One thing that must carry the job.
 
     Attributes:
         key: Its id: current, arc, share, cable, breaker, cord, cord_drop, generator.

@@ -22,7 +22,7 @@ Source: the lay of the strands, about 2 % (ASTM B8, from memory); NFPA 70 chapte
 """
 
 WARM_K = 50.0
-"""Rise over 20 °C at which a welding lead at work is counted: 70 °C [K]. Common practice."""
+"""Rise over 20 °C of a welding lead at work, to 70 °C [K]. Common practice."""
 
 IEC_OHM_KM: Mapping[str, float] = MappingProxyType(
     {
@@ -46,7 +46,7 @@ CORD_AMPS: Mapping[str, float] = MappingProxyType(
         "3 AWG": 70, "2 AWG": 80, "1 AWG": 95,
     }
 )  # fmt: skip
-"""What a flexible cord carries with three wires loaded [A].
+"""Current of a flexible cord with three wires loaded [A].
 
 Source: NFPA 70 Table 400.5(A)(1), column A, from memory. A single-phase cord carries somewhat more.
 """
@@ -54,7 +54,7 @@ Source: NFPA 70 Table 400.5(A)(1), column A, from memory. A single-phase cord ca
 IEC_CORD_AMPS: Mapping[str, float] = MappingProxyType(
     {"1.5 mm2": 16, "2.5 mm2": 20, "4 mm2": 30, "6 mm2": 37, "10 mm2": 52, "16 mm2": 69}
 )
-"""What a flexible rubber cord carries, three wires loaded [A].
+"""Current of a flexible rubber cord with three wires loaded [A].
 
 Source: HD 516 / IEC 60364-5-52 rounded down, from memory: the cord's own sheet rules.
 """

@@ -1,4 +1,4 @@
-"""How long a power source can weld in ten minutes at a current that is not its rated one."""
+"""Time a power source can weld in ten minutes, at a current other than its rated one."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ PERIOD_S = 600.0
 def duty_at(current_a: float, rated_a: float, rated_duty: float) -> float:
     """Return the duty cycle a machine can hold at a current, at most 1 [-].
 
-    Source: I²·T constant, power-source manuals. Against rating plates it errs by up to a tenth.
+    Source: I²·T constant, power-source manuals. It differs from rating plates by up to a tenth.
 
-    Valid for: currents up to the most the machine gives; it says nothing past that.
+    Valid for: currents up to the most the machine gives; it does not hold above that.
 
     Args:
         current_a: Welding current, above zero [A].

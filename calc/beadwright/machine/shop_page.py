@@ -17,7 +17,7 @@ from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.units import System
 
 STANDS_IN = "machine.demo-stands-in"
-"""Id of what is said of the figures nobody has written over."""
+"""Id of what is said of the figures that are still the invented ones."""
 
 _KEYS_OF_MACHINE = ("rated_amps", "duty", "supply", "breaker", "cord", "cable")
 
@@ -31,7 +31,7 @@ class ShopAnswer(PageAnswered):
         query: The query as read.
         dialled: The job as dialled in.
         circuit: What machine and circuit do with it.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     dialled: DialIn
@@ -54,7 +54,7 @@ def shop_answer(query: str, kept: Mapping[str, Any] | None = None) -> ShopAnswer
         FieldErrors: With each field's messages.
     """
     read = read_page(query, kept, ShopSchema, DEFAULTS)
-    # What the machine cannot give is what this page is to say, so the job is dialled in without.
+    # This page says what the machine cannot give, so the job is dialled in without its limits.
     free = {k: v for k, v in read.filled.items() if k not in ("machine_amps", "machine_volts")}
     read_job(read.filled)
     dialled = dial_in(read_job(free).job)

@@ -30,7 +30,7 @@ CIRCUIT_WORDS: Mapping[str, str] = MappingProxyType(
         "arc_share": "share of the time the arc burns at the busiest; blank: not known",
     }
 )
-"""What each key past the job's means."""
+"""What each key besides the job's means."""
 
 _CIRCUIT_DEFAULTS = {
     "rated_amps": "", "duty": "60%", "supply": "230", "phase": "1", "machine_efficiency": "85%",
@@ -49,7 +49,7 @@ DEMO_RATED = "350"
 
 
 class ShopSchema(Schema):
-    """The Shop page's keys past the job's."""
+    """The Shop page's keys besides the job's."""
 
     rated_amps = Measured("current", "30A", "1500A", "smallest to largest wire power source")
     machine_amps = Measured("current", "30A", "1000A", "smallest to largest wire power source")

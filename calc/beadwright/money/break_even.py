@@ -9,19 +9,19 @@ from beadwright.money.cost import part_cost
 from beadwright.money.way import Rates, Way
 
 Crossing = Literal["above", "below", "always", "never"]
-"""Where the other way is the cheaper: above a number of parts a year, below it, always, never."""
+"""When the other way is cheaper: above a number of parts a year, below it, always, or never."""
 
 MONTHS_A_YEAR = 12
 
 
 @dataclass(frozen=True, slots=True)
 class Case:
-    """Two ways held against each other.
+    """Two ways compared with each other.
 
     Attributes:
-        rates: What the shop pays either way.
+        rates: What the shop pays in both.
         now: What the shop does now.
-        other: What it wonders about.
+        other: The way it thinks of.
         parts: Parts a year, zero or more [1/year].
         months: Months within which what is paid once must come back, above zero [-].
     """
@@ -49,7 +49,7 @@ class Case:
 
     @property
     def to_carry(self) -> float:
-        """What a year's parts must save for the change to come back in time [money/year]."""
+        """What a year's parts must save to pay the change back in time [money/year]."""
         return self.yearly + self.once * MONTHS_A_YEAR / self.months
 
     @property
@@ -127,7 +127,7 @@ def parts_to_break_even(part_saving: float, to_carry: float) -> tuple[Crossing, 
 
 
 def months_to_pay(once: float, year_saving: float) -> float | None:
-    """Return the months until what is paid once has come back; None if it never does [-].
+    """Return the months until what is paid once is paid back; None if never [-].
 
     Args:
         once: Paid once [money].
@@ -139,7 +139,7 @@ def months_to_pay(once: float, year_saving: float) -> float | None:
 
 
 def parts_to_pay(once: float, part_saving: float) -> float | None:
-    """Return the parts until what is paid once has come back; None if it never does [-].
+    """Return the parts until what is paid once is paid back; None if never [-].
 
     Args:
         once: Paid once [money].
@@ -158,16 +158,16 @@ def highest_price(case: Case, saving: float) -> float | None:
         saving: What each part must save [money].
 
     Returns:
-        The price [money/kg], or None where even wire for nothing would not do.
+        The price [money/kg], or None if even free wire would not save it.
     """
     price = case.other.wire_kg + (case.part_saving - saving) / case.other.bought_kg
     return price if price >= 0 else None
 
 
 def least_laid(case: Case, saving: float) -> float | None:
-    """Return the least the other way must lay for a part to save an amount; None if no rate does.
+    """Return the least deposition of the other way at which a part saves an amount, or None.
 
-    Minutes off the arc stay as they are.
+    Minutes without an arc stay as they are.
 
     Args:
         case: The two ways [-].

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from beadwright.money.way import Way
 
 FULL_SHARE = 0.85
-"""Above this share of the hours there is no room for a sick day. Common practice."""
+"""Share of the hours above which there is no room for a sick day [-]. Common practice."""
 
 
 @dataclass(frozen=True, slots=True)

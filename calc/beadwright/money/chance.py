@@ -1,6 +1,6 @@
 """The chance that switching pays: seeded draws, in chunks, so that a page can show and stop them.
 
-A run is the same for the same seed however it is cut into chunks.
+The same seed gives the same run, whatever the chunks.
 """
 
 from __future__ import annotations
@@ -15,12 +15,15 @@ from beadwright.money.break_even import Case
 from beadwright.money.swings import Lever, Part, moved
 
 BINS = 24
+"""Bars of the picture of the draws [-]."""
+
 MOST_DRAWS = 100_000
+"""Most draws of a run; more change the chance by less than half a percent [-]."""
 
 
 @dataclass(frozen=True, slots=True)
 class ChanceState:
-    """Where a run stands.
+    """The state of a run.
 
     Attributes:
         done: Draws made.
@@ -49,11 +52,12 @@ class ChanceState:
 class Chance:
     """A run of draws that can be taken a chunk at a time.
 
-    Each lever is drawn from a triangle: its low and high as the ends, what was taken as the peak.
+    Each lever is drawn from a triangle: its low and high are the ends, the value in use is the
+    peak.
 
     Args:
         case: The two ways.
-        levers: What is not known for sure.
+        levers: The inputs that are not known for sure.
         seed: Same seed, same draws.
         draws: How many, 1 to ``MOST_DRAWS``.
 

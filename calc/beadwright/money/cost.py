@@ -1,4 +1,4 @@
-"""What a part costs, piece by piece; the pieces are the whole."""
+"""What a part costs, piece by piece; the pieces add up to the whole."""
 
 from __future__ import annotations
 
@@ -110,9 +110,9 @@ def _times(way: Way) -> tuple[Piece, ...]:
 
 
 def part_cost(way: Way, rates: Rates) -> float:
-    """Return the cost of a part alone, for work that asks it a thousand times [money].
+    """Return the cost of a part alone, for work that needs it thousands of times [money].
 
-    The same sum as ``cost_of``, held to it by a test.
+    The same sum as ``cost_of``; a test compares them.
 
     Args:
         way: The way [-].

@@ -1,4 +1,4 @@
-"""The Cost page's answer: what each way costs, whether to switch, and what that hangs on."""
+"""The Cost page's answer: what each way costs, whether to switch, and what that depends on."""
 
 from __future__ import annotations
 
@@ -27,14 +27,14 @@ from beadwright.units import System
 
 @dataclass(frozen=True, slots=True)
 class Comparison:
-    """The first way held against another.
+    """The first way compared with another.
 
     Attributes:
         case: The two ways, rates, volume, months.
         break_even: Where they meet.
         sentences: A sentence for each break-even: parts_a_year, months, price, laid.
         levers: What is not known for sure.
-        swings: What it hangs on, longest first.
+        swings: What it depends on, longest first.
         band: Low and high of the net saving [money/year].
         verdict: Switch, stay or too close.
         curve: Both costs against parts a year.
@@ -65,7 +65,7 @@ class CostAnswer(PageAnswered):
         comparisons: The first way against each other one.
         parts: Parts a year.
         batch: Parts in a batch.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     ways: tuple[PlannedWay, ...]
@@ -146,7 +146,7 @@ def start_chance(answer: CostAnswer, way: int = 1) -> Chance:
 
     Args:
         answer: The answer [-].
-        way: Which way the first is held against, 1 for the second [-].
+        way: Which way the first is compared with, 1 for the second [-].
 
     Raises:
         UnknownEntryError: If there is no such way.
@@ -180,7 +180,7 @@ def _notes(read: PageQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
 
 
 def invented_in_use(read: PageQuery) -> tuple[str, ...]:
-    """Return the keys whose invented figures nobody has written over.
+    """Return the keys whose invented figures that are still the invented ones.
 
     Args:
         read: A page's query [-].

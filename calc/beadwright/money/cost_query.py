@@ -1,7 +1,7 @@
 """The Cost page's keys: the job, two to four ways to weld it, what the shop pays, its volume.
 
 The first way has bare keys. The second is written with ``b_`` before a key, then ``c_`` and ``d_``.
-What a later way does not say it takes from the first; see ``cost_ways``.
+What is not written for a later way comes from the first; see ``cost_ways``.
 """
 
 from __future__ import annotations
@@ -25,7 +25,7 @@ WAY_JOB_KEYS = (
     "wire", "dia", "gas", "transfer", "travel_by", "position", "leg", "reinforcement",
     "wfs", "volts", "ctwd", "travel",
 )  # fmt: skip
-"""Keys of the job that a later way may say for itself."""
+"""Keys of the job that a later way may have of its own."""
 
 ONCE_WORDS: Mapping[str, str] = MappingProxyType(
     {
@@ -137,7 +137,7 @@ _DEMO_OTHER = tuple(key for key in _DEMO if key.startswith("b_"))
 
 
 def defaults_for(other_wire: str) -> Mapping[str, str]:
-    """Return the defaults; the demonstration's second wire lends its figures to no other wire.
+    """Return the defaults; the figures of the demonstration's second wire count for that wire only.
 
     Args:
         other_wire: The second way's wire as typed, or empty [-].
@@ -237,4 +237,4 @@ def _fields() -> dict[str, fields.Field[Any]]:
 
 
 CostSchema = Schema.from_dict(_fields(), name="CostSchema")
-"""The page's keys past the job's; the job's are read by ``job_query.JobSchema``, way by way."""
+"""The page's keys besides the job's; the job's are read by ``job_query.JobSchema``, way by way."""

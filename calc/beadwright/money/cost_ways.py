@@ -1,10 +1,10 @@
 """From a query to the numbers of each way: dialled in, or as the shop measured it.
 
-What a later way does not say, it takes from the first. Two exceptions: settings by hand and
-measurements are taken over only by a way that welds the same (same wire, size, gas, transfer,
-mover, position and size of weld), for a measured feed says nothing about another wire. And where
-the first way is given an operating factor, a later one takes over its minutes off the arc, not the
-factor, and any difference in minutes it says itself: a faster wire does not fit up faster.
+What is not written for a later way comes from the first, with two exceptions. Settings by hand and
+measurements pass only to a way that welds the same (same wire, size, gas, transfer, mover, position
+and size of weld), because a measured feed says nothing about another wire. If the first way has an
+operating factor, a later one takes the minutes without an arc, not the factor, changed by any
+minutes of its own: a faster wire does not make fit-up faster.
 """
 
 from __future__ import annotations
@@ -29,10 +29,10 @@ _OFF_ARC = {key: f"{key}_s" for key in ("fit_up", "reposition", "clean", "spatte
 
 @dataclass(frozen=True, slots=True)
 class PlannedWay:
-    """A way with what stands behind it.
+    """A way with what it was worked out from.
 
     Attributes:
-        prefix: What stands before its keys.
+        prefix: What its keys begin with.
         way: Its numbers.
         dialled: The dial-in it was worked out from.
         efficiency: Deposition efficiency: low, taken, high [-].
@@ -80,7 +80,7 @@ def planned_ways(query: PageQuery) -> tuple[PlannedWay, ...]:
 
 
 class _Asked:
-    """What a way says, or what it takes from the first."""
+    """Value of a key for a way: its own, or the first way's."""
 
     def __init__(self, query: PageQuery, prefix: str) -> None:
         self.query, self.prefix = query, prefix
@@ -91,11 +91,11 @@ class _Asked:
         return filled.get(self.prefix + key) or filled.get(key)
 
     def own(self, key: str) -> Any:
-        """What the way itself says, or None."""
+        """Value written for the way itself, or None."""
         return self.query.values.get(self.prefix + key)
 
     def value(self, key: str) -> Any:
-        """What the way says, or the first way."""
+        """Value written for the way, or for the first way."""
         own = self.own(key)
         return self.query.values.get(key) if own is None else own
 

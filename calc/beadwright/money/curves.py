@@ -1,4 +1,4 @@
-"""The year's cost of two ways against parts a year, with the band each may be off by."""
+"""The year's cost of two ways against parts a year, each with its band."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ STEPS = 24
 """Steps of a curve; the lines are straight, the picture needs no more."""
 
 FARTHEST = 8
-"""The crossing is drawn if it stands within this many times the shop's own volume."""
+"""The crossing is drawn if it is within this many times the shop's own volume."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,7 +38,7 @@ def curve(case: Case, found: Sequence[Swing], crossing: float | None) -> tuple[C
 
     Args:
         case: The comparison [-].
-        found: What it hangs on; parts a year stand on the axis, not in the band [-].
+        found: What it depends on; parts a year stand on the axis, not in the band [-].
         crossing: Parts a year where they meet, or None [1/year].
     """
     now, other = cost_bands(case, [swing for swing in found if swing.lever.key != "parts"])
@@ -69,7 +69,7 @@ def _ends(
 
 
 def _last(parts: float, crossing: float | None) -> float:
-    """A round number past what has to be seen."""
+    """A round number beyond all that must be shown."""
     reach = max(parts, 1.0)
     if crossing is not None and crossing <= FARTHEST * reach:
         reach = max(reach, crossing)

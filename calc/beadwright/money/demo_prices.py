@@ -1,6 +1,6 @@
 """Every price, rate and minute of the demonstration shop. All of it is invented.
 
-No figure here is a market price or a survey. They stand in until the shop writes its own, and a
+No figure here is a market price or a survey. They are used until the shop writes its own, and a
 page says so beside each that is still in use.
 """
 
@@ -42,10 +42,10 @@ DEMO_MINUTES: Mapping[str, str] = MappingProxyType(
 """Invented minutes by key."""
 
 DEMO_VOLUME: Mapping[str, str] = MappingProxyType({"parts": "480", "batch": "40"})
-"""Forty brackets a month, as the demonstration scenario has it."""
+"""The demonstration's volume: forty brackets a month."""
 
 INVENTED: Mapping[str, str] = MappingProxyType({**DEMO_PRICES, **DEMO_MINUTES})
-"""What a page must say is invented as long as nobody has written over it."""
+"""Figures that a page must call invented until the shop writes its own."""
 
 INVENTED_IN_USE = "money.invented-in-use"
 """Id of what a page says about them."""

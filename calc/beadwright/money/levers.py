@@ -1,4 +1,4 @@
-"""The inputs of a comparison that nobody knows for sure, and how to get to know each."""
+"""The inputs of a comparison that are not known for sure, and how to find out each."""
 
 from __future__ import annotations
 
@@ -10,10 +10,10 @@ from beadwright.money.cost_ways import PlannedWay
 from beadwright.money.swings import Lever, Part
 
 MEASURED_SHARE = 0.02
-"""How far a rate weighed on the bench may be off [-]. Common practice."""
+"""Error of a rate weighed on the bench, as a share [-]. Common practice."""
 
 FLOW_SHARE = 0.15
-"""How far a ball flowmeter and its gun may be off [-]. Common practice."""
+"""Error of a ball flowmeter with its gun, as a share [-]. Common practice."""
 
 _BOTH: tuple[Part, Part] = ("now", "other")
 _OFF = ("fit_up_s", "reposition_s", "clean_s", "other_s")
@@ -21,7 +21,7 @@ _OFF = ("fit_up_s", "reposition_s", "clean_s", "other_s")
 
 @dataclass(frozen=True, slots=True)
 class SwingShares:
-    """How far each kind of input may be off, as a share either way.
+    """Error of each kind of input, as a share up or down.
 
     Attributes:
         rates: Labor and overhead [-].
@@ -55,7 +55,7 @@ def swing_shares(values: Mapping[str, float]) -> SwingShares:
 def levers_of(
     case: Case, now: PlannedWay, other: PlannedWay, shares: SwingShares
 ) -> tuple[Lever, ...]:
-    """Return the levers of a comparison that can move anything.
+    """Return the levers of a comparison that change its result.
 
     Args:
         case: The comparison [-].

@@ -1,4 +1,4 @@
-"""Fields for what the shop pays and for words it gives: prices with or without a currency sign."""
+"""Fields for prices, with or without a currency sign, and for short texts."""
 
 from __future__ import annotations
 
@@ -16,7 +16,7 @@ _THOUSANDS = re.compile(r"^\d{1,3}(?:,\d{3})+(?:\.\d+)?$", re.ASCII)
 
 
 _FORMULA = ("=", "+", "-", "@")
-"""A spreadsheet would run a text that begins so, and these texts end up in one."""
+"""Beginnings of a text that a spreadsheet would run as a formula; these texts go into CSV files."""
 
 
 class Price(Measured):
@@ -25,7 +25,7 @@ class Price(Measured):
     Args:
         measure: Kind of quantity: ``money``, ``rate`` or one of the prices.
         high: Most allowed, as the shop writes it.
-        why: Why there is a most, a half sentence.
+        why: Why there is a most, half a sentence.
     """
 
     def __init__(self, measure: str, high: str, why: str) -> None:

@@ -1,4 +1,4 @@
-"""What the answer hangs on: each input's swing, longest first."""
+"""What the answer depends on: each input's swing, longest first."""
 
 from __future__ import annotations
 
@@ -29,8 +29,8 @@ class Lever:
         high: Largest factor [-].
         measure: Kind of quantity.
         value: What was taken [SI].
-        bench: True if a coupon settles it.
-        settle: What to do to know it, in the imperative.
+        bench: True if a coupon can show it.
+        settle: What to do to find it out, in the imperative.
     """
 
     key: str
@@ -46,7 +46,7 @@ class Lever:
 
 @dataclass(frozen=True, slots=True)
 class Swing:
-    """What one lever does.
+    """The effect of one lever.
 
     Attributes:
         lever: The lever.
@@ -70,7 +70,7 @@ class Swing:
 
     @property
     def width(self) -> float:
-        """How far apart the ends are [money/year]."""
+        """Distance between the ends [money/year]."""
         return abs(self.at_high - self.at_low)
 
     @property
@@ -132,10 +132,9 @@ def swings(case: Case, levers: Iterable[Lever]) -> tuple[Swing, ...]:
 
 
 def net_band(case: Case, found: Iterable[Swing]) -> tuple[float, float]:
-    """Return low and high of the net saving, all levers loose [money/year].
+    """Return low and high of the net saving with every lever uncertain [money/year].
 
-    Source: root of the sum of squares of the swings each way; holds for levers that know nothing of
-    each other.
+    Source: root of the sum of squares of the swings each way; holds for independent levers.
 
     Args:
         case: The case [-].

@@ -1,4 +1,4 @@
-"""Switch, stay or too close: the answer in a word, the reason in a sentence, what would settle it.
+"""Switch, stay or too close: the answer in a word, its reason, and what would decide it.
 
 Money here is written with the shop's own sign and no more digits than a decision needs.
 """
@@ -25,7 +25,7 @@ _BOUGHT = (
 """Pieces named in a reason beside the two kinds of time."""
 
 _HARDLY = 0.05
-"""A piece under this share of the largest is not worth a word."""
+"""Share of the largest piece under which a piece is not named [-]."""
 
 Word = Literal["switch", "stay", "too close"]
 
@@ -38,7 +38,7 @@ class Verdict:
         word: switch, stay or too close.
         headline: The word as a page shows it.
         reason: Why, one sentence.
-        coupon: The coupon that would settle it, or empty when nothing has to be settled.
+        coupon: The coupon that would decide it, or empty if nothing is open.
         ask: What to ask or look up first, or empty.
     """
 
@@ -69,13 +69,13 @@ def verdict(
 ) -> Verdict:
     """Return whether to switch.
 
-    Switch if the net saving stays above zero over its band, stay if it stays below, else too close.
+    Switch if the whole band of the net saving is above zero, stay if it is below, else too close.
 
     Args:
         case: The comparison [-].
         costs: Cost now and the other way [-].
         band: Low and high of the net saving [money/year].
-        swings: What it hangs on, longest first [-].
+        swings: What it depends on, longest first [-].
         sign: Currency sign [-].
     """
     name = case.other.name

@@ -1,4 +1,4 @@
-"""One way to weld a part, in numbers: what it melts, burns and waits, and what it pays for it."""
+"""One way to weld a part, in numbers: metal, gas, minutes and prices."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Rates:
-    """What the shop pays whichever way it welds.
+    """What the shop pays in every way of welding.
 
     Attributes:
         labor_s: Labor, wages and what comes on top, zero or more [money/s].
@@ -26,10 +26,10 @@ class Rates:
 
 @dataclass(frozen=True, slots=True)
 class Way:
-    """One way to weld one part. Minutes off the arc are for a part, but the spool change.
+    """One way to weld one part. Minutes without an arc are for each part; a spool change, a spool.
 
     Attributes:
-        name: What it is called.
+        name: Its name.
         metal_kg: Weld metal in a part [kg].
         length_m: Welded length of a part [m].
         melted_kg_s: Wire melted while the arc burns [kg/s].
@@ -139,9 +139,9 @@ class Way:
 
 
 def off_arc(arc_s: float, factor: float) -> float:
-    """Return the time off the arc that an operating factor leaves [s].
+    """Return the time without an arc that follows from an operating factor [s].
 
-    Source: the factor's definition: arc time over arc time and the rest.
+    Source: definition of the factor: arc time over all time.
 
     Args:
         arc_s: Arc time [s].

@@ -28,11 +28,11 @@ ROLE_NAMES: Mapping[Role, str] = MappingProxyType(
         "cap": "Cap",
     }
 )
-"""What each is called."""
+"""Names of the roles."""
 
 
 Fight = tuple[Limit, Limit]
-"""Two limits that leave a bead no setting."""
+"""Two limits between which a bead has no setting."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +56,7 @@ class Asked:
 
 @dataclass(frozen=True, slots=True)
 class Laid:
-    """What one bead is laid with, and what that makes.
+    """The settings of one bead and what follows from them.
 
     Attributes:
         transfer: Mode.
@@ -91,7 +91,7 @@ class Bead:
         role: What it is.
         slot: Its place.
         torch_deg: Way the torch points away from the joint, from the picture's right [°].
-        work_deg: Torch from the plate lying down, or from the plate's surface [°].
+        work_deg: Torch from the horizontal plate, or from the plate's surface [°].
         leg_m: Leg of a fillet of its section [m].
         laid: Its settings, or None where no setting holds its limits.
         blocked: The limits that fight where there are none.
@@ -120,7 +120,7 @@ class PassPlan:
         beads: Every bead, in welding order.
         layers: Layers of each side.
         processes: Process of root, fill and cap.
-        limits: What a bead and a layer may be, by part.
+        limits: Limits of a bead and a layer.
         over: Beads over a limit of size because a count was asked for.
     """
 

@@ -1,4 +1,4 @@
-"""What other plans would cost: a bead more or fewer, stringers, less time, less heat."""
+"""Other plans and their costs: a bead more or fewer, stringers, less time, less heat."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from beadwright.setting.aims import AIMS
 _AIMS: tuple[Aim, ...] = ("least-time", "least-heat")
 
 FARTHEST = 8
-"""How many beads more or fewer are tried for a plan that holds."""
+"""Beads more or fewer that are tried for a plan that holds [-]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,7 +22,7 @@ class Choice:
 
     Attributes:
         text: What to ask for, in the imperative.
-        changes: Query keys to their new values; blank lets the key go.
+        changes: Query keys and their new values; a blank removes the key.
         beads: Beads in all [-].
         arc_time_s: Arc time along one weld, or None if it does not hold [s].
         heat_j_m: Heat input of the hottest bead, or None [J/m].

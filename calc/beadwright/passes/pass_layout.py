@@ -1,4 +1,4 @@
-"""Where each bead lies: layers cut into beads, in the order laid.
+"""The place of each bead: layers cut into beads, in the order laid.
 
 Each layer is sheared so that the cut between neighbors leans: the later bead laps over the
 earlier one. The shear keeps areas, so beads add up to the layer.
@@ -16,8 +16,8 @@ from beadwright.layers.layers import Layer
 from beadwright.layers.sweep import band, sweep
 
 LEAN = 0.5
-"""How far a later bead laps over its neighbor, for each unit of layer thickness [-]. Common
-practice: about half; a picture's choice, no setting hangs on it."""
+"""Overlap of a later bead on its neighbor, for each unit of layer thickness [-]. Common practice:
+about half; it is for the picture, no setting depends on it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,7 +99,7 @@ def _side_by_side(frame: Frame, piece: list[XY], layer: Layer, number: int, way:
 
 
 def _corner(points: Sequence[XY], layer: Layer, way: int, place: int) -> XY:
-    """Where a bead's floor meets what stands before it; the last bead's floor meets the wall.
+    """Where a bead's floor meets the bead before it; the last bead's floor meets the wall.
 
     A bead alone in its layer is aimed at the middle of its floor.
     """
@@ -114,7 +114,7 @@ def _corner(points: Sequence[XY], layer: Layer, way: int, place: int) -> XY:
 
 
 def _width(points: Sequence[XY], layer: Layer) -> float:
-    """How wide a bead shows on its layer's top."""
+    """Visible width of a bead on top of its layer."""
     span = layer.high - layer.low
     top = [x for x, y in points if y >= layer.high - 1e-3 * span]
     return max(top) - min(top)

@@ -11,7 +11,11 @@ from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.setting.feed_limits import FeedRoom
 
 _TIGHTER = 0.93
+"""Factor from one section tried to the next [-]: fine enough to lose at most 7 % of a bead, and few
+steps."""
+
 _ROUNDS = 48
+"""Most sections tried [-]: 0.93 to the 48th is 0.03, smaller than any bead that is laid."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,9 +36,9 @@ class Widest:
 def widest(process: Process, most_m2: float) -> Widest:
     """Return the largest bead, up to a section, that leaves the process room.
 
-    Heavier beads ask for slower travel and put in more heat, so it is looked for downwards. A feed
-    set by hand is kept: the bead is then what it lays at the slowest travel, or at a travel set by
-    hand.
+    Heavier beads ask for slower travel and put in more heat, so the search goes down in section. A
+    feed set by hand is kept: the bead is then what it lays at the slowest travel, or at the travel
+    set by hand.
 
     Args:
         process: Mode and limits [-].
@@ -55,7 +59,7 @@ def widest(process: Process, most_m2: float) -> Widest:
         first = first or found
         window, fight = found.room.window, found.room.heat_fight
         if fight is None and window.high_limit.key == "travel-high":
-            break  # a lighter bead only asks for more speed
+            break  # a lighter bead only needs more speed
         if fight is not None and fight.high == inf:
             break  # too cold already
         section *= _TIGHTER

@@ -20,10 +20,10 @@ from beadwright.passes.pass_torch import torch_of
 from beadwright.setting.plan import Plan, make_plan
 
 MOST_BEADS = 400
-"""Most beads that may be asked for; over it nobody counts."""
+"""Most beads that may be asked for [-]; a job with more is beyond this plan."""
 
 FEWEST = Asked()
-"""Nothing asked: the fewest beads."""
+"""Nothing is asked for: the fewest beads."""
 
 
 _Place = tuple[int, Frame, Slot, Role]
@@ -34,9 +34,9 @@ def pass_plan(job: Job, asked: Asked = FEWEST) -> PassPlan:
     """Return every bead of a joint in welding order, with its settings.
 
     Beads are the fewest that hold every limit of size, travel and heat, or as many as asked for.
-    Each part of the weld, root, fill and cap, runs on one setting where one suits all its beads;
-    travel follows each bead's section. Where the mode is ours to choose and spray leaves beads so
-    light no room, short circuit is tried.
+    Each part of the weld (root, fill and cap) has one setting if one suits all its beads; travel
+    follows each bead's section. If the mode is free and spray leaves no room for such light beads,
+    short circuit is tried.
 
     Source: the modules it calls.
 
@@ -74,7 +74,8 @@ def _planned(job: Job, plan: Plan, asked: Asked) -> PassPlan:
 def _held_by_runs(processes: Mapping[Part, Process], size: BeadLimits) -> BeadLimits:
     """The limits of size, tightened to what the runs can lay within travel and heat.
 
-    A shorted root under other modes is kept thin: thicker it lies cold on the edges.
+    A root in short circuit under another mode is kept thin: a thicker one does not fuse to the
+    edges.
     """
     root = widest(processes["root"], size.root_m2).section_m2
     fill = widest(processes["fill"], size.section_m2).section_m2
@@ -127,7 +128,7 @@ def _over(
         for layer in stack:
             fits = holds(side, layer, size, root=layer is stack[0], around=shape.round)
             if job.is_fillet and sum(each.beads for each in stack) == 1:
-                # The code gives a single pass by its leg, not by layer and width.
+                # The code limits a single pass by its leg, not by layer and width.
                 fits = shape.section_m2 <= size.root_m2 * (1 + 1e-9)
             for _ in range(layer.beads):
                 number += 1
@@ -163,11 +164,11 @@ def _beads(
 
 
 def _order(job: Job, side: int) -> tuple[int, bool]:
-    """Which toe a layer begins at, and whether the next begins at the other.
+    """The toe a layer begins at, and whether the next layer begins at the other.
 
-    Where the weld hangs on a lower plate it is built up from there, so that each bead leaves the
-    next a shelf; seen from the second side, the toes have changed places. Overhead the upright's
-    toe is the lower one. Flat and vertical, layers go to and fro.
+    Above a lower plate the weld is built up from that plate, so that each bead is a shelf for the
+    next; seen from the second side, the toes change places. Overhead the toe on the upright is the
+    lower one. Flat and vertical, layers alternate.
     """
     if job.position.orientation == "horizontal":
         return (1 if side == 1 else -1), False

@@ -94,7 +94,7 @@ class Process:
 
 @dataclass(frozen=True, slots=True)
 class PartByHand:
-    """What is fixed by hand for one part only; None where it goes as the rest.
+    """What is fixed by hand for one part only; None where it is as for the rest.
 
     Attributes:
         transfer: Mode.
@@ -110,9 +110,9 @@ class PartByHand:
 def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     """Return the process of a part.
 
-    An open root without backing is shorted where the rest would spray: spray falls through an
-    open gap (common practice). What lies under a shorted root is the root's edge, not the plate,
-    so its limits are those of plate no thicker than ``COLD_LAP_M``.
+    An open root without backing is welded in short circuit if the rest would spray: spray falls
+    through an open gap (common practice). Under such a root is its own edge, not the plate, so its
+    limits are those of plate no thicker than ``COLD_LAP_M``.
 
     Args:
         job: The job [-].

@@ -1,4 +1,4 @@
-"""What is said beside a pass plan: what fights, what is over, what to do between beads."""
+"""Notes on a pass plan: limits that conflict, beads too large, what to do between beads."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ def numbers(beads: Sequence[int]) -> str:
 
 
 def pass_remarks(found: PassPlan) -> tuple[Note, ...]:
-    """Return the notes on a pass plan, loudest first.
+    """Return the notes on a pass plan, the most severe first.
 
     Args:
         found: The plan [-].

@@ -20,7 +20,7 @@ from beadwright.setting.set_point import set_point, stepped
 def laid_beads(
     job: Job, plan: Plan, process: Process, sections: Sequence[float]
 ) -> list[Laid | Fight]:
-    """Return the settings of a part's beads, or of each bead without any the limits that fight.
+    """Return the settings of a part's beads, or for a bead without settings the limits in conflict.
 
     One feed and one voltage for all where that suits the smallest and the largest, else each bead
     its own.
@@ -58,7 +58,7 @@ def _fight(process: Process, section: float) -> Fight:
 def _shared_room(process: Process, least: float, most: float) -> Window | None:
     """Room for one feed that suits the smallest and the largest bead; None if there is none."""
     if process.by_hand.wire_feed_m_s is not None:
-        return process.room(most).window  # it is fixed; what is out is said
+        return process.room(most).window  # it is fixed; a note tells what is out
     rooms = [process.room(section) for section in ({least, most})]
     if any(not room.window.open or room.heat_fight is not None for room in rooms):
         return None

@@ -1,4 +1,4 @@
-"""How the torch stands to each bead."""
+"""The angles of the torch at each bead."""
 
 from __future__ import annotations
 
@@ -10,16 +10,16 @@ from beadwright.layers.frame import Frame
 from beadwright.passes.pass_layout import Slot
 
 TILT_DEG = 15.0
-"""How far the torch leans at the edges of a layer, into the corner the bead is laid in [°].
+"""Lean of the torch at the edges of a layer, into the corner the bead is laid in [°].
 Common practice, 10 to 20."""
 
 
 def torch_of(job: Job, frame: Frame, slot: Slot) -> tuple[float, float]:
-    """Return which way the torch points from the picture's right, and its work angle [°].
+    """Return the direction of the torch from the picture's right, and its work angle [°].
 
-    It stands square to the face over the middle of a layer and leans at the edges, so that the
-    wire points into the corner the bead is laid in. The work angle is taken from the plate lying
-    down for fillets and tees, whichever side the torch is on, and from the plate's surface for
+    It is square to the face over the middle of a layer and leans at the edges, so that the
+    wire points into the corner the bead is laid in. The work angle is taken from the horizontal
+    plate for fillets and tees, whichever side the torch is on, and from the plate's surface for
     butts and holes.
 
     Args:

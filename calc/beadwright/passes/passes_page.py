@@ -36,7 +36,7 @@ class PassesAnswer(PageAnswered):
         found: The plan.
         nearest: Where the plan does not hold, the nearest that does, or None.
         ways_out: What else would open it.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
         at: Number of the bead looked at, from 1 [-].
     """
 
@@ -63,7 +63,7 @@ class PassesAnswer(PageAnswered):
 
 @dataclass(frozen=True, slots=True)
 class _Worked:
-    """What does not change while a welder goes from bead to bead."""
+    """The part of an answer that is the same for every bead."""
 
     dialled: DialIn
     found: PassPlan
@@ -74,7 +74,7 @@ class _Worked:
 
 @lru_cache(maxsize=2)
 def _worked(filled: tuple[tuple[str, str], ...]) -> _Worked:
-    """Work out a plan; the last ones are kept, for they are looked at bead by bead."""
+    """Work out a plan; the last ones are kept, because they are read bead by bead."""
     query = read_page(urlencode(filled), None, PassesSchema, DEFAULTS)
     job = read_job(query.filled).job
     dialled = dial_in(job)
@@ -112,7 +112,7 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
 
 
 def _of_joint(dialled: DialIn) -> Iterator[Note]:
-    """What Dial in says of the joint, the code and the dangers; settings have their own words."""
+    """Dial in's notes on the joint, the code and the dangers; settings have notes of their own."""
     for note in dialled.notes:
         if note.level in ("stop", "out", "caution") and note.field not in _SETTINGS:
             yield note

@@ -30,7 +30,7 @@ PASSES_WORDS: Mapping[str, str] = MappingProxyType(
         "at": "bead shown, from 1; blank: the last",
     }
 )
-"""What each key past the job's means."""
+"""What each key besides the job's means."""
 
 _OWN_DEFAULTS: dict[str, str] = dict.fromkeys(PASSES_WORDS, "") | {"bead": "weave"}
 
@@ -55,7 +55,7 @@ def _fields() -> dict[str, fields.Field[Any]]:
 
 
 PassesSchema = Schema.from_dict(_fields(), name="PassesSchema")
-"""The page's keys past the job's."""
+"""The page's keys besides the job's."""
 
 
 def asked_of(values: Mapping[str, Any]) -> Asked:

@@ -105,7 +105,7 @@ COLUMNS: tuple[tuple[str, str, str], ...] = (
 
 
 def passes_csv(answer: PassesAnswer) -> str:
-    """Return the schedule of beads as CSV, a row a bead.
+    """Return the schedule of beads as CSV, one row for each bead.
 
     Args:
         answer: The answer [-].

@@ -82,7 +82,7 @@ def usual_volts(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[float, float]
 
 
 def usual_positions(wire: Wire, gas: Gas, transfer: Transfer) -> tuple[Orientation, ...]:
-    """Return the positions a wire runs in, in a mode and gas; none where it does not run at all.
+    """Return the positions a wire runs in, in a mode and gas; none if it does not run at all.
 
     Source: ``transfer.transfer_refused``.
 

@@ -52,7 +52,7 @@ class PageAnswered:
     Attributes:
         page: The page.
         query: The query as read.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     page: str

@@ -9,13 +9,13 @@ from beadwright.strength.resistance_aisc import SHEAR_SHARE, Basis, available
 
 PHI_YIELD, OMEGA_YIELD = 1.00, 1.50
 PHI_RUPTURE, OMEGA_RUPTURE = 0.75, 2.00
-"""Source: AISC 360 J4.2, equations J4-3 and J4-4."""
+"""Factors of yielding and of rupture in shear. Source: AISC 360 J4.2, equations J4-3 and J4-4."""
 
 PHI_PULL, OMEGA_PULL = 0.90, 1.67
-"""Yielding under pull; rupture takes the two above. Source: AISC 360 J4.1."""
+"""Factors of yielding under pull; rupture has the factors of shear. Source: AISC 360 J4.1."""
 
 GAMMA_M0 = 1.00
-"""Source: EN 1993-1-1, 6.1, recommended value."""
+"""Partial factor of steel. Source: EN 1993-1-1, 6.1, recommended value."""
 
 
 def yield_strength(thickness_m: float, yield_pa: float, basis: Basis) -> float:
@@ -87,7 +87,7 @@ def pull_rupture_strength(thickness_m: float, tensile_pa: float, basis: Basis) -
 
 
 def together(pull: float, shear: float, pull_strength: float, shear_strength: float) -> float:
-    """Return how much of a plate pull and shear together take [-].
+    """Return the share of a plate's strength that pull and shear use together [-].
 
     Source: circular interaction, common practice for plates; with strengths fy and fy/√3 it is
     the yield criterion of EN 1993-1-1, 6.2.1(5).
@@ -138,7 +138,7 @@ def pull_strength_en(thickness_m: float, yield_pa: float) -> float:
 
 
 def matching_thickness(leg_m: float, filler_pa: float, tensile_pa: float, sides: int = 1) -> float:
-    """Return the thickness of plate that tears in shear just as its welds do [m].
+    """Return the thickness of plate that tears in shear at the same load as its welds [m].
 
     Source: AISC Manual part 9, equations 9-2 and 9-3: 0.6 FEXX (√2/2) w over 0.6 Fu, once for a
     weld on one side and twice for welds on both.

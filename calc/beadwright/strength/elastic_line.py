@@ -10,14 +10,14 @@ from beadwright.strength.weld_group import Place, WeldGroup
 from beadwright.strength.weld_line import LineProperties, line_properties
 
 _FLAT = 1e-9
-"""A second moment under this share of the polar one is none: the weld is a line that way."""
+"""Share of the polar second moment under which a second moment is zero: the weld is a line."""
 
 
 @dataclass(frozen=True, slots=True)
 class GroupLoad:
     """What a weld group carries, at its centroid.
 
-    z comes out of the joint towards who looks at it: px and py shear, pz pulls; mz turns in the
+    z comes out of the joint towards the viewer: px and py shear, pz pulls; mz turns in the
     plane, mx and my bend out of it. Right-handed.
 
     Attributes:

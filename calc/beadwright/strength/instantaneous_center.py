@@ -1,7 +1,7 @@
 """The instantaneous-center method: strength of a weld group loaded in its plane.
 
-The group turns as one about a center; each element gives way square to its radius and pushes back
-along a measured curve, until the first element breaks. Where the three sums of statics agree with
+The group turns as one about a center; each element moves square to its radius and resists by a
+measured curve, until the first element breaks. Where the three sums of statics agree with
 the load, that is the strength.
 """
 
@@ -16,14 +16,19 @@ from beadwright.strength.weld_group import Place, WeldGroup
 from beadwright.strength.weld_line import LineProperties, line_properties
 
 _MOST_TURNS = 400
+"""Most steps of the search; some ten settle a usual load, a load through the center takes more
+[-]."""
+
 _CLOSE = 1e-7
+"""Change of the motion, as a share, at which the search ends [-]."""
+
 _STEP, _SHORT_STEP = 1.2, 0.5
-"""How far of the way to the next motion is gone, and how far if that does not settle."""
+"""Share of each step that is taken, and the share if that does not settle [-]."""
 
 
 @dataclass(frozen=True, slots=True)
 class CenterStrength:
-    """Strength of a group under one way of loading, and how it gives way.
+    """Strength of a group under one load, and how it moves at that strength.
 
     Attributes:
         factor: Load at strength over the load given [-].
@@ -88,7 +93,7 @@ class _Turning:
     ends: tuple[tuple[float, float, Place], ...]
 
     def moved(self, motion: tuple[float, float, float]) -> tuple[float, int]:
-        """Return how far a motion goes until the first element breaks, and which one."""
+        """Return the size of a motion at which the first element breaks, and which one it is."""
         u, v, w = motion
         least, first = float("inf"), 0
         for index, (x, y, place) in enumerate(self.ends):
@@ -130,7 +135,7 @@ def center_strength(
     """Return the strength of a group under a load in its plane.
 
     Source: AISC Manual part 8, instantaneous center of rotation; element curve of AISC 360 J2.4.
-    Found by solving for the motion whose resisting forces stand in the ratio of the load.
+    Found by solving for the motion whose resisting forces have the ratio of the load.
 
     Args:
         group: The weld group [-].
@@ -176,10 +181,10 @@ def _force(place: Place, dx: float, dy: float, reach: float, strength: float) ->
 def _settle(
     turning: _Turning, wanted: tuple[float, float, float]
 ) -> tuple[tuple[float, float, float], float]:
-    """Return the motion that resists in the ratio wanted, and the size of its resistance.
+    """Return the motion that resists in the ratio of the load, and the size of its resistance.
 
-    By turns: each takes the secant stiffness of the last motion and asks what motion that would
-    give under the load.
+    Step by step: each step takes the secant stiffness of the last motion and solves for the motion
+    it gives under the load.
     """
     motion = wanted
     for turn in range(_MOST_TURNS):

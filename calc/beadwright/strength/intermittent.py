@@ -1,4 +1,4 @@
-"""Intermittent fillets: how long each segment, how far from one to the next."""
+"""Intermittent fillets: the length of a segment and the pitch from one to the next."""
 
 from __future__ import annotations
 
@@ -47,8 +47,8 @@ def intermittent_for(
 ) -> Intermittent:
     """Return the widest pitch at which segments carry a force per length of seam.
 
-    Source: AISC 360 J2.2b(e); the segments carry what the seam is asked to, so pitch is strength
-    over force times the segment.
+    Source: AISC 360 J2.2b(e); the segments carry all that the seam must carry, so pitch is
+    strength over force times the segment.
 
     Args:
         asked_n_m: Force per length of seam, above zero [N/m].

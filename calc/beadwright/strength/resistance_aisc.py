@@ -76,7 +76,7 @@ def nominal_strength(throat_m: float, filler_pa: float, angle_deg: float = 0.0) 
 def available(
     nominal: float, basis: Basis, phi: float = PHI_WELD, omega: float = OMEGA_WELD
 ) -> float:
-    """Return a nominal strength as the basis lets it be used: φRn or Rn/Ω, same unit.
+    """Return the strength the basis allows of a nominal one: φRn or Rn/Ω, same unit.
 
     Source: AISC 360 B3.1 and B3.2.
 
@@ -110,7 +110,7 @@ def long_weld_factor(length_m: float, leg_m: float) -> float:
 
 
 def counted_leg(leg_m: float, length_m: float) -> float:
-    """Return the leg that counts in a short weld: no more than a quarter of its length [m].
+    """Return the effective leg of a short weld: at most a quarter of its length [m].
 
     Source: AISC 360 J2.2b(c).
 
@@ -144,7 +144,7 @@ def concentric_strength(along_n: float, across_n: float) -> float:
 
 
 def leg_for_strength(force_n_m: float, filler_pa: float, basis: Basis) -> float:
-    """Return the leg whose fillet holds a force per length, without increase for direction [m].
+    """Return the leg of a fillet that holds a force per length, without increase by direction [m].
 
     Source: AISC 360 J2.4, solved for the leg; throat leg/√2.
 

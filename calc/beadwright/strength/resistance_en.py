@@ -11,10 +11,11 @@ GAMMA_M2 = 1.25
 say otherwise."""
 
 LEAST_THROAT_M = 0.003
-"""Source: EN 1993-1-8, 4.5.2(2)."""
+"""Least throat. Source: EN 1993-1-8, 4.5.2(2)."""
 
 LEAST_LENGTH_M = 0.030
-"""Source: EN 1993-1-8, 4.5.1(2): 30 mm or six throats, whichever is more."""
+"""Least length of a weld that carries load. Source: EN 1993-1-8, 4.5.1(2): 30 mm or six throats,
+whichever is more."""
 
 
 def simplified_strength(
@@ -46,10 +47,10 @@ def directional_use(
     correlation: float,
     gamma: float = GAMMA_M2,
 ) -> float:
-    """Return how much of a weld's strength three forces per length take by the directional method.
+    """Return the share of a weld's strength that three forces per length use, directional method.
 
-    On the throat at 45° the forces across and pulling add to stress one way and take from it the
-    other, by the side the weld lies on; the worse side counts.
+    On the throat at 45° the forces across and pulling add up on one side of the joint and cancel on
+    the other; the worse side counts.
 
     Source: EN 1993-1-8, 4.5.3.2: √(σ⊥² + 3 τ⊥² + 3 τ∥²) ≤ fu/(βw γM2) and σ⊥ ≤ 0.9 fu/γM2.
 
@@ -76,7 +77,7 @@ def directional_use(
 
 
 def effective_length(length_m: float, throat_m: float) -> float:
-    """Return the length that counts of a weld whose ends are not full size [m].
+    """Return the effective length of a weld whose ends are not full size [m].
 
     Source: EN 1993-1-8, 4.5.1: l - 2a; no less than 30 mm and six throats may carry load.
 

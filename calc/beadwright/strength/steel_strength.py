@@ -1,4 +1,4 @@
-"""Yield and tensile strength of common steels, by grade, as their standards ask at the least."""
+"""Least yield and tensile strength of common steels, by grade, as their standards ask."""
 
 from __future__ import annotations
 

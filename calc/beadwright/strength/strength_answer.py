@@ -54,7 +54,7 @@ class StrengthAnswer(PageAnswered):
         legs: The legs that matter.
         links: What can give way, the weakest first.
         segments: Intermittent welding that would carry it, or None.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     task: StrengthTask

@@ -1,4 +1,4 @@
-"""Which link of a welded joint gives way first under its load, and the leg that holds it."""
+"""The link of a welded joint that fails first under its load, and the leg that holds the load."""
 
 from __future__ import annotations
 
@@ -229,7 +229,7 @@ def _weld_en(task: StrengthTask, force: LineForce, a: float, name: str) -> Link:
 
 
 def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
-    """Yield what the plates beside the weld are asked and hold, at their worst points.
+    """Yield the links of the plates beside the weld: load and strength at their worst points.
 
     The plate lying down is sheared beside each weld, whichever way the force goes. In a tee the
     other plate is pulled by what goes out of the joint and sheared by the rest; in a lap sheared.
@@ -258,7 +258,7 @@ _WAYS = {"yield": "yielding", "rupture": "tearing"}
 def _plate_strengths(
     task: StrengthTask, thickness: float
 ) -> Iterator[tuple[str, float, float, str]]:
-    """Yield the way it gives, its strength in pull and in shear [N/m], and the source."""
+    """Yield the kind of failure, its strength in pull and in shear [N/m], and the source."""
     fy, fu = task.steel.at(thickness)
     if task.european:
         yield (
@@ -298,7 +298,7 @@ SHOP_STEP_M = {"us": 0.0254 / 16, "si": 0.001}
 """Legs go up by 1/16 in or by 1 mm."""
 
 LARGEST_LEG_M = 0.0508
-"""A fillet over 2 in wants a groove."""
+"""Largest leg looked for: over 2 in a groove weld is the better choice [m]. Common practice."""
 
 
 def leg_needed(task: StrengthTask, found: Spread) -> float | None:

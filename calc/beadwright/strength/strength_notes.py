@@ -32,7 +32,7 @@ def strength_notes(
     links: tuple[Link, ...],
     segments: Intermittent | None,
 ) -> tuple[Note, ...]:
-    """Return the notes on an answer, loudest first.
+    """Return the notes on an answer, the most severe first.
 
     Args:
         task: What was asked [-].

@@ -50,7 +50,7 @@ STRENGTH_WORDS: Mapping[str, str] = MappingProxyType(
         "segment": "length of an intermittent segment; blank: the shortest allowed",
     }
 )
-"""What each key past the job's means."""
+"""What each key besides the job's means."""
 
 _STRENGTH_DEFAULTS = {
     "group": "line", "group_width": "4in", "group_height": "", "weld_sides": "", "part_length": "",
@@ -157,6 +157,6 @@ StrengthSchema = Schema.from_dict(
     },
     name="StrengthSchema",
 )
-"""The page's keys past the job's."""
+"""The page's keys besides the job's."""
 
 assert set(SHAPES) | {"circle"} == set(GROUPS)

@@ -23,7 +23,8 @@ DesignCode = Literal["asd", "lrfd", "en", "en-directional"]
 Analysis = Literal["elastic", "ic"]
 
 _BOTH_SIDES = 2.0
-"""Two lines closer than so many plates are the two sides of one plate."""
+"""Distance, in plate thicknesses, under which two lines of weld are the two sides of one plate
+[-]."""
 
 _AT = ("load_x", "load_y", "load_z")
 
@@ -136,7 +137,7 @@ def _group(values: Mapping[str, Any], job: Job) -> WeldGroup:
 
 
 def _sides(values: Mapping[str, Any], group: WeldGroup, job: Job) -> int:
-    """A tee's straight fillet is run on both sides unless it is said otherwise; all else on one."""
+    """Sides welded, unless the query says: both of a tee's straight fillet, one of all others."""
     usual = "2" if group.name == "line" and job.joint == "tee" else "1"
     return int(values.get("weld_sides", usual))
 

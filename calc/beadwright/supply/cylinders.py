@@ -1,6 +1,6 @@
-"""What is in a gas cylinder and how long it lasts; volumes at 70 °F and 1 atm, as the trade buys.
+"""What is in a gas cylinder and how long it lasts; volumes at 70 °F and 1 atm, as sold.
 
-Flow is counted the same way: a flowmeter's cubic foot is one at 70 °F and 1 atm.
+Flow is counted in the same way: a flowmeter's cubic foot is at 70 °F and 1 atm.
 """
 
 from __future__ import annotations
@@ -26,10 +26,10 @@ RESIDUAL_PA = 50 * 6894.757293168361
 
 @dataclass(frozen=True, slots=True)
 class CylinderSize:
-    """A size of cylinder: by what it holds, by water volume and filling pressure, or by weight.
+    """A size of cylinder: by its content, by water volume and filling pressure, or by weight.
 
     Attributes:
-        name: What it is called.
+        name: Its name.
         content_m3: Gas in a full one, where the size is sold by content [m³].
         water_m3: Water volume, where it is sold by that [m³].
         filled_pa: Gauge pressure of a full one [Pa].
@@ -97,13 +97,13 @@ SETTLES_K: tuple[tuple[float, float], ...] = (
 )  # fmt: skip
 """CO2 in argon and the temperature above which none of it turns liquid at any pressure [-, K].
 
-Source: derived, top of the dew line by reference equations of state, to 1 K. Under 25 % it lies
-below what a cylinder is kept at.
+Source: derived, top of the dew line by reference equations of state, to 1 K. Under 25 % it is
+below the temperature a cylinder is kept at.
 """
 
 
 def settles_below(gas: Gas) -> float:
-    """Return the temperature under which CO2 of a pressed mix may turn liquid; 0 for never [K].
+    """Return the temperature under which CO2 in a compressed mix may turn liquid; 0 for never [K].
 
     Straight lines between the rows of ``SETTLES_K``; helium and oxygen count as argon.
 
@@ -121,8 +121,8 @@ def settles_below(gas: Gas) -> float:
 def content(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K) -> float:
     """Return the gas in a cylinder from its gauge, water volume and temperature [m³].
 
-    Source: n = p·V / (Z·R·T); Z by ``compressibility.compressibility``. Not where CO2 is liquid in
-    the cylinder: its gauge reads the same until the liquid is gone.
+    Source: n = p·V / (Z·R·T); Z by ``compressibility.compressibility``. Not valid with liquid
+    CO2 in the cylinder: its gauge reads the same until the liquid is gone.
 
     Args:
         gas: The gas [-].
@@ -150,7 +150,7 @@ def content(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K
 
 
 def usable(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K) -> float:
-    """Return the gas that can be drawn before the regulator gives out [m³].
+    """Return the gas that can be used before the regulator fails to hold the flow [m³].
 
     Args:
         gas: The gas, not CO2 alone [-].

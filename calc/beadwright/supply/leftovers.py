@@ -1,4 +1,4 @@
-"""What is left on the spool and in the cylinder at hand, in weld and in time."""
+"""What is left on the spool and in the cylinder in use: length of weld and time."""
 
 from __future__ import annotations
 
@@ -62,7 +62,7 @@ class CylinderLeft:
 def spool_left(values: Mapping[str, Any], planned: PlannedWay) -> SpoolLeft | None:
     """Return what is left on the begun spool; None if it was neither weighed nor measured.
 
-    Weight outranks size; size against a full spool outranks size alone.
+    Weight comes before size; size against a full spool comes before size alone.
 
     Args:
         values: A query's values by key [SI].
@@ -126,7 +126,7 @@ def _want(value: float | None, field: str, text: str) -> float:
 
 
 def cylinder_left(values: Mapping[str, Any], planned: PlannedWay) -> CylinderLeft | None:
-    """Return what is left in the cylinder at hand; None if nothing was written about it.
+    """Return what is left in the cylinder in use; None if nothing was written about it.
 
     Args:
         values: A query's values by key [SI].

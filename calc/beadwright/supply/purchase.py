@@ -18,7 +18,7 @@ class PurchaseRow:
         package: How it comes.
         count: How many [-].
         price: Price of one, or None if not written [money].
-        note: What to mind, or empty.
+        note: A remark, or empty.
     """
 
     key: str

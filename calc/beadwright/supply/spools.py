@@ -1,4 +1,4 @@
-"""Wire by the package, and what is left on a spool that has been begun."""
+"""Wire by the package, and the wire left on a begun spool."""
 
 from __future__ import annotations
 
@@ -30,7 +30,7 @@ _SMALL: Mapping[str, tuple[str, ...]] = MappingProxyType(
 PACKING = (0.60, 0.70, 0.80)
 """Share of the winding's volume that is wire: low, typical, high [-].
 
-Source: round wire in square layers fills π/4 = 0.785; spools are wound looser and lean at the
+Source: round wire in square layers fills π/4 = 0.785; spools are wound looser and uneven at the
 flanges. Common practice; weigh the spool where it matters.
 """
 
@@ -59,7 +59,7 @@ def packages_sold(wire: Wire) -> tuple[str, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Packages:
-    """What a need comes to in packages.
+    """A need of wire in packages.
 
     Attributes:
         count: Packages to buy [-].
@@ -139,7 +139,7 @@ def left_by_size(
 def left_by_full(full_kg: float, full_outside_m: float, outside_m: float, hub_m: float) -> float:
     """Return the wire on a spool from its size now and when full; needs no packing share [kg].
 
-    Source: the ring's area goes with the mass, wound the same way through.
+    Source: the area of the ring grows with the mass, if the winding is even.
 
     Args:
         full_kg: Wire on it when full, above zero [kg].

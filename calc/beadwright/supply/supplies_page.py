@@ -23,15 +23,15 @@ from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright.units import System
 
 YEARS_OF_WIRE = 2.0
-"""A package that lasts longer than this rusts before it is used up [years]. Common practice."""
+"""Time in use after which wire in a package rusts before it is used up [years]. Common practice."""
 
 A_LIFETIME = 50
-"""Past this the number of years is no longer told [years]."""
+"""Years above which the number itself is not shown [years]."""
 
 
 @dataclass(frozen=True, slots=True)
 class Supplies:
-    """What a count of parts takes.
+    """What a number of parts needs.
 
     Attributes:
         count: Parts to weld now.
@@ -76,11 +76,11 @@ class SuppliesAnswer(PageAnswered):
         page: ``supplies``.
         query: The query as read.
         planned: The way the job is welded.
-        supplies: What the parts take.
+        supplies: What the parts need.
         purchases: What to buy.
         spool: What is left on the begun spool, if it was weighed or measured.
         gas_left: What is left in the cylinder at hand, if its gauge or weight was written.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     planned: PlannedWay

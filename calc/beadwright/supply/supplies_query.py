@@ -1,4 +1,4 @@
-"""The Supplies page's keys: the job, how many, packages, the spool and the cylinder at hand."""
+"""The Supplies page's keys: the job, how many, packages, the spool and the cylinder in use."""
 
 from __future__ import annotations
 
@@ -43,7 +43,7 @@ SUPPLY_WORDS: Mapping[str, str] = MappingProxyType(
         "co2_mass": "CO2 in the cylinder: its weight now less the weight stamped on it",
     }
 )
-"""What each key past the job's and the cost's means."""
+"""What each key besides the job's and the cost's means."""
 
 _SUPPLY_DEFAULTS = {
     "count": "40", "on_hand": "", "cylinder": "", "spool_gross": "", "spool_empty": "",
@@ -68,7 +68,7 @@ KEY_WORDS: Mapping[str, str] = MappingProxyType(
 
 ZERO_CELSIUS_K = 273.15
 COLDEST_K, HOTTEST_K = 250.0, 330.0
-"""What a cylinder is stored at; -23 to 57 °C [K]."""
+"""Temperatures a cylinder is stored at, -23 to 57 °C [K]."""
 
 
 class Temperature(fields.Field[float]):
@@ -123,4 +123,4 @@ def _fields() -> dict[str, fields.Field[Any]]:
 
 
 SuppliesSchema = Schema.from_dict(_fields(), name="SuppliesSchema")
-"""The page's keys past the job's."""
+"""The page's keys besides the job's."""
