@@ -16,8 +16,7 @@ from beadwright.strength.weld_group import Place, WeldGroup
 from beadwright.strength.weld_line import LineProperties, line_properties
 
 _MOST_TURNS = 400
-"""Most steps of the search; some ten settle a usual load, a load through the center takes more
-[-]."""
+"""Most steps of the search; about ten are enough for a usual load [-]."""
 
 _CLOSE = 1e-7
 """Change of the motion, as a share, at which the search ends [-]."""
