@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from functools import cache
 
 from beadwright.money.cost_query import PREFIXES
@@ -18,7 +19,7 @@ def carried(page: str) -> str:
     Args:
         page: A page's name.
     """
-    keys = PAGES[page].defaults if page in PAGES else {}
+    keys: Collection[str] = PAGES[page].defaults if page in PAGES else ()
     later = PREFIXES[1:]
     plain = [key for key in keys if not key.startswith(later)]
     return " ".join([*plain, *("*" for _ in later[:1] if len(plain) < len(keys))])

@@ -2,6 +2,7 @@
 
 import json
 from collections.abc import Sequence
+from html import unescape
 from typing import Any
 
 import pytest
@@ -9,6 +10,7 @@ from flask.testing import FlaskClient
 
 from beadwright.api import answer_json
 from beadwright.joint.joints import XY, polygon_area
+from beadwright.pages import PAGES
 from beadwright_site import phone
 from beadwright_site.pages.dial_in.page import PAGE
 from tests.site.test_pages import QUERIES
@@ -62,6 +64,30 @@ def test_check_can_fail(monkeypatch: pytest.MonkeyPatch) -> None:
 def test_json_is_the_core_s(query: str) -> None:
     expected = json.loads(json.dumps(answer_json("dial-in", query)))
     assert call("json", page="dial-in", query=query, kept=None) == expected
+
+
+@pytest.mark.parametrize("action", ["page", "json", "csv"])
+def test_a_page_has_one_spelling(action: str) -> None:
+    """Dial in went by two names, and its JSON was right only because they differed."""
+    found = call(action, page="dial_in", query="")
+    assert "dial_in" in str(found.get("error") or found["errors"])
+    assert "html" not in found
+
+
+@pytest.mark.parametrize("query", ["", "units=si", "machine_amps=250A"])
+def test_dial_in_stands_with_its_defaults_not_with_another_page_s_example(query: str) -> None:
+    expected = json.loads(json.dumps(answer_json("dial-in", query)))
+    assert call("json", page="dial-in", query=query) == expected
+
+
+@pytest.mark.parametrize("page", PAGES)
+@pytest.mark.parametrize("query", ["", "units=si"])
+def test_a_page_s_json_answers_what_its_parts_show(page: str, query: str) -> None:
+    shown = call("page", page=page, query=query)
+    told = call("json", page=page, query=query)
+    assert shown["ok"]
+    notes = unescape(shown["html"]["notes"])
+    assert all(note["text"] in notes for note in told["notes"] if note["source"] != "invented")
 
 
 def test_an_unknown_action_is_refused_by_name() -> None:
