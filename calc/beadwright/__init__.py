@@ -1,6 +1,6 @@
 """Welding sums for gas metal arc with solid and cored wire, in SI, with sources.
 
-The core of Beadwright: pure Python, no I/O, no HTML. ``beadwright.api`` is the door.
+The core of Beadwright: pure Python, no I/O, no HTML. ``beadwright.api`` is the entry.
 """
 
 __version__ = "0.2.0"

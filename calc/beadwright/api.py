@@ -1,4 +1,4 @@
-"""The door: pages by name, a query string in, an answer or its JSON out."""
+"""The entry to the core: a page and a query string in, an answer or its JSON out."""
 
 from __future__ import annotations
 

@@ -1,8 +1,8 @@
-"""What can go wrong, drawn once.
+"""The errors the core raises.
 
 BeadwrightError
 ├── FieldErrors        what was typed, message by message, each beside its field
-├── OutOfRangeError    a method asked outside the range it is good for
+├── OutOfRangeError    a value outside the range a method is valid for
 └── UnknownEntryError  a wire, gas, position or source that is not in our tables
 """
 
@@ -12,7 +12,7 @@ from collections.abc import Mapping, Sequence
 
 
 class BeadwrightError(Exception):
-    """The root: everything raised on purpose by the core."""
+    """The base of every error the core raises on purpose."""
 
 
 class FieldErrors(BeadwrightError):
@@ -32,7 +32,7 @@ class OutOfRangeError(BeadwrightError, ValueError):
 
 
 class UnknownEntryError(BeadwrightError, LookupError):
-    """A name our tables do not hold; the text lists what they do."""
+    """A name that is not in our tables; the text lists the names that are."""
 
 
 def require_positive(**values: float) -> None:

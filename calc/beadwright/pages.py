@@ -1,9 +1,9 @@
-"""The pages that compute, a row each; whatever needs to know a page finds it here.
+"""The pages that compute, one row each; all that the code knows of a page is here.
 
 The modules of a page ``made-up`` lie in its room: ``made_up_query`` (its keys, what each means and
 its default), ``made_up_page`` (``made_up_answer``, from a query to the answer) and
 ``made_up_report`` (``made_up_report``, the answer as plain data; ``made_up_csv`` where the page has
-a table). They are imported when first asked: a phone dials in before it asks a price.
+a table). They are imported when first asked for: a phone opens Dial in before a page of prices.
 """
 
 from __future__ import annotations
@@ -18,12 +18,12 @@ if TYPE_CHECKING:
     from beadwright.reading.page_query import PageAnswered
 
 ExampleWhen = Literal["never", "empty", "no job"]
-"""When a page stands with its example: never (its defaults stand), where nothing at all is asked,
-or where no key of a job is."""
+"""When a page shows its example: never (it shows its defaults), for an empty query, or for a query
+without a key of a job."""
 
 
 def module_name(page: str) -> str:
-    """Return a page's name as Python can spell it; nothing else spells it otherwise.
+    """Return a page's name as a Python name; every module of the page uses it.
 
     Args:
         page: The page's name [-].
@@ -38,11 +38,11 @@ class Page:
     Attributes:
         name: Its name in addresses, JSON, the terminal and on the phone.
         room: Room of the core its modules lie in.
-        title: What it is called in the bar at the foot.
-        example: A query that shows what it answers.
-        example_name: What that job is called.
-        example_when: When the page stands with it.
-        has_table: True if its answer can be had as CSV.
+        title: Its name in the bar at the foot.
+        example: A query that shows its answer.
+        example_name: Name of that job.
+        example_when: When the page shows it.
+        has_table: True if its answer can be written as CSV.
     """
 
     name: str
@@ -105,7 +105,7 @@ class Page:
 
 _BRACKET = "Example: bracket MB-3"
 _BRACKET_JOB = "leg=5/16in"
-"""What bracket MB-3 of the invented two-bay shop asks past the defaults."""
+"""Keys of bracket MB-3 of the invented two-bay shop, other than the defaults."""
 
 PAGES: Mapping[str, Page] = MappingProxyType(
     {

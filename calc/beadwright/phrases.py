@@ -1,7 +1,7 @@
-"""What the core says, as an id with parameters: the words for it stand in ``words``.
+"""What the core says, as an id with parameters: its words are in ``words``.
 
-A phrase holds numbers in SI with their measure, names and other phrases, and no language, no unit
-of show and no rounding: whoever shows it chooses those.
+A phrase holds numbers in SI with their measure, names and other phrases. Language, shown unit and
+rounding are chosen by the code that shows it.
 """
 
 from __future__ import annotations

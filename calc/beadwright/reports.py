@@ -1,4 +1,4 @@
-"""Answers as plain data for JSON: shop units, rounded to what a float is worth."""
+"""Answers as plain data for JSON: shop units, rounded to the digits a float holds."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from beadwright.words.wording import worded
 
 
 def number(value: float | None, measure: str, system: System) -> float | None:
-    """Return a value in the unit shown, rounded to what a float is worth.
+    """Return a value in the unit shown, rounded to the digits a float holds.
 
     Args:
         value: The value, or None [SI].
@@ -60,7 +60,7 @@ def note_report(note: Note, system: System) -> dict[str, str]:
 
 
 DIGITS = 10
-"""Figures a report keeps: far past a cent, short of a float's noise."""
+"""Figures a report keeps: far more than a cent, fewer than a float's noise [-]."""
 
 
 def shown(value: float | None, measure: str, system: System) -> dict[str, Any]:
@@ -78,7 +78,7 @@ def shown(value: float | None, measure: str, system: System) -> dict[str, Any]:
 
 
 def rounded(value: float) -> float:
-    """Return a value short of a float's noise.
+    """Return a value rounded to ``DIGITS`` figures.
 
     Args:
         value: The value [-].

@@ -1,4 +1,4 @@
-"""What every page's answer is made of: quantities with their room, and notes."""
+"""The parts of every page's answer: quantities with their room, and notes."""
 
 from __future__ import annotations
 
@@ -11,7 +11,8 @@ Meaning = Literal["window", "band", "exact"]
 """What low..high says: room to set in, how far an estimate may be off, or nothing to say."""
 
 Level = Literal["note", "caution", "out", "stop"]
-"""note: worth knowing; caution: can hurt somebody or a weld; out: off the window; stop: do not."""
+"""note: good to know; caution: can hurt somebody or a weld; out: outside the window; stop: do
+not."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -19,7 +20,7 @@ class Note:
     """One thing to tell the welder, with where it comes from.
 
     Attributes:
-        level: How loud it is.
+        level: How severe it is.
         phrase: What it says; its words, in the imperative where something is to be done, stand in
             ``words``.
         source: Source id of ``beadwright.sources``, or empty.
@@ -67,7 +68,7 @@ class Quantity:
 
     @property
     def inside(self) -> bool:
-        """True unless the value stands outside low..high (a hair's breadth is forgiven)."""
+        """True unless the value is outside low..high by more than rounding."""
         if self.value is None:
             return False
         slack = 1e-9 * abs(self.value)
@@ -78,7 +79,7 @@ class Quantity:
 
 
 def within(name: str, measure: str, value: float, share: float, *sources: str) -> Quantity:
-    """Return an estimate with a band of a share either way.
+    """Return an estimate with a band of a share up and down.
 
     Args:
         name: The trade's name for it [-].

@@ -1,4 +1,4 @@
-"""Where a line crosses a level: the one way the core solves an equation with no closed form."""
+"""Where a line crosses a level: the core's way to solve an equation without a closed form."""
 
 from __future__ import annotations
 

@@ -1,6 +1,6 @@
 """Temperatures as the shop writes them, °F or °C; kelvin inside.
 
-A temperature has an offset, so it is no ``Measure``: those are units by a factor alone.
+A temperature scale has an offset, so it is not a ``Measure``: a measure has only a factor.
 """
 
 from __future__ import annotations
@@ -77,7 +77,7 @@ def show_temperature(kelvin: float, system: System) -> str:
 
 
 def rounded_up(kelvin: float, system: System) -> float:
-    """Return a temperature rounded up to what a crayon can be had for: 10 °F or 5 °C [K].
+    """Return a temperature rounded up to a step crayons are sold in: 10 °F or 5 °C [K].
 
     Source: common practice.
 

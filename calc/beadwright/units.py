@@ -181,7 +181,7 @@ def _read_gauge(number: int) -> float:
 _SAMPLES: Mapping[tuple[str, System], str] = MappingProxyType(
     {("wire_feed", "us"): "290", ("wire_feed", "si"): "7.4", ("travel", "si"): "300"}
 )
-"""A likely number to show how a quantity is written, where 9.5 would be none."""
+"""A likely number for the example of how a quantity is written, where 9.5 is not likely."""
 
 
 def _example(kind: Measure, system: System) -> str:
@@ -256,7 +256,7 @@ def convert(value: float, measure: str, system: System) -> float:
 
 
 def show(value: float, measure: str, system: System = "us") -> str:
-    """Return the number alone, rounded as the shop reads it; the unit stands beside it.
+    """Return the number alone, rounded as the shop reads it; see ``symbol`` for its unit.
 
     Args:
         value: The quantity [SI].
@@ -290,7 +290,8 @@ STEPS: Mapping[tuple[str, System], Fraction] = MappingProxyType(
         ("leg", "si"): Fraction(1, 2),
     }
 )
-"""What a hand can set, in the unit shown: 5 in/min on the feeder, 0.1 V, 1/16 in of tip-to-work."""
+"""Steps a hand can set, in the unit shown: 5 in/min on the feeder, 0.1 V, 1/16 in of tip-to-
+work."""
 
 
 def settable(value: float, measure: str, system: System = "us") -> float:

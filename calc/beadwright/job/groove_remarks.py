@@ -1,4 +1,4 @@
-"""What the codes say of a groove: its preparation, its root, its effective throat."""
+"""Notes of the codes on a groove: its preparation, its root, its effective throat."""
 
 from __future__ import annotations
 
@@ -13,6 +13,7 @@ from beadwright.results import Note
 from beadwright.tolerance import REL_TOL
 
 _DEGREES = 1e-6
+"""Angles closer than this are equal [°]."""
 
 
 def _w(value: float, job: Job) -> str:
@@ -20,7 +21,7 @@ def _w(value: float, job: Job) -> str:
 
 
 def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
-    """Yield what the codes say of a groove's preparation.
+    """Yield the notes on a groove's preparation.
 
     Args:
         job: A job whose joint is a groove [-].

@@ -14,7 +14,7 @@ from beadwright.process.wires import Wire
 from beadwright.units import System
 
 Aim = Literal["balanced", "least-time", "least-heat", "easiest"]
-"""What the set point inside the window is chosen for."""
+"""The aim of the set point inside the window."""
 
 AskedTransfer = Literal["auto", "short", "spray", "pulse"]
 Backing = Literal["none", "steel", "copper", "ceramic"]
@@ -22,7 +22,7 @@ Backing = Literal["none", "steel", "copper", "ceramic"]
 
 @dataclass(frozen=True, slots=True)
 class ByHand:
-    """Settings fixed by hand; None where they are ours to choose.
+    """Settings fixed by hand; None where Beadwright chooses.
 
     Attributes:
         wire_feed_m_s: Wire feed [m/s].
@@ -39,7 +39,7 @@ class ByHand:
 
 @dataclass(frozen=True, slots=True)
 class Edges:
-    """How the edges stand and are prepared; None where the usual is meant.
+    """Place and preparation of the edges; None for the usual.
 
     Attributes:
         leg2_m: Leg up the other plate [m].
@@ -70,7 +70,7 @@ class Edges:
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """One joint to weld and what it is welded with.
+    """One joint to weld, with wire, gas and limits.
 
     Attributes:
         units: How to show.
@@ -90,9 +90,9 @@ class Job:
         welds: Welds in the job [-].
         machine_amps_a: Most the power source gives, or None [A].
         machine_volts_v: Most volts at the arc, or None [V].
-        edges: How the edges stand and are prepared.
+        edges: Place and preparation of the edges.
         nozzle: Gas nozzle, or None for the usual one at the current.
-        aim: What the set point is chosen for.
+        aim: Aim of the set point.
         heat_min_j_m: Least heat input a written procedure asks, or None [J/m].
         heat_max_j_m: Most heat input it allows, or None [J/m].
     """
@@ -157,7 +157,7 @@ class Job:
 
     @property
     def open_root(self) -> bool:
-        """True if a gap asked for, or the usual one, has nothing under it."""
+        """True if the gap, as asked for or usual, has no backing under it."""
         through = not (self.is_fillet or self.is_round or self.backed)
         return through and (self.gap_m is None or self.gap_m > 0)
 

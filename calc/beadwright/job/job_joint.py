@@ -1,4 +1,4 @@
-"""The joint of a job, to scale: what a blank entry means, and the shape it makes."""
+"""The joint of a job, to scale: the meaning of a blank entry, and the shape."""
 
 from __future__ import annotations
 
@@ -65,7 +65,8 @@ def _fillet(job: Job) -> tuple[JointShape, float]:
     wanted2 = job.edges.leg2_m or wanted
     gap = job.gap_m or 0.0
     along = [_along(z, skew) for z in (wanted, wanted2)]
-    # The gap goes on the square tee's leg, so that a slant costs no more throat than a square tee.
+    # The gap adds to the square tee's leg, so that a skewed tee loses no more throat than a square
+    # one.
     legs = [_along(gapped_leg(z, gap), skew) for z in (wanted, wanted2)]
     crown = job.reinforcement_m
     if crown is None:
@@ -174,7 +175,7 @@ def hole_limits(job: Job) -> tuple[float, float]:
 
 
 def weld_way(job: Job) -> float:
-    """Return how far the torch goes along one weld in one pass [m].
+    """Return the length of the torch's path along one weld in one pass [m].
 
     Once around a plug or slot; elsewhere the length asked for.
 

@@ -1,4 +1,4 @@
-"""What no single entry shows: pairs of a joint's entries that contradict each other."""
+"""Pairs of a joint's entries that contradict each other, though each alone is allowed."""
 
 from __future__ import annotations
 
@@ -15,13 +15,13 @@ from beadwright.tolerance import REL_TOL
 _IN = 0.0254
 
 MOST_FILLET_GAP_M = 3 / 16 * _IN
-"""AWS D1.1 7.21.1."""
+"""Widest gap a fillet may be welded over. Source: AWS D1.1 7.21.1."""
 
 MOST_BEVEL_DEG = 70.0
 """Common practice; the details ask 45°, with 10° more as fitted."""
 
 Conflict = tuple[tuple[str, ...], str]
-"""The fields it stands beside, and what is wrong with them together."""
+"""The fields in conflict, and what is wrong with them together."""
 
 
 def conflicts(job: Job) -> Iterator[Conflict]:

@@ -1,4 +1,4 @@
-"""What the codes say of a job's joint: size, profile, preparation."""
+"""Notes of the codes on a job's joint: size, profile, preparation."""
 
 from __future__ import annotations
 
@@ -26,10 +26,11 @@ from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
 _DEGREES = 1e-6
+"""Angles closer than this are equal [°]."""
 
 
 def joint_remarks(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
-    """Yield what the codes say of a joint's size and preparation.
+    """Yield the notes on a joint's size and preparation.
 
     Args:
         job: The job [-].

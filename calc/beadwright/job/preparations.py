@@ -1,4 +1,4 @@
-"""How a groove is prepared where the welder leaves it to us: the codes' prequalified details."""
+"""Preparation of a groove where the welder gives none: the codes' prequalified details."""
 
 from __future__ import annotations
 
@@ -99,10 +99,10 @@ def prepared_m(job: Job) -> float:
 
 
 def case_of(job: Job) -> Case:
-    """Return whether a job's groove is welded through, onto a backing, or part way.
+    """Return whether a job's groove is welded through, onto a backing, or in part of the depth.
 
-    A depth given cuts part way, unless what it leaves is melted or gouged through: up to 1/8 in,
-    with the root open or a second side to gouge from.
+    A given depth means part of the depth, unless the rest is melted or gouged through: up to
+    1/8 in, with an open root or a second side to gouge from.
 
     Args:
         job: A job whose joint is a groove [-].
@@ -129,7 +129,7 @@ def left_square_m(job: Job) -> float | None:
 
 
 def detail_of(job: Job) -> Detail | None:
-    """Return the prequalified detail a job's groove is measured against; None for a square one.
+    """Return the prequalified detail for a job's groove; None for a square one.
 
     Source: AWS D1.1:2020 Figures 5.1 and 5.2.
 

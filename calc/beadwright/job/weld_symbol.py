@@ -34,7 +34,7 @@ class Mark:
         fill_m: Depth of fill of a hole not filled level [m].
         length_m: Length of a weld, None where it runs the whole joint [m].
         pitch_m: Center to center of intermittent welds [m].
-        count: How many of them; 0 where it is not said.
+        count: How many of them; 0 if not written.
         contour: Face asked for, or empty.
     """
 
@@ -158,7 +158,7 @@ def _grooves(job: Job, shape: JointShape, contour: Contour) -> list[Mark]:
     out = job.position.number in OUT_OF_POSITION
     lost = lost_depth(groove.angle_deg, out)
     for side, depth in sides:
-        # On both sides the depths are said even if they meet: they need not be equal.
+        # On both sides the depths are written even if they meet: they need not be equal.
         part = not shape.complete
         found.append(
             Mark(
