@@ -78,7 +78,7 @@ def set_job(phone: Phone, **fields: str) -> None:
         field = phone.page.locator(f'#job-form input[name="{name}"]')
         expect(field).to_have_value(re.compile(f"^{re.escape(text)}"), timeout=READY_MS)
         expect(phone.page).to_have_url(re.compile(f"{name}={re.escape(text)}"), timeout=READY_MS)
-    expect(phone.page.locator("bead-dial-in")).not_to_have_class(re.compile("working"))
+    expect(phone.page.locator("bead-answer")).not_to_have_class(re.compile("working"))
 
 
 def test_first_visit_then_no_signal_then_another_job(host: Host, phone: Phone) -> None:

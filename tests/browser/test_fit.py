@@ -98,7 +98,7 @@ def test_a_hostile_address_is_only_text(tab: Phone, query: str) -> None:
     tab.page.on("dialog", note)
     tab.open(f"?{query}")
     tab.expect_ready()
-    expect(tab.page.locator("bead-dial-in.working")).to_have_count(0, timeout=READY_MS)
+    expect(tab.page.locator("bead-answer.working")).to_have_count(0, timeout=READY_MS)
     assert tab.page.evaluate("window.hacked ?? null") is None
     assert tab.page.locator("main img, main script, main [onerror], main [onclick]").count() == 0
     assert "49" not in (tab.page.locator('input[name="plate"]').input_value())

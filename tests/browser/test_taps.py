@@ -48,7 +48,7 @@ def test_until_the_answer_is_there_the_numbers_are_not_taken_for_it(
     # Before scripts run the page says it is an example, then that it works; never "Your job".
     expect(page.locator("#state")).to_have_text(re.compile("Example job|Working"))
     if page.locator("#state").inner_text() == "Working…":
-        expect(page.locator("bead-dial-in")).to_have_class(re.compile("working"))
+        expect(page.locator("bead-answer")).to_have_class(re.compile("working"))
     expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
     assert number(page, "wfs") == shown_by_core(page, "wfs")
     context.close()

@@ -197,7 +197,7 @@ def test_the_manifest_is_the_apps_own(client: FlaskClient) -> None:
 def test_a_link_survives_the_round_trip(client: FlaskClient, query: str) -> None:
     """What the page puts in the address bar asks for the same job."""
     page = client.get(f"/?{query}").text
-    kept = next(e.attrs["data-query"] for e in elements(page) if e.tag == "bead-dial-in")
+    kept = next(e.attrs["data-query"] for e in elements(page) if e.tag == "bead-answer")
     assert answer("dial-in", kept).query.job == answer("dial-in", query).query.job
 
 

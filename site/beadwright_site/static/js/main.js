@@ -7,4 +7,4 @@ import "./page/theme.js";
 import "./page/share.js";
 import "./page/carry.js";
 import "./page/page_sheet.js";
-import "./page/dial_in.js";
+import "./page/answer_page.js";

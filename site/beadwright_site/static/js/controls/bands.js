@@ -1,7 +1,7 @@
 // @ts-check
 import { BandScale } from "./band_scale.js";
 
-/** @typedef {(key: string, text: string, how: {live: boolean}) => void} SetByHand */
+/** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @typedef {{row: HTMLElement, band: HTMLElement, scale: BandScale, from: number, off: number,
  *   moved: boolean, text: string}} Drag */
 
@@ -27,15 +27,16 @@ export class Bands {
   #drag = null;
   #frame = 0;
 
-  /** @param {HTMLElement} root @param {SetByHand} set @param {AbortSignal} signal */
-  constructor(root, set, signal) {
-    this.set = set;
-    root.addEventListener("pointerdown", (event) => this.#down(event), { signal });
-    root.addEventListener("pointermove", (event) => this.#move(event), { signal });
-    root.addEventListener("pointerup", (event) => this.#up(event.clientX), { signal });
-    root.addEventListener("pointercancel", () => this.#up(null), { signal });
-    root.addEventListener("keydown", (event) => this.#key(event, true), { signal });
-    root.addEventListener("keyup", (event) => this.#key(event, false), { signal });
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    page.addEventListener("pointerdown", (event) => this.#down(event), { signal });
+    page.addEventListener("pointermove", (event) => this.#move(event), { signal });
+    page.addEventListener("pointerup", (event) => this.#up(event.clientX), { signal });
+    page.addEventListener("pointercancel", () => this.#up(null), { signal });
+    page.addEventListener("click", (event) => this.#letGo(event), { signal });
+    page.addEventListener("keydown", (event) => this.#key(event, true), { signal });
+    page.addEventListener("keyup", (event) => this.#key(event, false), { signal });
   }
 
   /** @param {Event} event */
@@ -44,6 +45,14 @@ export class Bands {
     const row = band?.closest(".set");
     if (!(band instanceof HTMLElement) || !(row instanceof HTMLElement)) return null;
     return { band, row, now: Number(band.getAttribute("aria-valuenow")) };
+  }
+
+  /** The link to let go of a setting vanishes with the answer: focus moves to its band.
+   * @param {Event} event */
+  #letGo(event) {
+    const link = event.target instanceof Element ? event.target.closest(".set a[data-query]") : null;
+    const band = link?.closest(".set")?.querySelector(".band");
+    if (band instanceof HTMLElement) band.focus({ preventScroll: true });
   }
 
   /** @param {PointerEvent} event */
@@ -76,7 +85,7 @@ export class Bands {
     cancelAnimationFrame(this.#frame);
     delete drag.row.dataset["dragging"];
     this.#drag = null;
-    if (drag.text) this.set(drag.row.dataset["key"] ?? "", drag.text, { live: false });
+    if (drag.text) this.page.set(drag.row.dataset["key"] ?? "", drag.text, { live: false });
   }
 
   /** @param {Drag} drag @param {number} x */
@@ -89,7 +98,7 @@ export class Bands {
     draw(drag.row, drag.band, drag.scale, value);
     cancelAnimationFrame(this.#frame);
     this.#frame = requestAnimationFrame(() =>
-      this.set(drag.row.dataset["key"] ?? "", text, { live: true }));
+      this.page.set(drag.row.dataset["key"] ?? "", text, { live: true }));
   }
 
   /** A held key goes on stepping; the whole answer comes when it is let go.
@@ -102,7 +111,7 @@ export class Bands {
     const scale = new BandScale(found.band);
     const value = live ? scale.held(move(scale, found.now)) : found.now;
     if (live) draw(found.row, found.band, scale, value);
-    this.set(found.row.dataset["key"] ?? "", scale.typed(value), { live });
+    this.page.set(found.row.dataset["key"] ?? "", scale.typed(value), { live });
   }
 }
 

@@ -1,7 +1,6 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 import { kept } from "../kept/kept.js";
-import { put } from "../page/morph.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 
@@ -13,10 +12,11 @@ export class ChanceRun {
   #token = {};
   #done = 0;
 
-  /** @param {BeadAnswer} root @param {AbortSignal} signal */
-  constructor(root, signal) {
-    this.root = root;
-    root.addEventListener("click", (event) => this.#tapped(event), { signal });
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    page.addEventListener("click", (event) => this.#tapped(event), { signal });
+    page.addEventListener("asked", () => this.drop(), { signal });
     signal.addEventListener("abort", () => this.drop());
   }
 
@@ -48,8 +48,8 @@ export class ChanceRun {
     const token = {};
     this.#token = token;
     this.#done = from;
-    const way = Number(this.root.querySelector("#chance")?.getAttribute("data-way") ?? 1);
-    const query = this.root.query;
+    const way = Number(this.page.querySelector("#chance")?.getAttribute("data-way") ?? 1);
+    const query = this.page.query;
     let chunk = FIRST_CHUNK;
     for (let finished = false; !finished;) {
       const began = performance.now();
@@ -57,7 +57,7 @@ export class ChanceRun {
       const answer = await engine.call("chance", payload).catch(() => null);
       if (token !== this.#token) return;
       if (!answer?.ok) return this.#broken();
-      put(answer.html);
+      this.page.put(answer.html);
       this.#done = answer.done;
       finished = answer.finished;
       const took = Math.max(performance.now() - began, 1);
@@ -69,7 +69,7 @@ export class ChanceRun {
   }
 
   #broken() {
-    const line = this.root.querySelector("#chance .small");
+    const line = this.page.querySelector("#chance .small");
     if (line) line.textContent = "The draws broke off. Draw again.";
   }
 }

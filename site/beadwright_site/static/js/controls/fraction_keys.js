@@ -31,25 +31,38 @@ function press(field, key) {
   field.dataset["pressed"] = ""; // the browser counts no change made by script
 }
 
-/** @param {HTMLElement} root @param {AbortSignal} signal */
-export function standKeys(root, signal) {
-  const keys = row();
+/** The row of keys, under whichever length is being typed. */
+export class FractionKeys {
+  #row = row();
   /** @type {HTMLInputElement | null} */
-  let field = null;
-  root.addEventListener("focusin", ({ target }) => {
+  #field = null;
+
+  /** @param {HTMLElement} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    page.addEventListener("focusin", (event) => this.#entered(event), { signal });
+    page.addEventListener("focusout", (event) => this.#left(event), { signal });
+    this.#row.addEventListener("pointerdown", (event) => event.preventDefault()); // focus stays
+    this.#row.addEventListener("click", (event) => this.#tapped(event));
+  }
+
+  /** @param {Event} event */
+  #entered({ target }) {
     if (!(target instanceof HTMLInputElement) || target.dataset["fractions"] === undefined) return;
-    field = target;
-    target.closest(".text")?.after(keys);
-  }, { signal });
-  root.addEventListener("focusout", ({ target }) => {
+    this.#field = target;
+    target.closest(".text")?.after(this.#row);
+  }
+
+  /** @param {Event} event */
+  #left({ target }) {
     if (!(target instanceof HTMLInputElement) || target.dataset["pressed"] === undefined) return;
     delete target.dataset["pressed"];
     target.dispatchEvent(new Event("change", { bubbles: true }));
-  }, { signal });
-  keys.addEventListener("pointerdown", (event) => event.preventDefault()); // the field keeps focus
-  keys.addEventListener("click", ({ target }) => {
-    if (!field || !(target instanceof HTMLButtonElement)) return;
-    field.focus();
-    press(field, target.textContent ?? "");
-  });
+  }
+
+  /** @param {Event} event */
+  #tapped({ target }) {
+    if (!this.#field || !(target instanceof HTMLButtonElement)) return;
+    this.#field.focus();
+    press(this.#field, target.textContent ?? "");
+  }
 }

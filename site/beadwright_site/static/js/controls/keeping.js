@@ -23,16 +23,16 @@ export class Keeping {
   /** Entries changed and not yet found right. @type {Names} */
   #pending = {};
 
-  /** @param {BeadAnswer} root @param {AbortSignal} signal */
-  constructor(root, signal) {
-    this.root = root;
-    root.addEventListener("click", (event) => this.#tapped(event), { signal });
-    root.addEventListener("shown", () => this.#unhide(), { signal });
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    page.addEventListener("click", (event) => this.#tapped(event), { signal });
+    page.addEventListener("shown", () => this.#unhide(), { signal });
     this.#unhide();
   }
 
   #unhide() {
-    for (const button of this.root.querySelectorAll("[data-keep-all]")) {
+    for (const button of this.page.querySelectorAll("[data-keep-all]")) {
       if (button instanceof HTMLElement) button.hidden = false;
     }
   }
@@ -40,7 +40,7 @@ export class Keeping {
   /** @param {HTMLInputElement} field @returns {boolean} true if the entry is the shop's, not the job's */
   takes(field) {
     const name = field.dataset["keep"];
-    if (this.root.page !== "shop") return false;
+    if (this.page.page !== "shop") return false;
     if (name) this.#pending[name] = textOf(field);
     void this.#try();
     return true;
@@ -49,7 +49,7 @@ export class Keeping {
   async #try() {
     const pending = this.#pending;
     const names = { ...kept.now, ...pending };
-    if (!(await this.root.ask(this.#jobQuery(), names)) || pending !== this.#pending) return;
+    if (!(await this.page.ask(this.#jobQuery(), { names })) || pending !== this.#pending) return;
     this.#pending = {};
     if (!Object.keys(pending).length) return;
     await kept.keep(pending);
@@ -58,14 +58,14 @@ export class Keeping {
 
   /** The job's part of the query: what the form holds past what is kept, and what came typed. */
   #jobQuery() {
-    const form = this.root.form.element;
+    const form = this.page.form.element;
     const query = new URLSearchParams();
     for (const field of form.elements) {
       if (!(field instanceof HTMLInputElement) || !field.value.trim()) continue;
       if (field.type === "radio" && !field.checked) continue;
       if (!field.dataset["keep"]) query.set(field.name, textOf(field));
     }
-    for (const [key, text] of new URLSearchParams(this.root.query)) {
+    for (const [key, text] of new URLSearchParams(this.page.query)) {
       const name = form.elements.namedItem(key);
       const shops = name instanceof RadioNodeList
         || (name instanceof HTMLInputElement && name.dataset["keep"] !== undefined);
@@ -75,7 +75,7 @@ export class Keeping {
   }
 
   #say() {
-    const state = this.root.querySelector("#state");
+    const state = this.page.querySelector("#state");
     if (!state) return;
     const before = state.textContent;
     state.textContent = kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing";
@@ -93,14 +93,14 @@ export class Keeping {
   async #keepAll() {
     /** @type {Names} */
     const found = {};
-    const form = this.root.form;
+    const form = this.page.form;
     for (const field of form.element.elements) {
       if (!(field instanceof HTMLInputElement) || !field.dataset["keep"]) continue;
       if (field.type === "text" && field.value.trim()) {
         found[field.dataset["keep"]] = textOf(field);
       }
     }
-    if (!(await this.root.ask(form.query()))) return; // what is wrong is not kept
+    if (!(await this.page.ask(form.query()))) return; // what is wrong is not kept
     await kept.keep(found);
     for (const field of form.element.querySelectorAll("[data-keep]")) {
       const name = field instanceof HTMLInputElement ? field.dataset["keep"] : undefined;
@@ -109,7 +109,7 @@ export class Keeping {
         field.value = "";
       }
     }
-    await this.root.ask(form.query());
+    await this.page.ask(form.query());
     this.#say();
   }
 }

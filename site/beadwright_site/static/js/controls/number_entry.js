@@ -1,14 +1,14 @@
 // @ts-check
-/** @import { SetByHand } from "./bands.js" */
+/** @import { BeadAnswer } from "../page/answer_page.js" */
 
 /** Tap a setting's number to type it. */
 export class NumberEntry {
-  /** @param {HTMLElement} root @param {SetByHand} set @param {AbortSignal} signal */
-  constructor(root, set, signal) {
-    this.set = set;
-    root.addEventListener("click", (event) => this.#tap(event), { signal });
-    root.addEventListener("keydown", (event) => this.#key(event), { signal });
-    root.addEventListener("focusout", (event) => this.#leave(event), { signal });
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    page.addEventListener("click", (event) => this.#tap(event), { signal });
+    page.addEventListener("keydown", (event) => this.#key(event), { signal });
+    page.addEventListener("focusout", (event) => this.#leave(event), { signal });
   }
 
   /** @param {Event} event */
@@ -44,6 +44,6 @@ export class NumberEntry {
     delete row.dataset["typing"];
     field.disabled = true;
     if (field.value.trim() === field.dataset["before"]) return;
-    this.set(row.dataset["key"] ?? "", field.value.trim(), { live: false });
+    this.page.set(row.dataset["key"] ?? "", field.value.trim(), { live: false });
   }
 }

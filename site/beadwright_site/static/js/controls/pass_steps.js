@@ -12,18 +12,18 @@ export class PassSteps {
   #timer = 0;
   #playing = false;
 
-  /** @param {BeadAnswer} root @param {AbortSignal} signal */
-  constructor(root, signal) {
-    this.root = root;
-    if (root.page !== "passes") return;
-    root.addEventListener("click", (event) => this.#tapped(event), { signal });
-    root.addEventListener("shown", () => this.#dress(), { signal });
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    if (page.dataset["stepped"] === undefined) return;
+    page.addEventListener("click", (event) => this.#tapped(event), { signal });
+    page.addEventListener("shown", () => this.#dress(), { signal });
     signal.addEventListener("abort", () => this.#stop());
     this.#dress();
   }
 
   get #button() {
-    return this.root.querySelector("[data-play]");
+    return this.page.querySelector("[data-play]");
   }
 
   /** Markup comes fresh with every answer. */
@@ -54,8 +54,8 @@ export class PassSteps {
 
   /** @param {string} href @returns {Promise<boolean>} */
   #go(href) {
-    const parts = (this.root.dataset["stepped"] ?? "").split(" ");
-    return this.root.ask(href.replace(/^\?/, ""), undefined, parts);
+    const parts = (this.page.dataset["stepped"] ?? "").split(" ");
+    return this.page.ask(href.replace(/^\?/, ""), { parts });
   }
 
   #stop() {
@@ -68,7 +68,7 @@ export class PassSteps {
   #play() {
     const count = Number(this.#button?.getAttribute("data-count") ?? 1);
     const pause = Math.min(MOST_MS, Math.max(LEAST_MS, WHOLE_MS / count));
-    const next = () => this.root.querySelector('.steps [rel="next"]');
+    const next = () => this.page.querySelector('.steps [rel="next"]');
     const step = async () => {
       const link = next();
       if (!this.#playing || !link || !(await this.#go(link.getAttribute("href") ?? ""))) {
@@ -80,7 +80,7 @@ export class PassSteps {
     this.#playing = true;
     this.#dress();
     if (next()) return void step();
-    const first = this.root.querySelector(".steps .lay")?.getAttribute("href") ?? "";
+    const first = this.page.querySelector(".steps .lay")?.getAttribute("href") ?? "";
     void this.#go(first).then((ok) => {
       if (ok && this.#playing) this.#timer = setTimeout(step, pause);
     });

@@ -10,16 +10,16 @@ const SAID_MS = 2_500;
 
 /** Print, and files made of the worker's own answer. */
 export class TakeAlong {
-  /** @param {BeadAnswer} root @param {AbortSignal} signal */
-  constructor(root, signal) {
-    this.root = root;
-    root.addEventListener("click", (event) => this.#tapped(event), { signal });
-    root.addEventListener("shown", () => this.#unhide(), { signal });
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    page.addEventListener("click", (event) => this.#tapped(event), { signal });
+    page.addEventListener("shown", () => this.#unhide(), { signal });
     this.#unhide();
   }
 
   #unhide() {
-    for (const button of this.root.querySelectorAll("[data-print], [data-export]")) {
+    for (const button of this.page.querySelectorAll("[data-print], [data-export]")) {
       if (button instanceof HTMLElement) button.hidden = false;
     }
   }
@@ -50,8 +50,8 @@ export class TakeAlong {
 
   /** @param {"csv" | "json"} kind */
   async #text(kind) {
-    const { page, query } = this.root;
-    const chance = this.root.querySelector("#chance[data-drawn]");
+    const { page, query } = this.page;
+    const chance = this.page.querySelector("#chance[data-drawn]");
     const draws = kind === "json" && chance instanceof HTMLElement ? chance.dataset["draws"] : "";
     const asked = draws ? [query, `draws=${draws}`].filter(Boolean).join("&") : query;
     const answer = await engine.call(kind, { page, query: asked, kept: kept.now });

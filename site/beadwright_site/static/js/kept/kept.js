@@ -1,18 +1,30 @@
 // @ts-check
-import { createStore, get, set } from "../../vendor/idb-keyval.js";
+import { createStore, del, get, set } from "../../vendor/idb-keyval.js";
 import { askToKeep } from "../offline/lasting_storage.js";
 
 /** @typedef {{[name: string]: string}} Names */
-/** @typedef {{query: string, line: string}} Last */
+/** @typedef {{query: string, line: string}} LastJob */
 
 // Fixed names: what was kept must be found by every later release.
 const store = () => createStore("beadwright", "kept");
 const SHOP = "shop";
+const lastKey = (/** @type {string} */ page) => `last-${page}`;
+/** Where the first releases kept the last job of Dial in. */
+const OLD_LAST = "last-job";
 
 /** @param {unknown} found @returns {Names} */
 function names(found) {
   if (typeof found !== "object" || found === null) return {};
   return Object.fromEntries(Object.entries(found).filter(([, text]) => typeof text === "string"));
+}
+
+/** The last job of Dial in moves to where those of all pages are. */
+async function moveOldLast() {
+  const old = await get(OLD_LAST, store());
+  if (old === undefined) return;
+  const newer = await get(lastKey("dial-in"), store());
+  if (newer === undefined) await set(lastKey("dial-in"), old, store());
+  await del(OLD_LAST, store());
 }
 
 /** What the shop keeps on this phone; every page is asked with it. */
@@ -31,7 +43,7 @@ class Kept {
     }
   }
 
-  /** Keep entries; a blank one is let go. Call it from a tap. @param {Names} changes */
+  /** Keep entries; a blank one is forgotten. Call it from a tap. @param {Names} changes */
   async keep(changes) {
     const first = Object.keys(this.now).length === 0;
     const all = { ...this.now, ...changes };
@@ -49,15 +61,16 @@ class Kept {
     }
   }
 
-  /** @param {string} page @param {Last} last */
-  async keepLast(page, last) {
-    await this.#write(`last-${page}`, last);
+  /** @param {string} page @param {LastJob} job */
+  async keepLast(page, job) {
+    await this.#write(lastKey(page), job);
   }
 
-  /** @param {string} page @returns {Promise<Last | null>} */
+  /** @param {string} page @returns {Promise<LastJob | null>} */
   async last(page) {
     try {
-      const found = await get(`last-${page}`, store());
+      await moveOldLast();
+      const found = await get(lastKey(page), store());
       return typeof found?.query === "string" && typeof found?.line === "string" ? found : null;
     } catch {
       return null;

@@ -1,24 +1,43 @@
 // @ts-check
-import { carry } from "./carry.js";
+import { Bands } from "../controls/bands.js";
 import { ChanceRun } from "../controls/chance_run.js";
-import { engine } from "../engine/engine.js";
+import { FractionKeys } from "../controls/fraction_keys.js";
+import { HowLinks } from "../controls/how_links.js";
 import { JobForm } from "../controls/job_form.js";
-import { kept } from "../kept/kept.js";
 import { Keeping } from "../controls/keeping.js";
-import { standKeys } from "../controls/fraction_keys.js";
-import { put } from "./morph.js";
-import { askPage } from "./page_asking.js";
+import { NumberEntry } from "../controls/number_entry.js";
 import { PassSteps } from "../controls/pass_steps.js";
 import { TakeAlong } from "../controls/take_along.js";
+import { engine } from "../engine/engine.js";
+import { kept } from "../kept/kept.js";
+import { askPage } from "./asking.js";
+import { carry } from "./carry.js";
+import { put } from "./morph.js";
+import { showRefusals } from "./refusals.js";
+import { StateLine } from "./state_line.js";
 
-/** @import { Shown } from "./page_asking.js" */
+/** @import { PageParts } from "./asking.js" */
+/** @import { Names } from "../kept/kept.js" */
+/**
+ * How something is asked. `live`: a finger is dragging; `bare`: the page was opened with nothing
+ * asked; `names`: in place of what is kept; `parts`: what alone changes, everything without.
+ * @typedef {{live?: boolean, bare?: boolean, names?: Names, parts?: string[]}} How
+ */
 
-const SLOW_MS = 150; // an answer sooner than this needs no word
+/** Each finds its own elements on the page, or none and does nothing. */
+const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps];
 
-/** A page of money: it follows every change of its form. */
+/**
+ * A page that follows every change of its form. Its template says what it is made of:
+ * `data-page` its name, `data-parts` the ids of its parts; of these `data-live` follow a dragging
+ * finger, `data-ahead` are shown a frame before the rest, `data-later` are asked for when the rest
+ * stands. `data-query` is what the answer shown is for, empty for the example.
+ *
+ * Events: "asked" when something else is asked, "shown" when its answer stands.
+ */
 export class BeadAnswer extends HTMLElement {
   #gone = new AbortController();
-  #word = 0;
+  #state = new StateLine(this);
   /** Parts not yet put in. @type {{[id: string]: string}} */
   #rest = {};
   form = new JobForm();
@@ -26,21 +45,18 @@ export class BeadAnswer extends HTMLElement {
   connectedCallback() {
     this.#gone = new AbortController();
     const { signal } = this.#gone;
-    standKeys(this, signal);
-    this.chance = new ChanceRun(this, signal);
+    for (const Control of CONTROLS) new Control(this, signal);
     this.keeping = new Keeping(this, signal);
-    new TakeAlong(this, signal);
-    new PassSteps(this, signal);
     this.addEventListener("change", (event) => this.#changed(event), { signal });
     this.addEventListener("submit", (event) => this.#submitted(event), { signal });
     document.addEventListener("click", (event) => this.#tapped(event), { signal });
-    engine.addEventListener("state", () => this.#turned(), { signal });
+    engine.addEventListener("state", () => this.#state.engineChanged(), { signal });
     void this.#open();
     engine.start();
   }
 
   disconnectedCallback() {
-    clearTimeout(this.#word);
+    this.#state.stop();
     this.#gone.abort();
   }
 
@@ -52,100 +68,95 @@ export class BeadAnswer extends HTMLElement {
     return this.dataset["query"] ?? "";
   }
 
-  get #state() {
-    return /** @type {HTMLElement} */ (this.querySelector("#state"));
+  /** @param {string} name @returns {string[] | undefined} element ids the template lists */
+  #listed(name) {
+    return this.dataset[name]?.split(" ");
   }
 
-  get #line() {
-    return this.querySelector("[data-line]")?.getAttribute("data-line") ?? "";
-  }
-
-  /** The address may hold a job this page was not made for, and the phone prices it does not know. */
+  /** The address may hold a job this page was not made for, since a static host answers every
+   * query alike; and the phone may keep a machine and prices it does not know. */
   async #open() {
     const asked = location.search.slice(1);
-    const answered = this.dataset["refused"] !== undefined || this.query !== "" || !asked;
-    if (!answered) this.form.awaits(asked);
+    if (asked && !this.query && this.dataset["refused"] === undefined) {
+      this.form.awaits(asked);
+      return void this.ask(asked);
+    }
     await kept.ready;
-    if (!this.isConnected) return;
-    if (location.search.slice(1) !== asked) return; // something was typed and answered meanwhile
-    if (!answered) await this.ask(this.form.query());
-    else if (Object.keys(kept.now).length) await this.ask(asked);
+    if (!this.isConnected || location.search.slice(1) !== asked) return; // asked anew meanwhile
+    if (Object.keys(kept.now).length > 0) await this.ask(asked, { bare: !asked });
     else carry(this.query);
-    if (!asked) void this.#offerLast();
+    if (!asked) await this.#offerLast();
   }
 
+  /** A page opened bare shows an example: offer the way back to the last job. */
   async #offerLast() {
     const last = await kept.last(this.page);
     const link = this.querySelector("[data-last]");
     if (!last?.query || !(link instanceof HTMLAnchorElement) || location.search) return;
     link.search = last.query;
     link.dataset["query"] = last.query;
-    link.textContent = `Back to your last: ${last.line}`;
+    link.textContent = `Back to your last${link.dataset["last"]}: ${last.line}`;
     link.hidden = false;
   }
 
   /** Parts asked for first; undefined for all.  @returns {string[] | undefined} */
   get #first() {
-    const later = this.dataset["later"]?.split(" ");
-    return later && this.dataset["parts"]?.split(" ").filter((part) => !later.includes(part));
+    const later = this.#listed("later");
+    return later && this.#listed("parts")?.filter((part) => !later.includes(part));
   }
 
-  /**
-   * @param {string} query @param {import("../kept/kept.js").Names} [names]
-   * @param {string[]} [parts] what alone changes; without them everything does
-   * @returns {Promise<boolean>}
-   */
-  async ask(query, names, parts) {
-    this.chance?.drop();
-    this.#waiting();
+  /** Set one entry. @param {string} key @param {string} text @param {How} how */
+  set(key, text, how) {
+    this.form.set(key, text);
+    void this.ask(this.form.query(key), how);
+  }
+
+  /** @param {string} query @param {How} [how] @returns {Promise<boolean>} whether it was answered */
+  async ask(query, how = {}) {
+    this.dispatchEvent(new Event("asked"));
+    if (!how.live || engine.state !== "ready") this.#state.waiting();
+    const parts = how.parts ?? (how.live ? this.#listed("live") : this.#first);
     try {
-      const shown = await askPage(this.page, query, { names, parts: parts ?? this.#first });
-      this.#show(shown);
-      if (shown.ok && !parts) void this.#askLater(names);
-      return shown.ok;
+      const answer = await askPage(this.page, query, { ...how, parts });
+      if (!this.isConnected) return false;
+      this.#show(answer, how);
+      if (answer.ok && !how.parts) void this.#askLater(how.names);
+      return answer.ok;
     } catch (error) {
-      if (error instanceof DOMException && error.name === "AbortError") return false;
-      this.#fault(error);
+      const newer = error instanceof DOMException && error.name === "AbortError";
+      if (!newer) this.#state.broke(error);
       return false;
     }
   }
 
-  /** What takes long to work out follows when the rest stands.
-   * @param {import("../kept/kept.js").Names} [names] */
+  /** What takes long to work out follows when the rest stands. @param {Names} [names] */
   async #askLater(names) {
-    const { later } = this.dataset;
-    if (!later) return;
+    const parts = this.#listed("later");
+    if (!parts) return;
     const { query } = this;
     this.classList.add("waits-more");
-    const how = { names, parts: later.split(" "), latest: "later" };
-    const shown = await askPage(this.page, query, how).catch(() => null);
-    if (!shown?.ok || query !== this.query) return;
-    put(shown.html);
+    const answer = await askPage(this.page, query, { names, parts, latest: "later" })
+      .catch(() => null);
+    if (!answer?.ok || query !== this.query) return;
+    put(answer.html);
     this.classList.remove("waits-more");
   }
 
-  #waiting() {
-    clearTimeout(this.#word);
-    const say = () => {
-      this.classList.add("working");
-      this.#state.textContent = engine.state === "failed"
-        ? `Not worked out. Shown: last good answer, ${this.#line}` : "Working…";
-    };
-    // What stands here is not what the address asks for: say so before anybody reads it.
-    if (engine.state === "ready") this.#word = setTimeout(say, SLOW_MS);
-    else say();
+  /** Put drawn parts in place. @param {{[id: string]: string}} html */
+  put(html) {
+    put(html);
   }
 
-  #turned() {
-    if (this.classList.contains("working")) this.#waiting();
-  }
-
-  /** What stands on the first screen is shown a frame ahead of the rest, where the page says what
-   * that is. A refusal is told at once and whole. @param {Shown} shown */
-  #put({ ok, html }) {
-    const ahead = ok ? this.dataset["ahead"]?.split(" ") : undefined;
+  /** @param {PageParts} answer @param {boolean} live */
+  #putAnswer({ ok, html }, live) {
+    const ahead = ok ? this.#listed("ahead") : undefined; // a refusal is told at once and whole
     this.#rest = {};
-    if (!ahead) return put(html);
+    if (!ahead) {
+      const { state, ...others } = html;
+      put(others, { live });
+      if (state) put({ state }); // always: its word may have been changed from here
+      return;
+    }
     /** @param {boolean} first */
     const half = (first) => Object.fromEntries(
       Object.entries(html).filter(([id]) => ahead.includes(id) === first));
@@ -156,41 +167,24 @@ export class BeadAnswer extends HTMLElement {
     }));
   }
 
-  /** @param {Shown} shown */
-  #show(shown) {
-    clearTimeout(this.#word);
+  /** @param {PageParts} answer @param {How} how */
+  #show(answer, { live = false, bare = false }) {
     this.form.stands();
-    this.classList.remove("working");
-    this.#put(shown);
-    this.classList.toggle("stale", !shown.ok);
-    this.form.element.classList.toggle("refused", !shown.ok);
-    const search = shown.query ? `?${shown.query}` : "";
-    history.replaceState(history.state, "", location.pathname + search);
-    this.dispatchEvent(new CustomEvent("shown", { detail: shown }));
-    if (!shown.ok) {
-      this.#state.textContent += this.#line ? `. Shown: last good answer, ${this.#line}` : "";
-      this.querySelector("#change")?.setAttribute("open", "");
-      for (const wrong of this.querySelectorAll("details.fold:has(.wrong)")) {
-        wrong.setAttribute("open", "");
-      }
-      return;
-    }
+    this.#putAnswer(answer, live);
+    this.#state.settled(answer.ok);
+    const { query } = answer;
+    const address = location.pathname + (query ? `?${query}` : "");
+    if (!bare) history.replaceState(history.state, "", address);
+    this.dispatchEvent(new Event("shown"));
+    if (!answer.ok) return showRefusals(this, answer.errors);
     delete this.dataset["refused"];
-    this.dataset["query"] = shown.query;
-    document.title = `${shown.title} · Beadwright`;
-    const link = this.querySelector("[data-last]");
-    if (link instanceof HTMLElement && shown.query) link.hidden = true;
-    carry(shown.query);
-    if (shown.query) void kept.keepLast(this.page, { query: shown.query, line: this.#line });
-  }
-
-  /** @param {unknown} error */
-  #fault(error) {
-    clearTimeout(this.#word);
-    this.classList.remove("working");
-    this.classList.add("stale");
-    const why = error instanceof Error ? error.message : String(error);
-    this.#state.textContent = `That broke: ${why}. Shown: last good answer, ${this.#line}`;
+    this.dataset["query"] = query;
+    document.title = `${answer.title} · Beadwright`;
+    if (live) return; // links and memory wait until the finger lets go
+    carry(query);
+    if (bare || !query) return;
+    this.querySelector("[data-last]")?.setAttribute("hidden", "");
+    void kept.keepLast(this.page, { query, line: this.#state.job });
   }
 
   /** @param {Event} event */
@@ -212,7 +206,7 @@ export class BeadAnswer extends HTMLElement {
       this.querySelector("#change")?.removeAttribute("open");
       this.scrollIntoView({ block: "start" });
     });
-    this.#state.focus({ preventScroll: true });
+    this.#state.element.focus({ preventScroll: true });
   }
 
   /** @param {MouseEvent} event */

@@ -1,7 +1,7 @@
 // @ts-check
 /**
  * Show what could not be taken where it was typed: on the setting's own row, or in the form.
- * @param {HTMLElement} page @param {{[field: string]: string[]}} errors
+ * @param {HTMLElement} page @param {{[key: string]: string[]}} errors
  */
 export function showRefusals(page, errors) {
   let inForm = Object.keys(errors).length === 0;
@@ -14,4 +14,7 @@ export function showRefusals(page, errors) {
     } else inForm = true;
   }
   if (inForm) page.querySelector("#change")?.setAttribute("open", "");
+  for (const fold of page.querySelectorAll("details.fold:has(.wrong)")) {
+    fold.setAttribute("open", "");
+  }
 }

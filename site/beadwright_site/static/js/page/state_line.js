@@ -1,13 +1,15 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 
+/** @import { BeadAnswer } from "./answer_page.js" */
+
 const SLOW_MS = 150; // an answer sooner than this needs no word
 
-/** The line over the picture: whose job the numbers are for. */
+/** The line over the answer: whose job the numbers are for, or why they are not for what is asked. */
 export class StateLine {
   #timer = 0;
 
-  /** @param {HTMLElement} page the element whose numbers it speaks of */
+  /** @param {BeadAnswer} page */
   constructor(page) {
     this.page = page;
   }
@@ -19,32 +21,32 @@ export class StateLine {
 
   /** The job shown, in one line. */
   get job() {
-    return this.page.querySelector("#joint")?.getAttribute("data-line") ?? "";
+    return this.page.querySelector("[data-line]")?.getAttribute("data-line") ?? "";
   }
 
   get #shown() {
     if (!this.job) return "";
-    return `. Shown: ${this.page.dataset["query"] ? "last good answer" : "example"}, ${this.job}`;
+    return `. Shown: ${this.page.query ? "last good answer" : "example"}, ${this.job}`;
   }
 
   /** Something else is asked than what stands here: say so before anybody reads it. */
   waiting() {
     clearTimeout(this.#timer);
     const say = () => {
-      const failed = engine.state === "failed";
       this.page.classList.add("working");
-      this.element.textContent = failed ? `Not worked out${this.#shown}` : "Working…";
+      this.element.textContent = engine.state === "failed"
+        ? `Not worked out${this.#shown}` : "Working…";
     };
     if (engine.state === "ready") this.#timer = setTimeout(say, SLOW_MS);
     else say();
   }
 
-  /** The engine came up or went down. */
-  turned() {
+  /** The engine started or failed. */
+  engineChanged() {
     if (this.page.classList.contains("working")) this.waiting();
   }
 
-  /** @param {boolean} good what stands here is the answer to what is asked */
+  /** @param {boolean} good whether what stands here is the answer to what is asked */
   settled(good) {
     this.stop();
     this.page.classList.remove("working");
