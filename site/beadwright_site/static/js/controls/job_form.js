@@ -1,7 +1,6 @@
 // @ts-check
+import { withUnit } from "./bare_number.js";
 import "./other_mix.js";
-
-const BARE = /^[\d\s.,/-]+$/;
 
 /** As a person would write it: slashes stay slashes. @param {Iterable<[string, string]>} entries */
 const written = (entries) => [...entries]
@@ -63,9 +62,7 @@ export class JobForm {
   /** Bare numbers were meant in the units shown until now: write those behind them. */
   fixUnits() {
     for (const field of this.element.elements) {
-      if (!(field instanceof HTMLInputElement) || field.type !== "text") continue;
-      const unit = field.dataset["unit"] ?? "";
-      if (unit && field.value.trim() && BARE.test(field.value)) field.value += unit;
+      if (field instanceof HTMLInputElement && field.type === "text") field.value = withUnit(field);
     }
   }
 }

@@ -1,19 +1,11 @@
 // @ts-check
 import { kept } from "../kept/kept.js";
+import { withUnit } from "./bare_number.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Names } from "../kept/kept.js" */
 
-const BARE = /^[$€£¥₹]?\s*[\d\s.,/-]*\d$/;
 const SAID_MS = 2_500;
-
-/** With its unit: what is kept must mean the same whatever units a page shows.
- * @param {HTMLInputElement} field */
-function textOf(field) {
-  const text = field.value.trim();
-  const unit = field.dataset["unit"] ?? "";
-  return field.type === "text" && unit && BARE.test(text) ? text + unit : text;
-}
 
 /**
  * Keeps what is asked once. On Shop an entry is kept as soon as it holds; on the other pages a
@@ -41,7 +33,7 @@ export class Keeping {
   takes(field) {
     const name = field.dataset["keep"];
     if (this.page.page !== "shop") return false;
-    if (name) this.#pending[name] = textOf(field);
+    if (name) this.#pending[name] = withUnit(field);
     void this.#try();
     return true;
   }
@@ -63,7 +55,7 @@ export class Keeping {
     for (const field of form.elements) {
       if (!(field instanceof HTMLInputElement) || !field.value.trim()) continue;
       if (field.type === "radio" && !field.checked) continue;
-      if (!field.dataset["keep"]) query.set(field.name, textOf(field));
+      if (!field.dataset["keep"]) query.set(field.name, withUnit(field));
     }
     for (const [key, text] of new URLSearchParams(this.page.query)) {
       const name = form.elements.namedItem(key);
@@ -97,7 +89,7 @@ export class Keeping {
     for (const field of form.element.elements) {
       if (!(field instanceof HTMLInputElement) || !field.dataset["keep"]) continue;
       if (field.type === "text" && field.value.trim()) {
-        found[field.dataset["keep"]] = textOf(field);
+        found[field.dataset["keep"]] = withUnit(field);
       }
     }
     if (!(await this.page.ask(form.query()))) return; // what is wrong is not kept

@@ -31,7 +31,8 @@ const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlo
  * A page that follows every change of its form. Its template says what it is made of:
  * `data-page` its name, `data-parts` the ids of its parts; of these `data-live` follow a dragging
  * finger, `data-ahead` are shown a frame before the rest, `data-later` are asked for when the rest
- * stands. `data-query` is what the answer shown is for, empty for the example.
+ * stands. `data-query` is what the answer shown is for, empty for what the page was printed with;
+ * `data-example` if that is called the example where something cannot be worked out.
  *
  * Events: "asked" when something else is asked, "shown" when its answer stands.
  */

@@ -26,7 +26,8 @@ export class StateLine {
 
   get #shown() {
     if (!this.job) return "";
-    return `. Shown: ${this.page.query ? "last good answer" : "example"}, ${this.job}`;
+    const asked = this.page.query !== "" || this.page.dataset["example"] === undefined;
+    return `. Shown: ${asked ? "last good answer" : "example"}, ${this.job}`;
   }
 
   /** Something else is asked than what stands here: say so before anybody reads it. */
