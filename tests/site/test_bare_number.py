@@ -20,7 +20,7 @@ console.log(JSON.stringify(texts.map(isBareNumber)));
 
 def told_by_the_script(texts: list[str]) -> list[bool]:
     asked = [
-        program("node"),
+        str(program("node")),
         "--input-type=module",
         "-e",
         ASK,
