@@ -26,7 +26,8 @@ from beadwright_site.method.plots import (
     size_text,
     transition_plot,
 )
-from beadwright_site.method.topics.arc import BURN_OFF, constants_table, volts_table
+from beadwright_site.method.tables.arc import constants_table, volts_table
+from beadwright_site.method.topics.arc import BURN_OFF
 from beadwright_site.method.volts_plots import LEAST_DRAWN, points_inside, volts_plots
 from beadwright_site.pages.dial_in.facts import origins
 from beadwright_site.pages.method.page import PAGE

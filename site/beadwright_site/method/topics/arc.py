@@ -2,31 +2,28 @@
 
 from __future__ import annotations
 
-from beadwright import units
 from beadwright.process import arc, transfer
 from beadwright.process.burnoff import CONSTANTS
-from beadwright.process.burnoff_fit import share_inside, shown_points
-from beadwright.process.gas_flow import NOZZLES, OUT_OF_POSITION_FT3_H
+from beadwright.process.burnoff_fit import shown_points
+from beadwright.process.gas_flow import OUT_OF_POSITION_FT3_H
 from beadwright.process.gases import GASES
 from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.operating import LEAST_EXTENSION_M
-from beadwright.process.tip_to_work import tip_position, tip_to_work
 from beadwright.process.transfer import (
-    CORED_TRANSITION_A,
-    FLUX_CORED_LEAST_A,
-    OPEN_TOP_A,
-    SHORT_RANGE_A,
-    TRANSITION_A,
     TRANSITION_BAND,
-    Transfer,
 )
-from beadwright.process.wire_kinds import KINDS, Kind
 from beadwright.process.wire_remarks import LEAD_DROP_V, SHEET_VOLTS, SHOP_VOLTS
-from beadwright.process.wires import INCH_SIZES_M, WIRE_TYPES, wire_of
-from beadwright_site.method.equations import Equation, Section, Symbol, Table, number
+from beadwright_site.method.equations import Equation, Section, Symbol, number
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method.plots import burn_off_plots, size_text, transition_plot
-from beadwright_site.method.volts_plots import points_inside, volts_plots
+from beadwright_site.method.plots import burn_off_plots, transition_plot
+from beadwright_site.method.tables.arc import (
+    constants_table,
+    nozzle_table,
+    tip_table,
+    transition_table,
+    volts_table,
+)
+from beadwright_site.method.volts_plots import volts_plots
 
 A_C = sub("A", "c")
 E_SHORT, E_OPEN, E_FLUX, E_CO2 = (sub("U", name) for name in ("short", "open", "flux", "CO2"))
@@ -34,8 +31,6 @@ U_0, I_SPRAY, I_TABLE = sub("U", "0"), sub("I", "spray"), sub("I", "table")
 Q_0, M_AR, M_GAS = sub("q", "0"), sub("M", "Ar"), sub("M", "gas")
 
 _DROP_MJ_KG = CARBON_STEEL.drop_enthalpy_j_kg / 1e6
-_SHORT_OR_OPEN: dict[Transfer, str] = {"short": "short circuit", "spray": "open arc"}
-
 _CURRENT = Symbol("I", "mean current, wire positive", "A")
 _VOLTS = Symbol("U", "volts at the arc", "V")
 _OXYGEN = Symbol("o", "oxygen over 2 %, counted to 5 % in the gas", "%")
@@ -125,7 +120,7 @@ def volts_lines() -> Equation:
                    "V"),
             Symbol(E_OPEN, "middle of the open arc in argon mixtures; the window is "
                    f"−{arc.OPEN_BELOW_V:g} to +{arc.OPEN_ABOVE_V:g}", "V"),
-            Symbol(U_0, f"foot of the line by wire size: {feet}", "V"),
+            Symbol(U_0, f"volts of the line at no current, by wire size: {feet}", "V"),
             Symbol("k", f"slope of the line by wire size: {slopes}", "V/A"),
             Symbol(E_CO2, "middle of the open arc in CO2; from 25 % CO2 up the two are mixed by "
                    "share", "V"),
@@ -138,8 +133,8 @@ def volts_lines() -> Equation:
             _HELIUM,
             _CURRENT,
         ),
-        "The sizes given. Metal-cored wire runs clean lower and far higher: its window is wider "
-        "both ways.",
+        "The sizes given. Metal-cored wire runs cleanly well below and above these lines: its "
+        "window is wider both ways.",
         "The window. The lines are drawn to hold the published points; how many they hold stands "
         "below.",
         ("machinery-31-t5", "power-source-conditions", "equipment-sheet", "e70c-sheet",
@@ -170,8 +165,8 @@ def least_spray() -> Equation:
         ),
         (
             Symbol(I_SPRAY, "current from which the drops spray", "A"),
-            Symbol(I_TABLE, "the table's, straight between its CO2 columns; metal-cored and "
-                   "flux-cored wire have one figure by size and no oxygen term", "A"),
+            Symbol(I_TABLE, "the table's, in straight lines between its CO2 columns; metal-cored "
+                   "and flux-cored wire have one figure by size and no oxygen term", "A"),
             _OXYGEN,
             _HELIUM,
         ),
@@ -211,156 +206,6 @@ GAS_FLOW = Equation(
     ("gas_flow.gas_flow", "gas_flow.lightness", "gas_flow.usual_nozzle", "gas_flow.NOZZLES",
      "gas_flow.OUT_OF_POSITION_FT3_H"),
 )  # fmt: skip
-
-
-def _inside(kind: Kind, size: str) -> str:
-    """How many points stand inside the band; without any, whether both neighbours or one gave."""
-    shown = shown_points(kind, size)
-    if shown:
-        return f"{sum(point.inside for point in shown)} of {len(shown)}"
-    sizes = [each for of, each in CONSTANTS if of == kind]
-    at = sizes.index(size)
-    beside = sizes[max(0, at - 1) : at] + sizes[at + 1 : at + 2]
-    between = len(beside) == 2 and all(CONSTANTS[kind, each].points for each in beside)
-    return "interpolated" if between else "carried over"
-
-
-def constants_table() -> Table:
-    """Return the fitted constants by wire."""
-    rows: list[tuple[str, ...]] = []
-    for (kind, size), fitted in CONSTANTS.items():
-        rows.append(
-            (
-                f"{kind} {size_text(size)}",
-                f"{fitted.phi_v:.3f}",
-                f"{fitted.r_ohm_m * 1e7:.3f}",
-                str(fitted.points),
-                f"±{fitted.band:.0%}",
-                _inside(kind, size),
-            )
-        )
-    held = [share_inside(kind, size) for kind, size in CONSTANTS]
-    least = min(share for share in held if share is not None)
-    return Table(
-        "constants",
-        "Burn-off constants, fitted",
-        ("wire", "φ, V", "r, 10⁻⁷ Ω·m", "points", "band of the feed", "points inside"),
-        tuple(rows),
-        ("power-balance",),
-        "φ and r are those of least squares of the relative error of the feed. "
-        "No points were found for the sizes interpolated or carried over: theirs come from both "
-        "neighbours or from one, and the band is wider. "
-        f"At worst {least:.0%} of a wire's points stand inside its band.",
-        (
-            "burnoff.CONSTANTS",
-            "burnoff.constants_of",
-            "burnoff_fit.fit",
-            "burnoff_fit.fitted_points",
-            "burnoff_fit.extension_m",
-            "burnoff_fit.relative_errors",
-            "burnoff_fit.shown_points",
-            "burnoff_fit.share_inside",
-            "burnoff_fit.fitted_range_a",
-        ),
-    )
-
-
-def tip_table() -> Table:
-    """Return contact tip to work by wire and mode, and where the tip stands in the nozzle."""
-    rows: list[tuple[str, ...]] = []
-    for kind in KINDS:
-        modes: tuple[Transfer, ...] = ("short", "spray") if KINDS[kind].shorts else ("spray",)
-        for mode in modes:
-            for size in WIRE_TYPES[KINDS[kind].representative].sizes:
-                ends = tip_to_work(wire_of(KINDS[kind].representative, size), mode)
-                written = (units.show(end, "tip_to_work", "us") for end in ends)
-                rows.append((f"{kind} {size.removesuffix('in')}, {_SHORT_OR_OPEN[mode]}", *written))
-    return Table(
-        "tip-to-work",
-        "Contact tip to work, in",
-        ("wire, arc", "least", "usual", "most"),
-        tuple(rows),
-        ("power-source-conditions", "e70c-sheet", "fcaw-ranges", "torch-manual", "practice"),
-        f"In short circuit the tip stands {tip_position('short')}, else {tip_position('spray')}.",
-        ("tip_to_work.tip_to_work", "tip_to_work.tip_position"),
-    )
-
-
-def volts_table() -> Table:
-    """Return how many printed settings stand inside the windows, by wire and gas."""
-    counted = points_inside()
-    return Table(
-        "volts-inside",
-        "Printed settings inside the volts window",
-        ("wire", "gas", "points inside"),
-        tuple((f"{kind} {size_text(size)}", gas, f"{held} of {count}")
-              for kind, size, gas, held, count in counted),
-        ("machinery-31-t5", "power-source-conditions", "procedure-guide", "trade-schedule",
-         "technician-points", "e70c-sheet", "fcaw-ranges"),
-        f"In all {sum(held for *_, held, _ in counted)} of {sum(count for *_, count in counted)}. "
-        "Two settings of old schedules for 1/16 in in CO2 stand under ours.",
-    )  # fmt: skip
-
-
-def transition_table() -> Table:
-    """Return currents by size: short circuit, spray, usual top."""
-
-    def amps(found: float | None) -> str:
-        return "–" if found is None else f"{found:g}"
-
-    def cells(size: str) -> tuple[str, ...]:
-        spray = " · ".join(f"{each:g}" for _, each in TRANSITION_A.get(size, ()))
-        low, high = SHORT_RANGE_A.get(size, (None, None))
-        return (
-            size_text(size),
-            "–" if low is None else f"{low:g}–{high:g}",
-            spray or "–",
-            amps(OPEN_TOP_A.get(("solid", size))),
-            amps(CORED_TRANSITION_A.get(size)),
-            amps(OPEN_TOP_A.get(("metal-cored", size))),
-            amps(FLUX_CORED_LEAST_A.get(size)),
-            amps(OPEN_TOP_A.get(("flux-cored", size))),
-        )
-
-    shares = " · ".join(f"{share * 100:g}" for share, _ in next(iter(TRANSITION_A.values())))
-    return Table(
-        "transition",
-        "Currents by wire size, A",
-        (
-            "size",
-            "short circuit",
-            f"spray from, at {shares} % CO2",
-            "solid, usual top",
-            "metal-cored, spray from",
-            "metal-cored, usual top",
-            "flux-cored, from",
-            "flux-cored, usual top",
-        ),
-        tuple(map(cells, INCH_SIZES_M)),
-        ("mig-handbook-1-2", "supplier-transition", "power-source-rule", "equipment-sheet",
-         "e70c-sheet"),
-        "",
-        ("transfer.TRANSITION_A", "transfer.CORED_TRANSITION_A", "transfer.FLUX_CORED_LEAST_A",
-         "transfer.SHORT_RANGE_A", "transfer.OPEN_TOP_A"),
-    )  # fmt: skip
-
-
-def nozzle_table() -> Table:
-    """Return gas flow by nozzle."""
-    flow = 3600 / 0.3048**3
-
-    def cells(name: str) -> tuple[str, ...]:
-        held = NOZZLES[name]
-        flows = tuple(f"{q * flow:.0f}" for q in (held.least, held.usual, held.most))
-        return (held.name, *flows, "any" if held.top_a > 1e4 else f"{held.top_a:g}")
-
-    return Table(
-        "nozzles",
-        "Gas flow by nozzle bore, ft³/h",
-        ("bore", "least", "usual", "most", "usual to, A"),
-        tuple(map(cells, NOZZLES)),
-        ("gas-flow-nozzle", "practice"),
-    )
 
 
 def sections() -> tuple[Section, ...]:

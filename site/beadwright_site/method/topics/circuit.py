@@ -74,7 +74,8 @@ LEADS = Equation(
         equation(line("V = I · R")),
     ),
     (
-        Symbol("R", "resistance; metric sizes by table, AWG by section and 2 % for the lay", "Ω"),
+        Symbol("R", "resistance; metric sizes by table, AWG by section and 2 % for the twist of "
+               "the strands", "Ω"),
         Symbol("l", "length there and back", "m"),
         Symbol("A", "copper section", "mm²"),
         Symbol("θ", f"how much warmer than 20 °C, {WARM_K:g}", "K"),
@@ -84,7 +85,7 @@ LEADS = Equation(
     f"Copper. Over {MOST_CABLE_VOLTS:g} V in the welding leads, or {MOST_CORD_SHARE:.0%} of the "
     "supply's volts in the cord, the page asks for shorter or thicker ones. A generator is loaded "
     f"to {GENERATOR_ROOM:.0%} of its rating.",
-    "Few percent; bad lugs lose more than the cable.",
+    "A few percent; bad lugs lose more than the cable.",
     ("awg", "copper-annealed", "iec-60228", "four-volts"),
     "",
     ("conductors.resistance", "conductors.volts_lost", "conductors.awg_diameter",

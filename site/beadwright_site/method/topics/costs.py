@@ -57,9 +57,10 @@ COST = Equation(
         _WASTE,
     ),
     "Any job that has settings, or arc time or laid metal measured.",
-    "Each input's own; drawn on Cost as what it hangs on.",
+    "Each input's own; Cost draws how far each moves the answer.",
     ("cost-chapter", "operating-factor", "navedtra-14251a"),
-    "The pieces are the whole: nothing is added after. Operating factor is arc time over all time.",
+    "The cost is the sum of its pieces; nothing is added afterwards. Operating factor is arc time "
+    "over all time.",
     ("cost.cost_of", "cost.part_cost", "way.off_arc",),
 )  # fmt: skip
 
@@ -87,7 +88,7 @@ BREAK_EVEN = Equation(
     "That of both costs. Switch or stay is said only where the band of the net saving leaves no "
     "doubt: root of the sum of squares of all swings.",
     ("mass-balance", "practice"),
-    f"Over {FULL_SHARE:.0%} of the hours taken there is nothing left for a bad week.",
+    f"Over {FULL_SHARE:.0%} of the hours, nothing is left for a bad week.",
     ("break_even.break_even", "break_even.parts_to_break_even", "break_even.highest_price",
      "break_even.least_laid", "break_even.at_laid", "capacity.FULL_SHARE",),
 )  # fmt: skip
@@ -139,12 +140,12 @@ SWINGS = Equation(
     "Band of the net saving",
     (equation(B_NET, "=", root(row(total("i"), power(D_I, "2")))),),
     (
-        Symbol(B_NET, "how far the net saving may be off, each way for itself", "money/year"),
+        Symbol(B_NET, "how far the net saving may be off, up and down worked apart", "money/year"),
         Symbol(D_I, "how far one unsure input moves it that way", "money/year"),
         Symbol("i", "each input that is not known for sure", "–"),
     ),
-    "Inputs that know nothing of each other.",
-    "As honest as the swings put in.",
+    "Inputs that do not depend on each other.",
+    "As good as the swings put in.",
     ("practice",),
     "",
     ("swings.swings", "swings.net_band", "swings.cost_bands", "swings.moved",
@@ -160,7 +161,7 @@ CHANCE = Equation(
         Symbol("k", "draws in which the net saving is above zero", "–"),
         Symbol("n", "draws; each unsure input from a triangle, low and high as its ends", "–"),
     ),
-    "Inputs that know nothing of each other. Same seed, same draws.",
+    "Inputs that do not depend on each other. Same seed, same draws.",
     "Two in a hundred at 2000 draws.",
     ("practice",),
     "",

@@ -42,7 +42,7 @@ DENSITY = Equation(
 
 FACTOR_Z = Equation(
     "gas-z",
-    "How far a pressed gas is from an ideal one",
+    "How far a compressed gas is from an ideal one",
     (
         equation(power("Z", "3"), "−", power("Z", "2"), "+",
                  row("(", "A", "−", "B", "−", power("B", "2"), ")"), "·", "Z", "−", "A", "·", "B",
@@ -119,8 +119,8 @@ def effects_table() -> Table:
         ("part", "share, %", "changes", "how"),
         rows,
         tuple(dict.fromkeys(effect.source for effect in EFFECTS)),
-        "Against argon with a little oxygen. How much stands with volts, spray, laid metal and "
-        "gas flow.",
+        "Against argon with a little oxygen. For how much, see volts, spray, laid metal "
+        "and gas flow.",
         ("gas_effects.effects_of", "gas_effects.EFFECTS"),
     )
 

@@ -42,7 +42,7 @@ FILLET = Equation(
     ),
     (
         _SECTION,
-        Symbol("z", "leg; a laid section fills the leg whose section it is", "m"),
+        Symbol("z", "leg; a laid section is counted as the leg that has this section", "m"),
         _FACE,
         Symbol("h", "crown of the face, taken as a parabola; blank: so much that the section is "
                f"{REINFORCED_OVER_FLAT:g} times the flat one, within the code's limit", "m"),
@@ -51,7 +51,7 @@ FILLET = Equation(
     "Equal legs at 90°.",
     "Exact for the shape drawn; a real bead is not so regular.",
     ("fillet-weights", "fillet-reinforced", "aws-d1.1-convexity"),
-    "A gap over 1/16 in adds itself to the leg, up to 3/16 in.",
+    "A gap over 1/16 in is added to the leg, up to 3/16 in.",
     ("fillets.throat", "fillets.flat_section", "fillets.face_section", "fillets.usual_convexity",
      "fillets.usual_crown", "fillets.largest_convexity", "fillets.gapped_leg",
      "fillets.leg_of_section", "fillets.REINFORCED_OVER_FLAT", "joints.rounded_face"),
@@ -181,7 +181,7 @@ def legs_table() -> Table:
             for at, (_, leg) in enumerate(MINIMUM_LEG_M)
         ),
         ("aisc-j2.4", "aws-d1.1-7.7", "aisc-j2.2b"),
-        "No more than the thinner plate itself. At an edge, from 1/4 in up, 1/16 in less than it. "
+        "No more than the thinner plate itself. Along an edge 1/4 in thick or more: 1/16 in less. "
         "Shortest fillet that counts in full: four legs; a piece of a broken one also 1-1/2 in. A "
         "lap covers five times the thinner plate and 1 in. Leg left blank: the least, but "
         f"{units.show(SHEET_LEG_M, 'leg', 'us')} in on sheet, and no more than a corner's edge "

@@ -54,8 +54,8 @@ PENETRATION = Equation(
     f"{_percent(depth.STRETCHED_BAND)} outside what was measured. The root's share comes on top, "
     "as the root of the sum of squares.",
     ("jackson-form", "bead-runs", "travel-cushion", "aisc-saw-throat", "practice"),
-    f"{NEVER_SIZE_BY_IT} The copy of the beads does not name wire, gas or plate; the handbooks' "
-    "constants, 0.0012 for submerged arc and 0.0019 for CO2, stand inside the band.",
+    f"{NEVER_SIZE_BY_IT} Where the beads are printed, wire, gas and plate are not named; the "
+    "handbooks' constants, 0.0012 for submerged arc and 0.0019 for CO2, stand inside the band.",
     ("penetration.bead_penetration", "penetration.root_penetration", "penetration.band_of",
      "penetration.outside_measured", "penetration.refused", "penetration.measured_over_formed",
      "penetration.fit_constant", "penetration.DEPTH_CONSTANT", "penetration.BAND",

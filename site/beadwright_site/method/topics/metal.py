@@ -51,7 +51,7 @@ BEAD = Equation(
     "Bead and travel",
     (equation("S", "=", over("D", line("ρ · w"))), equation("w", "=", over("D", line("ρ · S")))),
     (_SECTION, _LAID, _DENSITY, _TRAVEL),
-    "Always: what is laid is somewhere.",
+    "Always: metal is neither lost nor made.",
     "That of the laid metal.",
     ("mass-balance",),
     "Travel follows from the section the joint needs, never from a table.",

@@ -52,8 +52,8 @@ LAYERS = Equation(
         Symbol(H_MOST, "thickest root, then thickest layer", "m"),
     ),
     "Every joint; levels in 32 steps, at full beads and at thickest layers.",
-    "The fewest on those levels. Of ways with equally many, the one whose beads lie best and are "
-    "most alike.",
+    "The fewest on those levels. Of plans with equally many beads, the one whose beads lie best "
+    "and are most alike.",
     ("shortest-way", "geometry", "aws-d1.1-5.1", "aisc-one-pass", "practice"),
     f"⌈ ⌉: rounded up. The cap of a groove starts {CAP_UNDER_FLUSH_M * 1000:g} mm under flush or "
     "deeper. The root is one bead wherever it can be; wider than "
@@ -91,7 +91,7 @@ PLACE = Equation(
     "Exact: a shear keeps areas, so beads add up to the joint.",
     ("geometry", "practice"),
     "Horizontal, each layer starts at the lower plate, so that every bead leaves the next a shelf. "
-    "How far a bead laps over its neighbour is the picture's; no setting hangs on it.",
+    "How far a bead laps over its neighbour is the picture's; no setting depends on it.",
     ("frame.frame_of", "frame.dense", "pass_layout.slots_of", "pass_layout.LEAN",
      "sweep.sweep", "sweep.band"),
 )  # fmt: skip

@@ -57,8 +57,8 @@ def plate_limits() -> Equation:
         ),
         (
             Symbol(I_MOST, f"current above which plate under {thin} mm falls through", "A"),
-            Symbol(I_LEAST, "current below which the bead lies on the plate; t counts to 3/16 in",
-                   "A"),
+            Symbol(I_LEAST, "current below which the bead lies on the plate, not melted in; t "
+                   "counts to 3/16 in", "A"),
             Symbol(Q_MOST, f"heat input above which plate under {thin} mm falls through", "kJ/mm"),
             Symbol("t", "thickness of the thinner plate", "0.001 in"),
             Symbol("s", "the same thickness", "mm"),

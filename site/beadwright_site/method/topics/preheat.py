@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-from beadwright import units
-from beadwright.heating.carbon_equivalent import FORMULAS
-from beadwright.heating.cooling import BEAD, BUTT, CORNER, TEE
 from beadwright.heating.cooling_curve import FROM_K, SLOW_M_S, USUAL_TRAVEL_M_S
-from beadwright.heating.haz_hardness import MOST_HV, RANGES, SCATTER_HV, TIME_RANGE_S
+from beadwright.heating.haz_hardness import MOST_HV, SCATTER_HV, TIME_RANGE_S
 from beadwright.heating.preheat import (
     CET_RANGE,
     HEAT_RANGE_J_M,
@@ -14,11 +11,16 @@ from beadwright.heating.preheat import (
     HYDROGEN_RANGE,
     THICKNESS_RANGE_M,
 )
-from beadwright.heating.preheat_table import LEAST, THINNEST_M
-from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS
+from beadwright.heating.steels import ELEMENTS, SYMBOLS
 from beadwright.temperatures import to_celsius
-from beadwright_site.method.equations import Equation, Section, Symbol, Table
+from beadwright_site.method.equations import Equation, Section, Symbol
 from beadwright_site.method.mathml import equation, line, over, power, row, sub
+from beadwright_site.method.tables.preheat import (
+    factors_table,
+    least_table,
+    ranges_table,
+    steels_table,
+)
 
 P_CM, T_P, T_0 = sub("P", "cm"), sub("T", "p"), sub("T", "0")
 T_85, F_2, F_3 = sub("t", "8/5"), sub("F", "2"), sub("F", "3")
@@ -58,57 +60,6 @@ CARBON = Equation(
 )  # fmt: skip
 
 
-def ranges_table() -> Table:
-    """Return the steels each carbon equivalent is for."""
-    rows = [
-        (
-            SYMBOLS[element],
-            *(
-                "–" if span is None else f"{span[0]:g} to {span[1]:g}"
-                for span in (formula.ranges.get(element) for formula in FORMULAS.values())
-            ),
-            "–" if element not in RANGES else f"{RANGES[element][0]:g} to {RANGES[element][1]:g}",
-        )
-        for element in ELEMENTS
-    ]
-    return Table(
-        "equivalent-ranges",
-        "Steels each formula is for, %",
-        ("", *(formula.name for formula in FORMULAS.values()), "hardness"),
-        tuple(rows),
-        ("en-1011-2-a", "en-1011-2-b", "ito-bessyo", "duren"),
-        covers=("haz_hardness.RANGES",),
-    )
-
-
-def steels_table() -> Table:
-    """Return the steels: usual melt, most allowed, category."""
-
-    def share(value: float) -> str:
-        return f"{value:g}" if value else "–"
-
-    rows: list[tuple[str, ...]] = []
-    for steel in STEELS.values():
-        for said, melt in (("usual", steel.typical), ("most", steel.limit)):
-            rows.append(
-                (
-                    f"{steel.name} {said}",
-                    *(share(melt.share(element)) for element in ELEMENTS),
-                    (steel.category or "–") if said == "usual" else "",
-                )
-            )
-    return Table(
-        "steels",
-        "Steels, % by mass",
-        ("grade", *(SYMBOLS[element] for element in ELEMENTS), "preheat category"),
-        tuple(rows),
-        ("typical-melt", *dict.fromkeys(steel.limit_source for steel in STEELS.values())),
-        "Usual: a likely melt, common practice. Most: each element at its limit, all at once; A36 "
-        "is plate up to 1-1/2 in, A588 grade B, EN grades up to 16 mm.",
-        ("steels.STEELS", "steels.steel_of"),
-    )
-
-
 def method_b() -> Equation:
     """Return method B with its ranges."""
     low, high = HEAT_RANGE_J_M
@@ -133,7 +84,7 @@ def method_b() -> Equation:
         f"CET {CET_RANGE[0]:g} to {CET_RANGE[1]:g} %, {thin * 1e3:g} to {thick * 1e3:g} mm, HD "
         f"{HYDROGEN_RANGE[0]:g} to {HYDROGEN_RANGE[1]:g}, Q {low / 1e6:g} to {high / 1e6:g}, yield "
         "to 1000 MPa. Leaner, thinner or hotter is counted as the end of the range, which asks no "
-        "less, and said.",
+        "less, and the page says so.",
         "None is printed. It was fitted to crack tests under restraint.",
         ("en-1011-2-b", "hydrogen-scales"),
         "The prequalified table is read too, and the stricter of both counts. What is shown is "
@@ -142,32 +93,6 @@ def method_b() -> Equation:
          "preheat.combined_thickness", "preheat.CET_RANGE", "preheat.HEAT_RANGE_J_M",
          "preheat.HYDROGEN_RANGE", "preheat.THICKNESS_RANGE_M", "temperatures.rounded_up"),
     )  # fmt: skip
-
-
-def least_table() -> Table:
-    """Return the prequalified table for low-hydrogen processes."""
-    steps = ("to 3/4 in, 20 mm", "to 1-1/2 in, 38 mm", "to 2-1/2 in, 65 mm", "over")
-    rows = [
-        (step, *(f"{LEAST[category][i][0]} °F, {LEAST[category][i][1]} °C" for category in LEAST))
-        for i, step in enumerate(steps)
-    ]
-    return Table(
-        "least-preheat",
-        "Prequalified least preheat, gas-shielded wire",
-        ("thickest part", *(f"category {category}" for category in LEAST)),
-        tuple(rows),
-        ("aws-d1.1-5.8",),
-        f"The table begins at {units.show(THINNEST_M, 'leg', 'us')} in. Below 32 °F the metal is "
-        "warmed to 70 °F. Both columns as printed, rounded, not converted.",
-        (
-            "preheat_table.LEAST",
-            "preheat_table.table_row",
-            "preheat_table.THICKNESS_STEPS_M",
-            "preheat_table.THINNEST_M",
-            "preheat_table.COLD_K",
-            "preheat_table.COLD_TO_K",
-        ),
-    )
 
 
 COOLING = Equation(
@@ -199,30 +124,6 @@ COOLING = Equation(
 )  # fmt: skip
 
 
-def factors_table() -> Table:
-    """Return the shape factors."""
-    rows = [
-        (name, *(f"{f[0]:g}" if f[0] == f[2] else f"{f[0]:g} to {f[2]:g}, {f[1]:g} taken"
-                 for f in (factors.thin, factors.thick)))
-        for name, factors in (("bead on plate", BEAD), ("butt, filling", BUTT),
-                              ("corner fillet", CORNER), ("tee and lap fillet", TEE))
-    ]  # fmt: skip
-    return Table(
-        "shape-factors",
-        "Shape factors",
-        ("joint", "thin plate", "thick plate"),
-        tuple(rows),
-        ("en-1011-2-d1",),
-        covers=(
-            "cooling.shape_factors",
-            "cooling.BEAD",
-            "cooling.BUTT",
-            "cooling.CORNER",
-            "cooling.TEE",
-        ),
-    )
-
-
 FIELD = Equation(
     "temperature-field",
     "Temperature behind the arc",
@@ -240,7 +141,7 @@ FIELD = Equation(
         Symbol("λ", "conductivity the cooling time implies", "W/(m·K)"),
         Symbol("a", "diffusivity the cooling time implies", "m²/s"),
         Symbol("R", "distance from the arc", "m"),
-        Symbol("b", "way behind the arc", "m"),
+        Symbol("b", "distance behind the arc, along the weld", "m"),
         Symbol("v", "travel", "m/s"),
         Symbol("d", "thickness", "m"),
         Symbol(K_0, "Bessel function, second kind, order zero", "–"),
@@ -249,12 +150,12 @@ FIELD = Equation(
     ),
     "Thick plate first, thin second. Far enough from the pool; drawn for the middle of the weld, "
     f"from {to_celsius(FROM_K):.0f} °C down.",
-    "Checked against the sum of all heat given before, without a closed form: within 0.5 % thick, "
+    "Checked against a sum over all heat given before, without this formula: within 0.5 % thick, "
     "2 % thin.",
     ("rosenthal", "en-1011-2-d"),
-    "λ and a lump in what the transformation gives off and are no handbook values. Travel that is "
-    f"not known is counted as {1000 * USUAL_TRAVEL_M_S:g} mm/s, any other as no slower than "
-    f"{1000 * SLOW_M_S:g}.",
+    "λ and a take in the heat given off as the structure of the steel changes; they are no "
+    "handbook values. Travel that is not known is counted as "
+    f"{1000 * USUAL_TRAVEL_M_S:g} mm/s, any other as no slower than {1000 * SLOW_M_S:g}.",
     ("thermal_field.thick_temperature", "thermal_field.thin_temperature",
      "thermal_field.implied_metal", "thermal_field.scaled_k0", "cooling_curve.cooling_curves",
      "cooling_curve.FROM_K", "cooling_curve.SLOW_M_S", "cooling_curve.USUAL_TRAVEL_M_S"),
@@ -281,11 +182,12 @@ def hardness() -> Equation:
             *_REST,
             Symbol(H_M, "all martensite", "HV"),
             Symbol(H_B, "no martensite", "HV"),
-            Symbol(H_X, "a mixture; taken, but never past the other two", "HV"),
+            Symbol(H_X, "a mixture: the one taken, but never outside the other two", "HV"),
             Symbol("log", "logarithm to ten", "–"),
             _TIME,
         ),
-        f"Single beads; {low:g} to {high:g} s; steels in the table, boron-free. Outside: none.",
+        f"Single beads; {low:g} to {high:g} s; steels in the table, boron-free. Outside, none "
+        "is given.",
         f"Twice {SCATTER_HV:g} HV either way: the scatter of the best of twelve such methods.",
         ("duren", "haz-scatter", "iso-15614-1"),
         f"Over {MOST_HV:g} HV, the most for plain steels not heat treated, the page says so.",

@@ -47,8 +47,8 @@ ELASTIC = Equation(
         Symbol("y", "above the centroid", "m"),
         Symbol("z", "out of the joint", "m"),
     ),
-    "Any shape of one leg. Where the shape leans, the product moment is counted too.",
-    "Safe: a weld evens out before it breaks. See the turning centre.",
+    "Any shape, one leg throughout. Where it is not symmetric, the product moment counts too.",
+    "Safe: before it breaks a weld shares its load more evenly. See the turning centre.",
     ("weld-as-line", "aisc-manual-8"),
     "",
     ("elastic_line.load_at_centroid", "elastic_line.line_forces", "elastic_line.worst",
@@ -168,7 +168,7 @@ PLATES = Equation(
         Symbol("t", "thickness", "m"),
     ),
     f"Factored loads × {PHI_YIELD:g} and {PHI_RUPTURE:g}, in pull {PHI_PULL:g}; service ÷ 1.5 "
-    "and 2. In pull the whole strength counts; pull and shear add as a circle.",
+    "and 2. In pull the whole strength counts; pull and shear add by squares.",
     "Least values of the grade. Old or unknown steel may have less.",
     ("aisc-j4.2", "astm-strengths", "en-1993-1-1"),
     "In EN 1993 shear yields at yield strength over √3, and the yield strength is counted whole. "

@@ -62,7 +62,7 @@ SPOOL_BEFORE = Equation(
     "Wound the same way through.",
     "A loose winding reads high.",
     ("mass-balance",),
-    "The share of the winding that is wire falls out.",
+    "The share of the winding that is wire cancels out.",
     ("spools.left_by_full",),
 )  # fmt: skip
 

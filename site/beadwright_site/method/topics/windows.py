@@ -44,15 +44,15 @@ WINDOW = Equation(
         equation(X_LOW, "≤", "x", "≤", X_HIGH),
     ),
     (
-        Symbol("x", "feed, volts, travel or tip-to-work, the other three standing", "SI"),
+        Symbol("x", "feed, volts, travel or tip-to-work, the other three unchanged", "SI"),
         Symbol(X_LOW, "low end of its window", "SI"),
         Symbol(X_HIGH, "high end", "SI"),
         Symbol(A_I, "what limit i leaves below", "SI"),
         Symbol(B_I, "what it leaves above", "SI"),
         Symbol("i", "each limit of the tables below", "–"),
     ),
-    "Every setting. Low over high: two limits fight, both are named, and no set point is given.",
-    "That of the limit that binds: it stands beside each end.",
+    "Every setting. Low over high: two limits conflict; both are named, no set point is given.",
+    "That of the limit that sets the end; it is named beside each end.",
     ("practice",),
     "The feed's window is worked with volts on the mode's own line and travel filling the joint. "
     "Move one setting and the other three windows move with it. The pass count is the fewest that "
@@ -89,8 +89,8 @@ def feeds() -> Equation:
         "That of feed against current: it is the current's band that counts.",
         ("power-balance", "mass-balance", "practice"),
         f"The heat is kept {_percent(1 - STEP_ROOM)} inside its limit, for the steps volts and "
-        "feed are set in. Volts and travel set by hand narrow this room as long as any is left; "
-        "else it stands and the setting is named as out.",
+        "feed are set in. Volts and travel set by hand narrow this room as long as any is "
+        "left; if none is, the room stays as it is and the setting is named as outside.",
         ("feed_limits.feed_room", "feed_limits.FEEDER_M_S", "heat_limits.STEP_ROOM",
          "heat_limits.heat_limits", "heat_limits.heat_ceiling_j_m",
          "current_limits.current_limits", "root.crossing"),
@@ -249,7 +249,7 @@ def limits_table() -> Table:
     return Table(
         "window-limits",
         "Which limits there are",
-        ("on", "what sets it", "told under, or from"),
+        ("on", "what sets it", "where to read of it, or its source"),
         rows,
         ("practice",),
         f"Plate under {short} mm is planned in short circuit; where an open arc leaves no room and "

@@ -55,9 +55,9 @@ RATIO = Equation(
     "Both wires' bands of burn-off and of deposition efficiency, added by their squares; at equal "
     "feed the efficiencies' alone.",
     ("power-balance", "e70c-sheet", "practice"),
-    "Shops say metal-cored wire lays 30 % more in like work. At equal current the printed points "
-    "give less in the middle, and hold 30 % at the top of the band; at equal feed it lays less, "
-    "for it weighs less. Run at lower volts and a faster feed it comes nearer.",
+    "Shops say metal-cored wire lays 30 % more in the same work. At equal current the printed "
+    "points give less in the middle, and hold 30 % at the top of the band; at equal feed it lays "
+    "less, because it weighs less. Run at lower volts and a faster feed it comes nearer.",
     ("comparison.at_equal_current", "comparison.at_equal_feed", "comparison.at_equal_heat",
      "comparison.laid_at_current", "comparison.laid_at_feed", "wire_remarks.lays_remark"),
 )  # fmt: skip
