@@ -6,12 +6,11 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from math import inf, pi, tan
-from math import radians as to_radians
+from math import pi
 
 from beadwright import units
 from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.joint import fillet_joints, fillets, groove_joints, joints
+from beadwright.joint import fillet_joints, fillets
 from beadwright.joint.joints import JointKind
 from beadwright.process import (
     arc,
@@ -19,13 +18,11 @@ from beadwright.process import (
     deposition,
     gas_groups,
     gases,
-    heat,
     positions,
     transfer,
     wires,
 )
 from beadwright.process.filter_shade import least_shade as shade_of
-from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.positions import Mover, Orientation
 from beadwright.process.tip_to_work import tip_position as place_of_tip
 from beadwright.process.tip_to_work import tip_to_work
@@ -37,8 +34,6 @@ from beadwright.units import System
 INCH = 0.0254
 FOOT = 0.3048
 POUND = 0.45359237
-TABLE_LB_IN3 = 0.283
-"""Density the weld-metal weight tables state [lb/in³]."""
 
 Window = tuple[float, float]
 
@@ -49,68 +44,10 @@ def inches(text: str) -> float:
     return float(top) / float(below or 1) * INCH
 
 
-def _lb_ft(section_m2: float) -> float:
-    return section_m2 / INCH**2 * 12 * TABLE_LB_IN3
-
-
 # Weld metal
 
 
-def flat_fillet_lb_ft(leg_in: str) -> float:
-    return _lb_ft(fillets.flat_section(inches(leg_in)))
-
-
-def flat_fillet_kg_m(leg_in: str) -> float:
-    return fillets.flat_section(inches(leg_in)) * CARBON_STEEL.density_kg_m3
-
-
-def wire_needed_lb_ft(leg_in: str, efficiency: float) -> float:
-    return _lb_ft(fillets.flat_section(inches(leg_in))) / efficiency
-
-
-def reinforced_fillet_g_mm(leg_in: str) -> float:
-    leg = inches(leg_in)
-    shape = fillet_joints.fillet_joint("tee", 0.01, 0.01, leg, leg, fillets.usual_convexity(leg))
-    return shape.section_m2 * CARBON_STEEL.density_kg_m3
-
-
-def bevel_triangle_lb_ft(thickness_in: str, bevel_deg: float) -> float:
-    deep = inches(thickness_in)
-    wide = deep * tan(to_radians(bevel_deg))
-    return _lb_ft(joints.polygon_area(((0.0, 0.0), (wide, deep), (0.0, deep))))
-
-
-def square_groove_lb_ft(thickness_in: str, gap_in: str) -> float:
-    deep = inches(thickness_in)
-    return _lb_ft(groove_joints.square_joint(deep, deep, inches(gap_in), 0.0).section_m2)
-
-
-def v_groove_lb_ft(thickness_in: str, gap_in: str, bevel_deg: float) -> float:
-    triangle = bevel_triangle_lb_ft(thickness_in, bevel_deg)
-    return square_groove_lb_ft(thickness_in, gap_in) + 2 * triangle
-
-
 # Wire and deposition
-
-
-def inches_per_pound(diameter_in: float) -> float:
-    return POUND / wires.solid_linear_mass(diameter_in * INCH, CARBON_STEEL) / INCH
-
-
-def solid_wire_g_m(diameter_mm: float) -> float:
-    return wires.solid_linear_mass(diameter_mm / 1000, CARBON_STEEL) * 1000
-
-
-def metres_per_kilogram(diameter_mm: float) -> float:
-    return 1 / wires.solid_linear_mass(diameter_mm / 1000, CARBON_STEEL)
-
-
-def wire_lb_per_1000_in(wire: str, size: str) -> float:
-    return wires.wire_of(wire, size).linear_mass_kg_m / POUND * 1000 * INCH
-
-
-def wire_g_m(wire: str, size: str) -> float:
-    return wires.wire_of(wire, size).linear_mass_kg_m * 1000
 
 
 def mass_over_solid(wire: str, size: str) -> float:
@@ -262,45 +199,6 @@ def comfortable_in_min(mover: Mover) -> float:
 
 
 # Plate and heat
-
-
-def thumb_current_a(thickness_in: str) -> float:
-    return heat.thickness_current(inches(thickness_in))
-
-
-def plate_currents_a(thickness_mm: float) -> Window:
-    thick = thickness_mm / 1000
-    top = heat.burn_through_current(thick, CARBON_STEEL) if thick < CARBON_STEEL.thin_m else inf
-    return heat.fusion_current(thick, CARBON_STEEL), top
-
-
-def fusion_share(thickness_mm: float) -> float:
-    thick = thickness_mm / 1000
-    return heat.fusion_current(thick, CARBON_STEEL) / heat.thickness_current(thick)
-
-
-def heat_en_kj_mm(volts: float, current_a: float, travel_mm_min: float) -> float:
-    return heat.heat_input_en(volts, current_a, travel_mm_min / 60_000) / 1e6
-
-
-def heat_kj_in(volts: float, current_a: float, travel_in_min: float) -> float:
-    return heat.heat_input(volts, current_a, travel_in_min * INCH / 60) * INCH / 1000
-
-
-def heat_kj_mm(volts: float, current_a: float, travel_in_min: float) -> float:
-    return heat.heat_input(volts, current_a, travel_in_min * INCH / 60) / 1e6
-
-
-def en_efficiency() -> float:
-    return heat.EN_EFFICIENCY
-
-
-def thin_plate_heat(
-    thickness_mm: float, current_a: float, volts: float, travel_cm_min: float
-) -> str:
-    given = heat.heat_input(volts, current_a, travel_cm_min / 6000)
-    ceiling = heat.heat_ceiling(thickness_mm / 1000, CARBON_STEEL)
-    return "holds" if given <= ceiling else "falls through"
 
 
 def gauge_in(gauge: int) -> float:

@@ -7,6 +7,8 @@ from urllib.parse import urlencode
 from hypothesis import strategies as st
 
 from beadwright.job.job_query import read_query
+from beadwright.passes.pass_beads import PassPlan
+from beadwright.passes.passes_page import passes_answer
 from beadwright.process.gases import GASES
 from beadwright.process.wires import WIRE_TYPES
 from beadwright.setting.dial_in import DialIn, dial_in
@@ -84,3 +86,7 @@ def query(typed: Typed) -> str:
 def dialled(typed: Typed) -> DialIn:
     """The dial-in of a job as typed."""
     return dial_in(read_query(query(typed)).job)
+
+
+def planned(query: str) -> PassPlan:
+    return passes_answer(query).found

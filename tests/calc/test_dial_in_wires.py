@@ -106,3 +106,17 @@ def test_an_open_window_is_never_in_a_mode_the_wire_refuses(typed: Typed, name: 
     job, mode = answer.job, answer.plan.transfer
     assert transfer_refused(wire_of(name, size), gas_of(job.gas.name), job.position, mode) == ""
     assert job.position in POSITIONS.values()
+
+
+def test_metal_cored_in_2f_runs_inside_all_windows_as_shops_run_it() -> None:
+    """1/4 in tee fillet, one pass, 290 in/min at 23.6 V, 90/10: common practice."""
+    answer = dialled(
+        {"plate": "1/4in", "leg": "1/4in", "position": "2F", "wire": "E70C-6M", "dia": "0.045in",
+         "gas": "90/10", "wfs": "290in/min", "volts": "23.6V"}
+    )  # fmt: skip
+    assert answer.open
+    assert answer.plan.passes == 1
+    assert all(quantity.inside for quantity in answer.settings.all())
+    assert answer.outcome is not None
+    assert answer.outcome.transfer == "spray"
+    assert [note for note in answer.notes if note.level in ("stop", "out")] == []

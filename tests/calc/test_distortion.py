@@ -1,15 +1,12 @@
 """What a weld does to its part: the ways beside one another, invariants, refusals."""
 
 from dataclasses import replace
-from typing import Any, cast
 
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from marshmallow import Schema
 
-from beadwright.api import answer
-from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.errors import OutOfRangeError
 from beadwright.heating import angular, camber, shrinkage, welded_part
 from beadwright.heating.distortion import (
     Distortion,
@@ -20,36 +17,16 @@ from beadwright.heating.distortion import (
     repassed,
     resized,
 )
-from beadwright.heating.distortion_query import (
-    DEFAULTS,
-    WORDS,
-    PartDistortion,
-    distortion_fields,
-    job_distortion,
-)
 from beadwright.heating.published_forms import Form, spread
 from beadwright.heating.welded_part import Box, WeldedPart, section, tee_part
 from beadwright.process.materials import CARBON_STEEL
-from beadwright.sources import SOURCES
-from tests.told import told
 
 IN, MM = 0.0254, 1e-3
-JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"
-SCHEMA = Schema.from_dict(distortion_fields())()
 
 # 8 mm fillet, 32 mm², on 10 mm plate; 0.8 kJ/mm gives 160 kN.
 LAID = Laid("tee", 8 * MM, 32 * MM**2, 10 * MM, 0.0, 1, 0.8e6, 250.0, 1, 1.0, 3.0, CARBON_STEEL)
 # A 1000 mm² bar: 10 mm off its axis each way, 5e5 and 1e5 mm⁴.
 PART = WeldedPart(1000 * MM**2, 5e5 * MM**4, 10 * MM, 1e5 * MM**4, 5 * MM, 100 * MM, 3.0)
-
-
-def values_of(**typed: str) -> dict[str, Any]:
-    given = {key: text for key, text in {**DEFAULTS, **typed}.items() if text}
-    return cast("dict[str, Any]", SCHEMA.load(given))
-
-
-def of_query(job: str, **typed: str) -> PartDistortion:
-    return job_distortion(answer("dial-in", job).dialled, values_of(**typed))
 
 
 def mm(found: Distortion, name: str) -> tuple[float, float, float]:
@@ -231,94 +208,6 @@ def test_section_of_a_tee_worked_by_hand() -> None:
     scales = (MM**2, MM, MM, MM**4, MM**4)
     shown = [value / scale for value, scale in zip(found, scales, strict=True)]
     assert shown == pytest.approx([2000, 0, 32.5, 2_354_166.667, 841_666.667], rel=1e-9)
-
-
-def test_demo_bracket_answers() -> None:
-    found = job_distortion(answer("dial-in", JOB).dialled, values_of())
-    assert [way.key for way in found.ways] == ["yours", "smaller", "both", "stitched"]
-    assert {s for way in found.ways for q in way.all() for s in q.sources} <= set(SOURCES)
-    assert {note.source for note in found.notes} <= set(SOURCES)
-    yours = found.ways[0]
-    assert yours.laid.leg_m == pytest.approx(5 / 16 * IN)
-    # The form alone: 0.02·4·(5/16)^1.3/(3/8)² = 0.12541 in.
-    assert yours.lift.value == pytest.approx(0.12541 * IN, rel=1e-4)
-    assert found.part.length_m == pytest.approx(6 * IN)
-
-
-def test_a_square_butt_shrinks_by_its_metal_and_its_gap() -> None:
-    found = of_query("joint=square&plate=1/8in&gap=1/16in&weld_length=6in", part_sides="2")
-    [yours] = found.ways
-    # 0.2·Aw/t + 0.05·d, the metal of both sides.
-    expected = 0.2 * 2 * yours.laid.section_m2 / (IN / 8) + 0.05 * IN / 16
-    assert yours.across.value == pytest.approx(expected, rel=1e-9)
-    assert "spraragen-ettinger" in yours.across.sources
-    # A blank gap is the joint's usual, half the plate up to 1/8 in: the same 1/16 in.
-    usual = of_query("joint=square&plate=1/8in&weld_length=6in")
-    assert usual.ways[0].laid.gap_m == pytest.approx(IN / 16, rel=1e-9)
-    assert any("Preset it" in told(note) for note in found.notes)
-    # Sheet is welded without one.
-    assert of_query("joint=square&plate=16ga&weld_length=6in").ways[0].laid.gap_m == 0.0
-
-
-def test_both_sides_do_not_bow_it_sideways() -> None:
-    assert of_query(JOB, part_sides="2").ways[0].sweep.value == 0.0
-
-
-def test_a_part_of_your_own() -> None:
-    found = of_query(JOB, part_length="10ft", part_area="5in2", part_inertia="20in4",
-                     part_offset="3in")  # fmt: skip
-    assert found.part.sweep_inertia_m4 is None
-    assert found.ways[0].sweep.value is None
-    weld = found.ways[0].laid.section_m2 / IN**2
-    # 0.005·Aw·3·120²/20, bent over 6 in of 120: 6·(240 − 6)/120².
-    expected = 0.005 * weld * 3 * 120**2 / 20 * 6 * 234 / 120**2
-    camber_m = found.ways[0].camber.value
-    assert camber_m is not None
-    assert camber_m / IN == pytest.approx(expected, rel=1e-9)
-
-
-@pytest.mark.parametrize("joint", ["tee", "lap", "corner", "square"])
-def test_every_joint_has_its_part(joint: str) -> None:
-    found = of_query(f"joint={joint}&plate=1/4in&weld_length=12in")
-    assert found.ways[0].across.value is not None
-    wide = 8 if joint == "square" else 4
-    assert found.part.width_m == pytest.approx(wide * IN)
-
-
-def test_no_setting_still_has_an_answer() -> None:
-    job = JOB + "&wfs=&machine_amps=60A"
-    found = of_query(job)
-    assert "tendon" not in found.ways[0].camber.sources
-    assert any("forms that go by heat" in told(note) for note in found.notes)
-    assert not any("forms that go by heat" in told(note) for note in of_query(JOB).notes)
-
-
-def test_the_angle_of_a_butt_is_not_made_up() -> None:
-    notes = of_query("joint=square&plate=1/8in").notes
-    assert any("Preset it" in told(note) for note in notes)
-    assert not any("Preset it" in told(note) for note in of_query(JOB).notes)
-
-
-@pytest.mark.parametrize(
-    ("typed", "fields", "said"),
-    [
-        ({"part_length": "5.9in"}, {"part_length", "weld_length"}, "longer than the part"),
-        ({"part_area": "2in2"}, {"part_inertia", "part_offset"}, "all three"),
-    ],
-)
-def test_what_is_refused(typed: dict[str, str], fields: set[str], said: str) -> None:
-    with pytest.raises(FieldErrors) as refused:
-        of_query(JOB, **typed)
-    assert set(refused.value.messages) == fields
-    assert all(said in text for texts in refused.value.messages.values() for text in texts)
-
-
-def test_the_part_as_long_as_its_weld_is_taken() -> None:
-    assert of_query(JOB, part_length="6in").part.length_m == pytest.approx(6 * IN)
-
-
-def test_keys_have_words_and_fields() -> None:
-    assert set(WORDS) == set(DEFAULTS) == set(distortion_fields())
 
 
 @pytest.mark.parametrize(

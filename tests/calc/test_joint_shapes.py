@@ -28,9 +28,6 @@ from beadwright.joint.joints import (
     JOINTS,
     JointKind,
     JointShape,
-    corners,
-    polygon_area,
-    same,
 )
 from beadwright.joint.plug_slot import hole_area, plug_joint, turn_length
 from beadwright.joint.tee_grooves import distance_to_face, tee_groove_joint
@@ -286,27 +283,3 @@ def test_shapes_that_cannot_be_are_refused(work: object, message: str) -> None:
     with pytest.raises(OutOfRangeError) as caught:
         work()
     assert message in str(caught.value)
-
-
-def test_area_is_signless() -> None:
-    assert polygon_area(((0, 0), (0, 1), (1, 1), (1, 0))) == pytest.approx(1)
-
-
-@pytest.mark.parametrize(
-    ("text", "angle"),
-    [("skew=75deg", 75), ("joint=v&angle=50deg", 50), ("joint=bevel", 45),
-     ("joint=double-v&plate=1in", 60), ("joint=tee-bevel&angle=30deg", 30)],
-)  # fmt: skip
-def test_the_angle_written_is_the_one_between_the_edges(text: str, angle: float) -> None:
-    shape = joint_shape(read_query(text).job)[0]
-    (drawn,) = shape.angles
-    assert drawn.value_deg == pytest.approx(angle)
-    # The arc runs outside the weld.
-    far = max(Point(drawn.vertex).distance(Point(xy)) for xy in shape.weld if xy[1] <= 0)
-    assert drawn.radius_m > 0.5 * far
-
-
-def test_corners_are_each_there_once() -> None:
-    assert same((0.0, 0.0), (1e-10, -1e-10))
-    assert not same((0.0, 0.0), (1e-8, 0.0))
-    assert corners(((0, 0), (1, 0), (1, 0), (1, 1), (0, 1e-12), (0, 0))) == ((0, 0), (1, 0), (1, 1))

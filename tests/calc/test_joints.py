@@ -9,7 +9,11 @@ from hypothesis import strategies as st
 from shapely import LineString, Point, Polygon
 
 from beadwright.errors import OutOfRangeError
-from beadwright.joint.fillet_joints import fillet_joint
+from beadwright.job.job_joint import joint_shape
+from beadwright.job.job_query import read_query
+from beadwright.joint.fillet_joints import (
+    fillet_joint,
+)
 from beadwright.joint.fillets import face_section, flat_section, usual_convexity
 from beadwright.joint.groove_joints import square_face_width, square_joint
 from beadwright.joint.joints import (
@@ -18,8 +22,10 @@ from beadwright.joint.joints import (
     JointKind,
     JointShape,
     box,
+    corners,
     polygon_area,
     rounded_face,
+    same,
 )
 
 INCH = 0.0254
@@ -200,3 +206,27 @@ def test_nothing_to_fill_is_refused() -> None:
 def test_a_square_butt_is_no_fillet() -> None:
     with pytest.raises(OutOfRangeError, match="kind = square must be one of tee, lap, corner"):
         fillet_joint("square", 0.01, 0.01, 0.006, 0.006, 0.0)
+
+
+def test_area_is_signless() -> None:
+    assert polygon_area(((0, 0), (0, 1), (1, 1), (1, 0))) == pytest.approx(1)
+
+
+@pytest.mark.parametrize(
+    ("text", "angle"),
+    [("skew=75deg", 75), ("joint=v&angle=50deg", 50), ("joint=bevel", 45),
+     ("joint=double-v&plate=1in", 60), ("joint=tee-bevel&angle=30deg", 30)],
+)  # fmt: skip
+def test_the_angle_written_is_the_one_between_the_edges(text: str, angle: float) -> None:
+    shape = joint_shape(read_query(text).job)[0]
+    (drawn,) = shape.angles
+    assert drawn.value_deg == pytest.approx(angle)
+    # The arc runs outside the weld.
+    far = max(Point(drawn.vertex).distance(Point(xy)) for xy in shape.weld if xy[1] <= 0)
+    assert drawn.radius_m > 0.5 * far
+
+
+def test_corners_are_each_there_once() -> None:
+    assert same((0.0, 0.0), (1e-10, -1e-10))
+    assert not same((0.0, 0.0), (1e-8, 0.0))
+    assert corners(((0, 0), (1, 0), (1, 0), (1, 1), (0, 1e-12), (0, 0))) == ((0, 0), (1, 0), (1, 1))

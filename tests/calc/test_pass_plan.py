@@ -1,6 +1,5 @@
 """The pass plan: every bead inside its limits or a word said; counts, order, settings."""
 
-from dataclasses import replace
 from itertools import pairwise
 from urllib.parse import urlencode
 
@@ -12,21 +11,13 @@ from hypothesis import strategies as st
 from beadwright.errors import FieldErrors
 from beadwright.joint.joints import JOINTS
 from beadwright.layers.bead_limits import SPLIT_M
-from beadwright.passes.pass_beads import PassPlan
-from beadwright.passes.pass_choices import choices
-from beadwright.passes.pass_plan import pass_plan
-from beadwright.passes.pass_remarks import numbers
 from beadwright.passes.passes_page import PassesAnswer, passes_answer
 from beadwright.process.positions import TRAVEL_RANGE_M_S
-from tests.calc.jobs import Typed, one_of, wires
+from tests.calc.jobs import Typed, one_of, planned, wires
 from tests.told import told
 
 FILLET_POSITIONS = ("1F", "2F", "3F-up", "4F")
 HAIR = 1e-6
-
-
-def planned(query: str) -> PassPlan:
-    return passes_answer(query).found
 
 
 @st.composite
@@ -204,29 +195,6 @@ def test_a_tee_s_second_side_starts_on_the_plate_lying_down() -> None:
         assert bead.work_deg == pytest.approx(min(bead.torch_deg, 180 - bead.torch_deg))
 
 
-def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
-    whole = passes_answer("plate=3/4in&leg=5/8in")
-    assert whole.bead is whole.found.beads[-1]
-    second = passes_answer("plate=3/4in&leg=5/8in&at=2")
-    assert second.bead.number == 2
-    assert second.found == whole.found
-
-
-@pytest.mark.parametrize(
-    ("query", "said"),
-    [
-        ("plate=3/4in&leg=5/8in&at=99", "There is no bead 99: this plan has"),
-        ("leg=5/16in&at=2", "this plan has 1 bead. Use 1, or leave it blank"),
-        ("leg=5/16in&at=0", "0 is outside 1 to 400"),
-        ("leg=5/16in&at=two", "“two” is not a count"),
-    ],
-)
-def test_a_bead_that_is_not_there_is_refused(query: str, said: str) -> None:
-    with pytest.raises(FieldErrors) as refused:
-        passes_answer(query)
-    assert said in refused.value.messages["at"][0]
-
-
 def test_root_and_cap_may_run_on_their_own() -> None:
     found = planned(
         "plate=1in&joint=v&position=1G&root_transfer=short&root_wfs=180in/min&cap_wfs=350in/min"
@@ -289,51 +257,10 @@ def test_each_bead_leaves_the_next_a_shelf() -> None:
         assert shelf[1] >= aim[1] - 1e-6  # level, or rising outward
 
 
-def test_too_few_passes_are_said_and_the_nearest_that_holds_is_named() -> None:
-    answer = passes_answer("plate=3/4in&leg=5/8in&passes=2")
-    assert len(answer.found.beads) == 2
-    assert answer.found.over == (1, 2)
-    assert answer.nearest is not None
-    assert answer.nearest.open
-    there = passes_answer(f"plate=3/4in&leg=5/8in&passes={answer.nearest.changes['passes']}")
-    assert there.found.open
-    assert not there.found.over
-
-
-def test_what_fights_is_named_with_its_bead() -> None:
-    answer = passes_answer("plate=1/2in&leg=1/4in&passes=9&transfer=spray")
-    assert not answer.found.open
-    stop = next(note for note in answer.notes if note.level == "stop")
-    assert "two limits fight" in told(stop)
-    assert told(stop).startswith("Bead")
-    assert answer.nearest is not None
-
-
 def test_light_beads_are_shorted_where_the_mode_is_ours() -> None:
     found = planned("plate=5/16in&joint=lap&leg=1/4in&passes=3")
     assert found.open
     assert {bead.laid.transfer for bead in found.beads if bead.laid} == {"short"}
-
-
-def test_choices_cost_what_their_plans_cost() -> None:
-    found = planned("plate=3/4in&leg=5/8in")
-    rows = choices(found)
-    assert rows[0].same
-    assert rows[0].beads == len(found.beads)
-    for row in rows:
-        if row.changes.get("passes"):
-            again = planned(f"plate=3/4in&leg=5/8in&passes={row.changes['passes']}")
-            assert len(again.beads) == row.beads == int(row.changes["passes"])
-            assert row.arc_time_s == pytest.approx(again.arc_time_s)
-    quick = next(row for row in rows if row.changes.get("aim") == "least-time")
-    cool = next(row for row in rows if row.changes.get("aim") == "least-heat")
-    assert quick.arc_time_s is not None
-    assert cool.heat_j_m is not None
-    assert quick.arc_time_s <= found.arc_time_s
-    hottest = found.hottest
-    assert hottest is not None
-    assert hottest.laid is not None
-    assert cool.heat_j_m <= hottest.laid.heat_j_m
 
 
 def test_heat_asked_for_takes_more_beads() -> None:
@@ -348,35 +275,3 @@ def test_stringers_are_narrower() -> None:
     woven, straight = (planned(f"plate=1in&joint=v&position=1G&bead={b}") for b in
                        ("weave", "stringer"))  # fmt: skip
     assert len(straight.beads) > len(woven.beads)
-
-
-@pytest.mark.parametrize(
-    ("given_", "text"),
-    [((3,), "Bead 3"), ((1, 2, 3), "Beads 1–3"), ((1, 3, 4, 7), "Beads 1, 3–4, 7")],
-)
-def test_numbers_as_a_shop_writes_them(given_: tuple[int, ...], text: str) -> None:
-    assert numbers(given_) == text
-
-
-@pytest.mark.parametrize(
-    ("query", "field", "says"),
-    [
-        ("passes=0", "passes", "1 to 400"),
-        ("passes=four", "passes", "four"),
-        ("bead=zigzag", "bead", "weave, stringer"),
-        ("root_transfer=globular", "root_transfer", "short, spray, pulse"),
-        ("root_wfs=5in/min", "root_wfs", "no feeder holds"),
-        ("cap_volts=99", "cap_volts", "outside"),
-    ],
-)
-def test_what_cannot_be_is_said_beside_its_field(query: str, field: str, says: str) -> None:
-    with pytest.raises(FieldErrors) as caught:
-        passes_answer(query)
-    assert says in caught.value.messages[field][0]
-
-
-def test_the_plan_of_a_job_is_what_dial_in_calls_it() -> None:
-    answer = passes_answer("plate=3/8in&leg=5/16in")
-    assert answer.found.plan.passes == len(answer.found.beads) == 1
-    other = replace(answer.found.job, leg_m=0.0127)
-    assert len(pass_plan(other).beads) == 3

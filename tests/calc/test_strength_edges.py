@@ -4,7 +4,6 @@ from dataclasses import replace
 
 import pytest
 
-from beadwright.api import answer
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.strength.base_metal import matching_thickness
 from beadwright.strength.elastic_line import GroupLoad
@@ -17,16 +16,12 @@ from beadwright.strength.resistance_aisc import (
 )
 from beadwright.strength.resistance_en import effective_length
 from beadwright.strength.steel_strength import STRENGTHS
-from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_check import point_numbers
+from tests.calc.strength_asked import ask
 
 KSI = 6.894757e6
 KIP_IN = 175126.8
 """A kip per inch [N/m]."""
-
-
-def ask(query: str) -> StrengthAnswer:
-    return answer("strength", query)
 
 
 @pytest.mark.parametrize(

@@ -11,7 +11,7 @@ from beadwright.joint.groove_joints import groove_joint
 from beadwright.joint.joints import JointKind, corners, rounded_face
 from beadwright.joint.plug_slot import plug_joint
 from beadwright.joint.tee_grooves import tee_groove_joint
-from tests.calc.test_joint_drawings import dimensions, mm, mm2, mm_groove, near, rectangle
+from tests.calc.drawn import dimensions, mm, mm2, mm_groove, near, rectangle
 
 
 def test_a_bevelled_tee_on_a_backing() -> None:

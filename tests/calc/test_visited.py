@@ -75,12 +75,12 @@ def codes_run(work: Callable[[], object]) -> set[CodeType]:
 
 # Not reached by any printed row: the test that holds each.
 NAMED_TESTS = {
-    "pass_choices.choices": "test_pass_plan.py::test_choices_cost_what_their_plans_cost",
+    "pass_choices.choices": "test_pass_answers.py::test_choices_cost_what_their_plans_cost",
     "pass_choices.nearest":
-        "test_pass_plan.py::test_too_few_passes_are_said_and_the_nearest_that_holds_is_named",
-    "pass_remarks.numbers": "test_pass_plan.py::test_numbers_as_a_shop_writes_them",
+        "test_pass_answers.py::test_too_few_passes_are_said_and_the_nearest_that_holds_is_named",
+    "pass_remarks.numbers": "test_pass_answers.py::test_numbers_as_a_shop_writes_them",
     "cooling_curve.cooling_curves":
-        "test_cooling.py::test_the_curve_takes_the_cooling_time_between_its_marks",
+        "test_thermal_field.py::test_the_curve_takes_the_cooling_time_between_its_marks",
     "distortion.Distortion.all": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
     "distortion.Distortion.named": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",
     "distortion.Laid.fillet": "test_distortion.py::test_a_fillet_worked_by_hand",
@@ -89,8 +89,9 @@ NAMED_TESTS = {
     "distortion.other_ways": "test_distortion.py::test_the_other_ways",
     "distortion.repassed": "test_distortion.py::test_without_a_set_point_heat_is_left_out",
     "distortion.resized": "test_distortion.py::test_without_a_set_point_heat_is_left_out",
-    "distortion_query.distortion_fields": "test_distortion.py::test_keys_have_words_and_fields",
-    "distortion_query.job_distortion": "test_distortion.py::test_demo_bracket_answers",
+    "distortion_query.distortion_fields":
+        "test_distortion_query.py::test_keys_have_words_and_fields",
+    "distortion_query.job_distortion": "test_distortion_query.py::test_demo_bracket_answers",
     "published_forms.spread": "test_distortion.py::test_spread_of_forms",
     "arc.arc_length_m": "test_volts.py::test_arc_length_is_that_of_the_fit_and_held_within_bounds",
     "transfer.gas_refused": "test_transfer.py::test_metal_cored_wire_keeps_to_argon",
@@ -144,9 +145,9 @@ NAMED_TESTS = {
     "fillets.leg_of_section": "test_fillets.py::test_leg_and_section_undo_each_other",
     "joints.square_face_width": "test_joints.py::test_square_face",
     "joints.Angle.value_deg":
-        "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
+        "test_joints.py::test_the_angle_written_is_the_one_between_the_edges",
     "joints.JointShape.weld":
-        "test_joint_shapes.py::test_the_angle_written_is_the_one_between_the_edges",
+        "test_joints.py::test_the_angle_written_is_the_one_between_the_edges",
     "limits.tightest_window": "test_limits.py::test_the_tightest_limits_bind",
     "limits.Window.open": "test_limits.py::test_a_window_with_its_ends_crossed_is_shut",
     "limits.Window.place": "test_limits.py::test_place_and_hold",

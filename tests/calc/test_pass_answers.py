@@ -1,0 +1,109 @@
+"""The Passes page: other plans, what fights, what is refused."""
+
+from dataclasses import replace
+
+import pytest
+
+from beadwright.errors import FieldErrors
+from beadwright.passes.pass_choices import choices
+from beadwright.passes.pass_plan import pass_plan
+from beadwright.passes.pass_remarks import numbers
+from beadwright.passes.passes_page import passes_answer
+from tests.calc.jobs import planned
+from tests.told import told
+
+
+def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
+    whole = passes_answer("plate=3/4in&leg=5/8in")
+    assert whole.bead is whole.found.beads[-1]
+    second = passes_answer("plate=3/4in&leg=5/8in&at=2")
+    assert second.bead.number == 2
+    assert second.found == whole.found
+
+
+@pytest.mark.parametrize(
+    ("query", "said"),
+    [
+        ("plate=3/4in&leg=5/8in&at=99", "There is no bead 99: this plan has"),
+        ("leg=5/16in&at=2", "this plan has 1 bead. Use 1, or leave it blank"),
+        ("leg=5/16in&at=0", "0 is outside 1 to 400"),
+        ("leg=5/16in&at=two", "“two” is not a count"),
+    ],
+)
+def test_a_bead_that_is_not_there_is_refused(query: str, said: str) -> None:
+    with pytest.raises(FieldErrors) as refused:
+        passes_answer(query)
+    assert said in refused.value.messages["at"][0]
+
+
+def test_too_few_passes_are_said_and_the_nearest_that_holds_is_named() -> None:
+    answer = passes_answer("plate=3/4in&leg=5/8in&passes=2")
+    assert len(answer.found.beads) == 2
+    assert answer.found.over == (1, 2)
+    assert answer.nearest is not None
+    assert answer.nearest.open
+    there = passes_answer(f"plate=3/4in&leg=5/8in&passes={answer.nearest.changes['passes']}")
+    assert there.found.open
+    assert not there.found.over
+
+
+def test_what_fights_is_named_with_its_bead() -> None:
+    answer = passes_answer("plate=1/2in&leg=1/4in&passes=9&transfer=spray")
+    assert not answer.found.open
+    stop = next(note for note in answer.notes if note.level == "stop")
+    assert "two limits fight" in told(stop)
+    assert told(stop).startswith("Bead")
+    assert answer.nearest is not None
+
+
+def test_choices_cost_what_their_plans_cost() -> None:
+    found = planned("plate=3/4in&leg=5/8in")
+    rows = choices(found)
+    assert rows[0].same
+    assert rows[0].beads == len(found.beads)
+    for row in rows:
+        if row.changes.get("passes"):
+            again = planned(f"plate=3/4in&leg=5/8in&passes={row.changes['passes']}")
+            assert len(again.beads) == row.beads == int(row.changes["passes"])
+            assert row.arc_time_s == pytest.approx(again.arc_time_s)
+    quick = next(row for row in rows if row.changes.get("aim") == "least-time")
+    cool = next(row for row in rows if row.changes.get("aim") == "least-heat")
+    assert quick.arc_time_s is not None
+    assert cool.heat_j_m is not None
+    assert quick.arc_time_s <= found.arc_time_s
+    hottest = found.hottest
+    assert hottest is not None
+    assert hottest.laid is not None
+    assert cool.heat_j_m <= hottest.laid.heat_j_m
+
+
+@pytest.mark.parametrize(
+    ("given_", "text"),
+    [((3,), "Bead 3"), ((1, 2, 3), "Beads 1–3"), ((1, 3, 4, 7), "Beads 1, 3–4, 7")],
+)
+def test_numbers_as_a_shop_writes_them(given_: tuple[int, ...], text: str) -> None:
+    assert numbers(given_) == text
+
+
+@pytest.mark.parametrize(
+    ("query", "field", "says"),
+    [
+        ("passes=0", "passes", "1 to 400"),
+        ("passes=four", "passes", "four"),
+        ("bead=zigzag", "bead", "weave, stringer"),
+        ("root_transfer=globular", "root_transfer", "short, spray, pulse"),
+        ("root_wfs=5in/min", "root_wfs", "no feeder holds"),
+        ("cap_volts=99", "cap_volts", "outside"),
+    ],
+)
+def test_what_cannot_be_is_said_beside_its_field(query: str, field: str, says: str) -> None:
+    with pytest.raises(FieldErrors) as caught:
+        passes_answer(query)
+    assert says in caught.value.messages[field][0]
+
+
+def test_the_plan_of_a_job_is_what_dial_in_calls_it() -> None:
+    answer = passes_answer("plate=3/8in&leg=5/16in")
+    assert answer.found.plan.passes == len(answer.found.beads) == 1
+    other = replace(answer.found.job, leg_m=0.0127)
+    assert len(pass_plan(other).beads) == 3
