@@ -27,7 +27,7 @@ from beadwright_build.places import PYODIDE, ROOT, places_for
 from beadwright_build.serve import SiteServer
 from beadwright_build.steps import build_site
 
-IMPORTS = ["beadwright_site.phone"]
+IMPORTS = ["beadwright_site.phone", "beadwright_site.pages.dial_in.page"]
 AIMS = {"as shipped, same imports": 0.35, "bare": 0.45}
 START = """
 (task) => new Promise((resolve) => {
