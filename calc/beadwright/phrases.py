@@ -22,7 +22,20 @@ class Amount:
     measure: str
 
 
-type Parameter = str | int | float | Amount | Phrase | tuple[Parameter, ...]
+@dataclass(frozen=True, slots=True)
+class Money:
+    """An amount of money of a phrase.
+
+    Attributes:
+        amount: How much [money].
+        sign: The shop's currency sign, may be empty.
+    """
+
+    amount: float
+    sign: str
+
+
+type Parameter = str | int | float | Amount | Money | Phrase | tuple[Parameter, ...]
 """What a phrase may hold; text is a name that no language changes, such as ``ER70S-6``."""
 
 

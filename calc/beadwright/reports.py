@@ -7,7 +7,7 @@ from typing import Any
 from beadwright import units
 from beadwright.results import Note, Quantity
 from beadwright.units import System
-from beadwright.words.wording import worded
+from beadwright.words.wording import reason, worded
 
 
 def number(value: float | None, measure: str, system: System) -> float | None:
@@ -42,8 +42,8 @@ def quantity_report(quantity: Quantity, system: System) -> dict[str, Any]:
         report |= {
             "inside": quantity.inside,
             "by_hand": quantity.by_hand,
-            "low_by": quantity.low_by,
-            "high_by": quantity.high_by,
+            "low_by": reason(quantity.low_by, system),
+            "high_by": reason(quantity.high_by, system),
         }
     return report
 

@@ -28,14 +28,14 @@ class Note:
     """
 
     level: Level
-    phrase: Phrase | str
+    phrase: Phrase
     source: str = ""
     field: str = ""
 
     @property
     def key(self) -> str:
         """The id of what it says."""
-        return self.phrase if isinstance(self.phrase, str) else self.phrase.key
+        return self.phrase.key
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +50,7 @@ class Quantity:
         high: High end [SI] or None.
         meaning: What low..high says.
         sources: Source ids.
-        low_by: What binds the low end, as a short phrase.
+        low_by: What binds the low end, or why there is no number; a phrase that follows "because".
         high_by: What binds the high end.
         by_hand: True if the welder set it.
     """
@@ -62,8 +62,8 @@ class Quantity:
     high: float | None = None
     meaning: Meaning = "exact"
     sources: tuple[str, ...] = ()
-    low_by: str = ""
-    high_by: str = ""
+    low_by: Phrase | None = None
+    high_by: Phrase | None = None
     by_hand: bool = False
 
     @property

@@ -13,6 +13,7 @@ from beadwright.setting.aims import AIMS
 from beadwright.setting.dial_in_page import DialInAnswer
 from tests.browser.dialled import JOB, asked, number, open_job
 from tests.browser.host import Host
+from tests.told import in_words
 
 
 @pytest.fixture
@@ -39,7 +40,7 @@ def tap_aim(page: Page, name: str) -> None:
 def test_a_tapped_aim_sets_feed_and_volts_and_goes_into_the_address(page: Page, aim: str) -> None:
     [promised] = [r for r in aim_results(core(page).dialled.plan) if r.aim == aim]
     assert promised.volts is not None
-    tap_aim(page, AIMS[promised.aim])
+    tap_aim(page, in_words(AIMS[promised.aim]))
     feed = units.show(promised.feed_m_s, "wire_feed", "us")
     expect(page.locator("#set-wfs [data-type]")).to_have_text(feed)
     volts = units.show(promised.volts, "volts", "us")

@@ -9,10 +9,11 @@ import pytest
 from playwright.sync_api import Locator, Page, expect
 
 from beadwright.api import answer, answer_csv
-from beadwright.money.verdict import money
 from beadwright.pages import PAGES
+from beadwright.words.money_text import money_text
 from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone, RunningPhone, go_to
+from tests.told import in_words
 
 EXAMPLE = PAGES["cost"].example
 
@@ -135,7 +136,7 @@ def test_the_chance_is_drawn_in_chunks_and_can_be_stopped(running: RunningPhone)
     found = answer("cost", f"{EXAMPLE}&seed=7&draws=2000").comparisons[0].chance
     assert found is not None
     expect(page.locator(".chance-line b")).to_have_text(f"{found.pays:.0%}")
-    expect(page.locator("#chance")).to_contain_text(f"half under {money(found.middle, '$')}")
+    expect(page.locator("#chance")).to_contain_text(f"half under {money_text(found.middle, '$')}")
     assert len(set(page.evaluate("seen"))) > 2
 
 
@@ -256,7 +257,7 @@ def test_dial_in_is_asked_with_the_shop_s_machine(tab: Phone) -> None:
     other = answer("dial-in", "plate=3/8in&leg=5/16in&transfer=short")
     assert found.dialled.settings.wire_feed.high != other.dialled.settings.wire_feed.high
     by = found.dialled.settings.wire_feed.high_by
-    expect(page.locator("#how")).to_contain_text(by, timeout=READY_MS)
+    expect(page.locator("#how")).to_contain_text(in_words(by), timeout=READY_MS)
     assert "machine_amps=150" in page.url  # a link that is passed on means the same elsewhere
 
 
@@ -267,5 +268,5 @@ def test_dial_in_opened_bare_is_for_the_shop_s_machine(tab: Phone) -> None:
     tab.open("")
     tab.expect_ready()
     found = answer("dial-in", "machine_amps=180A").dialled.settings.wire_feed
-    expect(page.locator("#how")).to_contain_text(found.high_by, timeout=READY_MS)
+    expect(page.locator("#how")).to_contain_text(in_words(found.high_by), timeout=READY_MS)
     assert "?" not in page.url

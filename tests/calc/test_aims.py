@@ -12,7 +12,7 @@ from beadwright.setting.limits import Window
 from beadwright.setting.plan import Plan, make_plan
 from beadwright.setting.volts_limits import volts_room
 from tests.calc.jobs import Typed, dialled, jobs, query
-from tests.told import told
+from tests.told import in_words, told
 
 EXAMPLE = {"plate": "3/8in", "leg": "5/16in"}
 COLUMNS, ROWS = 24, 9
@@ -129,7 +129,9 @@ def test_a_written_procedure_binds_the_heat() -> None:
     assert held.outcome is not None
     assert held.outcome.heat.value is not None
     assert held.outcome.heat.value <= 0.7 * free.outcome.heat.value * 1.001
-    assert "procedure" in held.settings.travel.low_by or held.settings.travel.low is not None
+    assert (
+        "procedure" in in_words(held.settings.travel.low_by) or held.settings.travel.low is not None
+    )
     cold = dialled(EXAMPLE | {"heat_min": f"{3 * kilojoules_per_inch:.2f}kJ/in"})
     assert not cold.open
     assert any("under your procedure's" in told(note) for note in cold.notes)

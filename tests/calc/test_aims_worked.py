@@ -3,6 +3,7 @@
 import pytest
 
 from beadwright.job.job_query import read_query
+from beadwright.phrases import Phrase
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.setting.aims import TIE, aimed_feed, aimed_point, balanced_feed, ease
 from beadwright.setting.limits import Limit, Window
@@ -184,7 +185,7 @@ def test_a_window_without_width_has_no_ease() -> None:
     point = plan.run.point(plan.feeds.place(0.5))
     free = ease(plan, point, None)
     assert free > 0.05
-    limit = Limit("any", "any")
+    limit = Limit("any", Phrase("any"))
     for low, high in ((28.0, 28.0), (29.0, 28.0)):
         assert ease(plan, point, Window(low, high, limit, limit)) < 0.01
 

@@ -23,6 +23,7 @@ from beadwright.money.cost import part_cost
 from beadwright.money.cost_page import CostAnswer, start_chance
 from beadwright.money.swings import net_band, swings
 from tests.calc.ways import MB3, RATES, WAYS
+from tests.told import in_words
 
 CENT = 0.01
 CASES = st.builds(
@@ -140,7 +141,7 @@ def test_a_third_more_a_pound_does_not_pay_for_whom_time_is_free() -> None:
     found = compare(f"{THIRD}&labour=0/h&overhead=0/h").comparisons[0]
     assert found.case.part_saving < 0
     assert found.verdict.word == "stay"
-    assert "priced at nothing" in found.sentences["laid"]
+    assert "priced at nothing" in in_words(found.sentences["laid"])
 
 
 CLOSE = "spatter=4min&b_spatter=1min"
@@ -153,13 +154,13 @@ def test_switch_stay_and_too_close() -> None:
     close = compare(CLOSE).comparisons[0]
     assert close.band[0] < 0 < close.band[1]
     assert close.verdict.word == "too close"
-    assert close.verdict.coupon.endswith(".")
+    assert in_words(close.verdict.coupon).endswith(".")
 
 
 def test_the_same_way_twice_saves_nothing_and_says_so() -> None:
     found = compare("b_wire=ER70S-6").comparisons[0]
     assert found.case.part_saving == 0
-    assert found.verdict.reason.startswith("Both cost the same")
+    assert in_words(found.verdict.reason).startswith("Both cost the same")
 
 
 def test_levers_that_settle_a_close_call_are_not_bought_things() -> None:
@@ -187,7 +188,7 @@ def test_odd_figures_give_sentences_not_infinities(query: str) -> None:
     assert "errors" not in report
     assert "inf" not in text.replace("information", "")
     assert "nan" not in text.lower()
-    for sentence in found.comparisons[0].sentences.values():
+    for sentence in map(in_words, found.comparisons[0].sentences.values()):
         assert sentence[0].isupper() or not sentence[0].isalpha()
         assert sentence.endswith(".")
 
@@ -195,7 +196,7 @@ def test_odd_figures_give_sentences_not_infinities(query: str) -> None:
 def test_zero_volume_says_nothing_pays_back() -> None:
     found = compare("parts=0").comparisons[0]
     assert found.verdict.word == "stay"
-    assert found.sentences["months"] == "At no parts a year nothing comes back."
+    assert in_words(found.sentences["months"]) == "At no parts a year nothing comes back."
 
 
 def test_swings_stand_longest_first_and_hold_the_answer() -> None:

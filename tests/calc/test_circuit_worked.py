@@ -11,6 +11,7 @@ from beadwright.machine.circuit import Check, Circuit, Load, Machine, circuit
 from beadwright.machine.conductors import conductor_of, volts_lost
 from beadwright.machine.duty_cycle import current_at, duty_at
 from beadwright.machine.primary import apparent_power, effective_current, primary_current
+from tests.told import in_words
 
 Fixed = Callable[..., float]
 
@@ -92,10 +93,10 @@ def test_the_longest_weld_against_the_minutes_on() -> None:
     # 0.6 of ten minutes is 360 s.
     held = check(circuit(machine(), load(arc_s=360.0)), "arc")
     assert held.held == "holds"
-    assert held.text == "At 250 A: 6.0 min on, 4.0 off, in ten."
+    assert in_words(held.phrase) == "At 250 A: 6.0 min on, 4.0 off, in ten."
     past = check(circuit(machine(), load(arc_s=390.0)), "arc")
     assert past.held == "fails"
-    assert "One weld runs 6.5 min without a break" in past.text
+    assert "One weld runs 6.5 min without a break" in in_words(past.phrase)
 
 
 @pytest.mark.parametrize(
@@ -130,8 +131,8 @@ def test_four_volts_in_the_leads(monkeypatch: pytest.MonkeyPatch, lost: float, h
     fix(monkeypatch, volts_lost=lost)
     found = check(circuit(machine(), load()), "cable")
     assert found.held == held
-    assert ("Over 4 V" in found.text) == (held == "close")
-    assert f"set {25 + lost:.1f} V at the machine" in found.text
+    assert ("Over 4 V" in in_words(found.phrase)) == (held == "close")
+    assert f"set {25 + lost:.1f} V at the machine" in in_words(found.phrase)
 
 
 def test_no_leads_no_check() -> None:
@@ -177,7 +178,7 @@ def test_a_twentieth_of_the_supply_may_be_lost(
     fix(monkeypatch, primary_current=40.0, resistance=ohms)
     found = check(circuit(machine(), load()), "cord_drop")
     assert found.held == held
-    assert ("The arc goes soft" in found.text) == (held == "close")
+    assert ("The arc goes soft" in in_words(found.phrase)) == (held == "close")
 
 
 @pytest.mark.parametrize(
@@ -190,4 +191,4 @@ def test_the_generator_against_what_is_drawn(
     fix(monkeypatch, apparent_power=asked)
     found = check(circuit(machine(), load()), "generator")
     assert found.held == held
-    assert found.text.startswith(f"{asked / 1000:.1f} kVA drawn, generator gives 15.0.")
+    assert in_words(found.phrase).startswith(f"{asked / 1000:.1f} kVA drawn, generator gives 15.0.")

@@ -20,6 +20,7 @@ from beadwright.process.comparison import (
 from beadwright.process.gases import gas_of
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.wires import wire_of
+from tests.told import in_words
 
 INCH = 0.0254
 IN_MIN = INCH / 60
@@ -149,7 +150,7 @@ def test_the_band_is_that_of_both_wires() -> None:
 )
 def test_a_comparison_in_words(ratios: tuple[float, float, float], words: str) -> None:
     end = laid_at_current(SOLID, 250)
-    assert more_laid(Comparison("equal current", end, end, *ratios)) == words
+    assert in_words(more_laid(Comparison("equal current", end, end, *ratios))) == words
 
 
 @pytest.mark.parametrize("bad", [0.0, -1.0, float("nan")])

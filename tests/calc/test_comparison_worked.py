@@ -18,12 +18,15 @@ from beadwright.money.cost_page import cost_answer
 from beadwright.money.curves import curve
 from beadwright.money.levers import SwingShares, levers_of
 from beadwright.money.swings import Lever, Part, cost_bands, moved, net_band, swings
+from beadwright.phrases import Phrase
 from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone
+from tests.told import in_words
 
 
 def lever(part: Part, field: str, low: float, high: float, key: str = "x") -> Lever:
     targets: tuple[tuple[Part, str], ...] = ((part, field),)
-    return Lever(key, "x", targets, low, high, "count", 1.0, False, "")
+    name = Phrase("x")
+    return Lever(key, name, targets, low, high, "count", 1.0, False, name)
 
 
 NOW = lever("now", "wire_kg", 0.9, 1.1)
@@ -51,7 +54,7 @@ def hours(parts: float) -> Hours:
 )  # fmt: skip
 def test_hours_for_a_hundred_parts(parts: float, said: str) -> None:
     found = capacity(PLAIN, parts, hours(100))
-    assert found.text.startswith(said)
+    assert in_words(found.phrase).startswith(said)
     assert found.delivers == (parts <= 100)
     assert found.arc_s == pytest.approx(parts * 1.25 * 1250, rel=1e-12)
     assert found.used == pytest.approx(parts / 100, rel=1e-12)

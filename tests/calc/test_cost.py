@@ -19,7 +19,7 @@ from beadwright.money.cost_query import DEFAULTS, KEY_WORDS
 from beadwright.money.demo_prices import INVENTED
 from beadwright.money.way import Rates, Way, off_arc
 from tests.calc.ways import MB3, RATES, WAYS
-from tests.told import told
+from tests.told import in_words, told
 
 
 def cost(query: str = "", **kept: str) -> CostAnswer:
@@ -204,9 +204,9 @@ def test_capacity() -> None:
     assert found.parts_a_shift == pytest.approx(2 * 8 * 3600 / way.time_s)
     assert found.delivers
     most = found.most_parts
-    assert capacity(way, most * 1.01, hours).text.startswith("Cannot deliver")
-    assert capacity(way, most * 0.95, hours).text.startswith("Just delivers")
-    assert capacity(way, 0, hours).text.startswith("Nothing to weld")
+    assert in_words(capacity(way, most * 1.01, hours).phrase).startswith("Cannot deliver")
+    assert in_words(capacity(way, most * 0.95, hours).phrase).startswith("Just delivers")
+    assert in_words(capacity(way, 0, hours).phrase).startswith("Nothing to weld")
 
 
 def test_no_field_of_a_way_is_left_out_of_the_strategy() -> None:

@@ -19,7 +19,9 @@ from beadwright.heating.distortion import (
 )
 from beadwright.heating.published_forms import Form, spread
 from beadwright.heating.welded_part import Box, WeldedPart, section, tee_part
+from beadwright.phrases import Phrase
 from beadwright.process.materials import CARBON_STEEL
+from tests.told import in_words
 
 IN, MM = 0.0254, 1e-3
 
@@ -66,7 +68,7 @@ def test_a_butt_worked_by_hand() -> None:
     # Tendon 2.3188; Guyot 0.025·0.04·3000 = 3.0; King 0.12e-5·25.4·250·3000/10 = 2.286; shop 3.0.
     assert mm(found, "along") == pytest.approx((1.545894, 2.318841, 3.478261), rel=1e-6)
     assert found.lift.value is None
-    assert "no published form" in found.lift.low_by
+    assert "no published form" in in_words(found.lift.low_by)
     two = distortion_of("yours", "", replace(laid, sides=2, current_a=None), PART)
     # Both sides: 0.2·80/10 + 0.1 = 1.7; along, the tendon twice: 4.638; shop 3.0 within 1.5 of it?
     assert mm(two, "across")[1] == pytest.approx(1.7, rel=1e-9)
@@ -192,13 +194,18 @@ def test_no_other_way_draws_a_tee_further(
 
 
 def test_spread_of_forms() -> None:
-    forms = [Form("a", 2.0, "tendon"), Form("b", 5.0, "guyot"), Form("c", 1.9, "tendon")]
+    forms = [
+        Form(Phrase("a"), 2.0, "tendon"),
+        Form(Phrase("b"), 5.0, "guyot"),
+        Form(Phrase("c"), 1.9, "tendon"),
+    ]
     found = spread("x", "small_length", forms)
     assert found.low == pytest.approx(2 / 1.5)
     assert (found.value, found.high) == (2.0, 5.0)
-    assert (found.low_by, found.high_by, found.sources) == ("c", "b", ("tendon", "guyot"))
-    none = spread("x", "small_length", (), "why")
-    assert (none.value, none.low_by) == (None, "why")
+    assert (found.low_by, found.high_by) == (Phrase("c"), Phrase("b"))
+    assert found.sources == ("tendon", "guyot")
+    none = spread("x", "small_length", (), Phrase("why"))
+    assert (none.value, none.low_by) == (None, Phrase("why"))
 
 
 def test_section_of_a_tee_worked_by_hand() -> None:

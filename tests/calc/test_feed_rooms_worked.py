@@ -5,6 +5,7 @@ from math import inf
 
 import pytest
 
+from beadwright.phrases import Phrase
 from beadwright.process.arc import arc_length_m
 from beadwright.process.burnoff import feed_from_current
 from beadwright.process.transfer import Transfer
@@ -78,7 +79,8 @@ def test_the_heat_binds_the_feed() -> None:
     assert run.heat(here) == pytest.approx(heat)
     # Two hundredths are left for the steps of a hand.
     held = replace(
-        run, heats=tightest_window([Limit("heat-max", "too much", low=0.0, high=heat / 0.98)])
+        run,
+        heats=tightest_window([Limit("heat-max", Phrase("too much"), low=0.0, high=heat / 0.98)]),
     )
     room = feed_room(held, WIDE)
     assert room.kept
@@ -86,7 +88,7 @@ def test_the_heat_binds_the_feed() -> None:
     assert bound == pytest.approx(here.feed_m_s, rel=1e-6)
     # Hotter than any: the limit is named, and nothing is kept.
     fight = replace(
-        run, heats=tightest_window([Limit("heat-max", "too much", low=0.0, high=heat / 50)])
+        run, heats=tightest_window([Limit("heat-max", Phrase("too much"), low=0.0, high=heat / 50)])
     )
     fought = feed_room(fight, WIDE)
     assert not fought.kept
@@ -214,7 +216,10 @@ def test_the_heat_at_a_travel_set_by_hand_binds_the_feed(
         (low_a * low_v / TRAVEL, top_a * top_v / TRAVEL),
     ):
         heats = tightest_window(
-            [Limit("heat-max", "over", high=high), Limit("heat-min", "under", low=low)]
+            [
+                Limit("heat-max", Phrase("over"), high=high),
+                Limit("heat-min", Phrase("under"), low=low),
+            ]
         )
         room = feed_room(replace(run, heats=heats), WIDE)
         assert room.kept
@@ -236,8 +241,8 @@ def test_a_heat_kept_at_an_end_of_the_room_only(share: float) -> None:
     spot = free.place(share)
     heat = run.heat(run.point(spot))
     rises = run.heat(run.point(free.high)) > run.heat(run.point(free.low))
-    most = tightest_window([Limit("heat-max", "over", low=0.0, high=heat / 0.98)])
-    least = tightest_window([Limit("heat-min", "under", low=heat * 0.98)])
+    most = tightest_window([Limit("heat-max", Phrase("over"), low=0.0, high=heat / 0.98)])
+    least = tightest_window([Limit("heat-min", Phrase("under"), low=heat * 0.98)])
     for heats, key, under in ((most, "heat-max", rises), (least, "heat-min", not rises)):
         room = feed_room(replace(run, heats=heats), WIDE)
         assert room.kept
@@ -256,11 +261,11 @@ def test_a_heat_just_past_the_end_is_kept_by_none() -> None:
     heats = [run.heat(run.point(feed)) for feed in (free.low, free.high)]
     for least in (False, True):
         limit = (
-            Limit("heat-min", "under", low=1.001 * max(heats) * 0.98)
+            Limit("heat-min", Phrase("under"), low=1.001 * max(heats) * 0.98)
             if least
-            else Limit("heat-max", "over", high=0.999 * min(heats) / 0.98)
+            else Limit("heat-max", Phrase("over"), high=0.999 * min(heats) / 0.98)
         )
-        held = replace(run, heats=tightest_window([Limit("any", "any", low=0.0), limit]))
+        held = replace(run, heats=tightest_window([Limit("any", Phrase("any"), low=0.0), limit]))
         room = feed_room(held, WIDE)
         assert not room.kept
         assert room.heat_fight is not None

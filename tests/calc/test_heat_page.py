@@ -11,7 +11,7 @@ from beadwright.heating.heat_query import DEFAULTS, KEY_WORDS
 from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS
 from beadwright.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
-from tests.told import told
+from tests.told import in_words, told
 
 JOB = "plate=3/8in&leg=5/16in"
 THICK = "plate=1in&leg=1/2in&heat=1.5kJ/mm&units=si"
@@ -28,7 +28,7 @@ def refused(query: str) -> dict[str, list[str]]:
 
 
 def said(found: HeatAnswer, level: str) -> str:
-    return " ".join(told(note) for note in found.notes if note.level == level)
+    return " ".join(told(note, found.units) for note in found.notes if note.level == level)
 
 
 def test_every_key_has_words() -> None:
@@ -131,7 +131,7 @@ def test_a_lean_steel_is_counted_as_the_least_method_b_knows() -> None:
     for text in ("C counted as 0.05 %", "Mn counted as 0.5 %", "counted as 0.2, the least"):
         assert text in notes
     assert [e.value for e in found.equivalents] == [None, None, None]
-    assert "C 0.04 % is outside" in found.equivalents[0].refused
+    assert "C 0.04 % is outside" in in_words(found.equivalents[0].refused[0])
 
 
 def test_an_unknown_steel_gets_no_number() -> None:

@@ -4,6 +4,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from beadwright.phrases import Phrase
 from beadwright.setting.limits import Limit, Window, tightest_window
 
 ends = st.floats(-1e6, 1e6)
@@ -12,9 +13,9 @@ ends = st.floats(-1e6, 1e6)
 def test_the_tightest_limits_bind() -> None:
     window = tightest_window(
         [
-            Limit("a", "a", low=1.0, high=9.0),
-            Limit("b", "b", low=2.0),
-            Limit("c", "c", high=5.0),
+            Limit("a", Phrase("a"), low=1.0, high=9.0),
+            Limit("b", Phrase("b"), low=2.0),
+            Limit("c", Phrase("c"), high=5.0),
         ]
     )
     assert (window.low, window.high) == (2.0, 5.0)
@@ -26,21 +27,21 @@ def test_the_tightest_limits_bind() -> None:
 def test_a_value_is_in_the_window_only_if_every_limit_allows_it(
     pairs: list[tuple[float, float]],
 ) -> None:
-    window = tightest_window([Limit(str(n), "", low, high) for n, (low, high) in enumerate(pairs)])
+    window = tightest_window([Limit(str(n), Phrase("any"), *pair) for n, pair in enumerate(pairs)])
     for value in (window.low, window.high, (window.low + window.high) / 2):
         allowed = all(low <= value <= high for low, high in pairs)
         assert allowed == (window.low <= value <= window.high)
 
 
 def test_a_window_with_its_ends_crossed_is_shut() -> None:
-    one = Limit("one", "")
+    one = Limit("one", Phrase(""))
     assert Window(1.0, 1.0, one, one).open
     assert not Window(1.0000001, 1.0, one, one).open
 
 
 @given(ends, st.floats(0, 1e6), st.floats(0, 1), ends)
 def test_place_and_hold(low: float, span: float, share: float, value: float) -> None:
-    one = Limit("one", "")
+    one = Limit("one", Phrase(""))
     window = Window(low, low + span, one, one)
     slack = 1e-9 * (abs(low) + span + 1)
     assert window.low - slack <= window.place(share) <= window.high + slack

@@ -7,6 +7,7 @@ import pytest
 from beadwright.job.job import Job
 from beadwright.job.job_joint import joint_shape
 from beadwright.job.job_query import read_query
+from beadwright.phrases import Phrase
 from beadwright.process.comparison import Comparison, Laid, more_laid
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
@@ -17,8 +18,9 @@ from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M, bead_room, section_room
 from beadwright.setting.travel_limits import travel_room
+from tests.told import in_words
 
-ANY = tightest_window([Limit("any", "any", low=0.0)])
+ANY = tightest_window([Limit("any", Phrase("any"), low=0.0)])
 
 
 def job(query: str) -> Job:
@@ -74,7 +76,7 @@ def test_limits_on_the_current(
 
 def test_what_is_said_under_the_least_current() -> None:
     said = {
-        kind: next(iter(current_limits(job(f"plate=3/8in&{wire}"), "spray"))).text
+        kind: in_words(next(iter(current_limits(job(f"plate=3/8in&{wire}"), "spray"))).why)
         for kind, wire in (
             ("solid", "wire=ER70S-6&dia=0.045in&gas=90/10"),
             ("flux-cored", "wire=E71T-1C&dia=0.045in&gas=CO2"),
@@ -131,7 +133,10 @@ def test_the_heat_binds_the_travel() -> None:
     here = Operating(0.15, 28.0, 250.0, 0.0145)
     wide = (1e-3, 1e-7)
     heats = tightest_window(
-        [Limit("heat-max", "over", high=1.0e6), Limit("heat-min", "under", low=0.7e6)]
+        [
+            Limit("heat-max", Phrase("over"), high=1.0e6),
+            Limit("heat-min", Phrase("under"), low=0.7e6),
+        ]
     )
     room = travel_room(a_run(heats), here, wide)
     assert (room.low, room.high) == pytest.approx((0.007, 0.010))
@@ -216,4 +221,4 @@ def test_a_level_line_gives_an_end() -> None:
 def test_a_comparison_in_words() -> None:
     laid = Laid(250.0, 0.15, 28.0, 1e-3, 7e6)
     found = Comparison("equal current", laid, laid, 1.60, 0.75, 1.80)
-    assert more_laid(found) == "60% more (by the band 25% less to 80% more)"
+    assert in_words(more_laid(found)) == "60% more (by the band 25% less to 80% more)"

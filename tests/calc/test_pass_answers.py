@@ -7,10 +7,10 @@ import pytest
 from beadwright.errors import FieldErrors
 from beadwright.passes.pass_choices import choices
 from beadwright.passes.pass_plan import pass_plan
-from beadwright.passes.pass_remarks import numbers
 from beadwright.passes.passes_page import passes_answer
+from beadwright.phrases import say
 from tests.calc.jobs import planned
-from tests.told import told
+from tests.told import in_words, told
 
 
 def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
@@ -82,7 +82,7 @@ def test_choices_cost_what_their_plans_cost() -> None:
     [((3,), "Bead 3"), ((1, 2, 3), "Beads 1–3"), ((1, 3, 4, 7), "Beads 1, 3–4, 7")],
 )
 def test_numbers_as_a_shop_writes_them(given_: tuple[int, ...], text: str) -> None:
-    assert numbers(given_) == text
+    assert in_words(say("passes.beads", beads=given_, count=len(given_))) == text
 
 
 @pytest.mark.parametrize(

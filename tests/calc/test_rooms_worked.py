@@ -10,6 +10,7 @@ from math import inf
 import pytest
 
 from beadwright.job.job_query import read_query
+from beadwright.phrases import Phrase, say
 from beadwright.process.arc import arc_length_m
 from beadwright.process.burnoff import feed_from_current
 from beadwright.process.operating import Operating
@@ -19,7 +20,7 @@ from beadwright.setting.run import Run
 from beadwright.setting.tip_limits import tip_room
 from beadwright.setting.volts_limits import mode_volts, volts_room
 
-ANY = tightest_window([Limit("any", "any", low=0.0)])
+ANY = tightest_window([Limit("any", Phrase("any"), low=0.0)])
 IN_MIN = 0.0254 / 60
 SOLID = "wire=ER70S-6&dia=0.045in&plate=3/8in"
 
@@ -33,7 +34,7 @@ def run_of(
 
 def between(low: float, high: float) -> Window:
     return tightest_window(
-        [Limit("least", "the least", low=low), Limit("most", "the most", high=high)]
+        [Limit("least", Phrase("the least"), low=low), Limit("most", Phrase("the most"), high=high)]
     )
 
 
@@ -164,11 +165,11 @@ def test_current_and_heat_bind_the_tip() -> None:
     room = tip_of(replace(run, currents=between(least, most)), here, travel)
     assert (room.low, room.high) == pytest.approx((0.015, 0.018))
     assert (room.low_limit.key, room.high_limit.key) == ("current-high", "current-low")
-    assert room.low_limit.text == "closer in, the most"
+    assert room.low_limit.why == say("setting.closer-in", why=Phrase("the most"))
     per_amp = volts / travel
     room = tip_of(replace(run, heats=between(least * per_amp, most * per_amp)), here, travel)
     assert (room.low, room.high) == pytest.approx((0.015, 0.018))
-    assert room.high_limit.text == "farther out puts in the least"
+    assert room.high_limit.why == say("setting.farther-out-puts-in", why=Phrase("the least"))
     # A point on a limit is held to it.
     room = tip_of(replace(run, currents=between(here.current_a, 2000.0)), here, travel)
     assert room.high == pytest.approx(run.tip_to_work_m)

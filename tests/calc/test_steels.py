@@ -17,6 +17,7 @@ from beadwright.heating.carbon_equivalent import (
     pcm,
 )
 from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, Composition, Element, steel_of
+from tests.told import in_words
 
 SHARES = st.floats(0, 2)
 GOOD = {"c": 0.15, "mn": 1.0}
@@ -71,7 +72,8 @@ def test_a_range_holds_at_its_end_and_refuses_past_it_by_name(
     METHODS[method](at)
     assert outside(at, method) == ()
     past = Composition(**(GOOD | {element: span[end] * (1.02 if end else 0.98)}))
-    [(named, text)] = outside(past, method)
+    [(named, why)] = outside(past, method)
+    text = in_words(why)
     assert named == element
     assert text.startswith(f"{SYMBOLS[element]} ")
     assert f"outside {span[0]:g} to {span[1]:g} %" in text

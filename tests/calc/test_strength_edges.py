@@ -18,6 +18,7 @@ from beadwright.strength.resistance_en import effective_length
 from beadwright.strength.steel_strength import STRENGTHS
 from beadwright.strength.strength_check import point_numbers
 from tests.calc.strength_asked import ask
+from tests.told import in_words
 
 KSI = 6.894757e6
 KIP_IN = 175126.8
@@ -179,7 +180,7 @@ def test_lines_along_and_across_a_load_are_counted_together(
 ) -> None:
     found = ask(f"group=polyline:{points}&{load}&weld_sides=1&leg=1/4in&plate=1in&plate2=1in"
                 "&cross_increase=yes")  # fmt: skip
-    assert found.weld.name == "weld, all of it"
+    assert in_words(found.weld.phrase) == "weld, all of it"
     # A 1/4 in fillet of E70 holds 4·0.9280 kip/in with Ω.
     assert found.weld.use == pytest.approx(size / counts / (4 * 0.92800), rel=1e-3)
 
@@ -194,7 +195,7 @@ def test_lines_along_and_across_a_load_are_counted_together(
 )
 def test_no_other_weld_is_counted_together(query: str) -> None:
     found = ask(f"{query}&leg=1/4in&plate=1in&plate2=1in&cross_increase=yes")
-    assert found.weld.name.startswith("weld at ")
+    assert in_words(found.weld.phrase).startswith("weld at ")
 
 
 def test_points_are_numbered_from_1_and_meet_under_one_number() -> None:

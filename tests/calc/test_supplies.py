@@ -28,7 +28,7 @@ from beadwright.supply.spools import (
 from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright.supply.supplies_query import DEFAULTS, KEY_WORDS
 from tests.calc.ways import MB3
-from tests.told import told
+from tests.told import in_words, told
 
 WIRE = wire_of("ER70S-6", "0.045in")
 
@@ -186,7 +186,7 @@ def test_co2_is_weighed() -> None:
 def test_an_empty_cylinder_says_so() -> None:
     found = supplies("gauge=30psi&water=49L").gas_left
     assert found is not None
-    assert found.text.startswith("Empty")
+    assert in_words(found.phrase).startswith("Empty")
 
 
 @pytest.mark.parametrize(

@@ -49,7 +49,7 @@ def test_every_conductor_is_held_by_a_row() -> None:
 @pytest.mark.parametrize("stem", OURS)
 def test_every_source_named_is_in_the_list(stem: str) -> None:
     text = next(CORE.rglob(f"{stem}.py")).read_text(encoding="utf-8")
-    keyed = set(re.findall(r'"((?:nec|iec|awg|i2t|co2|copper|four|machine|invented|practice)'
+    keyed = set(re.findall(r'"((?:nec|iec|awg|i2t|co2|copper|four|machine-|invented|practice)'
                            r'[a-z0-9.-]*)"', text))  # fmt: skip
     known = set(SOURCES) | {"machine_amps", "machine_efficiency"}
     assert keyed <= known

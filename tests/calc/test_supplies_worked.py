@@ -12,6 +12,7 @@ from beadwright.supply.leftovers import cylinder_left, spool_left
 from beadwright.supply.spools import PACKAGES_KG, PACKING, left_by_size, left_by_weight, packages
 from beadwright.supply.supplies_page import supplies_answer
 from tests.calc.plain_way import PLAIN
+from tests.told import in_words
 
 
 def planned(query: str = "") -> PlannedWay:
@@ -73,20 +74,20 @@ def test_co2_weighed() -> None:
     assert found.lasts_s == pytest.approx(found.gas_m3 / 3e-4, rel=1e-12)
     assert found.parts == pytest.approx(found.gas_m3 / 0.4875, rel=1e-12)
     # 36 370 s.
-    assert re.fullmatch(r"Lasts 60\d min with the gas on: 22 parts\.", found.text)
+    assert re.fullmatch(r"Lasts 60\d min with the gas on: 22 parts\.", in_words(found.phrase))
 
 
 def test_little_gas_is_not_none() -> None:
     found = cylinder_left({"co2_mass": 1.0}, planned("gas=CO2"))
     assert found is not None
-    assert found.text.startswith("Lasts 30 min")
+    assert in_words(found.phrase).startswith("Lasts 30 min")
 
 
 def test_an_empty_cylinder_says_so() -> None:
     values = {"gauge": 0.0, "water": 0.05, "gas_temp": 294.26}
     found = cylinder_left(values, planned("gas=90/10"))
     assert found is not None
-    assert found.text.startswith("Empty: under ")
+    assert in_words(found.phrase).startswith("Empty: under ")
     assert found.parts == 0
 
 

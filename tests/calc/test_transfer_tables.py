@@ -14,6 +14,7 @@ from beadwright.process.transfer import (
     transition_current,
 )
 from beadwright.process.wires import wire_of
+from tests.told import in_words
 
 
 def mix(co2: float = 0.0, oxygen: float = 0.0, helium: float = 0.0) -> Gas:
@@ -62,7 +63,7 @@ def test_top_of_a_size_between_its_neighbours() -> None:
 )
 def test_where_spray_ends(wire: str, gas: Gas, *, sprays: bool) -> None:
     """20 % CO2 for solid, 25 % for metal-cored, 40 % helium, 0.5 % of what steadies the arc."""
-    assert (spray_refused(wire_of(wire, "0.045in"), gas) == "") is sprays
+    assert (in_words(spray_refused(wire_of(wire, "0.045in"), gas)) == "") is sprays
 
 
 @pytest.mark.parametrize(
@@ -70,7 +71,7 @@ def test_where_spray_ends(wire: str, gas: Gas, *, sprays: bool) -> None:
 )
 def test_what_e71t_1m_is_made_for(co2: float, *, runs: bool) -> None:
     """AWS A5.20 (textbook's copy, second-hand): 75-80 % argon, balance CO2."""
-    assert (gas_refused(wire_of("E71T-1M", "0.045in"), mix(co2=co2)) == "") is runs
+    assert (in_words(gas_refused(wire_of("E71T-1M", "0.045in"), mix(co2=co2))) == "") is runs
 
 
 def test_oxygen_lowers_the_transition_to_five_per_cent() -> None:
@@ -100,8 +101,11 @@ def test_the_very_edges() -> None:
 
 def test_what_is_said_of_argon_alone_and_of_none() -> None:
     wire = wire_of("ER70S-6", "0.045in")
-    assert spray_refused(wire, mix(co2=0.2, helium=0.8)) == "a mix does not spray: it wants argon"
-    assert "wanders" in spray_refused(wire, mix())
+    assert (
+        in_words(spray_refused(wire, mix(co2=0.2, helium=0.8)))
+        == "a mix does not spray: it wants argon"
+    )
+    assert "wanders" in in_words(spray_refused(wire, mix()))
 
 
 def test_an_open_arc_that_stands_clear_throughout() -> None:

@@ -78,7 +78,6 @@ NAMED_TESTS = {
     "pass_choices.choices": "test_pass_answers.py::test_choices_cost_what_their_plans_cost",
     "pass_choices.nearest":
         "test_pass_answers.py::test_too_few_passes_are_said_and_the_nearest_that_holds_is_named",
-    "pass_remarks.numbers": "test_pass_answers.py::test_numbers_as_a_shop_writes_them",
     "cooling_curve.cooling_curves":
         "test_thermal_field.py::test_the_curve_takes_the_cooling_time_between_its_marks",
     "distortion.Distortion.all": "test_distortion.py::test_what_is_welded_in_part_counts_in_part",

@@ -6,6 +6,7 @@ from hypothesis import HealthCheck, assume, given, settings
 from beadwright.api import answer
 from beadwright.setting.ways_out import MOST_OFFERED
 from tests.calc.jobs import Typed, jobs, query
+from tests.told import in_words
 
 SHUT: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "3F-up", "transfer": "spray"}
 
@@ -16,7 +17,7 @@ def test_each_way_offered_opens_the_window(typed: Typed) -> None:
     shut = answer("dial-in", query(typed))
     assume(not shut.dialled.open)
     assert len(shut.ways_out) <= MOST_OFFERED
-    assert len({way.text for way in shut.ways_out}) == len(shut.ways_out)
+    assert len({in_words(way.phrase) for way in shut.ways_out}) == len(shut.ways_out)
     for way in shut.ways_out:
         assert len(way.changes) == 1
         changed = answer("dial-in", query(typed | dict(way.changes)))
@@ -33,7 +34,7 @@ def test_an_open_window_needs_no_way_out(typed: Typed) -> None:
 
 def test_spray_vertical_up_is_led_to_another_mode() -> None:
     found = answer("dial-in", query(SHUT))
-    offered = {way.text: dict(way.changes) for way in found.ways_out}
+    offered = {in_words(way.phrase): dict(way.changes) for way in found.ways_out}
     assert offered["Let transfer follow the plate and gas"] == {"transfer": "auto"}
     assert offered["Run pulsed spray"] == {"transfer": "pulse"}
 
@@ -41,7 +42,7 @@ def test_spray_vertical_up_is_led_to_another_mode() -> None:
 def test_too_small_a_machine_is_led_to_a_thinner_wire() -> None:
     found = answer("dial-in", query(SHUT | {"position": "2F", "machine_amps": "200A"}))
     assert not found.dialled.open
-    assert any("Use 0.035in wire" in way.text for way in found.ways_out)
+    assert any("Use 0.035in wire" in in_words(way.phrase) for way in found.ways_out)
 
 
 def test_what_is_tied_by_hand_is_let_go() -> None:

@@ -9,6 +9,7 @@ from beadwright.process.transfer import spray_refused, transfer_at
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.window_map import WindowMap, window_map
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
+from tests.told import in_words
 
 SCALE = 100.0
 """Feed [m/s] is some hundredths, volts some tens: drawn alike so distances mean something."""
@@ -119,7 +120,7 @@ def test_the_start_of_spray_is_soft_by_a_fifth_either_way() -> None:
 
 
 def test_why_no_spray_is_said_with_the_plane() -> None:
-    assert drawn({"gas": "75/25"})[1].refused.endswith("75/25 has more")
-    assert drawn({"position": "4F"})[1].refused == "spray runs out of the joint overhead"
-    assert drawn({"gas": "90/10"})[1].refused == ""
+    assert in_words(drawn({"gas": "75/25"})[1].refused).endswith("75/25 has more")
+    assert in_words(drawn({"position": "4F"})[1].refused) == "spray runs out of the joint overhead"
+    assert drawn({"gas": "90/10"})[1].refused is None
     assert drawn({"transfer": "pulse"})[1].pulsed

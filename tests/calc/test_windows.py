@@ -12,7 +12,7 @@ from beadwright.errors import FieldErrors
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from tests.calc.jobs import Typed, dialled, jobs
-from tests.told import told
+from tests.told import in_words, told
 
 KEYS = {"wire_feed": "wfs", "volts": "volts", "travel": "travel", "tip_to_work": "ctwd"}
 KEEPING = {
@@ -50,8 +50,8 @@ def ends(answer: DialIn) -> Iterator[End]:
         step = step_of(quantity, answer)
         if high - low < 2 * step:
             continue
-        yield End(quantity, low + step, low - step, quantity.low_by)
-        yield End(quantity, high - step, high + step, quantity.high_by)
+        yield End(quantity, low + step, low - step, in_words(quantity.low_by))
+        yield End(quantity, high - step, high + step, in_words(quantity.high_by))
 
 
 def by_hand(answer: DialIn, end: End, value: float, *, others: bool) -> Typed:

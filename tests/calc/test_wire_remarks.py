@@ -15,7 +15,7 @@ from beadwright.process.wire_remarks import (
 )
 from beadwright.process.wires import WIRE_TYPES, wire_of
 from beadwright.results import Note
-from tests.told import told
+from tests.told import in_words, told
 
 CORED = wire_of("E70C-6M", "0.045in")
 SOLID = wire_of("ER70S-6", "0.045in")
@@ -31,28 +31,28 @@ def notes(
 
 def test_two_truths_about_volts() -> None:
     """15 % more CO2 at 0.09 V each: 1.4 V. From 23.6 to 29 V at 0.25 mm a volt: 1 mm."""
-    said = volts_remark(CORED, gas_of("90/10"))
+    said = in_words(volts_remark(CORED, gas_of("90/10")))
     for words in ("28-30 V at 250 in/min", "23.6 V at 290 in 90/10", "up to 1.4 V",
                   "cable and clamp 1 to 3 V", "1 mm longer", "The window holds both."):  # fmt: skip
         assert words in said
     assert "stands" not in said
-    assert "75/25 stands +1.4 V from 90/10." in volts_remark(CORED, gas_of("75/25"))
-    assert "80/20 stands +0.9 V from 90/10." in volts_remark(CORED, gas_of("80/20"))
-    assert "98/2 O2 stands -0.9 V from 90/10." in volts_remark(CORED, gas_of("98/2 O2"))
+    assert "75/25 stands +1.4 V from 90/10." in in_words(volts_remark(CORED, gas_of("75/25")))
+    assert "80/20 stands +0.9 V from 90/10." in in_words(volts_remark(CORED, gas_of("80/20")))
+    assert "98/2 O2 stands -0.9 V from 90/10." in in_words(volts_remark(CORED, gas_of("98/2 O2")))
 
 
 @pytest.mark.parametrize("wire", [SOLID, FLUX])
 def test_other_wire_has_one_truth(wire: object) -> None:
     for found in (SOLID, FLUX):
         if found is wire:
-            assert volts_remark(found, gas_of("90/10")) == ""
+            assert volts_remark(found, gas_of("90/10")) is None
 
 
 @pytest.mark.parametrize("name", WIRE_TYPES)
 def test_what_is_not_in_print_is_said(name: str) -> None:
     for size in WIRE_TYPES[name].sizes:
         wire = wire_of(name, size)
-        said = print_remark(wire)
+        said = in_words(print_remark(wire))
         printed = (wire.kind == "solid" and size != "0.040in") or (
             wire.kind == "metal-cored" and size in ("0.045in", "1/16in")
         )
@@ -75,12 +75,12 @@ def test_solid_wire_without_points_says_so_on_the_page() -> None:
 
 
 def test_what_it_lays_against_solid_is_said_with_its_band() -> None:
-    said = lays_remark(CORED, gas_of("90/10"), 250)
+    said = in_words(lays_remark(CORED, gas_of("90/10"), 250))
     assert "At the same amps this wire lays 6% more" in said
     assert "by the band" in said
     assert "Shops say 30% more" in said
-    assert lays_remark(SOLID, gas_of("90/10"), 250) == ""
-    assert lays_remark(CORED, gas_of("75/25"), 250) == ""  # solid does not spray there
+    assert lays_remark(SOLID, gas_of("90/10"), 250) is None
+    assert lays_remark(CORED, gas_of("75/25"), 250) is None  # solid does not spray there
 
 
 def test_notes_of_metal_cored_wire() -> None:

@@ -31,6 +31,7 @@ from beadwright.process.transfer import (
 from beadwright.process.wires import CORED_MASS_RATIO, INCH_SIZES_M, WIRE_TYPES, Wire, wire_of
 from beadwright.setting.torch import torch
 from tests.calc.reference_rows import read_rows
+from tests.told import in_words
 
 WIRES = [wire_of(t.name, size) for t in WIRE_TYPES.values() for size in t.sizes]
 FLUX = [wire for wire in WIRES if wire.kind == "flux-cored"]
@@ -110,7 +111,7 @@ def test_cored_wire_is_lighter_and_carries_its_current_in_the_sheath(wire: Wire)
     ],
 )
 def test_the_wrong_gas_is_named(wire: str, gas: str, words: str) -> None:
-    assert gas_refused(wire_of(wire, "0.045in"), gas_of(gas)) == words
+    assert in_words(gas_refused(wire_of(wire, "0.045in"), gas_of(gas))) == words
 
 
 @pytest.mark.parametrize(
@@ -125,12 +126,12 @@ def test_the_wrong_gas_is_named(wire: str, gas: str, words: str) -> None:
     ],
 )
 def test_why_a_mix_does_not_spray(gas: str, words: str) -> None:
-    assert spray_refused(wire_of("ER70S-6", "0.045in"), gas_of(gas)) == words
+    assert in_words(spray_refused(wire_of("ER70S-6", "0.045in"), gas_of(gas))) == words
 
 
 def test_a_gas_without_argon_does_not_spray() -> None:
     gas = Gas("95/5 O2 in CO2", 0.0, 0.95, 0.05, "C2")
-    assert spray_refused(wire_of("ER70S-6", "0.045in"), gas) == (
+    assert in_words(spray_refused(wire_of("ER70S-6", "0.045in"), gas)) == (
         "95/5 O2 in CO2 does not spray: it wants argon"
     )
 
@@ -143,12 +144,12 @@ def test_positions_by_kind_of_wire(place: object) -> None:
             continue
         down = position.orientation == "vertical-down"
         for mode in NAMES:
-            said = position_refused(flux, position, mode)
+            said = in_words(position_refused(flux, position, mode))
             assert bool(said) is down
             assert not down or "slag runs ahead" in said
             out = not position.sprays and mode in ("spray", "globular")
             assert bool(position_refused(solid, position, mode)) is out
-            assert ("wants pulse" in position_refused(cored, position, mode)) is out
+            assert ("wants pulse" in in_words(position_refused(cored, position, mode))) is out
 
 
 @pytest.mark.parametrize(
@@ -177,7 +178,7 @@ def test_why_a_mode_is_refused(
 ) -> None:
     found = wire_of(wire, "0.045in")
     place = position_of(position)
-    assert transfer_refused(found, gas_of(gas), place, mode) == words
+    assert in_words(transfer_refused(found, gas_of(gas), place, mode)) == words
 
 
 # Any mixture

@@ -11,6 +11,7 @@ from math import inf
 from beadwright.job.job import Aim, Job
 from beadwright.job.job_query import read_query
 from beadwright.layers import bead_limits
+from beadwright.phrases import Phrase
 from beadwright.process import published_range
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_kinds import Kind
@@ -261,7 +262,7 @@ def fight_beside(query: str) -> str:
 
 def stepped_in(value: float, measure: str, low: float, high: float) -> float:
     unit = INCH / 60 if measure in ("wire_feed", "travel") else 1.0
-    window = tightest_window([Limit("room", "", low * unit, high * unit)])
+    window = tightest_window([Limit("room", Phrase(""), low * unit, high * unit)])
     return stepped(value * unit, measure, "us", window) / unit
 
 

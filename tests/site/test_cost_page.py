@@ -17,6 +17,7 @@ from beadwright_site.pages.cost.page import PAGE
 from beadwright_site.pages.cost.shares import rounded
 from beadwright_site.pages.cost.view import pieces_table, sums_table, times_table
 from tests.site.page import Element, by_id, elements, words
+from tests.told import in_words
 
 EXAMPLE = PAGES["cost"].example
 
@@ -46,8 +47,9 @@ def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str)
     for cost in found.costs:
         assert f"${cost.part:,.2f} a part · {cost.time_s / 60:.1f} min" in cards
     main = words(by_id(page, "verdict"))
-    assert any(c.verdict.headline in main and c.verdict.reason in main for c in found.comparisons)
-    assert all(held.text in words(by_id(page, "hours")) for held in found.capacities)
+    verdicts = [each.verdict for each in found.comparisons]
+    assert any(in_words(v.headline) in main and in_words(v.reason) in main for v in verdicts)
+    assert all(in_words(held.phrase) in words(by_id(page, "hours")) for held in found.capacities)
 
 
 def test_the_bare_page_is_the_example_and_says_what_is_invented(client: FlaskClient) -> None:

@@ -10,6 +10,7 @@ from beadwright.process.gases import GASES, gas_of
 from beadwright_site.forms.gas_options import gas_options
 from beadwright_site.parts.gas_facts import NAMES, gas_lines
 from tests.site.page import Element, by_id, elements, words
+from tests.told import in_words
 
 PAGES = {"/": "gas", "/cost/": "b_gas", "/supplies/": "gas", "/shop/": "usual_gas"}
 
@@ -82,12 +83,12 @@ def test_one_at_the_most_is_chosen(text: str) -> None:
 
 @pytest.mark.parametrize("gas", [*GASES, "Ar", "25/75 He", "97 CO2/3 O2"])
 def test_the_page_says_what_the_gas_does(client: FlaskClient, gas: str) -> None:
-    lines = gas_lines(gas_of(gas))
-    assert {effect.text for effect in effects_of(gas_of(gas))} == {
-        effect.text
+    lines = gas_lines(gas_of(gas), "us")
+    assert {in_words(effect.phrase) for effect in effects_of(gas_of(gas))} == {
+        in_words(effect.phrase)
         for effect in effects_of(gas_of(gas))
         for line in lines
-        if effect.text in line.text and NAMES[effect.what] == line.name
+        if in_words(effect.phrase) in line.text and NAMES[effect.what] == line.name
     }
     said = words(by_id(client.get(f"/?{urlencode({'gas': gas})}").text, "setup"))
     for line in lines:

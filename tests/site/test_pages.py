@@ -14,6 +14,7 @@ from beadwright.joint.joints import JOINTS, JointKind
 from beadwright.pages import PAGES
 from beadwright_site.links import PATHS
 from tests.site.page import by_id, elements, words
+from tests.told import in_words
 
 EXAMPLE_QUERY = PAGES["dial-in"].example
 
@@ -138,10 +139,10 @@ def test_a_shut_window_says_why_and_offers_ways_out(client: FlaskClient) -> None
     settings = by_id(page, "settings")
     assert "Two limits fight" in words(settings)
     ways = {e.attrs["href"]: words(e) for e in elements(page) if e.attrs.get("class") == "way"}
-    assert list(ways.values()) == [way.text for way in found.ways_out]
+    assert list(ways.values()) == [in_words(way.phrase) for way in found.ways_out]
     for link, way in zip(ways, found.ways_out, strict=True):
         assert link.startswith("./?plate=16ga&") or "&plate=16ga" in link
-        assert answer("dial-in", link.partition("?")[2]).dialled.open, way.text
+        assert answer("dial-in", link.partition("?")[2]).dialled.open, in_words(way.phrase)
 
 
 def test_letting_go_leads_back_to_our_own_setting(client: FlaskClient) -> None:

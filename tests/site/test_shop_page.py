@@ -16,6 +16,7 @@ from beadwright_site.pages.cost.page import PAGE as COST
 from beadwright_site.pages.shop.page import PAGE as SHOP
 from beadwright_site.pages.supplies.page import PAGE as SUPPLIES
 from tests.site.page import by_id, elements, words
+from tests.told import in_words
 
 EXAMPLE = PAGES["shop"].example
 
@@ -38,7 +39,7 @@ def test_the_page_shows_the_checks_of_the_core(client: FlaskClient, query: str) 
     found = answer("shop", query).circuit
     listed = words(by_id(page, "checks"))
     for check in found.checks:
-        assert check.text in listed
+        assert in_words(check.phrase) in listed
     head = words(by_id(page, "holds"))
     assert ("too much" in head) == (not found.holds)
     assert ("hold this job" in head) == all(check.held == "holds" for check in found.checks)

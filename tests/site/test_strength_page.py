@@ -15,7 +15,7 @@ from beadwright_site.pages.strength.page import PAGE
 from beadwright_site.pages.strength.view import verdict_of
 from beadwright_site.written import written
 from tests.site.page import by_id, elements, words
-from tests.told import told
+from tests.told import in_words, told
 
 EXAMPLE = PAGES["strength"].example
 
@@ -181,7 +181,7 @@ def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> Non
         shear = [hypot(f.fx, f.fy) + abs(f.fz) for f in forces]
         assert shear[weak.point] == pytest.approx(max(shear), rel=0.2)
     page = PAGE.show(query).html["picture"]
-    assert f"Large ring: {weak.name}." in page
+    assert f"Large ring: {in_words(weak.phrase)}." in page
     circle = re.search(r'class="worst" cx="([\d.]+)" cy="([\d.]+)"', page)
     assert circle is not None
     drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))

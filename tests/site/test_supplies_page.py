@@ -11,6 +11,7 @@ from beadwright_site.pages.supplies.form import supplies_form
 from beadwright_site.pages.supplies.page import PAGE
 from beadwright_site.written import cents
 from tests.site.page import by_id, words
+from tests.told import in_words
 
 EXAMPLE = PAGES["supplies"].example
 
@@ -41,7 +42,7 @@ def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str)
     else:
         assert units.show(found.spool.weld_m[1], "distance", found.units) in spool
     if found.gas_left is not None:
-        assert found.gas_left.text in words(by_id(page, "cylinder"))
+        assert in_words(found.gas_left.phrase, found.units) in words(by_id(page, "cylinder"))
 
 
 @pytest.mark.parametrize(

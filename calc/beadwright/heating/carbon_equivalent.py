@@ -9,6 +9,7 @@ from typing import Literal
 
 from beadwright.errors import OutOfRangeError
 from beadwright.heating.steels import SYMBOLS, Composition, Element
+from beadwright.phrases import Phrase, say
 
 Method = Literal["ce", "cet", "pcm"]
 Range = tuple[float, float]
@@ -72,7 +73,7 @@ def equivalent(steel: Composition, method: Method) -> float:
     )
 
 
-def outside(steel: Composition, method: Method) -> tuple[tuple[Element, str], ...]:
+def outside(steel: Composition, method: Method) -> tuple[tuple[Element, Phrase], ...]:
     """Return each element outside a method's range, with a sentence that names both.
 
     Args:
@@ -80,19 +81,31 @@ def outside(steel: Composition, method: Method) -> tuple[tuple[Element, str], ..
         method: Key of ``FORMULAS`` [-].
     """
     formula = FORMULAS[method]
-    found: list[tuple[Element, str]] = []
+    found: list[tuple[Element, Phrase]] = []
     for element, (low, high) in formula.ranges.items():
         share = steel.share(element)
         if not low <= share <= high:
-            text = f"{SYMBOLS[element]} {share:.4g} % is outside {low:g} to {high:g} %"
-            found.append((element, f"{text}: {formula.name} is for no such steel"))
+            why = say(
+                "heating.no-such-steel",
+                element=SYMBOLS[element],
+                share=share,
+                low=low,
+                high=high,
+                formula=formula.name,
+            )
+            found.append((element, why))
     return tuple(found)
 
 
 def _held(steel: Composition, method: Method) -> float:
     wrong = outside(steel, method)
     if wrong:
-        raise OutOfRangeError("; ".join(text for _, text in wrong))
+        ranges = FORMULAS[method].ranges
+        shares = (
+            f"{SYMBOLS[element]} = {steel.share(element):g} must be {ranges[element]}"
+            for element, _ in wrong
+        )
+        raise OutOfRangeError("; ".join(shares))
     return equivalent(steel, method)
 
 

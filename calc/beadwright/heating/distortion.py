@@ -22,11 +22,22 @@ from beadwright.heating.shrinkage import (
     tendon_force,
 )
 from beadwright.heating.welded_part import WeldedPart
+from beadwright.phrases import say
 from beadwright.process.materials import Material
 from beadwright.results import Quantity
 
 MOST_WELD_OF_PART = 1 / 20
 """Weld section over part section above which Guyot's form does not hold [-]."""
+
+
+_HANDBOOK = say("heating.aws-handbook")
+_ALLOWANCE = say("heating.shop-allowance")
+_SPRARAGEN = say("heating.spraragen-ettinger")
+_BLODGETT = say("heating.blodgett")
+_TENDON = say("heating.tendon-force")
+_GUYOT = say("heating.guyot")
+_KING = say("heating.king")
+"""Whose form each is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,20 +126,23 @@ def _across(laid: Laid) -> Quantity:
     if laid.fillet:
         lap = laid.joint == "lap"
         forms.append(
-            Form("AWS Welding Handbook", across_fillets(laid.leg_m, laid.plate_m, laid.sides, lap),
-                 "aws-handbook-distortion")
-        )  # fmt: skip
+            Form(
+                _HANDBOOK,
+                across_fillets(laid.leg_m, laid.plate_m, laid.sides, lap),
+                "aws-handbook-distortion",
+            )
+        )
         if fillet_allowance_holds(laid.leg_m, laid.plate_m):
             allowed = FILLET_ACROSS_M * laid.sides
-            forms.append(Form("shop allowance", allowed, "shrinkage-allowance"))
+            forms.append(Form(_ALLOWANCE, allowed, "shrinkage-allowance"))
     else:
         section = laid.section_m2 * laid.sides
         wide = across_butt_by_section(section, laid.plate_m, laid.gap_m)
         narrow = across_butt_by_width(section, laid.plate_m)
-        forms.append(Form("Spraragen and Ettinger", wide, "spraragen-ettinger"))
-        forms.append(Form("Blodgett", narrow, "blodgett-across"))
+        forms.append(Form(_SPRARAGEN, wide, "spraragen-ettinger"))
+        forms.append(Form(_BLODGETT, narrow, "blodgett-across"))
         if laid.joint == "v":
-            forms += [Form("shop allowance", most, "shrinkage-allowance") for most in V_ACROSS_M]
+            forms += [Form(_ALLOWANCE, most, "shrinkage-allowance") for most in V_ACROSS_M]
     return spread("Shrinkage across", "small_length", _scaled(forms, laid.share))
 
 
@@ -138,15 +152,19 @@ def _along(laid: Laid, part: WeldedPart) -> Quantity:
     if laid.heat_j_m is not None:
         force = tendon_force(laid.heat_j_m, laid.material) * laid.sides
         value = along_by_force(force, part.area_m2, length, laid.material)
-        forms.append(Form("tendon force", value, "tendon"))
+        forms.append(Form(_TENDON, value, "tendon"))
     if section <= MOST_WELD_OF_PART * part.area_m2:
         value = along_by_section(section, part.area_m2, length)
-        forms.append(Form("Guyot", value, "guyot"))
+        forms.append(Form(_GUYOT, value, "guyot"))
     if not laid.fillet and laid.current_a is not None:
         value = along_butt_by_current(laid.current_a, laid.plate_m, length)
-        forms.append(Form("King", value, "king"))
+        forms.append(Form(_KING, value, "king"))
     forms.append(
-        Form("shop allowance", along_by_allowance(length, laid.fillet), "shrinkage-allowance")
+        Form(
+            _ALLOWANCE,
+            along_by_allowance(length, laid.fillet),
+            "shrinkage-allowance",
+        )
     )
     return spread("Shrinkage along", "small_length", _scaled(forms, laid.share))
 
@@ -155,17 +173,19 @@ def _bow(
     name: str, laid: Laid, offset_m: float, inertia_m4: float | None, part_m: float
 ) -> Quantity:
     if inertia_m4 is None:
-        return spread(name, "small_length", (), "the part's stiffness sideways is not written")
+        return spread(name, "small_length", (), say("heating.stiffness-not-written"))
     section = laid.section_m2 * laid.sides
     forms = [
         Form(
-            "Blodgett", camber_by_section(section, offset_m, part_m, inertia_m4), "blodgett-camber"
+            _BLODGETT,
+            camber_by_section(section, offset_m, part_m, inertia_m4),
+            "blodgett-camber",
         )
     ]
     if laid.heat_j_m is not None:
         force = tendon_force(laid.heat_j_m, laid.material) * laid.sides
         bow = camber_by_force(force, offset_m, part_m, inertia_m4, laid.material)
-        forms.append(Form("tendon force", bow, "tendon"))
+        forms.append(Form(_TENDON, bow, "tendon"))
     share = laid.share * bow_of_short_weld(min(laid.length_m, part_m), part_m)
     return spread(name, "small_length", _scaled(forms, share))
 
@@ -173,9 +193,9 @@ def _bow(
 def _lift(laid: Laid, part: WeldedPart) -> Quantity:
     name = "Edge lifted"
     if laid.joint not in ("tee", "corner"):
-        return spread(name, "small_length", (), "no published form for this joint")
+        return spread(name, "small_length", (), say("heating.no-form"))
     lift = edge_lift(laid.leg_m, laid.plate_m, part.width_m) * passes_factor(laid.passes)
-    forms = [Form("Blodgett", lift, "blodgett-angular")]
+    forms = [Form(_BLODGETT, lift, "blodgett-angular")]
     return spread(name, "small_length", _scaled(forms, laid.share))
 
 

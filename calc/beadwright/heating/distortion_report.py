@@ -7,6 +7,7 @@ from typing import Any
 from beadwright.heating.distortion_query import PartDistortion
 from beadwright.reports import note_report, quantity_report
 from beadwright.units import System
+from beadwright.words.wording import reason
 
 
 def distortion_report(found: PartDistortion, system: System) -> dict[str, Any]:
@@ -24,8 +25,8 @@ def distortion_report(found: PartDistortion, system: System) -> dict[str, Any]:
                 **{
                     name: {
                         **quantity_report(quantity, system),
-                        "low_by": quantity.low_by,
-                        "high_by": quantity.high_by,
+                        "low_by": reason(quantity.low_by, system),
+                        "high_by": reason(quantity.high_by, system),
                     }
                     for name, quantity in way.named().items()
                 },

@@ -8,6 +8,7 @@ from types import MappingProxyType
 
 from beadwright.errors import OutOfRangeError
 from beadwright.heating.steels import SYMBOLS, Composition, Element
+from beadwright.phrases import Phrase, say
 
 RANGES: Mapping[Element, tuple[float, float]] = MappingProxyType(
     {"c": (0.03, 0.25), "si": (0, 0.60), "mn": (0.40, 2.00), "cr": (0, 1.00), "mo": (0, 0.60),
@@ -80,6 +81,26 @@ def mixed_hardness(steel: Composition, cooling_s: float) -> float:
     return 2019 * (steel.c * (1 - 0.5 * log) + 0.3 * rest) + 66 * (1 - 0.8 * log)
 
 
+def hardness_refused(steel: Composition, cooling_s: float) -> Phrase | None:
+    """Return why the formulas are not for a steel or a cooling time, or None if they are.
+
+    Source: ``RANGES``, ``TIME_RANGE_S``.
+
+    Args:
+        steel: The analysis [% by mass].
+        cooling_s: Time from 800 to 500 °C [s].
+    """
+    for element, (low, high) in RANGES.items():
+        share = steel.share(element)
+        if not low <= share <= high:
+            name = SYMBOLS[element]
+            return say("heating.element-outside", element=name, share=share, low=low, high=high)
+    low, high = TIME_RANGE_S
+    if not low <= cooling_s <= high:
+        return say("heating.cooling-outside", seconds=cooling_s, low=low, high=high)
+    return None
+
+
 def haz_hardness(steel: Composition, cooling_s: float) -> float:
     """Return the highest hardness beside a single bead [HV].
 
@@ -92,14 +113,8 @@ def haz_hardness(steel: Composition, cooling_s: float) -> float:
     Raises:
         OutOfRangeError: Naming element or time, and the range.
     """
-    for element, (low, high) in RANGES.items():
-        share = steel.share(element)
-        if not low <= share <= high:
-            raise OutOfRangeError(
-                f"{SYMBOLS[element]} {share:.4g} % is outside {low:g} to {high:g} %"
-            )
-    low, high = TIME_RANGE_S
-    if not low <= cooling_s <= high:
-        raise OutOfRangeError(f"{cooling_s:.3g} s of cooling is outside {low:g} to {high:g} s")
+    refused = hardness_refused(steel, cooling_s)
+    if refused is not None:
+        raise OutOfRangeError(f"{refused.key} {dict(refused.parameters)}")
     top, bottom = martensite_hardness(steel), bainite_hardness(steel)
     return min(top, max(bottom, mixed_hardness(steel, cooling_s)))

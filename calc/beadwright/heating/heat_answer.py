@@ -14,6 +14,7 @@ from beadwright.heating.preheat import (
     MethodB,
 )
 from beadwright.heating.preheat_table import TableRow
+from beadwright.phrases import Phrase
 from beadwright.reading.page_query import PageAnswered
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
@@ -35,7 +36,7 @@ class Equivalent:
         name: Its symbol, as written.
         value: Of the analysis gone by, or None where the method is not for it [% by mass].
         worst: Of the worst the grade allows, or None [% by mass].
-        refused: Why there is none.
+        refused: Why there is none, an element each; empty where there is one.
         source: Source id.
     """
 
@@ -43,7 +44,7 @@ class Equivalent:
     name: str
     value: float | None
     worst: float | None
-    refused: str
+    refused: tuple[Phrase, ...]
     source: str
 
 
@@ -94,7 +95,7 @@ class HeatAnswer(PageAnswered):
         heat_en: With EN's efficiency [J/m].
         cooling: Cooling time, or None without a heat.
         hardness: Highest hardness beside the bead, value None where none can be given [HV].
-        hardness_refused: Why there is none.
+        hardness_refused: Why there is none, or None where there is one.
         curves: Temperature behind the weld; empty without a heat.
         distortion: What the weld does to the shape of its part, and other ways to lay it.
         notes: Notes, the most severe first.
@@ -114,7 +115,7 @@ class HeatAnswer(PageAnswered):
     heat_en: Quantity
     cooling: Cooling | None
     hardness: Quantity
-    hardness_refused: str
+    hardness_refused: Phrase | None
     curves: tuple[Curve, ...]
     distortion: PartDistortion
 

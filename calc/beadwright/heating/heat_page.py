@@ -6,12 +6,12 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import Any
 
-from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.errors import FieldErrors
 from beadwright.heating.carbon_equivalent import FORMULAS, equivalent, outside
 from beadwright.heating.cooling import Cooling, cooling, shape_factors
 from beadwright.heating.cooling_curve import Curve, cooling_curves
 from beadwright.heating.distortion_query import job_distortion
-from beadwright.heating.haz_hardness import SCATTER_HV, haz_hardness
+from beadwright.heating.haz_hardness import SCATTER_HV, hardness_refused, haz_hardness
 from beadwright.heating.heat_answer import SHOP_K, By, Equivalent, HeatAnswer, Needed
 from beadwright.heating.heat_query import DEFAULTS, ChosenSteel, HeatSchema, chosen_steel
 from beadwright.heating.heat_remarks import heat_remarks
@@ -26,12 +26,14 @@ from beadwright.heating.preheat import (
 from beadwright.heating.preheat_table import table_row
 from beadwright.heating.steels import Composition
 from beadwright.job.job_query import read_job
+from beadwright.phrases import Phrase, say
 from beadwright.process.heat import EN_EFFICIENCY
 from beadwright.reading.page_query import read_page
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.temperatures import from_celsius, rounded_up
 from beadwright.units import System
+from beadwright.words.wording import worded
 
 
 def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer:
@@ -51,7 +53,7 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
     hydrogen = read.values.get("hydrogen") or HYDROGEN[job.wire.kind]
     thickest = max(job.plate_m, job.plate2_m)
     needed = _needed(steel, thickest, hydrogen, heat_en.value, job.units)
-    _refuse(steel, needed)
+    _refuse(steel, needed, job.units)
     by_hand: float | None = read.values.get("preheat")
     start = by_hand if by_hand is not None else max(SHOP_K, needed.kelvin or SHOP_K)
     cooled = _cooling(dialled, heat_en, start)
@@ -125,7 +127,7 @@ def _needed(
     return Needed(most, by, row, asked.get("table"), method_b, worst)
 
 
-def _refuse(steel: ChosenSteel, needed: Needed) -> None:
+def _refuse(steel: ChosenSteel, needed: Needed, system: System) -> None:
     """Refuse a certificate with elements outside method B, whatever the table says.
 
     The table is for steels within their grades; an analysis outside method B is not one of them.
@@ -134,8 +136,8 @@ def _refuse(steel: ChosenSteel, needed: Needed) -> None:
     if found is None or not found.refused or steel.melt != "certificate":
         return
     messages: dict[str, list[str]] = {}
-    for key, text in found.refused:
-        messages.setdefault("c" if key == "cet" else key, []).append(f"{text}.")
+    for key, why in found.refused:
+        messages.setdefault("c" if key == "cet" else key, []).append(f"{worded(why, system)}.")
     raise FieldErrors(messages)
 
 
@@ -153,7 +155,7 @@ def _equivalents(steel: ChosenSteel) -> tuple[Equivalent, ...]:
         if method == "ce" and cap is not None and steel.worst is not None:
             worst = min(worst if worst is not None else cap, cap)
         value = None if wrong else equivalent(analysis, method)
-        refused = "; ".join(text for _, text in wrong)
+        refused = tuple(why for _, why in wrong)
         found.append(Equivalent(method, formula.name, value, worst, refused, formula.source))
     return tuple(found)
 
@@ -168,21 +170,21 @@ def _cooling(dialled: DialIn, heat_en: Quantity, start_k: float) -> Cooling | No
     return cooling((low, taken, high), (job.plate_m, job.plate2_m), start_k, factors)
 
 
-def _hardness(steel: Composition | None, cooled: Cooling | None) -> tuple[Quantity, str]:
+def _hardness(steel: Composition | None, cooled: Cooling | None) -> tuple[Quantity, Phrase | None]:
     none = Quantity("Hardness beside the bead", "count", None)
     if steel is None:
-        return none, "no analysis, no hardness"
+        return none, say("heating.no-analysis-no-hardness")
     if cooled is None:
-        return none, "no cooling time, no hardness"
-    try:
-        value = haz_hardness(steel, cooled.seconds)
-    except OutOfRangeError as error:
-        return none, str(error)
+        return none, say("heating.no-cooling-no-hardness")
+    refused = hardness_refused(steel, cooled.seconds)
+    if refused is not None:
+        return none, refused
+    value = haz_hardness(steel, cooled.seconds)
     spread = 2 * SCATTER_HV
     return (
         replace(none, value=value, low=value - spread, high=value + spread, meaning="band",
                 sources=("duren", "haz-scatter")),
-        "",
+        None,
     )  # fmt: skip
 
 

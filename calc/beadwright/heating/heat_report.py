@@ -10,6 +10,7 @@ from beadwright.heating.steels import ELEMENTS
 from beadwright.reports import quantity_report, shown
 from beadwright.temperatures import degree_sign, degrees
 from beadwright.units import System
+from beadwright.words.wording import reason, worded
 
 DIGITS = 7
 """Figures kept in a curve: far more than a picture shows [-]."""
@@ -53,7 +54,7 @@ def _answer(answer: HeatAnswer) -> dict[str, Any]:
                 "value": _round(each.value),
                 "worst": _round(each.worst),
                 "unit": "%",
-                "refused": each.refused,
+                "refused": "; ".join(worded(why, system) for why in each.refused),
                 "source": each.source,
             }
             for each in answer.equivalents
@@ -72,7 +73,7 @@ def _answer(answer: HeatAnswer) -> dict[str, Any]:
             "low": _round(answer.hardness.low),
             "high": _round(answer.hardness.high),
             "unit": "HV",
-            "refused": answer.hardness_refused,
+            "refused": reason(answer.hardness_refused, system),
             "sources": list(answer.hardness.sources),
         },
         "curves": [
@@ -109,8 +110,8 @@ def _preheat(answer: HeatAnswer, system: System) -> dict[str, Any]:
         else {
             **temperature_report(method_b.kelvin, system),
             "cet": _round(method_b.cet),
-            "counted": list(method_b.counted),
-            "refused": [text for _, text in method_b.refused],
+            "counted": [worded(counted, system) for counted in method_b.counted],
+            "refused": [worded(why, system) for _, why in method_b.refused],
         },
         "method_b_worst": None if worst is None else temperature_report(worst.kelvin, system),
     }

@@ -8,6 +8,7 @@ from math import tanh
 from beadwright.errors import OutOfRangeError
 from beadwright.heating.carbon_equivalent import FORMULAS, equivalent, outside
 from beadwright.heating.steels import SYMBOLS, Composition, Element
+from beadwright.phrases import Phrase, say
 from beadwright.process.wire_kinds import Kind
 from beadwright.temperatures import from_celsius
 
@@ -82,14 +83,14 @@ class MethodB:
     Attributes:
         kelvin: Preheat, or None where the method is not for it [K].
         cet: CET as counted [% by mass].
-        counted: Values counted other than given, and why; sentences.
-        refused: Elements or values the method is not for, each with a sentence.
+        counted: Values counted other than given, and why.
+        refused: Elements or values the method is not for, each with why.
     """
 
     kelvin: float | None
     cet: float
-    counted: tuple[str, ...]
-    refused: tuple[tuple[Element | str, str], ...]
+    counted: tuple[Phrase, ...]
+    refused: tuple[tuple[Element | str, Phrase], ...]
 
 
 def preheat_b(
@@ -106,32 +107,32 @@ def preheat_b(
         hydrogen: Diffusible hydrogen, 1 to 20 [ml/100 g].
         heat_en_j_m: Heat input with EN's efficiency, above zero [J/m].
     """
-    counted: list[str] = []
-    refused: list[tuple[Element | str, str]] = []
-    for element, text in outside(steel, "cet"):
+    counted: list[Phrase] = []
+    refused: list[tuple[Element | str, Phrase]] = []
+    for element, why in outside(steel, "cet"):
         low = FORMULAS["cet"].ranges[element][0]
         if steel.share(element) < low:
-            counted.append(f"{SYMBOLS[element]} counted as {low:g} %, the least method B knows")
+            counted.append(say("heating.element-counted", element=SYMBOLS[element], least=low))
         else:
-            refused.append((element, text))
+            refused.append((element, why))
     cet = equivalent(steel, "cet")
     for element, (low, _) in FORMULAS["cet"].ranges.items():
         cet += FORMULAS["cet"].weights.get(element, 0.0) * max(0.0, low - steel.share(element))
     if cet < CET_RANGE[0]:
-        counted.append(f"CET {cet:.3f} counted as {CET_RANGE[0]:g}, the least method B knows")
+        counted.append(say("heating.cet-counted", cet=cet, least=CET_RANGE[0]))
         cet = CET_RANGE[0]
     elif cet > CET_RANGE[1]:
-        refused.append(("cet", f"CET {cet:.3f} is over {CET_RANGE[1]:g}, the most of method B"))
+        refused.append(("cet", say("heating.cet-over", cet=cet, most=CET_RANGE[1])))
     depth = thickness_m
     if depth < THICKNESS_RANGE_M[0]:
-        counted.append("thinner than 10 mm counted as 10 mm, the least method B knows")
+        counted.append(say("heating.thickness-counted"))
         depth = THICKNESS_RANGE_M[0]
     heat = heat_en_j_m
     if heat > HEAT_RANGE_J_M[1]:
-        counted.append("heat over 4 kJ/mm counted as 4 kJ/mm, the most method B knows")
+        counted.append(say("heating.heat-counted"))
         heat = HEAT_RANGE_J_M[1]
     elif heat < HEAT_RANGE_J_M[0]:
-        counted.append("heat under 0.5 kJ/mm is less than method B was tried on; same line taken")
+        counted.append(say("heating.heat-under-range"))
     if refused:
         return MethodB(None, cet, tuple(counted), tuple(refused))
     return MethodB(_line(cet, depth, hydrogen, heat), cet, tuple(counted), ())

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from beadwright.phrases import Phrase
 from beadwright.results import Quantity
 
 ALONE = 2.0
@@ -26,17 +27,17 @@ class Form:
     """What one published form gives.
 
     Attributes:
-        name: Author of the form.
+        name: Author of the form, or what it goes by.
         value: What it gives [SI].
         source: Source id.
     """
 
-    name: str
+    name: Phrase
     value: float
     source: str
 
 
-def spread(name: str, measure: str, forms: Sequence[Form], none: str = "") -> Quantity:
+def spread(name: str, measure: str, forms: Sequence[Form], none: Phrase | None = None) -> Quantity:
     """Return what forms give together: the first as the number, lowest to highest as its band.
 
     The number is that of one form, so that ways of welding compare by one form, whichever other
@@ -47,7 +48,7 @@ def spread(name: str, measure: str, forms: Sequence[Form], none: str = "") -> Qu
         name: The trade's name for the quantity [-].
         measure: Kind of quantity [-].
         forms: What each form gives, zero or more; none where no form holds [SI].
-        none: Why there is no form, where there is none [-].
+        none: Why there is no form, or None where there is one [-].
     """
     if not forms:
         return Quantity(name, measure, None, low_by=none)

@@ -4,20 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from beadwright import units
 from beadwright.job.job import Job
 from beadwright.job.preparations import detail_of, groove_of, prepared_m
 from beadwright.joint.groove_rules import minimum_throat
 from beadwright.joint.joints import TEE_GROOVES, JointShape
+from beadwright.phrases import Amount, Phrase, say
 from beadwright.results import Note
 from beadwright.tolerance import REL_TOL
 
 _DEGREES = 1e-6
 """Angles closer than this are equal [°]."""
-
-
-def _w(value: float, job: Job) -> str:
-    return f"{units.show(value, 'leg', job.units)} {units.symbol('leg', job.units)}"
 
 
 def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
@@ -36,7 +32,7 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
     elif shape.gouged:
         yield Note(
             "note",
-            "Gouge the root to sound metal from the second side before you weld it.",
+            say("job.gouge-root"),
             "aws-d1.1-details",
             "root_face",
         )
@@ -49,7 +45,7 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
     ):
         yield Note(
             "note",
-            "Slope the thicker plate, or the weld, 1 in 2.5 down to the thinner.",
+            say("job.slope-thicker"),
             "aws-d1.1-transition",
             "plate2",
         )
@@ -61,8 +57,7 @@ def _square(job: Job, shape: JointShape) -> Iterator[Note]:
     if job.thinner_m > 4e-3:
         yield Note(
             "caution",
-            "Over about 5/32 in, a square butt from one side does not melt "
-            "through for sure: back it, weld both sides, or bevel it.",
+            say("job.square-butt-one-side"),
             "iso-9692-1",
             "plate",
         )
@@ -70,52 +65,55 @@ def _square(job: Job, shape: JointShape) -> Iterator[Note]:
 
 def _one_side(shape: JointShape) -> Iterator[Note]:
     if shape.gap_m > REL_TOL:
-        text = (
-            "Open root: run the root pass short circuit or pulse, or spray falls through. "
-            "Spray fills and caps."
-        )
-        yield Note("caution", text, "practice", "gap")
+        yield Note("caution", say("job.open-root"), "practice", "gap")
     else:
-        text = "No gap and no backing: it is not through until the back is gouged and welded."
-        yield Note("stop", text, "aws-d1.1-details", "gap")
+        yield Note("stop", say("job.no-gap-no-backing"), "aws-d1.1-details", "gap")
 
 
 def _detail(job: Job, shape: JointShape) -> Iterator[Note]:
     detail, groove = detail_of(job), groove_of(job)
     if detail is None:
         return
-    off: list[str] = []
+    off: list[Phrase] = []
     field = "angle"
     if groove.angle_deg < detail.angle_deg - _DEGREES:
-        off.append(f"groove angle {groove.angle_deg:g}° is under {detail.angle_deg:g}°")
+        off.append(_angle_off("job.angle-under", groove.angle_deg, detail.angle_deg))
     elif groove.angle_deg > detail.angle_deg + 10 + _DEGREES:
-        off.append(f"groove angle {groove.angle_deg:g}° is over {detail.angle_deg + 10:g}°")
+        off.append(_angle_off("job.angle-over", groove.angle_deg, detail.angle_deg + 10))
     if groove.gap_m > detail.most_gap_m + REL_TOL:
-        off.append(f"gap {_w(groove.gap_m, job)} is over {_w(detail.most_gap_m, job)}")
+        off.append(_length_off("job.gap-over", groove.gap_m, detail.most_gap_m))
         field = "gap" if len(off) == 1 else field
     if job.backed and groove.gap_m < detail.gap_m - REL_TOL and groove.angle_deg <= 45:
-        off.append(f"gap {_w(groove.gap_m, job)} is under {_w(detail.gap_m, job)}")
+        off.append(_length_off("job.gap-under", groove.gap_m, detail.gap_m))
         field = "gap" if len(off) == 1 else field
     if shape.complete and shape.root_face_m > detail.most_face_m + REL_TOL:
-        off.append(f"root face {_w(shape.root_face_m, job)} is over {_w(detail.most_face_m, job)}")
+        off.append(_length_off("job.root-face-over", shape.root_face_m, detail.most_face_m))
         field = "root_face" if len(off) == 1 else field
     if not shape.complete and shape.root_face_m < detail.root_face_m - REL_TOL:
-        off.append(f"root face {_w(shape.root_face_m, job)} is under {_w(detail.root_face_m, job)}")
+        off.append(_length_off("job.root-face-under", shape.root_face_m, detail.root_face_m))
         field = "root_face" if len(off) == 1 else field
     if off:
         yield Note(
             "caution",
-            f"Not as prequalified detail {detail.name}: {'; '.join(off)}. Qualify it by test.",
+            say("job.not-as-detail", detail=detail.name, off=tuple(off)),
             detail.source,
             field,
         )
     else:
         yield Note(
             "note",
-            f"Prepared as prequalified detail {detail.name}, but not for short circuit.",
+            say("job.as-detail", detail=detail.name),
             detail.source,
             "angle",
         )
+
+
+def _angle_off(key: str, here: float, edge: float) -> Phrase:
+    return say(key, angle=Amount(here, "angle"), edge=Amount(edge, "angle"))
+
+
+def _length_off(key: str, here_m: float, edge_m: float) -> Phrase:
+    return say(key, length=Amount(here_m, "leg"), edge=Amount(edge_m, "leg"))
 
 
 def _part(job: Job, shape: JointShape) -> Iterator[Note]:
@@ -123,7 +121,7 @@ def _part(job: Job, shape: JointShape) -> Iterator[Note]:
     depth = deep.depth_m + deep.depth2_m
     yield Note(
         "note",
-        f"Cut part way: effective throat {_w(shape.throat_m, job)} of {_w(depth, job)} groove.",
+        say("job.cut-part-way", throat=Amount(shape.throat_m, "leg"), depth=Amount(depth, "leg")),
         "aisc-j2.1",
         "depth",
     )
@@ -131,8 +129,11 @@ def _part(job: Job, shape: JointShape) -> Iterator[Note]:
     if shape.throat_m < least - REL_TOL:
         yield Note(
             "stop",
-            f"Throat {_w(shape.throat_m, job)} is under the code's least of {_w(least, job)} for "
-            "this plate: cut deeper.",
+            say(
+                "job.throat-under-code",
+                throat=Amount(shape.throat_m, "leg"),
+                least=Amount(least, "leg"),
+            ),
             "aisc-j2.3",
             "depth",
         )

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from math import cos, radians
+from types import MappingProxyType
 
-from beadwright import units
 from beadwright.job.groove_remarks import preparation_remarks
 from beadwright.job.job import Job
 from beadwright.job.job_joint import fill_m, hole_limits, hole_m, wanted_leg
@@ -21,6 +21,7 @@ from beadwright.joint.fillets import (
 from beadwright.joint.groove_rules import least_fill
 from beadwright.joint.joint_entries import entries_of
 from beadwright.joint.joints import TEE_GROOVES, JointShape
+from beadwright.phrases import Amount, Parameter, Phrase, say
 from beadwright.results import Note
 from beadwright.tolerance import REL_TOL
 
@@ -50,6 +51,27 @@ def joint_remarks(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     yield from _crown(job, shape)
 
 
+_ENTRIES: Mapping[str, Phrase] = MappingProxyType(
+    {
+        "corner": say("job.corner"),
+        "skew": say("job.skew"),
+        "leg": say("job.leg"),
+        "leg2": say("job.leg2"),
+        "gap": say("job.gap"),
+        "angle": say("job.angle"),
+        "root_face": say("job.root-face"),
+        "depth": say("job.depth"),
+        "depth2": say("job.depth2"),
+        "backing": say("job.backing"),
+        "hole": say("job.hole"),
+        "slot_length": say("job.slot-length"),
+        "reinforcement": say("job.reinforcement"),
+        "pitch": say("job.pitch"),
+    }
+)
+"""What each entry of a joint is called."""
+
+
 def _unused(job: Job) -> Iterator[Note]:
     edges = job.edges
     given = {
@@ -71,12 +93,12 @@ def _unused(job: Job) -> Iterator[Note]:
     asked = entries_of(job.joint, edges.corner)
     left = [key for key, typed in given.items() if typed and key not in asked]
     if left:
-        words = ", ".join(key.replace("_", " ") for key in left)
-        yield Note("note", f"This joint does not ask for {words}: left aside.", "", "joint")
+        keys = tuple(_ENTRIES[key] for key in left)
+        yield Note("note", say("job.not-asked", entries=keys), "", "joint")
 
 
-def _w(value: float, job: Job) -> str:
-    return f"{units.show(value, 'leg', job.units)} {units.symbol('leg', job.units)}"
+def _leg_of(value_m: float) -> Amount:
+    return Amount(value_m, "leg")
 
 
 def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
@@ -85,34 +107,32 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     if job.leg_m is None and smaller >= least - REL_TOL:
         yield Note(
             "note",
-            f"Leg {_w(wanted, job)} is the code's minimum for this plate. Your drawing rules.",
+            say("job.leg-is-minimum", leg=_leg_of(wanted)),
             "aisc-j2.4",
             "leg",
         )
     elif smaller < least - REL_TOL:
         yield Note(
             "stop",
-            f"Leg {_w(smaller, job)} is under the code's minimum of {_w(least, job)} for this "
-            "plate: the bead chills and may crack.",
+            say("job.leg-under-minimum", leg=_leg_of(smaller), least=_leg_of(least)),
             "aisc-j2.4",
             "leg" if smaller == wanted else "leg2",
         )
     if job.joint == "lap":
         along, most = job.edges.leg2_m or wanted, largest_edge_leg(job.plate2_m)
         if along > most + REL_TOL and job.leg_m is None and job.edges.leg2_m is None:
-            text = f"Sheet of {_w(job.plate2_m, job)} melts at its edge: fill it flush, no more."
-            yield Note("note", text, "practice", "leg")
+            flush = say("job.edge-melts-fill-flush", sheet=_leg_of(job.plate2_m))
+            yield Note("note", flush, "practice", "leg")
         elif along > most + REL_TOL:
             yield Note(
                 "stop",
-                f"Leg {_w(along, job)} is over {_w(most, job)}, the most along this edge: the edge "
-                "melts away and hides the size.",
+                say("job.leg-over-edge", leg=_leg_of(along), most=_leg_of(most)),
                 "aisc-j2.2b",
                 "leg2" if job.edges.leg2_m else "leg",
             )
         yield Note(
             "note",
-            f"Lap the plates at least {_w(least_lap(job.thinner_m), job)}.",
+            say("job.least-lap", lap=_leg_of(least_lap(job.thinner_m))),
             "aisc-j2.2b",
             "plate",
         )
@@ -120,23 +140,31 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     if wanted > one_pass + REL_TOL:
         yield Note(
             "note",
-            f"Over {_w(one_pass, job)} in one pass is not prequalified {job.position.orientation}: "
-            f"run {passes}.",
+            say(
+                "job.not-in-one-pass",
+                leg=_leg_of(one_pass),
+                orientation=job.position.phrase,
+                passes=passes,
+            ),
             job.position.single_pass_source,
             "leg",
         )
     elif passes > 1:
         yield Note(
             "note",
-            f"{passes} passes: one pass {job.position.orientation} is planned to "
-            f"{_w(job.position.practical_leg_m, job)}.",
+            say(
+                "job.planned-passes",
+                passes=passes,
+                orientation=job.position.phrase,
+                leg=_leg_of(job.position.practical_leg_m),
+            ),
             "aisc-one-pass",
             "leg",
         )
     if (job.gap_m or 0.0) > 1 / 16 * _IN + REL_TOL:
         yield Note(
             "note",
-            f"Gap over 1/16 in: weld {_w(shape.leg_m, job)} so the throat is still there.",
+            say("job.gap-takes-throat", leg=_leg_of(shape.leg_m)),
             "aws-d1.1-gap",
             "gap",
         )
@@ -146,32 +174,31 @@ def _skew(job: Job, shape: JointShape) -> Iterator[Note]:
     skew = job.skew_deg
     if abs(skew - 90) < _DEGREES:
         return
-    yield Note(
-        "note",
-        f"At {skew:g}° weld {_w(shape.leg_m, job)} along each plate"
-        f"{'' if shape.leg2_m == shape.leg_m else ' (' + _w(shape.leg2_m, job) + ' up)'}; a leg "
-        f"gauge reads {_w(gauge_leg(shape.leg_m, skew), job)}. Check the face: "
-        f"{_w(shape.face_m, job)} toe to toe.",
-        "skewed-tees",
-        "skew",
-    )
+    sizes: dict[str, Parameter] = {
+        "skew": Amount(skew, "angle"),
+        "leg": _leg_of(shape.leg_m),
+        "gauge": _leg_of(gauge_leg(shape.leg_m, skew)),
+        "face": _leg_of(shape.face_m),
+    }
+    if shape.leg2_m == shape.leg_m:
+        told = say("job.skewed-tee", **sizes)
+    else:
+        told = say("job.skewed-tee-unequal", **sizes, leg2=_leg_of(shape.leg2_m))
+    yield Note("note", told, "skewed-tees", "skew")
     if 80 <= skew <= 100:
-        text = "From 80° to 100° the code sizes it like a square tee; this keeps the full throat."
-        yield Note("note", text, "aws-d1.1-skew", "skew")
+        yield Note("note", say("job.skew-as-square"), "aws-d1.1-skew", "skew")
     if skew > 90:
         open_by = job.plate2_m * _cosine(skew)
         yield Note(
             "caution",
-            f"An edge cut square stands {_w(open_by, job)} open on this side: bevel it to fit, or "
-            "add the gap to the leg.",
+            say("job.square-edge-open", gap=_leg_of(open_by)),
             "geometry",
             "skew",
         )
     elif skew < 80:
         yield Note(
             "caution",
-            "Sharp side: steer the arc into the root. Under 60° the root is lost and the "
-            "code takes it off the throat.",
+            say("job.sharp-side"),
             "aws-d1.1-skew",
             "skew",
         )
@@ -188,16 +215,22 @@ def _length_of(job: Job) -> Iterator[Note]:
         if job.weld_length_m < least - REL_TOL:
             yield Note(
                 "stop",
-                f"Pieces {_w(job.weld_length_m, job)} long are under {_w(least, job)}, the least "
-                "for intermittent fillets this size.",
+                say(
+                    "job.piece-too-short",
+                    length=_leg_of(job.weld_length_m),
+                    least=_leg_of(least),
+                ),
                 "aisc-j2.2b",
                 "weld_length",
             )
     elif job.weld_length_m < least_length(leg) - REL_TOL:
         yield Note(
             "out",
-            f"Shorter than four legs, {_w(least_length(leg), job)}: only a quarter of the length "
-            f"counts as leg, {_w(job.weld_length_m / 4, job)}.",
+            say(
+                "job.shorter-than-four-legs",
+                least=_leg_of(least_length(leg)),
+                counted=_leg_of(job.weld_length_m / 4),
+            ),
             "aisc-j2.2b",
             "weld_length",
         )
@@ -210,27 +243,34 @@ def _crown(job: Job, shape: JointShape) -> Iterator[Note]:
     if job.reinforcement_m is None or crown <= most + REL_TOL:
         return
     if filleted:
-        text = f"Crown {_w(crown, job)} is over the {_w(most, job)} the code accepts on this face."
+        told = say("job.crown-over-code", crown=_leg_of(crown), most=_leg_of(most))
     else:
-        text = "Reinforcement over 1/8 in is more than the code accepts."
-    yield Note("out", text, "aws-d1.1-convexity", "reinforcement")
+        told = say("job.reinforcement-over-code")
+    yield Note("out", told, "aws-d1.1-convexity", "reinforcement")
 
 
 def _hole(job: Job) -> Iterator[Note]:
     hole, (least, most) = hole_m(job), hole_limits(job)
-    what = "Hole" if job.joint == "plug" else "Slot"
+    plug = job.joint == "plug"
     if hole < least - REL_TOL:
         yield Note(
             "stop",
-            f"{what} {_w(hole, job)} is under {_w(least, job)} for this plate: the wire cannot "
-            "reach the root all round.",
+            say(
+                "job.hole-too-small" if plug else "job.slot-too-narrow",
+                hole=_leg_of(hole),
+                least=_leg_of(least),
+            ),
             "aisc-j2.3b",
             "hole",
         )
     elif hole > most + REL_TOL:
         yield Note(
             "out",
-            f"{what} {_w(hole, job)} is over {_w(most, job)}: weld a fillet round it instead.",
+            say(
+                "job.hole-too-large" if plug else "job.slot-too-wide",
+                hole=_leg_of(hole),
+                most=_leg_of(most),
+            ),
             "aisc-j2.3b",
             "hole",
         )
@@ -238,7 +278,7 @@ def _hole(job: Job) -> Iterator[Note]:
     if fill_m(job) < fill - REL_TOL:
         yield Note(
             "stop",
-            f"Fill it at least {_w(fill, job)} deep.",
+            say("job.least-fill", fill=_leg_of(fill)),
             "aisc-j2.3b",
             "depth",
         )
@@ -246,15 +286,17 @@ def _hole(job: Job) -> Iterator[Note]:
     if pitch is not None and pitch < 4 * hole - REL_TOL:
         yield Note(
             "stop",
-            f"Centres {_w(pitch, job)} apart are under four times the {what.lower()}, "
-            f"{_w(4 * hole, job)}.",
+            say(
+                "job.holes-too-close" if plug else "job.slots-too-close",
+                pitch=_leg_of(pitch),
+                least=_leg_of(4 * hole),
+            ),
             "aisc-j2.3b",
             "pitch",
         )
     yield Note(
         "note",
-        f"Keep {'holes' if job.joint == 'plug' else 'slots side by side'} {_w(4 * hole, job)} "
-        "apart, centre to centre. Run round the foot first, then fill.",
+        say("job.keep-holes-apart" if plug else "job.keep-slots-apart", apart=_leg_of(4 * hole)),
         "aisc-j2.3b",
         "hole",
     )

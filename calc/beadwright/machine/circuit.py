@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Literal
 
 from beadwright.machine.conductors import WARM_K, Conductor, resistance, volts_lost
@@ -15,6 +16,7 @@ from beadwright.machine.primary import (
     line_factor,
     primary_current,
 )
+from beadwright.phrases import Amount, Parameter, Phrase, say
 
 Held = Literal["holds", "close", "fails"]
 
@@ -80,29 +82,46 @@ class Load:
     share: float | None
 
 
+_CHECKS: Mapping[str, Phrase] = MappingProxyType(
+    {
+        "current": say("machine.current"),
+        "arc": say("machine.arc"),
+        "share": say("machine.share"),
+        "cable": say("machine.cable"),
+        "breaker": say("machine.breaker"),
+        "cord": say("machine.cord"),
+        "cord_drop": say("machine.cord-lost"),
+        "generator": say("machine.generator"),
+    }
+)
+
+
 @dataclass(frozen=True, slots=True)
 class Check:
     """One thing that must carry the job.
 
     Attributes:
         key: Its id: current, arc, share, cable, breaker, cord, cord_drop, generator.
-        name: What it is.
         held: holds, close or fails.
         measure: Kind of quantity.
         asked: What the job asks [SI].
         limit: What holds [SI].
-        text: The same in a sentence; what to do where it does not hold.
+        phrase: The same in a sentence; what to do where it does not hold.
         source: Source id.
     """
 
     key: str
-    name: str
     held: Held
     measure: str
     asked: float
     limit: float
-    text: str
+    phrase: Phrase
     source: str
+
+    @property
+    def name(self) -> Phrase:
+        """What it is called."""
+        return _CHECKS[self.key]
 
 
 @dataclass(frozen=True, slots=True)
@@ -191,42 +210,45 @@ def _checked(found: Circuit) -> Circuit:
 def _of_machine(found: Circuit) -> Iterator[Check]:
     machine, load = found.machine, found.load
     yield _current(machine, load.current_a)
-    minutes = f"{found.on_s / 60:.1f} min on, {found.off_s / 60:.1f} off"
     fits = load.longest_arc_s <= found.on_s
-    text = f"At {load.current_a:.0f} A: {minutes}, in ten."
-    if not fits:
-        text += (
-            f" One weld runs {load.longest_arc_s / 60:.1f} min without a break: weld it in "
-            "pieces, or with less current."
-        )
-    yield Check("arc", "Longest weld", "holds" if fits else "fails", "time",
-                load.longest_arc_s, found.on_s, text, "i2t")  # fmt: skip
+    minutes: dict[str, Parameter] = {
+        "current": Amount(load.current_a, "current"),
+        "on": Amount(found.on_s, "time"),
+        "off": Amount(found.off_s, "time"),
+    }
+    if fits:
+        told = say("machine.duty-in-ten", **minutes)
+    else:
+        longest = Amount(load.longest_arc_s, "time")
+        told = say("machine.weld-outlasts-duty", **minutes, longest=longest)
+    yield Check("arc", "holds" if fits else "fails", "time",
+                load.longest_arc_s, found.on_s, told, "i2t")  # fmt: skip
     if load.share is not None:
         fits = load.share <= found.duty
-        text = (
-            f"The arc burns {load.share:.0%} of the time, the machine holds {found.duty:.0%}."
+        all_day = Amount(found.all_day_a, "current")
+        told = (
+            say("machine.share-held", share=load.share, duty=found.duty)
             if fits
-            else f"The arc burns {load.share:.0%} of the time, the machine holds {found.duty:.0%} "
-            f"here: it will cut out. It runs all day at {found.all_day_a:.0f} A."
+            else say("machine.share-over", share=load.share, duty=found.duty, all_day=all_day)
         )
         near = fits and load.share > 0.9 * found.duty and found.duty < 1
-        yield Check("share", "Duty cycle", "close" if near else "holds" if fits else "fails",
-                    "share", load.share, found.duty, text, "i2t")  # fmt: skip
+        yield Check("share", "close" if near else "holds" if fits else "fails",
+                    "share", load.share, found.duty, told, "i2t")  # fmt: skip
 
 
 def _current(machine: Machine, current: float) -> Check:
     most = machine.most_a or machine.rated_a
     held: Held = "holds"
-    text = "The machine gives the current."
+    told = say("machine.gives-current")
+    wants = Amount(current, "current")
     if machine.most_a is not None and current > most:
         held = "fails"
-        text = f"The job wants {current:.0f} A, the machine stops at {most:.0f} A: a thinner "
-        text += "wire, less feed or another machine."
+        told = say("machine.stops-short", wants=wants, most=Amount(most, "current"))
     elif current > machine.rated_a:
         held = "close"
-        text = f"The job wants {current:.0f} A, over the rated {machine.rated_a:.0f} A: read on "
-        text += "the plate whether the machine gives it, and for how long."
-    return Check("current", "Current", held, "current", current, most, text, "yours")
+        rated = Amount(machine.rated_a, "current")
+        told = say("machine.over-rated", wants=wants, rated=rated)
+    return Check("current", held, "current", current, most, told, "yours")
 
 
 def _of_leads(found: Circuit) -> Iterator[Check]:
@@ -234,12 +256,15 @@ def _of_leads(found: Circuit) -> Iterator[Check]:
     if cable is None or lost is None:
         return
     fits = lost <= MOST_CABLE_VOLTS
-    text = f"{lost:.1f} V lost in {cable.name}: set {found.machine_v:.1f} V at the machine for "
-    text += f"{found.load.volts:.1f} V at the arc."
-    if not fits:
-        text += " Over 4 V: shorter or thicker leads."
-    yield Check("cable", "Welding leads", "holds" if fits else "close", "volts", lost,
-                MOST_CABLE_VOLTS, text, "four-volts")  # fmt: skip
+    told = say(
+        "machine.leads-hold" if fits else "machine.leads-lose",
+        lost=Amount(lost, "volts"),
+        cable=cable.name,
+        machine=Amount(found.machine_v, "volts"),
+        arc=Amount(found.load.volts, "volts"),
+    )
+    yield Check("cable", "holds" if fits else "close", "volts", lost,
+                MOST_CABLE_VOLTS, told, "four-volts")  # fmt: skip
 
 
 def _of_supply(found: Circuit) -> Iterator[Check]:
@@ -249,11 +274,14 @@ def _of_supply(found: Circuit) -> Iterator[Check]:
     if machine.cord is not None:
         if machine.cord.cord_a is not None:
             fits = steady <= machine.cord.cord_a
-            text = f"{machine.cord.name} carries {machine.cord.cord_a:.0f} A, " + (
-                f"{steady:.0f} A asked." if fits else f"{steady:.0f} A asked: a thicker cord."
+            told = say(
+                "machine.cord-carries" if fits else "machine.cord-too-thin",
+                cord=machine.cord.name,
+                most=Amount(machine.cord.cord_a, "current"),
+                asked=Amount(steady, "current"),
             )
-            yield Check("cord", "Cord", "holds" if fits else "fails", "current", steady,
-                        machine.cord.cord_a, text, "nec-400.5")  # fmt: skip
+            yield Check("cord", "holds" if fits else "fails", "current", steady,
+                        machine.cord.cord_a, told, "nec-400.5")  # fmt: skip
         yield _cord_drop(machine, machine.cord, primary)
     if machine.generator_va is not None:
         yield _generator(machine.generator_va, found.apparent_va)
@@ -261,14 +289,19 @@ def _of_supply(found: Circuit) -> Iterator[Check]:
 
 def _breaker(breaker: float, primary: float, steady: float) -> Check:
     held: Held = "holds"
-    text = f"{primary:.0f} A drawn, {breaker:.0f} A breaker."
+    drawn: dict[str, Parameter] = {
+        "drawn": Amount(primary, "current"),
+        "breaker": Amount(breaker, "current"),
+    }
+    heats_like = Amount(steady, "current")
+    told = say("machine.breaker-holds", **drawn)
     if steady > breaker:
         held = "fails"
-        text += f" Even on and off it heats like {steady:.0f} A: it trips. A larger circuit."
+        told = say("machine.breaker-trips", **drawn, heats_like=heats_like)
     elif primary > breaker:
         held = "close"
-        text += f" On and off it heats like {steady:.0f} A, but a long weld trips it."
-    return Check("breaker", "Breaker", held, "current", primary, breaker, text, "nec-630")
+        told = say("machine.long-weld-trips", **drawn, heats_like=heats_like)
+    return Check("breaker", held, "current", primary, breaker, told, "nec-630")
 
 
 def _cord_drop(machine: Machine, cord: Conductor, primary: float) -> Check:
@@ -276,20 +309,21 @@ def _cord_drop(machine: Machine, cord: Conductor, primary: float) -> Check:
     lost = primary * resistance(cord, machine.cord_m, WARM_K) * ways
     most = MOST_CORD_SHARE * machine.supply_v
     fits = lost <= most
-    text = f"{lost:.1f} V of {machine.supply_v:.0f} V lost in the cord."
-    if not fits:
-        text += " The arc goes soft: shorter or thicker."
-    return Check("cord_drop", "Volts lost in the cord", "holds" if fits else "close", "volts",
-                 lost, most, text, "copper-annealed")  # fmt: skip
+    told = say(
+        "machine.cord-drop" if fits else "machine.cord-drop-soft-arc",
+        lost=Amount(lost, "volts"),
+        supply=Amount(machine.supply_v, "volts"),
+    )
+    return Check("cord_drop", "holds" if fits else "close", "volts",
+                 lost, most, told, "copper-annealed")  # fmt: skip
 
 
 def _generator(rating: float, asked: float) -> Check:
-    text = f"{asked / 1000:.1f} kVA drawn, generator gives {rating / 1000:.1f}."
+    held: Held = "holds"
+    key = "machine.generator-holds"
     if asked > rating:
-        return Check("generator", "Generator", "fails", "power", asked, rating,
-                     f"{text} It stalls.", "machine-efficiency")  # fmt: skip
-    near = asked > GENERATOR_ROOM * rating
-    if near:
-        text += " Keep a fifth free for the starts."
-    return Check("generator", "Generator", "close" if near else "holds", "power", asked, rating,
-                 text, "machine-efficiency")  # fmt: skip
+        held, key = "fails", "machine.generator-stalls"
+    elif asked > GENERATOR_ROOM * rating:
+        held, key = "close", "machine.generator-close"
+    told = say(key, drawn=Amount(asked, "power"), gives=Amount(rating, "power"))
+    return Check("generator", held, "power", asked, rating, told, "machine-efficiency")

@@ -99,7 +99,7 @@ def _notes(read: PageQuery, found: Circuit) -> Iterator[Note]:
         for check in found.checks:
             if check.held == held:
                 field = fields.get(check.key, check.key)
-                yield Note(loud[held], check.text, check.source, field)
+                yield Note(loud[held], check.phrase, check.source, field)
     if found.duty < 1:
         yield Note(
             "note",

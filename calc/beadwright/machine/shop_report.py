@@ -6,6 +6,7 @@ from typing import Any
 
 from beadwright.machine.shop_page import ShopAnswer
 from beadwright.reports import shown
+from beadwright.words.wording import worded
 
 
 def shop_report(answer: ShopAnswer) -> dict[str, Any]:
@@ -36,11 +37,11 @@ def _answer(answer: ShopAnswer) -> dict[str, Any]:
         "checks": [
             {
                 "key": check.key,
-                "name": check.name,
+                "name": worded(check.name, system),
                 "held": check.held,
                 "asked": shown(check.asked, check.measure, system),
                 "limit": shown(check.limit, check.measure, system),
-                "text": check.text,
+                "text": worded(check.phrase, system),
                 "source": check.source,
             }
             for check in found.checks

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from beadwright.money.way import Way
+from beadwright.phrases import Phrase, say
 
 FULL_SHARE = 0.85
 """Share of the hours above which there is no room for a sick day [-]. Common practice."""
@@ -43,7 +44,7 @@ class Capacity:
         most_parts: Parts a year the shop can weld [1/year].
         used: Share of the shop's hours this volume takes [-].
         delivers: True if the hours are there.
-        text: The same in a sentence.
+        phrase: The same in a sentence.
     """
 
     arc_s: float
@@ -52,7 +53,7 @@ class Capacity:
     most_parts: float
     used: float
     delivers: bool
-    text: str
+    phrase: Phrase
 
 
 def capacity(way: Way, parts: float, hours: Hours) -> Capacity:
@@ -79,11 +80,11 @@ def capacity(way: Way, parts: float, hours: Hours) -> Capacity:
     )
 
 
-def _sentence(parts: float, most: float, used: float) -> str:
+def _sentence(parts: float, most: float, used: float) -> Phrase:
     if parts == 0:
-        return f"Nothing to weld. There are hours for {most:,.0f} parts a year."
+        return say("money.nothing-to-weld", most=most)
     if used > 1:
-        return f"Cannot deliver: hours for {most:,.0f} parts a year, {parts:,.0f} wanted."
+        return say("money.cannot-deliver", most=most, wanted=parts)
     if used > FULL_SHARE:
-        return f"Just delivers: {used:.0%} of the hours are taken, nothing left for a bad week."
-    return f"Delivers: takes {used:.1%} of the hours."
+        return say("money.just-delivers", used=used)
+    return say("money.delivers", used=used)

@@ -18,7 +18,7 @@ from beadwright.money.demo_prices import INVENTED, INVENTED_IN_USE
 from beadwright.money.levers import levers_of, swing_shares
 from beadwright.money.swings import Lever, Swing, net_band, swings
 from beadwright.money.verdict import Verdict, break_even_sentences, verdict
-from beadwright.phrases import say
+from beadwright.phrases import Phrase, say
 from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.reading.queries import split_query
 from beadwright.results import Note
@@ -43,7 +43,7 @@ class Comparison:
 
     case: Case
     break_even: BreakEven
-    sentences: Mapping[str, str]
+    sentences: Mapping[str, Phrase]
     levers: tuple[Lever, ...]
     swings: tuple[Swing, ...]
     band: tuple[float, float]
@@ -131,7 +131,7 @@ def _compare(
     return Comparison(
         case,
         found,
-        break_even_sentences(case, found, sign, now.dialled.job.units),
+        break_even_sentences(case, found, sign),
         levers,
         order,
         band,

@@ -16,6 +16,7 @@ from beadwright.money.curves import CurvePoint
 from beadwright.money.swings import Swing
 from beadwright.reports import rounded, shown
 from beadwright.units import System
+from beadwright.words.wording import reason, worded
 
 
 def cost_report(answer: CostAnswer) -> dict[str, Any]:
@@ -78,7 +79,7 @@ def _way_report(
             "most_parts": rounded(held.most_parts),
             "used": shown(held.used, "share", system),
             "delivers": held.delivers,
-            "text": held.text,
+            "text": worded(held.phrase, system),
         },
     }  # fmt: skip
 
@@ -90,10 +91,10 @@ def _comparison_report(found: Comparison, system: System) -> dict[str, Any]:
         "other": case.other.name,
         "verdict": {
             "word": word.word,
-            "headline": word.headline,
-            "reason": word.reason,
-            "coupon": word.coupon,
-            "ask": word.ask,
+            "headline": worded(word.headline, system),
+            "reason": worded(word.reason, system),
+            "coupon": reason(word.coupon, system),
+            "ask": reason(word.ask, system),
         },
         "part_saving": rounded(case.part_saving),
         "year_saving": rounded(case.year_saving),
@@ -114,7 +115,7 @@ def _comparison_report(found: Comparison, system: System) -> dict[str, Any]:
             "price_paid_back": shown(met.price_paid_back, "price_per_mass", system),
             "laid": shown(met.laid, "deposition", system),
             "gain": shown(met.gain, "share", system),
-            "sentences": dict(found.sentences),
+            "sentences": {key: worded(told, system) for key, told in found.sentences.items()},
         },
         "swings": [_swing_report(swing, system) for swing in found.swings],
         "curve": [_point_report(point) for point in found.curve],
@@ -127,7 +128,7 @@ def _swing_report(swing: Swing, system: System) -> dict[str, Any]:
     value, measure = lever.value, lever.measure
     return {
         "key": lever.key,
-        "name": lever.name,
+        "name": worded(lever.name, system),
         "value": shown(value, measure, system),
         "low": shown(value * lever.low, measure, system)["value"],
         "high": shown(value * lever.high, measure, system)["value"],
@@ -135,7 +136,7 @@ def _swing_report(swing: Swing, system: System) -> dict[str, Any]:
         "at_high": rounded(swing.at_high),
         "width": rounded(swing.width),
         "turns": swing.turns,
-        "settle": lever.settle,
+        "settle": worded(lever.settle, system),
     }
 
 

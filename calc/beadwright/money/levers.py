@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from beadwright.money.break_even import Case
 from beadwright.money.cost_ways import PlannedWay
 from beadwright.money.swings import Lever, Part
+from beadwright.phrases import Phrase, say
 
 MEASURED_SHARE = 0.02
 """Error of a rate weighed on the bench, as a share [-]. Common practice."""
@@ -69,12 +70,12 @@ def levers_of(
 
 def _lever(
     key: str,
-    name: str,
+    name: Phrase,
     targets: tuple[tuple[Part, str], ...],
     share: float | tuple[float, float],
     measure: str,
     value: float,
-    settle: str,
+    settle: Phrase,
     *,
     bench: bool = False,
 ) -> Lever:
@@ -90,24 +91,82 @@ def _shop(case: Case, shares: SwingShares) -> list[Lever]:
     rates, now, other = case.rates, case.now, case.other
     off = sum(getattr(now, field) for field in _OFF)
     return [
-        _lever("labour", "Labour", (("rates", "labor_s"),), shares.rates, "rate", rates.labor_s,
-               "Take labour from last year's payroll, not from the wage alone."),
-        _lever("overhead", "Overhead", (("rates", "overhead_s"),), shares.rates, "rate",
-               rates.overhead_s, "Divide last year's bills by last year's hours."),
-        _lever("parts", "Parts a year", (("case", "parts"),), shares.volume, "count", case.parts,
-               "Count last year's parts in the order book."),
-        _lever("gas", "Price of gas", _each("gas_m3"), shares.prices, "price_per_volume",
-               now.gas_m3, "Read the last gas bill, rent and delivery with it."),
-        _lever("flow", "Gas flow", _each("gas_flow_m3_s"), FLOW_SHARE, "gas_flow",
-               now.gas_flow_m3_s, "Put a flow gauge on the nozzle.", bench=True),
-        _lever("off", "Minutes off the arc", _each(*_OFF), shares.minutes, "time", off,
-               "Time ten parts from start to start with a stopwatch, both ways.", bench=True),
-        _lever("size", "Size of the welds", _each("metal_kg"), (1.0, 1 + shares.size), "mass",
-               now.metal_kg, "Gauge twenty legs: a leg 1/32 in over costs a fifth more.",
-               bench=True),
-        _lever("once", "Paid once", (("other", "once"),), shares.once, "money", other.once,
-               "Get the change quoted in writing."),
-    ]  # fmt: skip
+        _lever(
+            "labour",
+            say("money.labour"),
+            (("rates", "labor_s"),),
+            shares.rates,
+            "rate",
+            rates.labor_s,
+            say("money.settle-labour"),
+        ),
+        _lever(
+            "overhead",
+            say("money.overhead"),
+            (("rates", "overhead_s"),),
+            shares.rates,
+            "rate",
+            rates.overhead_s,
+            say("money.settle-overhead"),
+        ),
+        _lever(
+            "parts",
+            say("money.parts"),
+            (("case", "parts"),),
+            shares.volume,
+            "count",
+            case.parts,
+            say("money.settle-parts"),
+        ),
+        _lever(
+            "gas",
+            say("money.gas-price"),
+            _each("gas_m3"),
+            shares.prices,
+            "price_per_volume",
+            now.gas_m3,
+            say("money.settle-gas-price"),
+        ),
+        _lever(
+            "flow",
+            say("money.gas-flow"),
+            _each("gas_flow_m3_s"),
+            FLOW_SHARE,
+            "gas_flow",
+            now.gas_flow_m3_s,
+            say("money.settle-gas-flow"),
+            bench=True,
+        ),
+        _lever(
+            "off",
+            say("money.minutes-off"),
+            _each(*_OFF),
+            shares.minutes,
+            "time",
+            off,
+            say("money.settle-minutes-off"),
+            bench=True,
+        ),
+        _lever(
+            "size",
+            say("money.weld-size"),
+            _each("metal_kg"),
+            (1.0, 1 + shares.size),
+            "mass",
+            now.metal_kg,
+            say("money.settle-weld-size"),
+            bench=True,
+        ),
+        _lever(
+            "once",
+            say("money.paid-once"),
+            (("other", "once"),),
+            shares.once,
+            "money",
+            other.once,
+            say("money.settle-paid-once"),
+        ),
+    ]
 
 
 def _way(planned: PlannedWay, part: Part, shares: SwingShares) -> list[Lever]:
@@ -115,20 +174,53 @@ def _way(planned: PlannedWay, part: Part, shares: SwingShares) -> list[Lever]:
     low, typical, high = planned.efficiency
     feed = MEASURED_SHARE if planned.measured else shares.feed
     return [
-        _lever(f"{part}_price", f"Price of wire, {name}", ((part, "wire_kg"),), shares.prices,
-               "price_per_mass", way.wire_kg, "Get the price of a year's wire in writing."),
-        _lever(f"{part}_laid", f"Laid an hour, {name}", ((part, "melted_kg_s"),), feed,
-               "deposition", way.laid_kg_s,
-               f"Run {name} at the settings you will use: weigh the plate, weld one minute by "
-               "the clock, weigh it again.", bench=True),
-        _lever(f"{part}_efficiency", f"Laid over wire used, {name}", ((part, "efficiency"),),
-               (low / typical, high / typical), "share", way.efficiency,
-               f"Run one coupon with {name}: weigh the spool and the plate before and after.",
-               bench=True),
-        _lever(f"{part}_spatter", f"Spatter minutes, {name}", ((part, "spatter_s"),),
-               2 * shares.minutes if 2 * shares.minutes < 1 else 1.0, "time", way.spatter_s,
-               f"Weld one part with {name} and time the chipping and grinding.", bench=True),
-        _lever(f"{part}_rework", f"Welded twice, {name}", ((part, "rework"),), (0.0, 2.0),
-               "share", way.rework, f"Count what is sent back of forty parts with {name}.",
-               bench=True),
-    ]  # fmt: skip
+        _lever(
+            f"{part}_price",
+            say("money.wire-price", way=name),
+            ((part, "wire_kg"),),
+            shares.prices,
+            "price_per_mass",
+            way.wire_kg,
+            say("money.settle-wire-price"),
+        ),
+        _lever(
+            f"{part}_laid",
+            say("money.laid-an-hour", way=name),
+            ((part, "melted_kg_s"),),
+            feed,
+            "deposition",
+            way.laid_kg_s,
+            say("money.settle-laid", way=name),
+            bench=True,
+        ),
+        _lever(
+            f"{part}_efficiency",
+            say("money.laid-over-used", way=name),
+            ((part, "efficiency"),),
+            (low / typical, high / typical),
+            "share",
+            way.efficiency,
+            say("money.settle-laid-over-used", way=name),
+            bench=True,
+        ),
+        _lever(
+            f"{part}_spatter",
+            say("money.spatter-minutes", way=name),
+            ((part, "spatter_s"),),
+            2 * shares.minutes if 2 * shares.minutes < 1 else 1.0,
+            "time",
+            way.spatter_s,
+            say("money.settle-spatter", way=name),
+            bench=True,
+        ),
+        _lever(
+            f"{part}_rework",
+            say("money.welded-twice", way=name),
+            ((part, "rework"),),
+            (0.0, 2.0),
+            "share",
+            way.rework,
+            say("money.settle-rework", way=name),
+            bench=True,
+        ),
+    ]

@@ -10,6 +10,7 @@ from typing import Any, Literal
 from beadwright.money.break_even import Case
 from beadwright.money.cost import part_cost
 from beadwright.money.way import Rates, Way
+from beadwright.phrases import Phrase
 
 Part = Literal["rates", "now", "other", "case"]
 
@@ -34,14 +35,14 @@ class Lever:
     """
 
     key: str
-    name: str
+    name: Phrase
     targets: tuple[tuple[Part, str], ...]
     low: float
     high: float
     measure: str
     value: float
     bench: bool
-    settle: str
+    settle: Phrase
 
 
 @dataclass(frozen=True, slots=True)

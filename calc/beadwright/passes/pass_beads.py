@@ -137,7 +137,8 @@ class PassPlan:
     @property
     def open(self) -> bool:
         """True if every bead has settings that hold every limit."""
-        if self.plan.refused or any(p.refused for p in self.processes.values()):
+        refusals = (self.plan.refused, *(p.refused for p in self.processes.values()))
+        if any(refused is not None for refused in refusals):
             return False
         return all(bead.laid is not None for bead in self.beads)
 

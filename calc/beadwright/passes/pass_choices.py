@@ -8,6 +8,7 @@ from dataclasses import dataclass, replace
 from beadwright.job.job import Aim, Job
 from beadwright.passes.pass_beads import Asked, PassPlan
 from beadwright.passes.pass_plan import MOST_BEADS, pass_plan
+from beadwright.phrases import Phrase, say
 from beadwright.setting.aims import AIMS
 
 _AIMS: tuple[Aim, ...] = ("least-time", "least-heat")
@@ -21,7 +22,7 @@ class Choice:
     """Another plan, and what it costs.
 
     Attributes:
-        text: What to ask for, in the imperative.
+        phrase: What to ask for, in the imperative.
         changes: Query keys and their new values; a blank removes the key.
         beads: Beads in all [-].
         arc_time_s: Arc time along one weld, or None if it does not hold [s].
@@ -30,7 +31,7 @@ class Choice:
         same: True if it is the plan shown.
     """
 
-    text: str
+    phrase: Phrase
     changes: Mapping[str, str]
     beads: int
     arc_time_s: float | None
@@ -48,15 +49,21 @@ def choices(found: PassPlan) -> tuple[Choice, ...]:
     job, asked = found.job, found.asked
     fewest = found if asked.count is None else pass_plan(job, replace(asked, count=None))
     least = len(fewest.beads)
-    rows = [_choice("Fewest", {"passes": ""}, fewest, same=asked.count is None)]
+    rows = [_choice(say("passes.fewest"), {"passes": ""}, fewest, same=asked.count is None)]
     counts = {least + 1, least + 2}
     if asked.count is not None:
         counts |= {asked.count - 1, asked.count, asked.count + 1}
     for count in sorted(counts):
         if least < count <= MOST_BEADS or count == asked.count:
             other = found if count == asked.count else pass_plan(job, replace(asked, count=count))
-            text = f"{count} passes" if count > 1 else "1 pass"
-            rows.append(_choice(text, {"passes": str(count)}, other, same=count == asked.count))
+            rows.append(
+                _choice(
+                    say("passes.count", count=count),
+                    {"passes": str(count)},
+                    other,
+                    same=count == asked.count,
+                )
+            )
     rows += _otherwise(job, asked)
     return tuple(rows)
 
@@ -64,18 +71,20 @@ def choices(found: PassPlan) -> tuple[Choice, ...]:
 def _otherwise(job: Job, asked: Asked) -> Iterator[Choice]:
     if not asked.stringers:
         other = pass_plan(job, replace(asked, stringers=True))
-        yield _choice("Stringers", {"bead": "stringer"}, other)
+        yield _choice(say("passes.stringers"), {"bead": "stringer"}, other)
     for aim in _AIMS:
         if job.aim != aim:
             yield _choice(AIMS[aim], {"aim": aim}, pass_plan(replace(job, aim=aim), asked))
 
 
-def _choice(text: str, changes: Mapping[str, str], plan: PassPlan, *, same: bool = False) -> Choice:
+def _choice(
+    phrase: Phrase, changes: Mapping[str, str], plan: PassPlan, *, same: bool = False
+) -> Choice:
     hottest = plan.hottest
     heat = hottest.laid.heat_j_m if hottest is not None and hottest.laid is not None else None
     holds = plan.open and not plan.over
     time = plan.arc_time_s if plan.open else None
-    return Choice(text, changes, len(plan.beads), time, heat if plan.open else None, holds, same)
+    return Choice(phrase, changes, len(plan.beads), time, heat if plan.open else None, holds, same)
 
 
 def nearest(found: PassPlan) -> Choice | None:
@@ -90,6 +99,6 @@ def nearest(found: PassPlan) -> Choice | None:
             if 1 <= other <= MOST_BEADS:
                 plan = pass_plan(found.job, replace(found.asked, count=other))
                 if plan.open and not plan.over:
-                    text = f"{other} passes hold" if other > 1 else "One pass holds"
-                    return _choice(text, {"passes": str(other)}, plan)
+                    hold = say("passes.hold", count=other)
+                    return _choice(hold, {"passes": str(other)}, plan)
     return None

@@ -17,6 +17,7 @@ from beadwright.passes.pass_limits import widest
 from beadwright.passes.pass_process import Part, Process, process_of
 from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
+from beadwright.phrases import say
 from beadwright.setting.plan import Plan, make_plan
 
 MOST_BEADS = 400
@@ -47,9 +48,9 @@ def pass_plan(job: Job, asked: Asked = FEWEST) -> PassPlan:
     plan = make_plan(job)
     found = _planned(job, plan, asked)
     shorts = job.wire.traits.shorts and plan.transfer == "spray"
-    if job.transfer == "auto" and shorts and not found.open and not plan.refused:
+    if job.transfer == "auto" and shorts and not found.open and plan.refused is None:
         cooler = replace(job, transfer="short")
-        shorted = replace(make_plan(cooler), reason="spray leaves no room for beads so light")
+        shorted = replace(make_plan(cooler), reason=say("passes.spray-too-light"))
         other = _planned(cooler, shorted, asked)
         if other.open:
             return replace(other, job=job)

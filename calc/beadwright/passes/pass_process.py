@@ -7,6 +7,7 @@ from typing import Literal
 
 from beadwright.job.job import ByHand, Job
 from beadwright.layers.bead_limits import COLD_LAP_M, shorted_root
+from beadwright.phrases import Phrase, say
 from beadwright.process.deposition import deposition_efficiency
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer, transfer_refused
@@ -14,7 +15,7 @@ from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FeedRoom, feed_room
 from beadwright.setting.heat_limits import heat_limits
 from beadwright.setting.limits import Window, tightest_window
-from beadwright.setting.plan import Plan
+from beadwright.setting.plan import OPEN_GAP, Plan
 from beadwright.setting.run import Run
 
 Part = Literal["root", "fill", "cap"]
@@ -30,7 +31,7 @@ class Process:
             not in it: each bead has its own.
         transfer: Mode.
         why: Why that mode.
-        refused: Why the mode cannot be held, or empty.
+        refused: Why the mode cannot be held, or None.
         tip_to_work_m: Tip-to-work [m].
         efficiency: Deposition efficiency: low, typical, high [-].
         currents: Room for the current [A].
@@ -41,8 +42,8 @@ class Process:
     part: Part
     job: Job
     transfer: Transfer
-    why: str
-    refused: str
+    why: Phrase
+    refused: Phrase | None
     tip_to_work_m: float
     efficiency: tuple[float, float, float]
     currents: Window
@@ -124,9 +125,9 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     shape = plan.shape
     shorted = shorted_root(job, shape, transfer)
     if own.transfer is not None:
-        transfer, why = own.transfer, "you asked for it"
+        transfer, why = own.transfer, say("passes.you-asked")
     elif part == "root" and shorted:
-        transfer, why = "short", "spray falls through an open gap"
+        transfer, why = "short", OPEN_GAP
     hand = job.by_hand
     fixed = ByHand(
         own.wire_feed_m_s if own.wire_feed_m_s is not None else hand.wire_feed_m_s,
@@ -148,7 +149,7 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         why,
         transfer_refused(job.wire, job.gas, job.position, transfer)
         if own.transfer is not None
-        else "",
+        else None,
         fixed.tip_to_work_m or tip_to_work(job.wire, transfer)[1],
         deposition_efficiency(job.wire, job.gas, transfer),
         tightest_window(current_limits(edge, transfer)),

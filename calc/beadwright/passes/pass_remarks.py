@@ -2,31 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import groupby
+from types import MappingProxyType
 
-from beadwright import units
 from beadwright.passes.pass_beads import Laid, PassPlan
-from beadwright.process.positions import TRAVEL_RANGE_M_S
-from beadwright.process.transfer import NAMES
+from beadwright.passes.pass_process import Part
+from beadwright.phrases import Amount, Phrase, say
+from beadwright.process.positions import MOVER_PHRASES, TRAVEL_RANGE_M_S
+from beadwright.process.transfer import MODE_PHRASES
 from beadwright.results import Note
 from beadwright.tolerance import REL_TOL
-
-
-def numbers(beads: Sequence[int]) -> str:
-    """Return bead numbers as a shop writes them: ``Bead 3``, ``Beads 2–4, 7``.
-
-    Args:
-        beads: Numbers, rising, one at least [-].
-    """
-    runs: list[list[int]] = []
-    for number in beads:
-        if runs and number == runs[-1][-1] + 1:
-            runs[-1].append(number)
-        else:
-            runs.append([number])
-    texts = [str(run[0]) if len(run) == 1 else f"{run[0]}–{run[-1]}" for run in runs]
-    return f"{'Bead' if len(beads) == 1 else 'Beads'} {', '.join(texts)}"
 
 
 def pass_remarks(found: PassPlan) -> tuple[Note, ...]:
@@ -45,32 +31,43 @@ def pass_remarks(found: PassPlan) -> tuple[Note, ...]:
     )
 
 
+_PART_REFUSED: Mapping[Part, str] = MappingProxyType(
+    {
+        "root": "passes.root-refused",
+        "fill": "passes.fill-refused",
+        "cap": "passes.cap-refused",
+    }
+)
+
+
+def _of_beads(beads: Sequence[int]) -> Phrase:
+    """Which beads: their numbers, rising, one at least."""
+    return say("passes.beads", beads=tuple(beads), count=len(beads))
+
+
 def _refused(found: PassPlan) -> Iterator[Note]:
     for part, process in found.processes.items():
-        if process.refused:
-            yield Note("stop", f"{part.capitalize()}: {process.refused}.", "", f"{part}_transfer")
+        if process.refused is not None:
+            told = say(_PART_REFUSED[part], why=process.refused)
+            yield Note("stop", told, "", f"{part}_transfer")
 
 
 def _blocked(found: PassPlan) -> Iterator[Note]:
     stuck = [(bead.number, bead.blocked) for bead in found.beads if bead.blocked is not None]
-    told = groupby(stuck, key=lambda each: (each[1][0].text, each[1][1].text, each[1][0].source))
-    for (low, high, source), group in told:
-        who = numbers([number for number, _ in group])
+    fights = groupby(stuck, key=lambda each: (each[1][0].why, each[1][1].why, each[1][0].source))
+    for (low, high, source), group in fights:
+        beads = _of_beads([number for number, _ in group])
         field = "passes" if found.asked.count else "wfs"
-        yield Note("stop", f"{who}: two limits fight: {low}; but {high}.", source, field)
+        told = say("passes.two-limits-fight", beads=beads, low=low, high=high)
+        yield Note("stop", told, source, field)
 
 
 def _too_large(found: PassPlan) -> Iterator[Note]:
     if not found.over:
         return
-    orientation = found.job.position.orientation
-    yield Note(
-        "out",
-        f"{numbers(found.over)}: larger, thicker or wider than one bead may be {orientation}. "
-        "Take more passes.",
-        "aws-d1.1-5.1",
-        "passes",
-    )
+    orientation = found.job.position.phrase
+    told = say("passes.too-large", beads=_of_beads(found.over), orientation=orientation)
+    yield Note("out", told, "aws-d1.1-5.1", "passes")
 
 
 def _travel(found: PassPlan) -> Iterator[Note]:
@@ -79,19 +76,20 @@ def _travel(found: PassPlan) -> Iterator[Note]:
     slower = _where(found, lambda laid: laid.travel_m_s < slow * (1 - REL_TOL))
     faster = _where(found, lambda laid: laid.travel_m_s > fast * (1 + REL_TOL))
     if slower:
-        yield _mover(found, slower, "slower", slow, "Take more passes, or more feed.")
+        yield _mover(found, "passes.travel-too-slow", slower, slow)
     if faster:
-        yield _mover(found, faster, "faster", fast, "Take fewer passes, or less feed.")
+        yield _mover(found, "passes.travel-too-fast", faster, fast)
 
 
-def _mover(found: PassPlan, beads: list[int], word: str, edge: float, then: str) -> Note:
-    job = found.job
-    shown = f"{units.show(edge, 'travel', job.units)} {units.symbol('travel', job.units)}"
-    text = (
-        f"{numbers(beads)}: travel is {word} than the {shown} a {job.travel_by} holds "
-        f"{job.position.orientation}. {then}"
+def _mover(found: PassPlan, key: str, beads: list[int], edge: float) -> Note:
+    told = say(
+        key,
+        beads=_of_beads(beads),
+        travel=Amount(edge, "travel"),
+        mover=MOVER_PHRASES[found.job.travel_by],
+        orientation=found.job.position.phrase,
     )
-    return Note("out", text, "practice", "passes")
+    return Note("out", told, "practice", "passes")
 
 
 def _where(found: PassPlan, is_so: Callable[[Laid], bool]) -> list[int]:
@@ -104,27 +102,23 @@ def _heat(found: PassPlan) -> Iterator[Note]:
     under = _where(found, lambda laid: laid.heat_j_m < heats.low * (1 - REL_TOL))
     for limit, beads in ((heats.high_limit, over), (heats.low_limit, under)):
         if beads:
-            puts = "puts" if len(beads) == 1 else "put"
-            yield Note("out", f"{numbers(beads)} {puts} in {limit.text}.", limit.source, "passes")
+            told = say("passes.put-in", beads=_of_beads(beads), heat=limit.why, count=len(beads))
+            yield Note("out", told, limit.source, "passes")
 
 
 def _between(found: PassPlan) -> Iterator[Note]:
     root, fill = found.processes["root"], found.processes["fill"]
     if len(found.beads) > 1 and root.transfer != fill.transfer:
-        text = f"Root in {NAMES[root.transfer].lower()}: {root.why}."
-        yield Note("note", text, "practice", "root_transfer")
+        told = say("passes.root-in-mode", mode=MODE_PHRASES[root.transfer], why=root.why)
+        yield Note("note", told, "practice", "root_transfer")
     second = [bead for bead in found.beads if bead.side == 2]
     if found.shape.gouged and second:
         yield Note(
             "caution",
-            f"Before bead {second[0].number} turn the part and gouge the root to sound metal. What "
-            "you gouge out is laid again; it is not counted here.",
+            say("passes.gouge-before", bead=second[0].number),
             "practice",
         )
     if len(found.beads) > 1:
-        slag = "Chip the slag and brush" if found.job.wire.traits.slag else "Brush"
-        yield Note(
-            "note",
-            f"{slag} each bead bright before the next, and let it cool under your interpass limit.",
-            "practice",
-        )
+        slag = found.job.wire.traits.slag
+        told = say("passes.chip-and-brush" if slag else "passes.brush")
+        yield Note("note", told, "practice")

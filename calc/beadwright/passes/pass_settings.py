@@ -73,7 +73,7 @@ def _for_aims(plan: Plan, process: Process, window: Window, section: float) -> P
     return replace(
         plan,
         transfer=process.transfer,
-        refused="",
+        refused=None,
         tip_to_work_m=process.tip_to_work_m,
         efficiency=process.efficiency,
         passes=max(1, round(plan.shape.section_m2 / section)),

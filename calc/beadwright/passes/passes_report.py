@@ -11,7 +11,9 @@ from beadwright.passes.pass_beads import ROLE_NAMES, Bead
 from beadwright.passes.pass_choices import Choice
 from beadwright.passes.passes_page import PassesAnswer
 from beadwright.reports import shown
+from beadwright.setting.dial_in_report import ways_out_report
 from beadwright.units import System
+from beadwright.words.wording import worded
 
 
 def passes_report(answer: PassesAnswer) -> dict[str, Any]:
@@ -32,7 +34,7 @@ def _answer(answer: PassesAnswer) -> dict[str, Any]:
         "passes": len(found.beads),
         "layers": list(found.layers),
         "over": list(found.over),
-        "planned_because": found.plan.reason,
+        "planned_because": worded(found.plan.reason, system),
         "arc_time": shown(found.arc_time_s if found.open else None, "time", system),
         "wire": shown(found.wire_kg if found.open else None, "mass", system),
         "metal": shown(found.metal_kg_m, "mass_per_length", system),
@@ -41,7 +43,7 @@ def _answer(answer: PassesAnswer) -> dict[str, Any]:
         "beads": [_bead(bead, system) for bead in found.beads],
         "nearest": None if answer.nearest is None else _choice(answer.nearest, system),
         "choices": [_choice(choice, system) for choice in answer.choices()],
-        "ways_out": [{"text": w.text, "changes": dict(w.changes)} for w in answer.ways_out],
+        "ways_out": ways_out_report(answer.ways_out, system),
     }
 
 
@@ -61,7 +63,7 @@ def _bead(bead: Bead, system: System) -> dict[str, Any]:
     }
     if laid is None:
         assert bead.blocked is not None  # without settings there is a reason
-        return report | {"fight": [limit.text for limit in bead.blocked]}
+        return report | {"fight": [worded(limit.why, system) for limit in bead.blocked]}
     volts = None if laid.transfer == "pulse" else laid.point.volts
     return report | {
         "transfer": laid.transfer,
@@ -80,7 +82,7 @@ def _bead(bead: Bead, system: System) -> dict[str, Any]:
 
 def _choice(choice: Choice, system: System) -> dict[str, Any]:
     return {
-        "text": choice.text,
+        "text": worded(choice.phrase, system),
         "changes": dict(choice.changes),
         "passes": choice.beads,
         "arc_time": shown(choice.arc_time_s, "time", system),

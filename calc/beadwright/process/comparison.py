@@ -12,6 +12,7 @@ from math import sqrt
 from typing import Literal
 
 from beadwright.errors import require_positive
+from beadwright.phrases import Phrase, say
 from beadwright.process.burnoff import constants_of
 from beadwright.process.deposition import deposition_efficiency, laid_rate
 from beadwright.process.gases import Gas
@@ -223,15 +224,18 @@ def _compared(
     return Comparison(basis, *ends, ratio, ratio * (1 - band), ratio * (1 + band))
 
 
-def more_laid(found: Comparison) -> str:
-    """Return a comparison in words: how much more or less, and between what.
+def more_laid(found: Comparison) -> Phrase:
+    """Return how much more or less is laid, and between what.
 
     Args:
         found: The comparison [-].
     """
 
-    def share(ratio: float) -> str:
+    def share(ratio: float) -> Phrase:
         percent = round(100 * (ratio - 1))
-        return f"{abs(percent)}% {'more' if percent >= 0 else 'less'}"
+        if percent >= 0:
+            return say("process.percent-more", percent=percent)
+        return say("process.percent-less", percent=-percent)
 
-    return f"{share(found.ratio)} (by the band {share(found.low)} to {share(found.high)})"
+    ends = share(found.low), share(found.high)
+    return say("process.more-laid", share=share(found.ratio), low=ends[0], high=ends[1])

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
+from beadwright.phrases import Phrase, say
 from beadwright.process.gases import Gas
 from beadwright.process.transfer import HELIUM_SPRAY_LIMIT, SOLID_SPRAY_CO2_LIMIT
 
@@ -28,7 +29,7 @@ class Effect:
         up_to: Share it has at most [volume share].
         what: What it changes.
         way: Which way, against argon with a little oxygen.
-        text: In the shop's words.
+        phrase: What it does.
         source: Source id.
     """
 
@@ -37,61 +38,61 @@ class Effect:
     up_to: float
     what: What
     way: Way
-    text: str
+    phrase: Phrase
     source: str
 
 
 EFFECTS: tuple[Effect, ...] = (
     Effect("argon", 0.999, 1.0, "transfer", "other",
-           "The arc wanders on steel and undercuts.", "gas-argon-steel"),
+           say("process.argon-wanders"), "gas-argon-steel"),
     Effect("co2", 0.0, SOLID_SPRAY_CO2_LIMIT, "transfer", "more",
-           "Spray starts at a higher current the more CO2 there is.", "supplier-transition"),
+           say("process.co2-raises-spray"), "supplier-transition"),
     Effect("co2", SOLID_SPRAY_CO2_LIMIT, 0.50, "transfer", "other",
-           "Solid wire runs short circuit; it does not spray.", "gas-choice-textbook"),
+           say("process.co2-shorts"), "gas-choice-textbook"),
     Effect("co2", 0.50, 1.0, "transfer", "other",
-           "Short circuit, or globular when hot. Never spray.", "gas-choice-textbook"),
+           say("process.co2-globular"), "gas-choice-textbook"),
     Effect("oxygen", 0.0, 0.10, "transfer", "less",
-           "Oxygen steadies the arc and lets spray start sooner.", "mig-handbook-1-2"),
+           say("process.oxygen-lowers-spray"), "mig-handbook-1-2"),
     Effect("helium", HELIUM_SPRAY_LIMIT, 1.0, "transfer", "other",
-           "Mostly helium: short circuit, no spray.", "gas-choice-textbook"),
+           say("process.helium-shorts"), "gas-choice-textbook"),
     Effect("co2", 0.0, 1.0, "volts", "more",
-           "CO2 asks more volts for the same arc.", "machinery-31-t5"),
+           say("process.co2-asks-volts"), "machinery-31-t5"),
     Effect("oxygen", 0.0, 1.0, "volts", "more",
-           "Oxygen asks a little more volts.", "gas-handbook"),
+           say("process.oxygen-asks-volts"), "gas-handbook"),
     Effect("helium", 0.0, 1.0, "volts", "more",
-           "Helium asks more volts and starts harder.", "gas-properties"),
+           say("process.helium-asks-volts"), "gas-properties"),
     Effect("co2", 0.0, 0.20, "spatter", "more",
-           "A little spatter, more with more CO2.", "gas-handbook"),
+           say("process.little-spatter"), "gas-handbook"),
     Effect("co2", 0.20, 0.50, "spatter", "more",
-           "Some spatter; more than a rich argon mix.", "gas-handbook"),
+           say("process.some-spatter"), "gas-handbook"),
     Effect("co2", 0.50, 1.0, "spatter", "more",
-           "Spatters most of all.", "gas-choice-textbook"),
+           say("process.most-spatter"), "gas-choice-textbook"),
     Effect("co2", 0.0, 0.50, "laid", "less",
-           "Spatter takes a few percent of the wire.", "lecture-efficiency"),
+           say("process.spatter-takes-some"), "lecture-efficiency"),
     Effect("co2", 0.50, 1.0, "laid", "less",
-           "Lays least of the wire: it goes in spatter.", "lecture-efficiency"),
+           say("process.spatter-takes-most"), "lecture-efficiency"),
     Effect("argon", 0.90, 1.0, "penetration", "other",
-           "Deep in the middle and narrow: a finger.", "gas-properties"),
+           say("process.finger"), "gas-properties"),
     Effect("co2", 0.05, 0.50, "penetration", "more",
-           "Wider and rounder at the root than argon alone.", "gas-handbook"),
+           say("process.rounder-root"), "gas-handbook"),
     Effect("co2", 0.50, 1.0, "penetration", "more",
-           "Deep and round.", "gas-choice-textbook"),
+           say("process.deep-and-round"), "gas-choice-textbook"),
     Effect("helium", 0.0, 1.0, "penetration", "more",
-           "Wider: helium carries more heat into the plate.", "gas-properties"),
+           say("process.helium-wider"), "gas-properties"),
     Effect("oxygen", 0.0, 0.15, "wetting", "more",
-           "Oxygen thins the pool: flat bead, clean toes.", "gas-choice-textbook"),
+           say("process.oxygen-thins-pool"), "gas-choice-textbook"),
     Effect("oxygen", 0.05, 1.0, "wetting", "other",
-           "Burns manganese and silicon out of the wire.", "gas-handbook"),
+           say("process.oxygen-burns-alloy"), "gas-handbook"),
     Effect("helium", 0.0, 1.0, "wetting", "more",
-           "Toes wet in well.", "gas-properties"),
+           say("process.toes-wet-in"), "gas-properties"),
     Effect("co2", 0.0, 0.50, "fume", "more",
-           "More fume with more CO2.", "gas-fume"),
+           say("process.more-fume"), "gas-fume"),
     Effect("co2", 0.50, 1.0, "fume", "more",
-           "Most fume, and carbon monoxide in it.", "gas-fume"),
+           say("process.most-fume"), "gas-fume"),
     Effect("oxygen", 0.0, 1.0, "fume", "more",
-           "A little more fume with oxygen.", "gas-fume"),
+           say("process.oxygen-fume"), "gas-fume"),
     Effect("helium", 0.0, 1.0, "flow", "more",
-           "Lighter than air: run more.", "gas-flow-helium"),
+           say("process.lighter-than-air"), "gas-flow-helium"),
 )  # fmt: skip
 """Every effect. For one part and one thing it changes, the ranges of share do not overlap."""
 

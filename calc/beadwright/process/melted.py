@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from math import hypot
 
+from beadwright.phrases import Phrase, say
 from beadwright.process.dilution import dilution, melted_by_fillet
 from beadwright.process.penetration import (
     band_of,
@@ -63,18 +64,18 @@ def melted(
         leg_m: Leg of the bead, or None for a butt [m].
     """
     reason = refused(kind, transfer, current_a, volts, travel_m_s)
-    if reason:
+    if reason is not None:
         return _none(reason, leg_m)
     typical = bead_penetration(current_a, volts, travel_m_s)
     below, above = band_of(current_a, volts, travel_m_s)
     if typical * below >= thinner_m:
-        return _none("no estimate: the plate is thinner than the form counts on", leg_m)
+        return _none(say("process.no-estimate-thin-plate"), leg_m)
     outside = outside_measured(current_a, volts, travel_m_s)
-    mark = f"{outside} what was measured: band widened" if outside else ""
+    mark = None if outside is None else say("process.band-widened", outside=outside)
     if leg_m is None:
         depth = _estimate("Penetration, bead on plate", typical * below, typical, typical * above,
                           mark, _DEPTH_SOURCES)  # fmt: skip
-        return Melted(depth, _blank("Dilution", "no estimate for a butt: gap and edges decide"))
+        return Melted(depth, _blank("Dilution", "share", say("process.no-estimate-butt")))
     shallow, middle, deep = root_penetration(typical)
     low = middle * (1 - hypot(1 - below, 1 - shallow / middle))
     high = middle * (1 + hypot(above - 1, deep / middle - 1))
@@ -87,16 +88,20 @@ def melted(
 
 
 def _estimate(
-    name: str, low: float, value: float, high: float, mark: str, sources: tuple[str, ...]
+    name: str,
+    low: float,
+    value: float,
+    high: float,
+    mark: Phrase | None,
+    sources: tuple[str, ...],
 ) -> Quantity:
     return Quantity(name, "length", value, low, high, "band", sources, mark)
 
 
-def _blank(name: str, reason: str) -> Quantity:
-    measure = "share" if name == "Dilution" else "length"
+def _blank(name: str, measure: str, reason: Phrase) -> Quantity:
     return Quantity(name, measure, None, meaning="band", low_by=reason)
 
 
-def _none(reason: str, leg_m: float | None) -> Melted:
+def _none(reason: Phrase, leg_m: float | None) -> Melted:
     name = "Penetration, bead on plate" if leg_m is None else "Penetration past the root"
-    return Melted(_blank(name, reason), _blank("Dilution", reason))
+    return Melted(_blank(name, "length", reason), _blank("Dilution", "share", reason))

@@ -8,10 +8,14 @@ The form is Jackson's and Shrubsall's for beads on plate; K is made here from me
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from types import MappingProxyType
+
 from beadwright.errors import require_positive
+from beadwright.phrases import Phrase, say
 from beadwright.process.penetration_points import BEADS, Bead
 from beadwright.process.transfer import Transfer
-from beadwright.process.wire_kinds import KINDS, Kind
+from beadwright.process.wire_kinds import KIND_PHRASES, KINDS, Kind
 
 DEPTH_CONSTANT = 3.05e-6
 """K of the form, in coherent SI: [m] over the cube root of [A⁴ / (m/s · V²)].
@@ -96,8 +100,8 @@ def band_of(current_a: float, volts: float, travel_m_s: float) -> tuple[float, f
     return STRETCHED_BAND if outside_measured(current_a, volts, travel_m_s) else BAND
 
 
-def outside_measured(current_a: float, volts: float, travel_m_s: float) -> str:
-    """Return what is outside the range of the measured beads, or an empty string.
+def outside_measured(current_a: float, volts: float, travel_m_s: float) -> Phrase | None:
+    """Return what is outside the range of the measured beads, or None.
 
     Source: the span of ``penetration_points.BEADS``.
 
@@ -115,8 +119,8 @@ def outside_measured(current_a: float, volts: float, travel_m_s: float) -> str:
 
 def refused(
     kind: Kind, transfer: Transfer, current_a: float, volts: float, travel_m_s: float
-) -> str:
-    """Return why no estimate is given, or an empty string.
+) -> Phrase | None:
+    """Return why no estimate is given, or None if one is.
 
     Source: the beads were made in an open arc at steady current; nothing was found for the rest.
 
@@ -128,27 +132,37 @@ def refused(
         travel_m_s: Travel [m/s].
     """
     if transfer == "short":
-        return "no estimate in short circuit: the arc is out part of the time, no points found"
+        return say("process.no-estimate-short")
     if transfer == "pulse":
-        return "no estimate in pulse: a mean current says nothing of its peaks"
+        return say("process.no-estimate-pulse")
     if KINDS[kind].cored:
-        return f"no estimate for {kind} wire: its arc is broader, no points found"
+        return say("process.no-estimate-cored", kind=KIND_PHRASES[kind])
     far = _outside(
         ("current", current_a, STRETCHED_CURRENT_A),
         ("volts", volts, STRETCHED_VOLTS),
         ("travel", travel_m_s, STRETCHED_TRAVEL_M_S),
     )
-    return f"no estimate: {far} what was measured" if far else ""
+    return None if far is None else say("process.no-estimate-so-far-out", outside=far)
 
 
-def _outside(*given: tuple[str, float, tuple[float, float]]) -> str:
-    """The first quantity outside its range, in words; empty if all are inside."""
+_BELOW_ABOVE: Mapping[str, tuple[Phrase, Phrase]] = MappingProxyType(
+    {
+        "current": (say("process.current-below"), say("process.current-above")),
+        "volts": (say("process.volts-below"), say("process.volts-above")),
+        "travel": (say("process.travel-below"), say("process.travel-above")),
+    }
+)
+
+
+def _outside(*given: tuple[str, float, tuple[float, float]]) -> Phrase | None:
+    """The first quantity outside its range; None if all are inside."""
     for name, value, (low, high) in given:
+        below, above = _BELOW_ABOVE[name]
         if value < low:
-            return f"{name} below"
+            return below
         if value > high:
-            return f"{name} above"
-    return ""
+            return above
+    return None
 
 
 def measured_over_formed(bead: Bead) -> float:

@@ -8,6 +8,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.errors import UnknownEntryError
+from beadwright.phrases import Phrase, say
 from beadwright.units import quoted
 
 Orientation = Literal["flat", "horizontal", "vertical-up", "vertical-down", "overhead"]
@@ -37,6 +38,11 @@ class Position:
     single_pass_source: str
     practical_leg_m: float
     sprays: bool
+
+    @property
+    def phrase(self) -> Phrase:
+        """What its orientation is called."""
+        return ORIENTATION_PHRASES[self.orientation]
 
     def name(self, fillet: bool) -> str:
         """Return the AWS name, such as 2F or 3G-up."""
@@ -69,6 +75,26 @@ Largest single-pass fillet: AWS D1.1:2020 Table 5.1, GMAW/FCAW column (second-ha
 is common practice. What one pass is *planned* to: horizontal 5/16 in is AISC Steel Interchange's
 practical one-pass size; the others are common practice.
 """
+
+ORIENTATION_PHRASES: Mapping[Orientation, Phrase] = MappingProxyType(
+    {
+        "flat": say("process.flat"),
+        "horizontal": say("process.horizontal"),
+        "vertical-up": say("process.vertical-up"),
+        "vertical-down": say("process.vertical-down"),
+        "overhead": say("process.overhead"),
+    }
+)
+"""What each orientation is called."""
+
+MOVER_PHRASES: Mapping[Mover, Phrase] = MappingProxyType(
+    {
+        "hand": say("process.a-hand"),
+        "track": say("process.a-track"),
+        "robot": say("process.a-robot"),
+    }
+)
+"""What moves the torch, as a sentence names it."""
 
 _TRAVEL_IN_MIN: tuple[tuple[Mover, Orientation, float, float], ...] = (
     ("hand", "flat", 6.0, 30.0),

@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
+from beadwright.phrases import Phrase, say
 from beadwright.process.arc import open_window, short_window
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Position
-from beadwright.process.wire_kinds import Kind
+from beadwright.process.wire_kinds import KIND_PHRASES, Kind
 from beadwright.process.wires import Wire
 from beadwright.tolerance import REL_TOL
 
@@ -20,6 +21,16 @@ Transfer = Literal["short", "globular", "spray", "pulse"]
 NAMES: Mapping[Transfer, str] = MappingProxyType(
     {"short": "Short circuit", "globular": "Globular", "spray": "Spray", "pulse": "Pulsed spray"}
 )
+
+MODE_PHRASES: Mapping[Transfer, Phrase] = MappingProxyType(
+    {
+        "short": say("process.short-circuit"),
+        "globular": say("process.globular"),
+        "spray": say("process.spray"),
+        "pulse": say("process.pulsed-spray"),
+    }
+)
+"""What each is called within a sentence."""
 
 TRANSITION_A: Mapping[str, tuple[tuple[float, float], ...]] = MappingProxyType(
     {
@@ -200,8 +211,8 @@ def oxidizing_share(gas: Gas) -> float:
     return gas.co2 + OXYGEN_AS_CO2 * gas.oxygen
 
 
-def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> str:
-    """Return why axial spray cannot be held, or an empty string.
+def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> Phrase | None:
+    """Return why axial spray cannot be held, or None if it can.
 
     Flux-cored wire of class T-1 sprays in the gas of its classification and in every position but
     vertical-down: its slag holds the pool.
@@ -216,23 +227,24 @@ def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> str
     """
     if not wire.traits.shorts:
         why = gas_refused(wire, gas)
-        return why or ("" if position is None else position_refused(wire, position, "spray"))
+        return why or (None if position is None else position_refused(wire, position, "spray"))
     if gas.co2 == 1:
-        return "CO2 does not spray at any setting"
+        return say("process.co2-never-sprays")
     if gas.argon == 0:
-        return f"{gas.name} does not spray: it wants argon"
+        return say("process.spray-wants-argon", gas=gas.name)
     limit = CORED_SPRAY_CO2_LIMIT if wire.traits.cored else SOLID_SPRAY_CO2_LIMIT
     if oxidizing_share(gas) > limit + _ROUNDING:
-        return f"{wire.kind} wire does not spray above about {limit:.0%} CO2; {gas.name} has more"
+        kind = KIND_PHRASES[wire.kind]
+        return say("process.much-co2-to-spray", kind=kind, limit=limit, gas=gas.name)
     if gas.helium > HELIUM_SPRAY_LIMIT + _ROUNDING:
-        return f"no spray above about {HELIUM_SPRAY_LIMIT:.0%} helium; {gas.name} is for shorting"
+        return say("process.much-helium-to-spray", limit=HELIUM_SPRAY_LIMIT, gas=gas.name)
     if gas.co2 + gas.oxygen < LEAST_ACTIVE:
-        return f"spray wanders on steel in {gas.name}; it wants 2% O2 or 5% CO2"
-    return "" if position is None else position_refused(wire, position, "spray")
+        return say("process.spray-wanders", gas=gas.name)
+    return None if position is None else position_refused(wire, position, "spray")
 
 
-def gas_refused(wire: Wire, gas: Gas) -> str:
-    """Return why a wire may not run in a gas at all, or an empty string.
+def gas_refused(wire: Wire, gas: Gas) -> Phrase | None:
+    """Return why a wire may not run in a gas at all, or None if it may.
 
     Source: ``wire_types.WIRE_TYPES``, the gases each classification is made for; oxygen counted as
     ``OXYGEN_AS_CO2``.
@@ -245,12 +257,12 @@ def gas_refused(wire: Wire, gas: Gas) -> str:
     low, high = made.co2
     mixed = made.plain and (gas.oxygen > 0 or gas.helium > 0)
     if mixed or not low - _ROUNDING <= oxidizing_share(gas) <= high + _ROUNDING:
-        return f"{wire.type.name} is made for {made.words}, not {gas.name}"
-    return ""
+        return say("process.not-its-gas", wire=wire.type.name, gases=made.named, gas=gas.name)
+    return None
 
 
-def position_refused(wire: Wire, position: Position, transfer: Transfer) -> str:
-    """Return why a wire cannot run in a mode in a position, or an empty string.
+def position_refused(wire: Wire, position: Position, transfer: Transfer) -> Phrase | None:
+    """Return why a wire cannot run in a mode in a position, or None if it can.
 
     With solid wire, short circuit and pulse hold the pool in every position; out of position
     metal-cored wire needs pulse (short circuit only on light work).
@@ -265,17 +277,19 @@ def position_refused(wire: Wire, position: Position, transfer: Transfer) -> str:
     """
     if wire.traits.slag:
         if position.orientation == "vertical-down":
-            return f"{wire.type.name} is not made for vertical-down: the slag runs ahead of the arc"
-        return ""
+            return say("process.slag-runs-ahead", wire=wire.type.name)
+        return None
     if position.sprays or transfer in ("short", "pulse"):
-        return ""
-    return f"{transfer} runs out of the joint {position.orientation}" + (
-        f"; {wire.kind} wire wants pulse there" if wire.traits.wants_pulse else ""
-    )
+        return None
+    mode, orientation = MODE_PHRASES[transfer], position.phrase
+    if wire.traits.wants_pulse:
+        kind = KIND_PHRASES[wire.kind]
+        return say("process.runs-out-pulse-there", mode=mode, orientation=orientation, kind=kind)
+    return say("process.runs-out", mode=mode, orientation=orientation)
 
 
-def transfer_refused(wire: Wire, gas: Gas, position: Position, transfer: Transfer) -> str:
-    """Return why a mode cannot be run with a wire in a gas and position, or an empty string.
+def transfer_refused(wire: Wire, gas: Gas, position: Position, transfer: Transfer) -> Phrase | None:
+    """Return why a mode cannot be run with a wire in a gas and position, or None if it can.
 
     Source: ``gas_refused``, ``spray_refused``, ``position_refused``; flux-cored wire has one mode,
     the fine drops of its classification.
@@ -287,9 +301,9 @@ def transfer_refused(wire: Wire, gas: Gas, position: Position, transfer: Transfe
         transfer: The mode [-].
     """
     if not wire.traits.shorts and transfer in ("short", "globular"):
-        return f"{wire.type.name} runs in fine drops only; it does not short circuit"
+        return say("process.fine-drops-only", wire=wire.type.name)
     if not wire.traits.shorts and transfer == "pulse":
-        return f"pulse gives {wire.type.name} nothing; run it on plain volts"
+        return say("process.pulse-gives-nothing", wire=wire.type.name)
     why = gas_refused(wire, gas)
     if not why and transfer in ("spray", "pulse"):
         why = spray_refused(wire, gas)

@@ -7,7 +7,19 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
+from beadwright.phrases import Phrase, say
+
 Kind = Literal["solid", "metal-cored", "flux-cored"]
+
+
+KIND_PHRASES: Mapping[Kind, Phrase] = MappingProxyType(
+    {
+        "solid": say("process.solid"),
+        "metal-cored": say("process.metal-cored"),
+        "flux-cored": say("process.flux-cored"),
+    }
+)
+"""What each kind is called."""
 
 
 @dataclass(frozen=True, slots=True)

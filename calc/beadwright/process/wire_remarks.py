@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from beadwright.phrases import Amount, Parameter, Phrase, say
 from beadwright.process.arc import arc_length_m, open_arc_volts
 from beadwright.process.burnoff import constants_of
 from beadwright.process.comparison import at_equal_current, more_laid, usual_way
@@ -24,8 +25,12 @@ LEAD_DROP_V = (1.0, 3.0)
 through 4 to 12 mΩ."""
 
 
-def volts_remark(wire: Wire, gas: Gas) -> str:
-    """Return why sheets and shops differ on the volts of metal-cored wire; empty for other wire.
+HARDLY_V = 0.05
+"""A gas that stands less than this from 90/10 is not told apart [V]."""
+
+
+def volts_remark(wire: Wire, gas: Gas) -> Phrase | None:
+    """Return why sheets and shops differ on the volts of metal-cored wire; None for other wire.
 
     Source: gas by ``arc.open_arc_volts``, arc length by ``arc.arc_length_m``, drop by
     ``LEAD_DROP_V``; the printed and practiced volts are both inside ``arc.open_window``.
@@ -35,54 +40,48 @@ def volts_remark(wire: Wire, gas: Gas) -> str:
         gas: The gas in use [-].
     """
     if not wire.traits.wide_volts:
-        return ""
+        return None
     sheet, shop = GASES["75/25"], GASES["90/10"]
     by_gas = open_arc_volts(200.0, sheet, "0.045in") - open_arc_volts(200.0, shop, "0.045in")
     middle = sum(SHEET_VOLTS) / 2
     longer = (arc_length_m(middle) - arc_length_m(SHOP_VOLTS)) * 1000
     low, high = LEAD_DROP_V
     own = open_arc_volts(200.0, gas, "0.045in") - open_arc_volts(200.0, shop, "0.045in")
-    yours = "" if abs(own) < 0.05 else f" {gas.name} stands {own:+.1f} V from 90/10."
-    return (
-        "Two truths about volts: sheets for 0.045 in print "
-        f"{SHEET_VOLTS[0]:g}-{SHEET_VOLTS[1]:g} V at 250 in/min in 75-95% argon, shops run it "
-        f"clean near {SHOP_VOLTS:g} V at 290 in 90/10. "
-        f"Leaner argon is up to {by_gas:.1f} V of it, cable and clamp {low:g} to {high:g} V if the "
-        f"meter is on the machine, the rest an arc about {longer:.0f} mm longer.{yours} "
-        "The window holds both."
-    )
+    truths: dict[str, Parameter] = {
+        "sheet_low": Amount(SHEET_VOLTS[0], "volts"),
+        "sheet_high": Amount(SHEET_VOLTS[1], "volts"),
+        "shop": Amount(SHOP_VOLTS, "volts"),
+        "by_gas": Amount(by_gas, "volts"),
+        "lead_low": Amount(low, "volts"),
+        "lead_high": Amount(high, "volts"),
+        "longer_mm": longer,
+    }
+    if abs(own) < HARDLY_V:
+        return say("process.two-truths", **truths)
+    return say("process.two-truths-yours", **truths, gas=gas.name, yours=Amount(own, "volts"))
 
 
-def print_remark(wire: Wire) -> str:
-    """Return what is not in print about a wire of this size; empty if its points are found.
+def print_remark(wire: Wire) -> Phrase | None:
+    """Return what is not in print about a wire of this size; None if its points are found.
 
     Args:
         wire: The wire [-].
     """
     if not wire.traits.cored:
         if constants_of(wire).points:
-            return ""
-        return (
-            "No printed points for solid wire in this size: burn-off and spray currents are taken "
-            "half-way between its neighbours, and the band is wider. Read the machine's ammeter."
-        )
+            return None
+        return say("process.no-points-solid")
     if wire.published:
-        return ""
+        return None
     if wire.traits.slag:
-        return (
-            "Mass and burn-off of flux-cored wire stand on remembered data, not on a sheet in "
-            "hand: hold the amps against your meter."
-        )
-    return (
-        "No printed points for this wire in this size: mass and burn-off are carried over from "
-        "its neighbour, and the band is wider."
-    )
+        return say("process.remembered-data")
+    return say("process.no-points-carried-over")
 
 
-def lays_remark(wire: Wire, gas: Gas, current_a: float) -> str:
-    """Return what metal-cored wire lays against solid of its size at one current; else empty.
+def lays_remark(wire: Wire, gas: Gas, current_a: float) -> Phrase | None:
+    """Return what metal-cored wire lays against solid of its size at one current; else None.
 
-    Empty too where solid wire does not spray in this gas.
+    None too where solid wire does not spray in this gas.
 
     Source: ``comparison.at_equal_current``; "about 30 % more" is common practice.
 
@@ -93,12 +92,9 @@ def lays_remark(wire: Wire, gas: Gas, current_a: float) -> str:
     """
     solid = wire_of("ER70S-6", wire.size)
     if not wire.traits.wide_volts or spray_refused(solid, gas):
-        return ""
+        return None
     found = at_equal_current(usual_way(solid, gas), usual_way(wire, gas), current_a)
-    return (
-        f"At the same amps this wire lays {more_laid(found)} than solid. Shops say 30% more: that "
-        "counts its lower volts and higher feed too."
-    )
+    return say("process.lays-against-solid", laid=more_laid(found))
 
 
 def wire_remarks(
@@ -116,22 +112,21 @@ def wire_remarks(
     if wire.traits.wants_pulse and not position.sprays and transfer != "pulse":
         yield Note(
             "caution",
-            "Metal-cored wire out of position wants pulse; short circuit on light work only.",
+            say("process.cored-wants-pulse"),
             "practice",
             "position",
         )
     if wire.traits.slag:
-        text = "Slag: chip and brush every pass before the next, or it is in the weld."
-        yield Note("caution", text, "practice", "wire")
+        yield Note("caution", say("process.chip-slag"), "practice", "wire")
     volts = volts_remark(wire, gas)
-    if volts:
+    if volts is not None:
         yield Note("note", volts, "e70c-sheet", "volts")
     if current_a is not None and transfer == "spray":
         lays = lays_remark(wire, gas, current_a)
-        if lays:
+        if lays is not None:
             yield Note("note", lays, "power-balance", "wire")
     missing = print_remark(wire)
-    if missing:
+    if missing is not None:
         yield Note("note", missing, wire.traits.mass_source, "dia")
 
 

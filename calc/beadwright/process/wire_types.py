@@ -9,6 +9,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from beadwright.phrases import Phrase, say
 from beadwright.process.materials import MATERIALS, Material
 from beadwright.process.wire_kinds import Kind
 
@@ -28,13 +29,13 @@ class MadeFor:
 
     Attributes:
         label: The gases, as its label names them.
-        words: The same, as a refusal says it.
+        named: The same, as a refusal says it.
         co2: Least and most CO2, oxygen counted at its share of it [volume share].
         plain: True if argon and CO2 alone are allowed.
     """
 
     label: str
-    words: str
+    named: Phrase
     co2: tuple[float, float]
     plain: bool
 
@@ -77,10 +78,16 @@ _FROM_030 = _FROM_023[1:]
 _FROM_035 = _FROM_023[2:]
 _FROM_045 = _FROM_023[4:]
 _FLUX = ("0.035in", *_FROM_045)
-_ANY = MadeFor("CO2 or argon mixtures", "CO2 or argon mixtures", (0.0, 1.0), plain=False)
-_ARGON = MadeFor("argon with up to 25 % CO2", "argon mixtures", (0.0, 0.25), plain=False)
-_CO2 = MadeFor("CO2", "CO2", (1.0, 1.0), plain=True)
-_MIX = MadeFor("argon with 20 to 25 % CO2", "argon with 20 to 25% CO2", (0.20, 0.25), plain=True)
+_ANY = MadeFor(
+    "CO2 or argon mixtures", say("process.co2-or-argon-mixtures"), (0.0, 1.0), plain=False
+)
+_ARGON = MadeFor(
+    "argon with up to 25 % CO2", say("process.argon-mixtures"), (0.0, 0.25), plain=False
+)
+_CO2 = MadeFor("CO2", say("process.co2"), (1.0, 1.0), plain=True)
+_MIX = MadeFor(
+    "argon with 20 to 25 % CO2", say("process.argon-20-25-co2"), (0.20, 0.25), plain=True
+)
 """Source: AWS A5.18 and A5.28: the M of E70C-6M classifies it in an argon mixture, 75-80 % argon
 and CO2 (from memory); sheets of metal-cored wire go to 95 % argon. AWS A5.20: E71T-1C in CO2,
 E71T-1M in 75-80 % argon, balance CO2 (textbook's copy, second-hand)."""

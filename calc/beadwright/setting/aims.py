@@ -8,6 +8,7 @@ from types import MappingProxyType
 
 from beadwright.job.job import Aim
 from beadwright.layers.bead_limits import COLD_LAP_M
+from beadwright.phrases import Phrase, say
 from beadwright.process.deposition import feed_for_travel
 from beadwright.process.heat import thickness_current
 from beadwright.process.operating import Operating, feed_at_current
@@ -20,12 +21,12 @@ from beadwright.setting.tip_limits import tip_room
 from beadwright.setting.travel_limits import travel_room
 from beadwright.setting.volts_limits import START_V, volts_room
 
-AIMS: Mapping[Aim, str] = MappingProxyType(
+AIMS: Mapping[Aim, Phrase] = MappingProxyType(
     {
-        "balanced": "Balanced",
-        "least-time": "Least time",
-        "least-heat": "Least heat",
-        "easiest": "Easiest to run",
+        "balanced": say("setting.balanced"),
+        "least-time": say("setting.least-time"),
+        "least-heat": say("setting.least-heat"),
+        "easiest": say("setting.easiest"),
     }
 )
 """Each aim and its name."""

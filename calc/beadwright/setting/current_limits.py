@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright.job.job import Job
+from beadwright.phrases import Amount, say
 from beadwright.process.heat import burn_through_current, fusion_current
 from beadwright.process.operating import volts_window
 from beadwright.process.transfer import (
-    NAMES,
+    MODE_PHRASES,
     OPEN_TOP_A,
     SHORT_RANGE_A,
     Transfer,
@@ -34,49 +35,48 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
     wire = job.wire
     short_low, short_high = SHORT_RANGE_A[wire.size]
     if transfer == "short":
-        text = f"below {short_low:.0f} A this wire stubs"
-        yield Limit("short-low", text, low=short_low, source="power-source-rule")
-        text = f"over {short_high:.0f} A this wire no longer shorts evenly"
-        yield Limit("short-top", text, high=short_high, source="equipment-sheet")
+        why = say("setting.wire-stubs", current=Amount(short_low, "current"))
+        yield Limit("short-low", why, low=short_low, source="power-source-rule")
+        why = say("setting.shorts-unevenly", current=Amount(short_high, "current"))
+        yield Limit("short-top", why, high=short_high, source="equipment-sheet")
         return
     if transfer == "spray":
         least = transition_current(wire, job.gas)
-        shorts = wire.traits.shorts
-        does = "this wire drops out of spray" if shorts else "this wire's drops grow coarse"
-        source = wire.traits.start_source
-        yield Limit("transition", f"below {least:.0f} A {does}", low=least, source=source)
+        key = "setting.drops-out-of-spray" if wire.traits.shorts else "setting.drops-grow-coarse"
+        why = say(key, current=Amount(least, "current"))
+        yield Limit("transition", why, low=least, source=wire.traits.start_source)
     elif transfer == "globular":
         least = max(short_low, globular_current(wire, job.gas))
-        text = f"below {least:.0f} A this wire still short circuits"
-        yield Limit("globular-low", text, low=least, source="power-source-conditions")
+        why = say("setting.still-shorts", current=Amount(least, "current"))
+        yield Limit("globular-low", why, low=least, source="power-source-conditions")
     else:
-        text = f"below {short_low:.0f} A even pulse stubs this wire"
-        yield Limit("pulse-low", text, low=short_low)
+        why = say("setting.pulse-stubs", current=Amount(short_low, "current"))
+        yield Limit("pulse-low", why, low=short_low)
     top = OPEN_TOP_A[wire.kind, wire.size]
-    source = wire.traits.top_source
-    yield Limit("wire-top", f"{top:.0f} A is this wire's usual top", high=top, source=source)
+    why = say("setting.wire-s-top", current=Amount(top, "current"))
+    yield Limit("wire-top", why, high=top, source=wire.traits.top_source)
 
 
 def _of_plate(job: Job) -> Iterator[Limit]:
     thin, material = job.thinner_m, job.wire.material
     if thin < material.thin_m:
         top = burn_through_current(thin, material)
-        text = f"over {top:.0f} A this plate burns through"
-        yield Limit("burn-through", text, high=top, source="power-source-conditions")
+        why = say("setting.burns-through", current=Amount(top, "current"))
+        yield Limit("burn-through", why, high=top, source="power-source-conditions")
     least = fusion_current(thin, material)
-    text = f"below {least:.0f} A the bead lies on the plate without fusing"
-    yield Limit("fusion", text, low=least)
+    why = say("setting.does-not-fuse", current=Amount(least, "current"))
+    yield Limit("fusion", why, low=least)
 
 
 def _of_machine(job: Job, transfer: Transfer) -> Iterator[Limit]:
     if job.machine_amps_a is not None:
-        text = f"your machine stops at {job.machine_amps_a:.0f} A"
-        yield Limit("machine", text, high=job.machine_amps_a, source="yours")
+        why = say("setting.machine-stops", most=Amount(job.machine_amps_a, "current"))
+        yield Limit("machine", why, high=job.machine_amps_a, source="yours")
     if job.machine_volts_v is not None and transfer != "pulse":
         # The low edge of the volts window is straight in current: above this the machine is short.
         foot = volts_window(0.0, job.wire, job.gas, transfer)[0]
         slope = (volts_window(100.0, job.wire, job.gas, transfer)[0] - foot) / 100
-        mode = NAMES[transfer].lower()
-        text = f"your machine's {job.machine_volts_v:g} V carry {mode} no higher"
+        volts, mode = Amount(job.machine_volts_v, "volts"), MODE_PHRASES[transfer]
+        why = say("setting.machine-volts-carry", volts=volts, mode=mode)
         most = max(1.0, (job.machine_volts_v - foot) / slope)
-        yield Limit("machine-volts", text, high=most, source="yours")
+        yield Limit("machine-volts", why, high=most, source="yours")

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from beadwright.job.job import Job
 from beadwright.joint.fillets import flat_section, leg_of_section
+from beadwright.phrases import say
 from beadwright.process.burnoff import constants_of
 from beadwright.process.deposition import bead_section, laid_rate
 from beadwright.process.gas_flow import gas_flow
@@ -98,8 +99,8 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
             flow.high,
             "window",
             flow.sources,
-            f"less lets air in under a {flow.nozzle.name} nozzle",
-            f"more is turbulent in a {flow.nozzle.name} nozzle and drags air in",
+            say("setting.less-gas-lets-air-in", nozzle=flow.nozzle.name),
+            say("setting.more-gas-drags-air-in", nozzle=flow.nozzle.name),
         ),
         flow=flow,
         metal=Quantity("Weld metal", "mass_per_length", metal, sources=("mass-balance",)),

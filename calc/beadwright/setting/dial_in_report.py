@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Any
 
 from beadwright import units
@@ -11,8 +12,10 @@ from beadwright.process.wire_ranges import usual_positions
 from beadwright.reports import number, quantity_report
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.dial_in_page import DialInAnswer
+from beadwright.setting.ways_out import WayOut
 from beadwright.setting.window_map import WindowMap
 from beadwright.units import System
+from beadwright.words.wording import reason, worded
 
 
 def dial_in_report(answer: DialInAnswer) -> dict[str, Any]:
@@ -24,8 +27,18 @@ def dial_in_report(answer: DialInAnswer) -> dict[str, Any]:
     return {
         "answer": _settings(answer.dialled),
         "window_map": _map(answer.window_map, answer.units),
-        "ways_out": [{"text": w.text, "changes": dict(w.changes)} for w in answer.ways_out],
+        "ways_out": ways_out_report(answer.ways_out, answer.units),
     }
+
+
+def ways_out_report(ways: Sequence[WayOut], system: System) -> list[dict[str, Any]]:
+    """Return what would open a window as plain data.
+
+    Args:
+        ways: The ways out [-].
+        system: Whose units [-].
+    """
+    return [{"text": worded(way.phrase, system), "changes": dict(way.changes)} for way in ways]
 
 
 def _settings(answer: DialIn) -> dict[str, Any]:
@@ -35,7 +48,7 @@ def _settings(answer: DialIn) -> dict[str, Any]:
         "open": answer.open,
         "transfer": outcome.transfer if outcome else None,
         "planned_transfer": answer.plan.transfer,
-        "planned_because": answer.plan.reason,
+        "planned_because": worded(answer.plan.reason, system),
         "passes": answer.plan.passes,
         "position": answer.job.position_name,
         "polarity": answer.job.wire.type.polarity,
@@ -44,7 +57,7 @@ def _settings(answer: DialIn) -> dict[str, Any]:
         "gas": answer.job.gas.name,
         "iso_gas_group": answer.job.gas.iso_group,
         "gas_effects": [
-            {"what": e.what, "way": e.way, "text": e.text, "source": e.source}
+            {"what": e.what, "way": e.way, "text": worded(e.phrase, system), "source": e.source}
             for e in effects_of(answer.job.gas)
         ],
         "nozzle": outcome.flow.nozzle.name if outcome else None,
@@ -56,7 +69,7 @@ def _settings(answer: DialIn) -> dict[str, Any]:
             "way": torch.way,
             "travel_angle": _angles(torch.travel_angle),
             "work_angle": _angles(torch.work_angle),
-            "aim": torch.aim,
+            "aim": worded(torch.aim, system),
         },
     }
     if outcome is not None:
@@ -76,7 +89,7 @@ def _settings(answer: DialIn) -> dict[str, Any]:
             report[name] = quantity_report(getattr(outcome, name), system)
         for name in ("penetration", "dilution"):
             estimate = getattr(outcome, name)
-            said = {"because": estimate.low_by, "note": NEVER_SIZE_BY_IT}
+            said = {"because": reason(estimate.low_by, system), "note": NEVER_SIZE_BY_IT}
             report[name] = quantity_report(estimate, system) | said
     return report
 
@@ -118,7 +131,7 @@ def _map(drawn: WindowMap, system: System) -> dict[str, Any]:
         "soft_edges": [
             {"edge": e.key, "outline": [point(*p) for p in e.outline]} for e in drawn.soft
         ],
-        "no_spray_because": drawn.refused,
+        "no_spray_because": reason(drawn.refused, system),
         "window": [point(*p) for p in drawn.window],
         "point": point(*drawn.point) if drawn.point is not None else None,
     }

@@ -7,11 +7,11 @@ from dataclasses import dataclass, replace
 from functools import partial
 from math import inf
 
-from beadwright import units
+from beadwright.phrases import Amount, say
 from beadwright.process.deposition import feed_for_travel
 from beadwright.process.operating import feed_at_current, volts_window
-from beadwright.process.positions import TRAVEL_RANGE_M_S
-from beadwright.process.transfer import NAMES, spray_refused, transition_current
+from beadwright.process.positions import MOVER_PHRASES, TRAVEL_RANGE_M_S
+from beadwright.process.transfer import MODE_PHRASES, spray_refused, transition_current
 from beadwright.root import crossing
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.heat_limits import STEP_ROOM
@@ -25,7 +25,7 @@ FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
 _HAIR_ROOM = 1 - 1e-6
 _LOOKED_AT = (0.0, 1.0, 0.5, 0.25, 0.1, 0.05, 0.15, 0.2, 0.3, 0.4, 0.6, 0.7, 0.8, 0.9)
 """Shares of the window where a feed that keeps the heat is looked for, ends first."""
-_ANY_HEAT = tightest_window([Limit("heat", "any heat", low=0.0)])
+_ANY_HEAT = tightest_window([Limit("heat", say("setting.any-heat"), low=0.0)])
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,25 +105,26 @@ def _of_current(run: Run, volts: float | None) -> Iterator[Limit]:
 
 
 def _of_feeder() -> Iterator[Limit]:
-    yield Limit("feeder", "a usual feeder holds 50 to 800 in/min", *FEEDER_M_S)
+    yield Limit("feeder", say("setting.feeder-holds"), *FEEDER_M_S)
 
 
 def _of_travel(run: Run) -> Iterator[Limit]:
     job = run.job
     slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.orientation]
-    mover = {"hand": "a hand", "track": "a track", "robot": "a robot"}[job.travel_by]
-    slow_text, fast_text = (
-        f"{units.show(v, 'travel', job.units)} {units.symbol('travel', job.units)}"
-        for v in (slow, fast)
-    )
+    mover, position = MOVER_PHRASES[job.travel_by], job.position.phrase
     yield Limit(
         "travel-low",
-        f"under {slow_text} {mover} is not steady {job.position.orientation}",
+        say(
+            "setting.mover-not-steady",
+            travel=Amount(slow, "travel"),
+            mover=mover,
+            orientation=position,
+        ),
         low=feed_for_travel(job.wire, slow, run.section_m2, run.efficiency),
     )
     yield Limit(
         "travel-high",
-        f"over {fast_text} {mover} does not hold the joint",
+        say("setting.mover-loses-joint", travel=Amount(fast, "travel"), mover=mover),
         high=feed_for_travel(job.wire, fast, run.section_m2, run.efficiency),
     )
 
@@ -136,16 +137,14 @@ def _of_size(run: Run, section_room_m2: tuple[float, float]) -> Iterator[Limit]:
         feed_for_travel(run.job.wire, travel, section, run.efficiency)
         for section in section_room_m2
     )
-    text = "at your travel less feed leaves the weld short"
-    yield Limit("undersize", text, low=least, source="mass-balance")
-    text = "at your travel more feed overwelds"
-    yield Limit("oversize", text, high=most, source="mass-balance")
+    yield Limit("undersize", say("setting.less-feed-short"), low=least, source="mass-balance")
+    yield Limit("oversize", say("setting.more-feed-overwelds"), high=most, source="mass-balance")
 
 
 def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
     """At volts fixed by hand the current has to suit them."""
     job, currents = run.job, run.currents
-    mode = NAMES[run.transfer].lower()
+    mode, shown = MODE_PHRASES[run.transfer], Amount(volts, "volts")
 
     def edge(end: int) -> tuple[float, float]:
         ends = (currents.low, currents.high)
@@ -171,16 +170,16 @@ def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
             yield _beside_spray(run, volts, least)
     at_low, at_high = edge(0)
     if at_low > volts:  # stubs at every current in the room
-        yield Limit("arc-short", f"{volts:g} V stubs", high=0.0)
+        yield Limit("arc-short", say("setting.volts-stub", volts=shown), high=0.0)
     elif at_high > volts:
-        text = f"at {volts:g} V more feed stubs: {mode} asks more volts"
-        yield Limit("arc-short", text, high=feed(current(0)))
+        why = say("setting.more-feed-stubs", volts=shown, mode=mode)
+        yield Limit("arc-short", why, high=feed(current(0)))
     at_low, at_high = edge(2)
     if at_high < volts:
-        yield Limit("arc-long", f"{volts:g} V is too long an arc", low=inf)
+        yield Limit("arc-long", say("setting.volts-too-long", volts=shown), low=inf)
     elif at_low < volts:
-        text = f"at {volts:g} V less feed leaves the {mode} arc too long"
-        yield Limit("arc-long", text, low=feed(current(2)))
+        why = say("setting.less-feed-too-long", volts=shown, mode=mode)
+        yield Limit("arc-long", why, low=feed(current(2)))
 
 
 def _beside_spray(run: Run, volts: float, least: float) -> Limit:
@@ -193,13 +192,15 @@ def _beside_spray(run: Run, volts: float, least: float) -> Limit:
     def foot(amps: float) -> float:
         return volts_window(amps, job.wire, job.gas, "spray")[0]
 
-    text = f"over {least:.0f} A this wire sprays on {volts:g} V"
+    why = say(
+        "setting.sprays-on-volts", current=Amount(least, "current"), volts=Amount(volts, "volts")
+    )
     top = run.currents.high
     if hand is not None and least < top and foot(top) > volts:
         over = feed(crossing(foot, least, top, volts))
         if hand >= over:
-            return Limit("spray-begins", text, low=over)
-    return Limit("spray-begins", text, high=feed(least * (1 - 1e-9)))
+            return Limit("spray-begins", why, low=over)
+    return Limit("spray-begins", why, high=feed(least * (1 - 1e-9)))
 
 
 def _of_heat(
@@ -240,13 +241,14 @@ def _of_heat(
         if held is None:
             return [], limit
         if held > window.low and out(window.low):
-            text = f"less feed puts in {limit.text}"
+            why = say("setting.less-feed-puts-in", heat=limit.why)
             at = crossing(line, window.low, held, level)
-            found.append(Limit(limit.key, text, low=at, source=limit.source))
+            found.append(Limit(limit.key, why, low=at, source=limit.source))
         if held < window.high and out(window.high):
-            text = f"more feed puts in {limit.text}"
+            why = say("setting.more-feed-puts-in", heat=limit.why)
             at = crossing(line, held, window.high, level)
-            found.append(Limit(limit.key, text, high=at, source=limit.source))
-    if tightest_window([Limit("", "", window.low, window.high), *found]).open:
+            found.append(Limit(limit.key, why, high=at, source=limit.source))
+    room_left = Limit("heat", say("setting.any-heat"), window.low, window.high)
+    if tightest_window([room_left, *found]).open:
         return found, None
     return [], heats.high_limit

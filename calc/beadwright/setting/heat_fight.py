@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import inf
 
 from beadwright.job.job import Job
+from beadwright.phrases import say
 from beadwright.results import Note
 from beadwright.setting.limits import Limit
 
@@ -16,17 +17,14 @@ def heat_fight(job: Job, limit: Limit) -> Note:
         job: The job [-].
         limit: The limit, one of ``heat_limits`` [-].
     """
-    hot = limit.high < inf
-    if limit.key == "plate-heat":
-        what = "a bead this size burns through this plate"
-        field = "leg" if job.is_fillet else "gap"
+    if limit.high < inf:
+        burns = limit.key == "plate-heat"
+        if job.is_fillet:
+            key = "setting.fight-burns-through-leg" if burns else "setting.fight-hot-leg"
+        else:
+            key = "setting.fight-burns-through-gap" if burns else "setting.fight-hot-gap"
+        field = "heat_max" if not burns else "leg" if job.is_fillet else "gap"
     else:
-        what = f"a bead this size puts in {limit.text}"
-        field = "heat_max" if hot else "heat_min"
-    if hot:
-        then = "but lighter beads ask for more speed than you have. "
-        then += "Ask for a smaller leg." if job.is_fillet else "Close the gap."
-    else:
-        then = "but a heavier bead is more than one pass takes. "
-        then += "Ask for a larger leg, or a cooler procedure."
-    return Note("stop", f"Two limits fight: {what}; {then}", limit.source, field)
+        key, field = "setting.fight-cold", "heat_min"
+    told = say(key) if limit.key == "plate-heat" else say(key, heat=limit.why)
+    return Note("stop", told, limit.source, field)

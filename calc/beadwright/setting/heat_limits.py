@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import inf
 
-from beadwright import units
 from beadwright.job.job import Job
+from beadwright.phrases import Amount, say
 from beadwright.process.heat import heat_ceiling
 from beadwright.setting.limits import Limit
 
@@ -28,24 +28,19 @@ def heat_ceiling_j_m(job: Job) -> float:
 def heat_limits(job: Job) -> Iterator[Limit]:
     """Yield every limit on the heat input: volts × amps ÷ travel, no efficiency in it [J/m].
 
-    Each limit's text follows "puts in": over what, under what.
+    Each limit's phrase follows "puts in": over what, under what.
 
     Args:
         job: The job [-].
     """
-    yield Limit("heat", "more heat than any plate stands", low=0.0)
+    yield Limit("heat", say("setting.more-heat-than-any-plate"), low=0.0)
     ceiling = heat_ceiling_j_m(job)
     if ceiling < inf:
-        text = "more heat than this plate stands"
-        yield Limit("plate-heat", text, high=ceiling, source="power-source-conditions")
+        why = say("setting.more-heat-than-this-plate")
+        yield Limit("plate-heat", why, high=ceiling, source="power-source-conditions")
     if job.heat_max_j_m is not None:
-        text = f"over your procedure's {_shown(job.heat_max_j_m, job)}"
-        yield Limit("heat-max", text, high=job.heat_max_j_m, source="yours")
+        why = say("setting.over-your-procedure", heat=Amount(job.heat_max_j_m, "heat_input"))
+        yield Limit("heat-max", why, high=job.heat_max_j_m, source="yours")
     if job.heat_min_j_m is not None:
-        text = f"under your procedure's {_shown(job.heat_min_j_m, job)}"
-        yield Limit("heat-min", text, low=job.heat_min_j_m, source="yours")
-
-
-def _shown(heat_j_m: float, job: Job) -> str:
-    number = units.show(heat_j_m, "heat_input", job.units)
-    return f"{number} {units.symbol('heat_input', job.units)}"
+        why = say("setting.under-your-procedure", heat=Amount(job.heat_min_j_m, "heat_input"))
+        yield Limit("heat-min", why, low=job.heat_min_j_m, source="yours")

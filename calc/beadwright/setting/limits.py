@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from math import inf
 
+from beadwright.phrases import Phrase
+
 
 @dataclass(frozen=True, slots=True)
 class Limit:
@@ -13,14 +15,14 @@ class Limit:
 
     Attributes:
         key: Short id: transition, short-top, machine, burn-through, travel-low, …
-        text: Why, as a phrase that can follow “because”.
+        why: Why, as a phrase that can follow “because”.
         low: Not below this [SI].
         high: Not above this [SI].
         source: Source id.
     """
 
     key: str
-    text: str
+    why: Phrase
     low: float = -inf
     high: float = inf
     source: str = "practice"

@@ -2,11 +2,24 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 
+from beadwright.phrases import Phrase, say
 from beadwright.process.gas_flow import GasFlow
 from beadwright.process.transfer import Transfer
 from beadwright.results import Quantity
+
+SETTING_PHRASES: Mapping[str, Phrase] = MappingProxyType(
+    {
+        "wire_feed": say("setting.wire-feed"),
+        "volts": say("setting.volts"),
+        "tip_to_work": say("setting.tip-to-work"),
+        "travel": say("setting.travel"),
+    }
+)
+"""What each of the four settings is called, by its measure."""
 
 
 @dataclass(frozen=True, slots=True)

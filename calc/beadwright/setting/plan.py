@@ -11,17 +11,19 @@ from beadwright.job.job import ByHand, Job
 from beadwright.job.job_joint import joint_shape
 from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads
+from beadwright.phrases import Phrase, say
 from beadwright.process.deposition import deposition_efficiency, feed_for_travel
 from beadwright.process.heat import burn_through_current
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
-    NAMES,
+    MODE_PHRASES,
     Transfer,
     gas_refused,
     spray_refused,
     transfer_refused,
     transition_current,
 )
+from beadwright.process.wire_kinds import KIND_PHRASES
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FeedRoom, feed_room
 from beadwright.setting.heat_limits import heat_limits
@@ -35,9 +37,16 @@ SHORT_BELOW_M = 0.0031
 MOST_PASSES = 150
 """More than the largest leg takes in the position that takes most."""
 
-_ASKED: Mapping[Transfer, str] = MappingProxyType(
-    {"short": "short circuit", "spray": "spray", "pulse": "pulse"}
+_ASKED: Mapping[Transfer, Phrase] = MappingProxyType(
+    {
+        "short": say("setting.asked-for-short"),
+        "spray": say("setting.asked-for-spray"),
+        "pulse": say("setting.asked-for-pulse"),
+    }
 )
+OPEN_GAP = say("setting.open-gap")
+"""Why an open root is shorted."""
+
 _LIGHTER = ("travel-low", "plate-heat", "heat-max")
 """Limits under which a feed may come back in with lighter beads."""
 
@@ -49,7 +58,7 @@ class Plan:
     Attributes:
         transfer: Mode planned.
         reason: Why that mode.
-        refused: Why the mode asked for cannot be held, or empty.
+        refused: Why the mode asked for cannot be held, or None.
         shape: The joint to scale.
         wanted_leg_m: Leg asked for or the code's minimum; zero for a groove [m].
         tip_to_work_m: Tip-to-work held or set [m].
@@ -62,8 +71,8 @@ class Plan:
     """
 
     transfer: Transfer
-    reason: str
-    refused: str
+    reason: Phrase
+    refused: Phrase | None
     shape: JointShape
     wanted_leg_m: float
     tip_to_work_m: float
@@ -82,11 +91,11 @@ class Plan:
     @property
     def open(self) -> bool:
         """True if a feed is left that holds every limit."""
-        return self.feeds.open and not self.refused and self.heat_fight is None
+        return self.feeds.open and self.refused is None and self.heat_fight is None
 
 
-def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
-    """Return the mode planned, why, and why it cannot be held (empty if it can).
+def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
+    """Return the mode planned, why, and why it cannot be held (None if it can).
 
     Source: ``transfer.transfer_refused``; thin plate short-circuited, thick plate sprayed where
     wire, gas and position carry it, metal-cored wire out of position pulsed: common practice.
@@ -98,33 +107,33 @@ def planned_transfer(job: Job) -> tuple[Transfer, str, str]:
     if not wire.traits.shorts:
         asked: Transfer = "spray" if job.transfer == "auto" else job.transfer
         refused = transfer_refused(wire, gas, position, asked)
-        return "spray", "the one mode of this wire", refused
+        return "spray", say("setting.one-mode"), refused
     if job.transfer != "auto":
-        reason = f"you asked for {_ASKED[job.transfer]}"
-        why = spray_refused(wire, gas, position) if job.transfer == "spray" else ""
-        return job.transfer, reason, why or transfer_refused(wire, gas, position, job.transfer)
+        why = spray_refused(wire, gas, position) if job.transfer == "spray" else None
+        refused = why or transfer_refused(wire, gas, position, job.transfer)
+        return job.transfer, _ASKED[job.transfer], refused
     wrong_gas = gas_refused(wire, gas)
-    if wrong_gas:
+    if wrong_gas is not None:
         return "short", wrong_gas, wrong_gas
     if job.thinner_m < SHORT_BELOW_M:
-        return "short", "the plate is under 1/8 in", ""
+        return "short", say("setting.thin-plate"), None
     if job.open_root and job.thinner_m <= COLD_LAP_M * 1.001:
-        return "short", "spray falls through an open gap", ""
+        return "short", OPEN_GAP, None
     refusal = spray_refused(wire, gas, position)
     thick = job.thinner_m > COLD_LAP_M * 1.001
     if wire.traits.wants_pulse and not position.sprays and thick:
-        return (
-            "pulse",
-            f"{wire.kind} wire wants pulse {position.orientation}",
-            spray_refused(wire, gas),
-        )
+        kind = KIND_PHRASES[wire.kind]
+        reason = say("setting.wants-pulse", kind=kind, orientation=position.phrase)
+        return "pulse", reason, spray_refused(wire, gas)
     least = transition_current(wire, gas)
     thin = job.thinner_m < wire.material.thin_m
-    if not refusal and (not thin or least < burn_through_current(job.thinner_m, wire.material)):
-        return "spray", "wire, gas and position carry it", ""
+    if refusal is None and (not thin or least < burn_through_current(job.thinner_m, wire.material)):
+        return "spray", say("setting.all-carry-spray"), None
+    if refusal is None:
+        return "short", say("setting.spray-burns-through"), None
     if gas.co2 == 1 and position.sprays and thick:
-        return "globular", f"{refusal}, and the plate is too thick for short circuit", ""
-    return "short", refusal or "this wire would burn through in spray", ""
+        return "globular", say("setting.too-thick-to-short", why=refusal), None
+    return "short", refusal, None
 
 
 def make_plan(job: Job) -> Plan:
@@ -141,20 +150,20 @@ def make_plan(job: Job) -> Plan:
     hot = transfer in ("spray", "globular")
     if not hot or job.transfer != "auto" or not job.wire.traits.shorts:
         return plan
-    cooler = f"{NAMES[transfer].lower()} leaves no room on this joint"
+    cooler = say("setting.mode-leaves-no-room", mode=MODE_PHRASES[transfer])
     free = replace(job, by_hand=ByHand())
     opens = plan.open if job == free else _plan_for(free, transfer, reason, refused).open
     if opens and plan.open:
         return plan
-    short = _plan_for(job, "short", cooler, "")
+    short = _plan_for(job, "short", cooler, None)
     if opens:
         return short if short.open else plan
-    if short.open or _plan_for(free, "short", cooler, "").open:
+    if short.open or _plan_for(free, "short", cooler, None).open:
         return short
     return plan
 
 
-def _plan_for(job: Job, transfer: Transfer, reason: str, refused: str) -> Plan:
+def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | None) -> Plan:
     """The plan in one mode: the fewest passes that keep every limit and what is fixed by hand."""
     shape, wanted = joint_shape(job)
     tip = job.by_hand.tip_to_work_m or tip_to_work(job.wire, transfer)[1]

@@ -4,18 +4,18 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from beadwright import units
 from beadwright.job.job import Job
 from beadwright.job.joint_remarks import joint_remarks
 from beadwright.layers.bead_limits import COLD_LAP_M
+from beadwright.phrases import Amount, say
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.gas_notes import gas_notes
 from beadwright.process.published_range import published_notes
-from beadwright.process.transfer import NAMES, gas_refused
+from beadwright.process.transfer import MODE_PHRASES, gas_refused
 from beadwright.process.wire_remarks import wire_remarks
 from beadwright.results import Note
 from beadwright.setting.heat_fight import heat_fight
-from beadwright.setting.outcome import Outcome, Settings
+from beadwright.setting.outcome import SETTING_PHRASES, Outcome, Settings
 from beadwright.setting.plan import Plan
 from beadwright.setting.size_limits import bead_room
 from beadwright.setting.usual_range import usual_notes
@@ -24,12 +24,8 @@ from beadwright.tolerance import REL_TOL
 _IN = 0.0254
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
-_FIELD = {"Wire feed": "wfs", "Volts at the arc": "volts", "Tip to work": "ctwd",
-          "Travel": "travel"}  # fmt: skip
-
-
-def _length(value: float, job: Job) -> str:
-    return f"{units.show(value, 'leg', job.units)} {units.symbol('leg', job.units)}"
+_FIELD = {"wire_feed": "wfs", "volts": "volts", "tip_to_work": "ctwd", "travel": "travel"}
+"""The field of each setting, by its measure."""
 
 
 def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -> tuple[Note, ...]:
@@ -55,16 +51,20 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
 
 
 def _shut(job: Job, plan: Plan) -> Iterator[Note]:
-    if plan.refused:
-        what = "No spray here" if job.wire.traits.shorts else "Not this wire"
+    if plan.refused is not None:
         if gas_refused(job.wire, job.gas) == plan.refused:
-            what = "Wrong gas"
-        yield Note("stop", f"{what}: {plan.refused}.", "mig-handbook-1-2", "transfer")
+            told = say("setting.wrong-gas", why=plan.refused)
+        elif job.wire.traits.shorts:
+            told = say("setting.no-spray-here", why=plan.refused)
+        else:
+            told = say("setting.not-this-wire", why=plan.refused)
+        yield Note("stop", told, "mig-handbook-1-2", "transfer")
     elif plan.heat_fight is not None:
         yield heat_fight(job, plan.heat_fight)
     elif not plan.feeds.open:
         low, high = plan.feeds.low_limit, plan.feeds.high_limit
-        yield Note("stop", f"Two limits fight: {low.text}; but {high.text}.", low.source, "wfs")
+        told = say("setting.two-limits-fight", low=low.why, high=high.why)
+        yield Note("stop", told, low.source, "wfs")
 
 
 def _outside(job: Job, settings: Settings) -> Iterator[Note]:
@@ -74,15 +74,16 @@ def _outside(job: Job, settings: Settings) -> Iterator[Note]:
         below = quantity.low is not None and quantity.value < quantity.low
         edge = quantity.low if below else quantity.high
         assert edge is not None  # outside means one end is there and passed
-        unit = units.symbol(quantity.measure, job.units)
-        side = "below" if below else "above"
         why = quantity.low_by if below else quantity.high_by
-        yield Note(
-            "out",
-            f"{quantity.name} {units.show(quantity.value, quantity.measure, job.units)} is {side} "
-            f"{units.show(edge, quantity.measure, job.units)} {unit}: {why}.",
-            field=_FIELD[quantity.name],
+        assert why is not None  # whatever binds an end of a window says why
+        told = say(
+            "setting.below-window" if below else "setting.above-window",
+            setting=SETTING_PHRASES[quantity.measure],
+            value=Amount(quantity.value, quantity.measure),
+            edge=Amount(edge, quantity.measure),
+            why=why,
         )
+        yield Note("out", told, field=_FIELD[quantity.measure])
 
 
 def _laid(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
@@ -90,11 +91,10 @@ def _laid(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
         return
     laid, wanted = outcome.leg.value, plan.shape.leg_m
     if abs(laid - wanted) > 1 / 32 * _IN:
-        word = "over" if laid > wanted else "under"
+        key = "setting.lays-over" if laid > wanted else "setting.lays-under"
         yield Note(
             "note" if _still_the_joint(job, plan, outcome) else "out",
-            f"This feed and travel lay {_length(laid, job)} leg, {word} the "
-            f"{_length(wanted, job)} asked.",
+            say(key, laid=Amount(laid, "leg"), wanted=Amount(wanted, "leg")),
             "mass-balance",
             "travel",
         )
@@ -110,68 +110,65 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     if outcome is not None and outcome.transfer != plan.transfer:
         yield Note(
             "out",
-            f"At this set point the arc runs {NAMES[outcome.transfer].lower()}; "
-            f"the windows are for {NAMES[plan.transfer].lower()}.",
+            say(
+                "setting.other-mode",
+                mode=MODE_PHRASES[outcome.transfer],
+                planned=MODE_PHRASES[plan.transfer],
+            ),
             "machinery-31-t5",
             "volts",
         )
     if plan.transfer == "short":
         yield Note(
             "caution",
-            "Short circuit has no prequalified procedure in AWS D1.1: "
-            "structural work needs a qualified one.",
+            say("setting.short-not-prequalified"),
             "aws-d1.1-short",
             "transfer",
         )
         if job.thinner_m > COLD_LAP_M + REL_TOL:
             yield Note(
                 "caution",
-                "Over 3/16 in, short circuit can lie on the plate without "
-                "fusing. Prove it: cut and etch a coupon.",
+                say("setting.short-may-not-fuse"),
                 "practice",
                 "transfer",
             )
     if plan.transfer == "globular":
         yield Note(
             "caution",
-            "Globular: expect spatter and deep, rough beads. Flat and horizontal only.",
+            say("setting.globular-spatters"),
             "practice",
             "transfer",
         )
     if plan.transfer == "pulse":
         yield Note(
             "note",
-            "Pulse: the current is a mean, and the machine sets its own volts. "
-            "Heat is worked with the open-arc volts: trust a power reading first.",
+            say("setting.pulse-is-a-mean"),
             "practice",
             "volts",
         )
     yield Note(
         "note",
-        "Volts are at the arc. A meter on the machine reads cable and clamp drop on top, often "
-        "1 to 3 V.",
+        say("setting.volts-at-the-arc"),
         "practice",
         "volts",
     )
     amps = outcome.current.value if outcome is not None else None
     yield from wire_remarks(job.wire, job.gas, job.position, plan.transfer, amps)
     if abs(job.plate_m - job.plate2_m) > 0.25 * job.plate_m:
-        yield Note("note", "Unequal plates: lean the arc to the thicker one.", "practice", "plate2")
+        yield Note("note", say("setting.lean-to-thicker"), "practice", "plate2")
 
 
 def _cautions(job: Job, outcome: Outcome | None) -> Iterator[Note]:
     yield Note(
         "caution",
-        "Starting points. Prove them on a coupon; your written procedure, local "
-        "code and licensed people rule.",
+        say("setting.starting-points"),
         "practice",
     )
     amps = outcome.current.value if outcome is not None else None
     shade = least_shade(amps if amps is not None else 200.0)
     yield Note(
         "caution",
-        f"Filter shade {shade} at the least, darker is usual. Cover skin. Keep "
-        "your head out of the plume and pull the fume away; strip zinc and paint first.",
+        say("setting.filter-shade", shade=shade),
         "osha-1910.133",
     )
     yield from gas_notes(job.gas, outcome.flow if outcome is not None else None)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import inf
 
 from beadwright.job.job import Job
+from beadwright.phrases import say
 from beadwright.process.operating import Operating
 from beadwright.results import Quantity
 from beadwright.setting.limits import Window
@@ -71,7 +72,7 @@ def _volts(job: Job, plan: Plan, point: Operating) -> Quantity:
             None,
             meaning="window",
             sources=("practice",),
-            low_by="pulse: the machine sets its own volts; trim arc length by ear",
+            low_by=say("setting.pulse-sets-volts"),
         )
     sources = job.wire.traits.volts_sources
     by_hand = job.by_hand.volts is not None
@@ -107,7 +108,7 @@ def _windowed(
         window.high if window.high < inf else None,
         "window",
         sources,
-        window.low_limit.text,
-        window.high_limit.text,
+        window.low_limit.why,
+        window.high_limit.why,
         by_hand,
     )

@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from math import inf
 
+from beadwright.phrases import say
 from beadwright.process.arc import arc_length_m
 from beadwright.process.burnoff import current_from_feed, extension_from_feed
 from beadwright.process.operating import Operating, extension
 from beadwright.process.tip_to_work import tip_to_work
-from beadwright.process.transfer import NAMES, transition_current
+from beadwright.process.transfer import MODE_PHRASES, transition_current
 from beadwright.root import crossing
 from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
@@ -30,8 +31,8 @@ def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
     """
     job = run.job
     low, _, high = tip_to_work(job.wire, run.transfer)
-    mode = NAMES[run.transfer].lower()
-    limits = [Limit("tip-range", f"the usual range for this wire in {mode}", low, high)]
+    usual = say("setting.usual-tip-range", mode=MODE_PHRASES[run.transfer])
+    limits = [Limit("tip-range", usual, low, high)]
     if run.transfer != "pulse":
         limits.extend(_of_arc(run, point, low, high))
     arc = arc_length_m(point.volts)
@@ -39,27 +40,27 @@ def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
     per_amp = point.volts / travel_m_s
     for lowest, highest, limit_low, limit_high, out, closer in (
         (run.currents.low, run.currents.high, run.currents.low_limit, run.currents.high_limit,
-         "farther out, {}", "closer in, {}"),
+         "setting.farther-out", "setting.closer-in"),
         (run.heats.low / per_amp, run.heats.high / per_amp, run.heats.low_limit,
-         run.heats.high_limit, "farther out puts in {}", "closer in puts in {}"),
+         run.heats.high_limit, "setting.farther-out-puts-in", "setting.closer-in-puts-in"),
     ):  # fmt: skip
         if not lowest <= point.current_a <= highest:
             continue
         if lowest > 0:
             longest = extension_from_feed(job.wire, point.feed_m_s, lowest) + arc
-            text = out.format(limit_low.text)
-            limits.append(Limit("current-low", text, high=longest, source=limit_low.source))
+            why = say(out, why=limit_low.why)
+            limits.append(Limit("current-low", why, high=longest, source=limit_low.source))
         if highest < inf:
             closest = extension_from_feed(job.wire, point.feed_m_s, highest) + arc
-            text = closer.format(limit_high.text)
-            limits.append(Limit("current-high", text, low=closest, source=limit_high.source))
+            why = say(closer, why=limit_high.why)
+            limits.append(Limit("current-high", why, low=closest, source=limit_high.source))
     return tightest_window(limits)
 
 
 def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Limit]:
     """Closer in the current asks more volts, farther out fewer, than stand."""
     job, volts = run.job, point.volts
-    mode = NAMES[run.transfer].lower()
+    mode = MODE_PHRASES[run.transfer]
 
     def over(tip: float, end: int) -> float:
         """Volts that an end of the mode's room asks over those that stand."""
@@ -71,12 +72,12 @@ def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Lim
         return
     if over(low, 0) > 0:
         closest = crossing(lambda tip: over(tip, 0), low, run.tip_to_work_m, 0.0)
-        yield Limit("arc-short", f"closer in, {mode} stubs on these volts", low=closest)
+        yield Limit("arc-short", say("setting.stubs-closer-in", mode=mode), low=closest)
     # Where the current falls out of spray's reach the room for short circuit opens at a step.
     least = transition_current(job.wire, job.gas) if run.transfer == "short" else 0.0
     reach = extension_from_feed(job.wire, point.feed_m_s, least) if least > 0 else inf
     for far in (high, reach * (1 - _TOL) + arc_length_m(volts)):
         if run.tip_to_work_m < far <= high and over(far, 1) < 0:
             farthest = crossing(lambda tip: over(tip, 1), run.tip_to_work_m, far, 0.0)
-            text = f"farther out, {mode} gives way on these volts"
-            yield Limit("arc-long", text, high=farthest)
+            why = say("setting.gives-way-farther-out", mode=mode)
+            yield Limit("arc-long", why, high=farthest)

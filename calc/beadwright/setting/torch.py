@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 
 from beadwright.joint.joints import JointKind
+from beadwright.phrases import Phrase, say
 from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_kinds import KINDS, Kind
@@ -22,31 +23,31 @@ class Torch:
         way: push, drag or either.
         travel_angle: Degrees off square along the travel: low, set, high.
         work_angle: Degrees from the plate lying down: low, set, high.
-        aim: Where to point, in words.
+        aim: Where to point.
         source: Source id.
     """
 
     way: str
     travel_angle: _Three
     work_angle: _Three
-    aim: str
+    aim: Phrase
     source: str
 
 
-_WORK: Mapping[JointKind, tuple[_Three, str]] = MappingProxyType(
+_WORK: Mapping[JointKind, tuple[_Three, Phrase]] = MappingProxyType(
     {
-        "tee": ((40.0, 45.0, 50.0), "into the root, split between the plates"),
-        "lap": ((55.0, 60.0, 70.0), "on the lower plate, washing up to the edge"),
-        "corner": ((40.0, 45.0, 50.0), "into the corner, split between the edges"),
-        "square": ((85.0, 90.0, 95.0), "into the gap, square to the plate"),
-        "v": ((85.0, 90.0, 95.0), "down the middle of the groove"),
-        "double-v": ((85.0, 90.0, 95.0), "down the middle of the groove"),
-        "bevel": ((70.0, 80.0, 90.0), "into the foot of the square edge"),
-        "double-bevel": ((70.0, 80.0, 90.0), "into the foot of the square edge"),
-        "tee-bevel": ((35.0, 45.0, 55.0), "into the root of the groove"),
-        "tee-double-bevel": ((35.0, 45.0, 55.0), "into the root of the groove"),
-        "plug": ((80.0, 90.0, 95.0), "round the foot of the hole first, then fill inward"),
-        "slot": ((80.0, 90.0, 95.0), "round the foot of the slot first, then fill inward"),
+        "tee": ((40.0, 45.0, 50.0), say("setting.aim-split-plates")),
+        "lap": ((55.0, 60.0, 70.0), say("setting.aim-lower-plate")),
+        "corner": ((40.0, 45.0, 50.0), say("setting.aim-split-edges")),
+        "square": ((85.0, 90.0, 95.0), say("setting.aim-into-gap")),
+        "v": ((85.0, 90.0, 95.0), say("setting.aim-down-middle")),
+        "double-v": ((85.0, 90.0, 95.0), say("setting.aim-down-middle")),
+        "bevel": ((70.0, 80.0, 90.0), say("setting.aim-foot-of-edge")),
+        "double-bevel": ((70.0, 80.0, 90.0), say("setting.aim-foot-of-edge")),
+        "tee-bevel": ((35.0, 45.0, 55.0), say("setting.aim-root-of-groove")),
+        "tee-double-bevel": ((35.0, 45.0, 55.0), say("setting.aim-root-of-groove")),
+        "plug": ((80.0, 90.0, 95.0), say("setting.aim-round-hole")),
+        "slot": ((80.0, 90.0, 95.0), say("setting.aim-round-slot")),
     }
 )
 

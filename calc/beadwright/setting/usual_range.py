@@ -4,17 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from beadwright import units
 from beadwright.job.job import Job
-from beadwright.process.transfer import NAMES, Transfer
+from beadwright.phrases import Amount, Phrase, say
+from beadwright.process.transfer import MODE_PHRASES, Transfer
 from beadwright.process.wire_kinds import KINDS, Kind
 from beadwright.process.wire_ranges import usual_feed, usual_volts
 from beadwright.results import Note, Quantity
-from beadwright.setting.outcome import Settings
+from beadwright.setting.outcome import SETTING_PHRASES, Settings
 
 _TOL = 1e-6
-_SAID = "this wire"
-"""In the words of every limit that is a wire's own: its end is then said already."""
+_WIRES_OWN = frozenset(
+    {
+        "setting.wire-stubs", "setting.shorts-unevenly", "setting.drops-out-of-spray",
+        "setting.drops-grow-coarse", "setting.still-shorts", "setting.pulse-stubs",
+        "setting.wire-s-top", "setting.sprays-on-volts",
+    }
+)  # fmt: skip
+"""The limits that are a wire's own: where one binds, its end is said already."""
 
 
 def range_sources(kind: Kind, transfer: Transfer) -> tuple[str, str]:
@@ -78,14 +84,22 @@ def _outside(
     if value is None or _holds(usual, value):
         return
     under = value < low
-    if not setting.inside and _SAID in (setting.low_by if under else setting.high_by):
+    if not setting.inside and _of_wire(setting.low_by if under else setting.high_by):
         return
-    shown, least, most = (units.show(v, setting.measure, job.units) for v in (value, low, high))
-    unit = units.symbol(setting.measure, job.units)
-    yield Note(
-        "caution",
-        f"{setting.name} {shown} is {'under' if under else 'over'} what this wire is usually run "
-        f"at in {NAMES[transfer].lower()}, {least} to {most} {unit}. Prove it on scrap first.",
-        sources[0 if under else 1],
-        field,
+    told = say(
+        "setting.under-usual" if under else "setting.over-usual",
+        setting=SETTING_PHRASES[setting.measure],
+        value=Amount(value, setting.measure),
+        mode=MODE_PHRASES[transfer],
+        least=Amount(low, setting.measure),
+        most=Amount(high, setting.measure),
     )
+    yield Note("caution", told, sources[0 if under else 1], field)
+
+
+def _of_wire(why: Phrase | None) -> bool:
+    """Whether a reason is a limit of the wire's own, or holds one."""
+    if why is None:
+        return False
+    held = (value for _, value in why.parameters if isinstance(value, Phrase))
+    return why.key in _WIRES_OWN or any(map(_of_wire, held))

@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from beadwright.phrases import Amount, say
 from beadwright.process.operating import Operating, volts_window
-from beadwright.process.transfer import NAMES, Transfer, spray_refused, transition_current
+from beadwright.process.transfer import MODE_PHRASES, Transfer, spray_refused, transition_current
 from beadwright.root import crossing
 from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
@@ -29,18 +30,17 @@ def volts_room(run: Run, point: Operating) -> Window:
         point: Where the arc stands; its feed is held [-].
     """
     job, feed = run.job, point.feed_m_s
-    mode = NAMES[run.transfer].lower()
+    mode = MODE_PHRASES[run.transfer]
     low = edge_point(run, point, run.transfer, 0)
     high = edge_point(run, point, run.transfer, 2)
     limits = [
-        Limit("arc-short", f"below it {mode} stubs and spits at this current", low=low.volts),
-        Limit("arc-long", f"above it the {mode} arc is too long: spatter and undercut",
-              high=high.volts),
-    ]  # fmt: skip
+        Limit("arc-short", say("setting.stubs-below", mode=mode), low=low.volts),
+        Limit("arc-long", say("setting.too-long-above", mode=mode), high=high.volts),
+    ]
     limits.extend(_of_mode(run, point))
     if job.machine_volts_v is not None:
-        text = f"your machine stops at {job.machine_volts_v:g} V"
-        limits.append(Limit("machine", text, high=job.machine_volts_v, source="yours"))
+        why = say("setting.machine-stops-at-volts", most=Amount(job.machine_volts_v, "volts"))
+        limits.append(Limit("machine", why, high=job.machine_volts_v, source="yours"))
 
     def current(volts: float) -> float:
         return run.point(feed, volts).current_a
@@ -54,20 +54,22 @@ def volts_room(run: Run, point: Operating) -> Window:
     if low.current_a < least <= high.current_a:
         at = crossing(current, low.volts, high.volts, least)
         limit = currents.low_limit
-        limits.append(Limit("current-low", f"lower, {limit.text}", low=at, source=limit.source))
+        why = say("setting.lower-volts", why=limit.why)
+        limits.append(Limit("current-low", why, low=at, source=limit.source))
     if low.current_a <= most < high.current_a:
         at = crossing(current, low.volts, high.volts, most)
         limit = currents.high_limit
-        limits.append(Limit("current-high", f"higher, {limit.text}", high=at, source=limit.source))
+        why = say("setting.higher-volts", why=limit.why)
+        limits.append(Limit("current-high", why, high=at, source=limit.source))
     coolest, hottest = run.heat(low), run.heat(high)
     if coolest < heats.low <= hottest:
         at = crossing(heat, low.volts, high.volts, heats.low)
-        text = f"lower puts in {heats.low_limit.text}"
-        limits.append(Limit("heat-low", text, low=at, source=heats.low_limit.source))
+        why = say("setting.lower-volts-put-in", heat=heats.low_limit.why)
+        limits.append(Limit("heat-low", why, low=at, source=heats.low_limit.source))
     if coolest <= heats.high < hottest:
         at = crossing(heat, low.volts, high.volts, heats.high)
-        text = f"higher puts in {heats.high_limit.text}"
-        limits.append(Limit("heat-high", text, high=at, source=heats.high_limit.source))
+        why = say("setting.higher-volts-put-in", heat=heats.high_limit.why)
+        limits.append(Limit("heat-high", why, high=at, source=heats.high_limit.source))
     return tightest_window(limits)
 
 
@@ -94,10 +96,10 @@ def _of_mode(run: Run, point: Operating) -> Iterator[Limit]:
     if run.transfer == "short" and not spray_refused(wire, gas):
         spray = edge_point(run, point, "spray", 0)
         if spray.current_a >= transition_current(wire, gas):
-            yield Limit("spray-begins", "above it this current sprays", high=spray.volts)
+            yield Limit("spray-begins", say("setting.sprays-above"), high=spray.volts)
     elif run.transfer == "globular":
         shorts = edge_point(run, point, "short", 2)
-        yield Limit("short-ends", "below it this current still short circuits", low=shorts.volts)
+        yield Limit("short-ends", say("setting.shorts-below"), low=shorts.volts)
 
 
 def edge_point(run: Run, point: Operating, transfer: Transfer, end: int) -> Operating:

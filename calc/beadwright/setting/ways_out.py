@@ -6,9 +6,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from beadwright.job.job import Job
+from beadwright.phrases import Phrase, say
 from beadwright.process.gases import GASES
-from beadwright.process.positions import POSITIONS
-from beadwright.process.transfer import NAMES
+from beadwright.process.positions import MOVER_PHRASES, POSITIONS
+from beadwright.process.transfer import MODE_PHRASES
 from beadwright.process.wires import wire_of
 from beadwright.setting.plan import make_plan
 
@@ -20,50 +21,55 @@ class WayOut:
     """One change that opens the window.
 
     Attributes:
-        text: What to do, in the imperative.
+        phrase: What to do, in the imperative.
         changes: Query keys to their new values.
     """
 
-    text: str
+    phrase: Phrase
     changes: Mapping[str, str]
 
 
-def _changes(job: Job) -> Iterator[tuple[str, dict[str, str], Job]]:
+def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
     hand = job.by_hand
     if job.transfer != "auto":
         auto = replace(job, transfer="auto")
-        yield "Let transfer follow the plate and gas", {"transfer": "auto"}, auto
+        yield say("setting.let-transfer-follow"), {"transfer": "auto"}, auto
     if hand.tip_to_work_m is not None:
         loose = replace(job, by_hand=replace(hand, tip_to_work_m=None))
-        yield "Let go of tip-to-work", {"ctwd": ""}, loose
+        yield say("setting.let-go-of-tip"), {"ctwd": ""}, loose
     if hand.volts is not None:
-        yield "Let go of volts", {"volts": ""}, replace(job, by_hand=replace(hand, volts=None))
+        loose = replace(job, by_hand=replace(hand, volts=None))
+        yield say("setting.let-go-of-volts"), {"volts": ""}, loose
     for transfer in ("short", "pulse"):
         if job.transfer != transfer:
-            name = NAMES[transfer].lower()
-            yield f"Run {name}", {"transfer": transfer}, replace(job, transfer=transfer)
+            run = say("setting.run-mode", mode=MODE_PHRASES[transfer])
+            yield run, {"transfer": transfer}, replace(job, transfer=transfer)
     made = job.wire.type.sizes
     near = made.index(job.wire.size)
     for size in sorted(made, key=lambda name: abs(made.index(name) - near)):
         if size != job.wire.size:
             wire = wire_of(job.wire.type.name, size)
-            yield f"Use {size} wire", {"dia": size}, replace(job, wire=wire)
+            use = say("setting.use-wire", size=size)
+            yield use, {"dia": size}, replace(job, wire=wire)
     for name in ("90/10", "75/25", "CO2"):
         if name != job.gas.name:
-            yield f"Use {name} gas", {"gas": name}, replace(job, gas=GASES[name])
+            use = say("setting.use-gas", gas=name)
+            yield use, {"gas": name}, replace(job, gas=GASES[name])
     if job.position.orientation == "vertical-down":
         up = POSITIONS["3-up"]
         way = {"position": up.name(job.is_fillet)}
-        yield "Run it uphill", way, replace(job, position=up)
+        yield say("setting.run-uphill"), way, replace(job, position=up)
     for mover in ("track", "robot"):
         if mover != job.travel_by and job.travel_by != "robot":
-            yield f"Put the torch on a {mover}", {"travel_by": mover}, replace(job, travel_by=mover)
+            put = say("setting.put-torch-on", mover=MOVER_PHRASES[mover])
+            yield put, {"travel_by": mover}, replace(job, travel_by=mover)
     if job.machine_amps_a is not None or job.machine_volts_v is not None:
         bigger = replace(job, machine_amps_a=None, machine_volts_v=None)
-        yield "Use a bigger power source", {"machine_amps": "", "machine_volts": ""}, bigger
+        changes = {"machine_amps": "", "machine_volts": ""}
+        yield say("setting.bigger-power-source"), changes, bigger
     if job.leg_m is not None:
         least = replace(job, leg_m=None)
-        yield "Weld the code's minimum leg", {"leg": ""}, least
+        yield say("setting.minimum-leg"), {"leg": ""}, least
 
 
 def ways_out(job: Job) -> tuple[WayOut, ...]:
@@ -73,9 +79,9 @@ def ways_out(job: Job) -> tuple[WayOut, ...]:
         job: A job whose window is shut [-].
     """
     found: list[WayOut] = []
-    for text, changes, changed in _changes(job):
+    for phrase, changes, changed in _changes(job):
         if make_plan(changed).open:
-            found.append(WayOut(text, changes))
+            found.append(WayOut(phrase, changes))
         if len(found) == MOST_OFFERED:
             break
     return tuple(found)

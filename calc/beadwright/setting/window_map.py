@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from beadwright.phrases import Phrase
 from beadwright.process.operating import at_feed, feed_at_current
 from beadwright.process.transfer import (
     TRANSITION_BAND,
@@ -62,7 +63,7 @@ class WindowMap:
         window: Outline of the set points that hold every limit; empty if none does.
         point: The set point, or None.
         soft: Bands about the edges between modes.
-        refused: Why spray cannot be held here, or empty.
+        refused: Why spray cannot be held here, or None.
         pulsed: True if the machine pulses: mean current only, its own volts.
     """
 
@@ -72,7 +73,7 @@ class WindowMap:
     window: tuple[FeedVolts, ...]
     point: FeedVolts | None
     soft: tuple[SoftEdge, ...] = ()
-    refused: str = ""
+    refused: Phrase | None = None
     pulsed: bool = False
 
 

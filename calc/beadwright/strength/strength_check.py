@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from math import acos, degrees, hypot, inf
+from types import MappingProxyType
 
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.joint.fillet_joints import fillet_throat
 from beadwright.joint.fillets import throat
+from beadwright.phrases import Phrase, say
 from beadwright.strength import base_metal, resistance_en
 from beadwright.strength.elastic_line import LineForce, line_forces, worst
 from beadwright.strength.instantaneous_center import CenterStrength, center_strength
@@ -30,7 +32,7 @@ class Link:
 
     Attributes:
         key: weld, plate-yield, plate-rupture, plate2-yield or plate2-rupture.
-        name: What gives way, in words.
+        phrase: What gives way.
         asked: What it is asked to carry per length [N/m].
         holds: What it may be asked [N/m].
         source: Source id.
@@ -38,7 +40,7 @@ class Link:
     """
 
     key: str
-    name: str
+    phrase: Phrase
     asked: float
     holds: float
     source: str
@@ -48,6 +50,16 @@ class Link:
     def use(self) -> float:
         """How much of its strength is used; over 1 it gives way [-]."""
         return self.asked / self.holds if self.holds else inf
+
+    @property
+    def part(self) -> Phrase:
+        """What it is a part of, without the place or the way it gives."""
+        return _PARTS.get(self.key.partition("-")[0], self.phrase)
+
+
+_PARTS: Mapping[str, Phrase] = MappingProxyType(
+    {"plate": say("strength.plate"), "plate2": say("strength.other-plate")}
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,9 +174,10 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
         OutOfRangeError: If a weld so short may carry no load with this leg.
     """
     force = found.forces[found.worst]
-    name = f"weld at point {point_numbers(found.forces)[found.worst]}"
     if task.group.radius_m:
-        name = "weld at its worst point"
+        name = say("strength.weld-at-worst")
+    else:
+        name = say("strength.weld-at-point", point=point_numbers(found.forces)[found.worst])
     if task.european:
         return replace(
             _weld_en(task, force, counted_throat(leg_m, leg2_m), name), point=found.worst
@@ -181,7 +194,7 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
         return Link("weld", name, 1 / found.factor, unit, "aisc-manual-8", found.worst)
     mixed = _mixed(task)
     if mixed is not None:
-        return Link("weld", "weld, all of it", mixed, unit, source, found.worst)
+        return Link("weld", say("strength.weld-all"), mixed, unit, source, found.worst)
     holds = unit * (_towards(force) if found.increased else 1.0)
     return Link("weld", name, force.total, holds, source, found.worst)
 
@@ -210,7 +223,7 @@ def _mixed(task: StrengthTask) -> float | None:
     return size / concentric_strength(along, across)
 
 
-def _weld_en(task: StrengthTask, force: LineForce, a: float, name: str) -> Link:
+def _weld_en(task: StrengthTask, force: LineForce, a: float, name: Phrase) -> Link:
     _, fu = task.steel.at(max(task.job.plate_m, task.job.plate2_m))
     assert task.steel.correlation is not None  # refused when the query was read
     whole = task.group.length_m
@@ -240,19 +253,27 @@ def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
     """
     paired = 2 if task.welds_on_stem == 2 and task.sides == 1 else 1
     pulled = task.job.joint != "lap" and task.per_length_n_m is None
-    for key, word, thickness, times, takes_pull in (
-        ("plate", "plate lying down", task.job.plate_m, 1 / task.sides, False),
-        ("plate2", "other plate", task.job.plate2_m, paired, pulled),
+    for key, thickness, times, takes_pull in (
+        ("plate", task.job.plate_m, 1 / task.sides, False),
+        ("plate2", task.job.plate2_m, paired, pulled),
     ):
         for way, pull, shear, source in _plate_strengths(task, thickness):
             at, use = _worst_use(found.forces, pull, shear, takes_pull=takes_pull)
             force = found.forces[at].total
             asked = force * times
             holds = force / use if use else shear
-            yield Link(f"{key}-{way}", f"{word}, {_WAYS[way]}", asked, holds, source, at)
+            link = f"{key}-{way}"
+            yield Link(link, _PLATES[link], asked, holds, source, at)
 
 
-_WAYS = {"yield": "yielding", "rupture": "tearing"}
+_PLATES: Mapping[str, Phrase] = MappingProxyType(
+    {
+        "plate-yield": say("strength.plate-yielding"),
+        "plate-rupture": say("strength.plate-tearing"),
+        "plate2-yield": say("strength.other-plate-yielding"),
+        "plate2-rupture": say("strength.other-plate-tearing"),
+    }
+)
 
 
 def _plate_strengths(

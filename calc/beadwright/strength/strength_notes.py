@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from beadwright.phrases import Amount, say
 from beadwright.results import Note
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.resistance_aisc import counted_leg, long_weld_factor
@@ -11,18 +12,8 @@ from beadwright.strength.strength_answer import LegSizes
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
-from beadwright.units import show, symbol
 
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
-
-LICENSED = (
-    "Structural, pressure and lifting gear: the written procedure, the code there and licensed "
-    "people rule. This is a check of arithmetic, not a design."
-)
-FATIGUE = (
-    "Steady load only. Load that comes and goes, shock and cold are not covered: a weld that holds "
-    "once may crack in time."
-)
 
 
 def strength_notes(
@@ -51,8 +42,8 @@ def strength_notes(
     return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
 
 
-def _written(value: float, measure: str, task: StrengthTask) -> str:
-    return f"{show(value, measure, task.job.units)} {symbol(measure, task.job.units)}"
+def _leg(value_m: float) -> Amount:
+    return Amount(value_m, "leg")
 
 
 def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Iterator[Note]:
@@ -61,17 +52,16 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
         if link.use > 1 + REL_TOL and link.key != "weld":
             yield Note(
                 "stop",
-                f"{link.name.capitalize()}: {link.use:.0%} of what it may. No leg helps: thicker "
-                "plate, stronger steel or more weld.",
+                say("strength.no-leg-helps", link=link.phrase, use=link.use),
                 link.source,
                 link.key.split("-")[0],
             )
     if weak.key != "weld" and weak.use <= 1 + REL_TOL:
-        yield Note("note", f"Weakest link: {weak.name}, {weak.use:.0%} used.", weak.source)
+        yield Note("note", say("strength.weakest", link=weak.phrase, use=weak.use), weak.source)
     if legs.needed is None:
         yield Note(
             "stop",
-            "No fillet to 2 in holds this. Longer weld, weld further apart, or a groove.",
+            say("strength.no-fillet-holds"),
             "aisc-j2.4-strength",
             "leg",
         )
@@ -82,24 +72,21 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
     if legs.given and legs.judged < legs.least - REL_TOL:
         yield Note(
             "stop",
-            f"Leg {_written(legs.judged, 'leg', task)} is under the code's least of "
-            f"{_written(legs.least, 'leg', task)}.",
+            say("strength.leg-under-least", leg=_leg(legs.judged), least=_leg(legs.least)),
             source,
             "leg",
         )
     if not legs.given and legs.needed is not None and legs.needed < legs.least - REL_TOL:
         yield Note(
             "note",
-            f"Strength asks {_written(legs.needed, 'leg', task)} only; the code's least for this "
-            f"plate is {_written(legs.least, 'leg', task)}.",
+            say("strength.asks-less", leg=_leg(legs.needed), least=_leg(legs.least)),
             source,
             "leg",
         )
     if legs.most is not None and legs.judged > legs.most + REL_TOL:
         yield Note(
             "stop",
-            f"Two limits fight: strength asks leg {_written(legs.judged, 'leg', task)}, the "
-            f"plate's edge allows {_written(legs.most, 'leg', task)}. More weld or thicker plate.",
+            say("strength.fights-edge", leg=_leg(legs.judged), most=_leg(legs.most)),
             "aisc-j2.2b",
             "leg",
         )
@@ -107,16 +94,18 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
         position = task.job.position
         yield Note(
             "note",
-            f"Over {_written(legs.one_pass, 'leg', task)} in one pass is not prequalified "
-            f"{position.orientation}: run more than one.",
+            say(
+                "strength.not-in-one-pass",
+                leg=_leg(legs.one_pass),
+                orientation=position.phrase,
+            ),
             position.single_pass_source,
             "position",
         )
     if legs.to_weld > legs.judged + REL_TOL:
         yield Note(
             "note",
-            f"Gap or slant: weld {_written(legs.to_weld, 'leg', task)} so the throat counted is "
-            "there.",
+            say("strength.weld-larger", leg=_leg(legs.to_weld)),
             "aws-d1.1-gap",
             "gap",
         )
@@ -129,7 +118,7 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
         if counted < legs.judged - REL_TOL:
             yield Note(
                 "caution",
-                f"Shorter than four legs: only {_written(counted, 'leg', task)} of the leg counts.",
+                say("strength.shorter-than-four-legs", counted=_leg(counted)),
                 "aisc-j2.2b",
                 "group_height",
             )
@@ -137,7 +126,7 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
             factor = long_weld_factor(length, legs.judged)
             yield Note(
                 "note",
-                f"Over 100 legs long and loaded along: its middle idles, {factor:.0%} counts.",
+                say("strength.long-weld", counted=factor),
                 "aisc-j2.2b-long",
                 "group_height",
             )
@@ -145,28 +134,30 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
         if task.european:
             yield Note(
                 "note",
-                "EN 1993-1-8 counts direction in its directional method: take en-directional.",
+                say("strength.take-directional"),
                 "en-1993-1-8",
                 "cross_increase",
             )
         elif not found.increased and not task.concentric:
             yield Note(
                 "note",
-                "No increase counted: the load misses the weld's centroid. Take the instantaneous "
-                "centre, which counts it as far as the weld stretches.",
+                say("strength.no-increase"),
                 "aisc-j2.4-strength",
                 "cross_increase",
             )
     if task.welds_on_stem == 2 and task.sides == 1:
-        yield Note("note", "Both lines weld one plate: its thickness carries both.", "aisc-j4.2")
+        yield Note("note", say("strength.both-lines-one-plate"), "aisc-j4.2")
 
 
 def _seam(task: StrengthTask, segments: Intermittent | None) -> Iterator[Note]:
     if segments is not None:
         yield Note(
             "note",
-            f"Or weld {_written(segments.segment_m, 'length', task)} on "
-            f"{_written(segments.pitch_m, 'length', task)} centres. Put a segment at each end.",
+            say(
+                "strength.intermittent",
+                segment=Amount(segments.segment_m, "length"),
+                pitch=Amount(segments.pitch_m, "length"),
+            ),
             "aisc-j2.2b-long",
             "segment",
         )
@@ -176,29 +167,26 @@ def _cautions(task: StrengthTask) -> Iterator[Note]:
     if task.demo_load:
         yield Note(
             "caution",
-            "The load is made up for the demonstration bracket. Put in yours.",
+            say("strength.demo-load"),
             "invented",
             "py",
         )
-    yield Note("caution", LICENSED, "practice")
-    yield Note("caution", FATIGUE, "practice")
-    basis = {
-        "asd": "Loads are service loads, as they come.",
-        "lrfd": "Loads are factored loads: multiply them first, as 1.2 dead + 1.6 live.",
-    }.get(task.code, "Loads are design values with their partial factors in them.")
-    yield Note("note", basis, "en-1993-1-8" if task.european else "aisc-j2.4-strength",
+    yield Note("caution", say("strength.licensed"), "practice")
+    yield Note("caution", say("strength.steady-load"), "practice")
+    basis = {"asd": "strength.service-loads", "lrfd": "strength.factored-loads"}
+    loads = say(basis.get(task.code, "strength.design-loads"))
+    yield Note("note", loads, "en-1993-1-8" if task.european else "aisc-j2.4-strength",
                "design_code")  # fmt: skip
     yield Note(
         "caution",
-        f"Strength is counted for {task.steel.grade}. Steel without papers may be weaker and may "
-        "not weld: find out before you trust it.",
+        say("strength.steel-counted", steel=task.steel.grade),
         task.steel.source,
         "steel",
     )
     if not task.job.is_fillet:
         yield Note(
             "caution",
-            "This judges a fillet. A groove welded through holds what its plate holds.",
+            say("strength.judges-a-fillet"),
             "aisc-j2.4-strength",
             "joint",
         )

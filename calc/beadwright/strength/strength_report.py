@@ -9,6 +9,7 @@ from beadwright.strength.elastic_line import LineForce
 from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_check import Link, point_numbers
 from beadwright.units import System
+from beadwright.words.wording import worded
 
 
 def strength_report(answer: StrengthAnswer) -> dict[str, Any]:
@@ -26,7 +27,7 @@ def _answer(answer: StrengthAnswer) -> dict[str, Any]:
     center, numbers = answer.spread.center, point_numbers(answer.spread.forces)
     return {
         "holds": answer.holds,
-        "weakest": answer.links[0].name,
+        "weakest": worded(answer.links[0].phrase, answer.units),
         "use": round(answer.links[0].use, 6),
         "leg": shown(legs.judged, "leg", system),
         "leg_given": legs.given,
@@ -67,7 +68,7 @@ def _answer(answer: StrengthAnswer) -> dict[str, Any]:
 def _link(link: Link, system: System) -> dict[str, Any]:
     return {
         "key": link.key,
-        "name": link.name,
+        "name": worded(link.phrase, system),
         "asked": shown(link.asked, "force_per_length", system),
         "holds": shown(link.holds, "force_per_length", system),
         "use": round(link.use, 6),

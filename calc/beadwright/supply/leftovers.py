@@ -6,9 +6,9 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.money.cost_ways import PlannedWay
+from beadwright.phrases import Amount, Phrase, say
 from beadwright.supply.cylinders import RESIDUAL_PA, CylinderSize, co2_gas, lasts, usable
 from beadwright.supply.spools import (
     left_by_full,
@@ -49,14 +49,14 @@ class CylinderLeft:
         gas_m3: Gas that can be drawn, 70 °F and 1 atm [m³].
         lasts_s: How long it lasts with the gas on [s].
         parts: Parts it welds [-].
-        text: The same in a sentence.
+        phrase: The same in a sentence.
     """
 
     by: str
     gas_m3: float
     lasts_s: float
     parts: float
-    text: str
+    phrase: Phrase
 
 
 def spool_left(values: Mapping[str, Any], planned: PlannedWay) -> SpoolLeft | None:
@@ -157,10 +157,7 @@ def _left(by: str, gas_m3: float, planned: PlannedWay) -> CylinderLeft:
     hours = lasts(gas_m3, way.gas_flow_m3_s)
     parts = gas_m3 / way.gas_part_m3
     if gas_m3 <= 0:
-        system = planned.dialled.job.units
-        least = units.show(RESIDUAL_PA, "pressure", system)
-        unit = units.symbol("pressure", system)
-        text = f"Empty: under {least} {unit} the regulator no longer holds the flow."
+        told = say("supply.cylinder-empty", least=Amount(RESIDUAL_PA, "pressure"))
     else:
-        text = f"Lasts {hours / 60:.0f} min with the gas on: {parts:,.0f} parts."
-    return CylinderLeft(by, gas_m3, hours, parts, text)
+        told = say("supply.cylinder-lasts", span=Amount(hours, "time"), parts=parts)
+    return CylinderLeft(by, gas_m3, hours, parts, told)

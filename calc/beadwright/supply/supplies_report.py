@@ -9,6 +9,7 @@ from beadwright.supply.leftovers import CylinderLeft, SpoolLeft
 from beadwright.supply.purchase import purchase_csv, purchase_total
 from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright.units import System
+from beadwright.words.wording import worded
 
 
 def supplies_report(answer: SuppliesAnswer) -> dict[str, Any]:
@@ -80,7 +81,7 @@ def _gas_report(left: CylinderLeft, system: System) -> dict[str, Any]:
         "gas": shown(left.gas_m3, "gas_volume", system),
         "lasts": shown(left.lasts_s, "hours", system),
         "parts": left.parts,
-        "text": left.text,
+        "text": worded(left.phrase, system),
     }
 
 

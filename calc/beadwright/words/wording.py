@@ -4,6 +4,7 @@ A text holds each parameter in braces, and after a colon how it is written:
 
 - an amount: ``{leg}`` with its unit, ``{leg:bare}`` without; ``{volts:g}`` and ``{volts:bare g}``
   give the number by a format of Python's instead of the measure's own rounding;
+- money as the shop writes it: ``{saved}``;
 - a phrase: ``{why}``, or ``{why:capital}`` where it begins a sentence;
 - several values: ``{names:, }`` with what stands between two, ``{beads:runs}`` as 2–4, 7;
 - any other number by a format of Python's: ``{share:.0%}``.
@@ -17,24 +18,25 @@ from importlib import import_module
 
 from beadwright import temperatures, units
 from beadwright.measures import System
-from beadwright.phrases import Amount, Parameter, Phrase
+from beadwright.phrases import Amount, Money, Parameter, Phrase
+from beadwright.words.money_text import money_text
 from beadwright.words.text import Plural, Rounded, Text
 
 LANGUAGE = "english"
 """The room of ``words`` that holds the catalogs."""
 
 _BARE = "bare"
+_CLOSE = ("°", "/")
+"""What a unit begins with that stands at its number without a blank."""
 
 
-def worded(phrase: Phrase | str, system: System) -> str:
+def worded(phrase: Phrase, system: System) -> str:
     """Return a phrase in words.
 
     Args:
         phrase: The phrase; its key is one of its room's catalog [-].
         system: Whose units [-].
     """
-    if isinstance(phrase, str):
-        return phrase
     text = catalogue(phrase.key.partition(".")[0])[phrase.key]
     given = dict(phrase.parameters)
     if isinstance(text, Plural):
@@ -44,6 +46,16 @@ def worded(phrase: Phrase | str, system: System) -> str:
     if not given:
         return text
     return text.format_map({name: _Shown(value, system) for name, value in given.items()})
+
+
+def reason(phrase: Phrase | None, system: System) -> str:
+    """Return a reason in words; empty where there is none.
+
+    Args:
+        phrase: The reason, or None [-].
+        system: Whose units [-].
+    """
+    return "" if phrase is None else worded(phrase, system)
 
 
 @cache
@@ -73,6 +85,8 @@ class _Shown:
 def _written(value: Parameter, how: str, system: System) -> str:
     if isinstance(value, Amount):
         return _amount(value, how, system)
+    if isinstance(value, Money):
+        return money_text(value.amount, value.sign)
     if isinstance(value, Phrase):
         text = worded(value, system)
         return text[:1].upper() + text[1:] if how == "capital" else text
@@ -91,7 +105,10 @@ def _amount(amount: Amount, how: str, system: System) -> str:
         number = format(units.convert(amount.value, amount.measure, system), rounding)
     else:
         number = units.show(amount.value, amount.measure, system)
-    return number if bare else f"{number} {units.symbol(amount.measure, system)}"
+    if bare:
+        return number
+    unit = units.symbol(amount.measure, system)
+    return f"{number}{unit}" if unit.startswith(_CLOSE) else f"{number} {unit}".rstrip()
 
 
 def _runs(numbers: Iterable[int]) -> str:

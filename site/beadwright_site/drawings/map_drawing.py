@@ -6,8 +6,10 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from beadwright import units
+from beadwright.phrases import say
 from beadwright.setting.window_map import FeedVolts, WindowMap
 from beadwright.units import System
+from beadwright.words.wording import worded
 from beadwright_site.drawings.axes import Scale, Tick, nice_step, round_values
 from beadwright_site.drawings.paper import XY, Field, points_text
 
@@ -106,7 +108,7 @@ def draw_map(drawn: WindowMap, system: System) -> MapDrawing:
         ),
         units.symbol("wire_feed", system),
         tuple(points(edge.outline) for edge in drawn.soft),
-        tuple(_caption(drawn)),
+        tuple(_caption(drawn, system)),
     )
 
 
@@ -143,7 +145,7 @@ def _place(name: str, outline: Sequence[XY], above: Sequence[Sequence[XY]]) -> X
     return free[len(free) // 2]
 
 
-def _caption(drawn: WindowMap) -> Iterator[str]:
+def _caption(drawn: WindowMap, system: System) -> Iterator[str]:
     if drawn.window:
         yield "Outlined: every limit holds there."
     if drawn.point is not None:
@@ -152,7 +154,7 @@ def _caption(drawn: WindowMap) -> Iterator[str]:
         yield "Hatched: one mode gives way to the next, good to 1 V."
     if any(edge.key == "transition" for edge in drawn.soft):
         yield "Where spray starts is good to 20%."
-    if drawn.refused:
-        yield f"No spray here: {drawn.refused}."
+    if drawn.refused is not None:
+        yield worded(say("setting.no-spray-here", why=drawn.refused), system)
     if drawn.pulsed:
         yield "Pulsed: the feed sets the mean current only; the machine makes its own volts."

@@ -15,6 +15,7 @@ from beadwright.process.transfer import NAMES
 from beadwright.setting.aims import AIMS
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
+from beadwright.words.wording import worded
 from beadwright_site.forms.entries import Choices, Entry, options_of
 from beadwright_site.forms.filling import LENGTHS, Filling
 from beadwright_site.forms.gas_options import gas_options
@@ -96,7 +97,7 @@ def _choices(key: str, system: System, fillet: bool) -> Choices:
         modes = [("auto", "Ours", "as wire, gas and plate ask")]
         return [*modes, *((m, NAMES[m], "") for m in ("short", "spray", "pulse"))]
     if key == "aim":
-        return [(aim, word, "") for aim, word in AIMS.items()]
+        return [(aim, worded(name, "us"), "") for aim, name in AIMS.items()]
     if key == "travel_by":
         return (("hand", "Hand", ""), ("track", "Track", ""), ("robot", "Robot", ""))
     return ()

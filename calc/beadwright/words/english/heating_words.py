@@ -86,6 +86,33 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "heating.no-angle-form": (
             "No published form here for the angle of this joint. Preset it, or turn it over."
         ),
+        "heating.aws-handbook": "AWS Welding Handbook",
+        "heating.shop-allowance": "shop allowance",
+        "heating.spraragen-ettinger": "Spraragen and Ettinger",
+        "heating.blodgett": "Blodgett",
+        "heating.tendon-force": "tendon force",
+        "heating.guyot": "Guyot",
+        "heating.king": "King",
+        "heating.stiffness-not-written": "the part's stiffness sideways is not written",
+        "heating.no-form": "no published form for this joint",
+        "heating.no-such-steel": (
+            "{element} {share:.4g} % is outside {low:g} to {high:g} %: {formula} is for no such "
+            "steel"
+        ),
+        "heating.element-counted": "{element} counted as {least:g} %, the least method B knows",
+        "heating.cet-counted": "CET {cet:.3f} counted as {least:g}, the least method B knows",
+        "heating.cet-over": "CET {cet:.3f} is over {most:g}, the most of method B",
+        "heating.thickness-counted": (
+            "thinner than 10 mm counted as 10 mm, the least method B knows"
+        ),
+        "heating.heat-counted": "heat over 4 kJ/mm counted as 4 kJ/mm, the most method B knows",
+        "heating.heat-under-range": (
+            "heat under 0.5 kJ/mm is less than method B was tried on; same line taken"
+        ),
+        "heating.element-outside": "{element} {share:.4g} % is outside {low:g} to {high:g} %",
+        "heating.cooling-outside": "{seconds:.3g} s of cooling is outside {low:g} to {high:g} s",
+        "heating.no-analysis-no-hardness": "no analysis, no hardness",
+        "heating.no-cooling-no-hardness": "no cooling time, no hardness",
     }
 )
 """Texts by id."""

@@ -20,6 +20,105 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "One figure here is invented, marked in the form. Put in your own once.",
             "{count} figures here are invented, marked in the form. Put in your own once.",
         ),
+        "money.nothing-to-weld": "Nothing to weld. There are hours for {most:,.0f} parts a year.",
+        "money.cannot-deliver": (
+            "Cannot deliver: hours for {most:,.0f} parts a year, {wanted:,.0f} wanted."
+        ),
+        "money.just-delivers": (
+            "Just delivers: {used:.0%} of the hours are taken, nothing left for a bad week."
+        ),
+        "money.delivers": "Delivers: takes {used:.1%} of the hours.",
+        "money.wire": "wire",
+        "money.gas": "gas",
+        "money.power": "power",
+        "money.tips-and-nozzles": "tips and nozzles",
+        "money.rework": "rework",
+        "money.time-on-arc": "time on the arc",
+        "money.time-off-arc": "time off the arc",
+        "money.write-parts": "Write how many parts you weld in a year.",
+        "money.stay": "Stay",
+        "money.no-parts-no-saving": "No parts, no saving: at zero a year nothing pays back.",
+        "money.switch-to": "Switch to {way}",
+        "money.stay-with": "Stay with {way}",
+        "money.too-close-to-call": "Too close to call",
+        "money.both-cost-the-same": "Both cost the same on every part: {total}.",
+        "money.hardly-cheaper": (
+            "Hardly anything gets cheaper and {worst} costs {costs} a part more: {total}."
+        ),
+        "money.hardly-dearer": (
+            "{best:capital} saves {saves} a part, hardly anything costs more: {total}."
+        ),
+        "money.saves-and-costs": (
+            "{best:capital} saves {saves} a part, {worst} costs {costs} more: {total}."
+        ),
+        "money.saved": "{net} a year saved",
+        "money.lost": "{net} a year lost",
+        "money.saved-after-once": "{net} a year saved after what is paid once",
+        "money.lost-after-once": "{net} a year lost after what is paid once",
+        "money.never-dearer": "{way} costs no more at any number of parts.",
+        "money.no-number-pays": "No number of parts pays for it: {way} costs no less on each part.",
+        "money.cheaper-below": "{way} is the cheaper below {parts:,.0f} parts a year.",
+        "money.pays-back-from": "Pays back in {months:g} months from {parts:,.0f} parts a year.",
+        "money.pays-from": "Pays from {parts:,.0f} parts a year.",
+        "money.nothing-comes-back": "At no parts a year nothing comes back.",
+        "money.never-comes-back": "What is paid once never comes back at this volume.",
+        "money.nothing-paid-once": "Nothing is paid once; it counts from the first part.",
+        "money.over-twenty-years": (
+            "What is paid once takes over twenty years to come back: call it never."
+        ),
+        "money.back-after": (
+            "What is paid once is back after {months:.1f} months, {parts:,.0f} parts."
+        ),
+        "money.dearer-at-any-price": "Even with its wire for nothing, {way} costs more.",
+        "money.may-cost": "{way} may cost up to {sign}{price:,.2f}; {sign}{now:bare ,.2f} now.",
+        "money.may-cost-against-first": (
+            "{way} may cost up to {sign}{price:,.2f}, {against} the first wire; {sign}{now:bare "
+            ",.2f} now."
+        ),
+        "money.faster-saves-nothing": (
+            "Your time is priced at nothing, so laying faster saves next to nothing."
+        ),
+        "money.no-deposition-carries": (
+            "No deposition carries this price: arc time alone cannot pay for the wire."
+        ),
+        "money.pays-no-faster": "Pays even if it lays no faster: {laid} is enough.",
+        "money.ten-times-as-fast": "It would have to lay over ten times as fast: no wire does.",
+        "money.must-lay": "Must lay {laid}, {gain} now; worked out: {here}.",
+        "money.over": "{share:.0%} over",
+        "money.under": "{share:.0%} under",
+        "money.labour": "Labour",
+        "money.settle-labour": "Take labour from last year's payroll, not from the wage alone.",
+        "money.overhead": "Overhead",
+        "money.settle-overhead": "Divide last year's bills by last year's hours.",
+        "money.parts": "Parts a year",
+        "money.settle-parts": "Count last year's parts in the order book.",
+        "money.gas-price": "Price of gas",
+        "money.settle-gas-price": "Read the last gas bill, rent and delivery with it.",
+        "money.gas-flow": "Gas flow",
+        "money.settle-gas-flow": "Put a flow gauge on the nozzle.",
+        "money.minutes-off": "Minutes off the arc",
+        "money.settle-minutes-off": (
+            "Time ten parts from start to start with a stopwatch, both ways."
+        ),
+        "money.weld-size": "Size of the welds",
+        "money.settle-weld-size": "Gauge twenty legs: a leg 1/32 in over costs a fifth more.",
+        "money.paid-once": "Paid once",
+        "money.settle-paid-once": "Get the change quoted in writing.",
+        "money.wire-price": "Price of wire, {way}",
+        "money.settle-wire-price": "Get the price of a year's wire in writing.",
+        "money.laid-an-hour": "Laid an hour, {way}",
+        "money.settle-laid": (
+            "Run {way} at the settings you will use: weigh the plate, weld one minute by the "
+            "clock, weigh it again."
+        ),
+        "money.laid-over-used": "Laid over wire used, {way}",
+        "money.settle-laid-over-used": (
+            "Run one coupon with {way}: weigh the spool and the plate before and after."
+        ),
+        "money.spatter-minutes": "Spatter minutes, {way}",
+        "money.settle-spatter": "Weld one part with {way} and time the chipping and grinding.",
+        "money.welded-twice": "Welded twice, {way}",
+        "money.settle-rework": "Count what is sent back of forty parts with {way}.",
     }
 )
 """Texts by id."""

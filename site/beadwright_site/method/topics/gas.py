@@ -7,6 +7,7 @@ from beadwright.process.gas_effects import EFFECTS
 from beadwright.process.gas_groups import ACTIVE, LEAST_SHARE
 from beadwright.process.gases import GASES
 from beadwright.supply.cylinders import SETTLES_K
+from beadwright.words.wording import worded
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, over, power, row, sub
 from beadwright_site.parts.gas_facts import NAMES
@@ -109,7 +110,7 @@ def effects_table() -> Table:
             COMPONENTS[effect.part].symbol,
             f"over {100 * effect.over:g} to {100 * effect.up_to:g}",
             NAMES[effect.what],
-            effect.text,
+            worded(effect.phrase, "us"),
         )
         for effect in EFFECTS
     )

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from typing import Any, Final
 
+from beadwright.measures import System
 from beadwright.money.chance import ChanceState
 from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
 from beadwright.money.cost_query import CostSchema
-from beadwright.money.verdict import money
+from beadwright.words.money_text import money_text
+from beadwright.words.wording import reason, worded
 from beadwright_site.drawings.chance_drawing import draw_chance
 from beadwright_site.drawings.curve_drawing import draw_curve
 from beadwright_site.pages.cost.form import cost_form
@@ -35,25 +37,36 @@ def main_comparison(found: CostAnswer) -> int:
     )
 
 
+def _verdict_view(found: Comparison, system: System) -> dict[str, str]:
+    verdict = found.verdict
+    return {
+        "word": verdict.word,
+        "headline": worded(verdict.headline, system),
+        "reason": worded(verdict.reason, system),
+        "coupon": reason(verdict.coupon, system),
+        "ask": reason(verdict.ask, system),
+    }
+
+
 def _view(answered: Answered[CostAnswer]) -> PageView:
     found, system, sign = answered.found, answered.asked.system, answered.found.currency
     invented = len(invented_in_use(found.query))
     lead = main_comparison(found)
     main = found.comparisons[lead]
-    others = [(c.verdict.headline, c.verdict.reason) for i, c in enumerate(found.comparisons)
-              if i != lead]  # fmt: skip
+    verdicts = [_verdict_view(each, system) for each in found.comparisons]
+    verdict = verdicts.pop(lead)
     letters = [planned.prefix[:1].upper() or "A" for planned in found.ways]
     pair = (letters[0], letters[lead + 1])
     line = job_card(found.ways[0].dialled).line
     return PageView(
-        f"{main.verdict.headline} · Cost",
+        f"{verdict['headline']} · Cost",
         state_line(answered.whose, invented),
         {
             "verdict": lambda: {
-                "verdict": main.verdict,
-                "others": others,
+                "verdict": verdict,
+                "others": [(other["headline"], other["reason"]) for other in verdicts],
                 "job": _job_line(found, line),
-                "band": tuple(money(end, sign) for end in main.band),
+                "band": tuple(money_text(end, sign) for end in main.band),
             },
             "ways": lambda: {"cards": cards(found)},
             "even": lambda: {
@@ -62,7 +75,7 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
                 "pair": pair,
                 "names": (main.case.now.name, main.case.other.name),
                 "months": f"{main.case.months:g}",
-                "once": money(main.case.once, sign) if main.case.once else "",
+                "once": money_text(main.case.once, sign) if main.case.once else "",
             },
             "hangs": lambda: dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
             "chance": lambda: chance_view(main, lead + 1, sign, found.query.values["draws"]),
@@ -114,9 +127,9 @@ def drawn(state: ChanceState, sign: str) -> dict[str, Any]:
     """
     return {
         "pays": f"{state.pays:.0%}",
-        "low": money(state.low, sign),
-        "middle": money(state.middle, sign),
-        "high": money(state.high, sign),
+        "low": money_text(state.low, sign),
+        "middle": money_text(state.middle, sign),
+        "high": money_text(state.high, sign),
         "picture": draw_chance(state, sign),
     }
 

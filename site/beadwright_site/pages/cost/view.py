@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.swings import Swing
-from beadwright.money.verdict import money
+from beadwright.money.verdict import FAR_MONTHS, MUST_LAY, PAYS_NO_FASTER
 from beadwright.units import System
+from beadwright.words.money_text import money_text
+from beadwright.words.wording import worded
 from beadwright_site.pages.cost.shares import rounded
 from beadwright_site.written import cents, written
 
@@ -135,13 +137,13 @@ def cards(found: CostAnswer) -> tuple[Card, ...]:
                 f"{cost.time_s / 60:.1f} min",
                 f"{planned.way.arc_s / 60:.1f} min",
                 _length(cost.metre, sign, system),
-                money(cost.batch(found.batch), sign),
-                money(cost.year(found.parts), sign),
+                money_text(cost.batch(found.batch), sign),
+                money_text(cost.year(found.parts), sign),
                 written(planned.way.laid_kg_s, "deposition", system),
                 round(cost.part, 2) == least,
                 planned.measured,
                 held.delivers,
-                held.text,
+                worded(held.phrase, found.units),
                 facts,
             )
         )
@@ -192,10 +194,11 @@ def _letters(found: CostAnswer) -> tuple[str, ...]:
 
 def evens(found: Comparison, sign: str, system: System) -> Iterator[Even]:
     """Yield where the two ways meet, each with its sentence."""
-    met, text, case = found.break_even, found.sentences, found.case
+    met, case = found.break_even, found.case
+    text = {key: worded(told, system) for key, told in found.sentences.items()}
     parts = "–" if met.parts_a_year is None else f"{met.parts_a_year:,.0f}"
     yield Even("Parts a year to break even", parts, text["parts_a_year"])
-    far = met.months is None or met.months > 240
+    far = met.months is None or met.months > FAR_MONTHS
     months = "–" if far or met.months is None else f"{met.months:.1f}"
     yield Even("Months to pay back", months, text["months"])
     yield Even("Highest price of its wire", _price(met.price, case.now.wire_kg, sign, system),
@@ -204,7 +207,7 @@ def evens(found: Comparison, sign: str, system: System) -> Iterator[Even]:
         price = _price(met.price_paid_back, case.now.wire_kg, sign, system)
         back = f"At {case.parts:,.0f} parts a year, back in {case.months:g} months."
         yield Even("Highest price with the change paid", price, back)
-    says = text["laid"][:4] in ("Must", "Pays")
+    says = found.sentences["laid"].key in (MUST_LAY, PAYS_NO_FASTER)
     laid = written(met.laid, "deposition", system) if says else "–"
     yield Even("Least it must lay", laid, text["laid"])
 
@@ -249,16 +252,16 @@ def _bar(swing: Swing, least: float, most: float, sign: str, system: System) -> 
 
     low, high = min(swing.at_low, swing.at_high), max(swing.at_low, swing.at_high)
     return Bar(
-        lever.name,
+        worded(lever.name, system),
         _ends_text(swing, sign, system),
         at(low),
         round(max(at(high) - at(low), 0.6), 2),
         at(0.0) if least <= 0 <= most else None,
-        money(swing.at_low, sign),
-        money(swing.at_high, sign),
+        money_text(swing.at_low, sign),
+        money_text(swing.at_high, sign),
         swing.at_low <= swing.at_high,
         swing.turns,
-        lever.settle,
+        worded(lever.settle, system),
     )
 
 
@@ -266,7 +269,7 @@ def _ends_text(swing: Swing, sign: str, system: System) -> str:
     lever = swing.lever
     low, high = (lever.value * factor for factor in (lever.low, lever.high))
     if lever.measure == "money":
-        return f"{money(low, sign)} to {money(high, sign)}"
+        return f"{money_text(low, sign)} to {money_text(high, sign)}"
     if lever.measure == "count":
         return f"{low:,.0f} to {high:,.0f}"
     unit = units.symbol(lever.measure, system)

@@ -10,6 +10,7 @@ from beadwright.setting.aim_results import AimResult, aim_results
 from beadwright.setting.aims import AIMS
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
+from beadwright.words.wording import worded
 from beadwright_site.links import query_of
 
 
@@ -44,7 +45,7 @@ def aim_buttons(found: DialIn, typed: Mapping[str, str]) -> tuple[AimButton, ...
     results = aim_results(found.plan)
     return tuple(
         AimButton(
-            AIMS[result.aim],
+            worded(AIMS[result.aim], found.job.units),
             _words(result, results[0], found.job.units),
             query_of({**typed, "aim": "" if result.aim == "balanced" else result.aim}),
             result.aim == found.job.aim,

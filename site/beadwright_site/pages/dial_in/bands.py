@@ -11,6 +11,7 @@ from beadwright import units
 from beadwright.job.job_query import JobSchema
 from beadwright.results import Quantity
 from beadwright.units import System
+from beadwright.words.wording import reason
 from beadwright_site.forms.typed import measured_fields, unit_text
 
 KEYS: Mapping[str, str] = MappingProxyType(
@@ -159,8 +160,8 @@ def band_of(quantity: Quantity, system: System) -> Band:
         at=share(now),
         low_text=low_text,
         high_text=high_text,
-        low_by=quantity.low_by,
-        high_by=quantity.high_by,
+        low_by=reason(quantity.low_by, system),
+        high_by=reason(quantity.high_by, system),
         least=round(least, 6),
         most=round(most, 6),
         now=None if now is None else round(now, 6),

@@ -17,6 +17,7 @@ from beadwright.setting.outcome import Outcome
 from beadwright.sources import SOURCES
 from beadwright.sources.source import Source
 from beadwright.units import System
+from beadwright.words.wording import reason, worded
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written_quantity, written_room
 
@@ -75,7 +76,7 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
         Fact("torch", along, "torch along the weld"),
         Fact("torch", _angle(torch.work_angle), "torch from the lower plate"
              if found.job.is_fillet or found.job.joint in TEE_GROOVES else "torch to the plate"),
-        Fact("torch", _capital(torch.aim), "aim"),
+        Fact("torch", _capital(worded(torch.aim, found.job.units)), "aim"),
         Fact("torch", wire.type.polarity, "polarity, wire positive"),
         Fact("torch", _capital(tip_position(found.plan.transfer)), "contact tip"),
         Fact("torch", _capital(wire.type.drive_roll), "drive roll"),
@@ -130,10 +131,10 @@ def melted_facts(found: DialIn) -> tuple[Fact, ...]:
         return ()
     depth, share = outcome.penetration, outcome.dilution
     if depth.value is None:
-        return (Fact("penetration", "–", _lower(depth.name), depth.low_by),)
+        return (Fact("penetration", "–", _lower(depth.name), reason(depth.low_by, system)),)
     room = f"{written_room(depth, system)} {units.symbol(depth.measure, system)}"
-    if depth.low_by:
-        room = f"{room}; {depth.low_by}"
+    if depth.low_by is not None:
+        room = f"{room}; {worded(depth.low_by, system)}"
     facts = [Fact("penetration", f"≈ {written_quantity(depth, system)}", _lower(depth.name), room)]
     if share.value is not None and share.low is not None and share.high is not None:
         room = f"{share.low:.0%}–{share.high:.0%}"
@@ -158,7 +159,7 @@ def origins(found: DialIn) -> Iterator[Origin]:
     transfer = found.plan.transfer
     yield Origin("passes", "Passes", str(found.plan.passes),
                  (SOURCES["aisc-one-pass"], SOURCES["aws-d1.1-5.1"]))  # fmt: skip
-    yield Origin("transfer", "Transfer", f"{NAMES[transfer]}: {found.plan.reason}",
+    yield Origin("transfer", "Transfer", f"{NAMES[transfer]}: {worded(found.plan.reason, system)}",
                  (SOURCES["mig-handbook-1-2"], SOURCES["supplier-transition"]))  # fmt: skip
     outcome = found.outcome
     if outcome is not None:

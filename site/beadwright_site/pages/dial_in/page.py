@@ -8,6 +8,7 @@ from beadwright.job.job_query import JobSchema
 from beadwright.pages import PAGES
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.setting.dial_in_page import DialInAnswer
+from beadwright.words.wording import worded
 from beadwright_site.drawings.map_drawing import draw_map
 from beadwright_site.links import query_of
 from beadwright_site.pages.dial_in.aims import aim_buttons
@@ -47,7 +48,10 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
                 "let_go": {band.key: query_of({**typed, band.key: ""}) for band in bands},
                 "open": dialled.open,
                 "shut_notes": [note for note in notes if note.level == "stop"],
-                "ways_out": [(w.text, query_of({**typed, **w.changes})) for w in found.ways_out],
+                "ways_out": [
+                    (worded(way.phrase, system), query_of({**typed, **way.changes}))
+                    for way in found.ways_out
+                ],
             },
             "aims": lambda: {"aims": aim_buttons(dialled, typed), "fixed": dialled.open},
             "notes": lambda: {"notes": [note for note in notes if note.level != "stop"]},
@@ -58,7 +62,7 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
             "setup": lambda: {
                 "symbols": weld_symbols(dialled),
                 "gas": dialled.job.gas,
-                "gas_lines": gas_lines(dialled.job.gas),
+                "gas_lines": gas_lines(dialled.job.gas, system),
                 "torch": torch_facts(dialled),
                 "laid": laid_facts(dialled),
                 "melted": melted_facts(dialled),

@@ -15,6 +15,7 @@ from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 from beadwright.units import System
+from beadwright.words.wording import reason
 from beadwright_site.forms.entries import Entry
 from beadwright_site.forms.filling import Form
 from beadwright_site.parts.cited_notes import cited_notes
@@ -84,7 +85,7 @@ def _number(quantity: Quantity, system: System) -> str:
 def _facts(way: Distortion, system: System) -> Iterator[Fact]:
     for key, quantity in way.named().items():
         if quantity.value is None or quantity.low is None or quantity.high is None:
-            yield Fact("", "–", f"{NAMES[key]}: {quantity.low_by}")
+            yield Fact("", "–", f"{NAMES[key]}: {reason(quantity.low_by, system)}")
             continue
         low, high = (units.show(v, quantity.measure, system) for v in (quantity.low, quantity.high))
         shown = f"≈ {_number(quantity, system)} {units.symbol(quantity.measure, system)}"

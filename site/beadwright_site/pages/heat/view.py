@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.temperatures import show_temperature
 from beadwright.units import System
+from beadwright.words.wording import reason, worded
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written, written_quantity, written_room
 
@@ -64,7 +65,7 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
                    f"{seconds(cooled.low).removesuffix(' s')}–{seconds(cooled.high)}")  # fmt: skip
     hard = found.hardness
     if hard.value is None or hard.low is None or hard.high is None:
-        yield Fact("", "–", f"hardness: {found.hardness_refused}")
+        yield Fact("", "–", f"hardness: {reason(found.hardness_refused, found.units)}")
     else:
         yield Fact("", f"≈ {hard.value:.0f} HV", "hardest beside the bead",
                    f"{hard.low:.0f}–{hard.high:.0f}")  # fmt: skip
@@ -85,7 +86,7 @@ def method_rows(found: HeatAnswer) -> Iterator[tuple[str, str, str, str, bool]]:
     found_b = needed.method_b
     counted = f"CET, thickest part {thick}, {found.hydrogen:g} ml/100 g, heat"
     if found_b is None or found_b.kelvin is None:
-        why = "no analysis" if found_b is None else found_b.refused[0][1]
+        why = "no analysis" if found_b is None else worded(found_b.refused[0][1], system)
         yield "EN method B", "–", why, "en-1011-2-b", False
     else:
         yield ("EN method B", _or_none(found_b.kelvin, system), counted, "en-1011-2-b",
@@ -115,4 +116,5 @@ def carbon_rows(found: HeatAnswer) -> Iterator[tuple[str, str, str, str, str]]:
     """Yield name, value, worst, why there is none and source id of each carbon equivalent."""
     for each in found.equivalents:
         value, worst = ("–" if v is None else f"{v:.2f}" for v in (each.value, each.worst))
-        yield each.name, value, worst, each.refused, each.source
+        refused = "; ".join(worded(why, found.units) for why in each.refused)
+        yield each.name, value, worst, refused, each.source

@@ -7,8 +7,10 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.passes.pass_beads import Bead, Laid, PassPlan
+from beadwright.phrases import say
 from beadwright.process.transfer import NAMES
 from beadwright.units import System
+from beadwright.words.wording import worded
 from beadwright_site.pages.passes.bead_words import (
     aim_words,
     arc_words,
@@ -60,7 +62,7 @@ def bead_card(found: PassPlan, bead: Bead, system: System) -> BeadCard:
         tuple(_settings(bead.laid, system)) if bead.laid is not None else (),
         (("Torch", torch_words(found, bead)), ("Aim", aim_words(found, bead))),
         tuple(_facts(found, bead, system)),
-        _why(found, bead),
+        _why(found, bead, system),
         bead.laid is None,
         before_words(found, bead),
     )
@@ -98,11 +100,11 @@ def _facts(found: PassPlan, bead: Bead, system: System) -> Iterator[Fact]:
         yield Fact("", arc_words(laid.arc_time_s), "arc, one weld")
 
 
-def _why(found: PassPlan, bead: Bead) -> str:
+def _why(found: PassPlan, bead: Bead, system: System) -> str:
     if bead.blocked is not None:
         low, high = bead.blocked
-        return f"{low.text[0].upper()}{low.text[1:]}; but {high.text}."
+        return worded(say("passes.fight", low=low.why, high=high.why), system)
     part = found.processes["root"]
     if bead.role == "root" and part.transfer != found.processes["fill"].transfer:
-        return f"{NAMES[part.transfer]}: {part.why}."
+        return f"{NAMES[part.transfer]}: {worded(part.why, system)}."
     return ""

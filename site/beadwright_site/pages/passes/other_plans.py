@@ -8,7 +8,9 @@ from dataclasses import dataclass
 from beadwright import units
 from beadwright.passes.pass_choices import Choice
 from beadwright.passes.passes_page import PassesAnswer
+from beadwright.phrases import say
 from beadwright.units import System
+from beadwright.words.wording import worded
 from beadwright_site.links import query_of
 from beadwright_site.pages.passes.bead_words import arc_words
 
@@ -48,11 +50,11 @@ def other_plans(page: PassesAnswer, typed: Mapping[str, str]) -> Iterator[OtherP
     heat = hottest.laid.heat_j_m if hottest is not None and hottest.laid is not None else None
     now = (found.arc_time_s, heat) if found.open and heat is not None else None
     for choice in page.choices():
-        passes = "1 pass" if choice.beads == 1 else f"{choice.beads} passes"
+        passes = say("passes.count", count=choice.beads)
         yield OtherPlan(
-            choice.text,
+            worded(choice.phrase, page.units),
             query_of({**typed, **choice.changes}),
-            "" if passes == choice.text else passes,
+            "" if passes == choice.phrase else worded(passes, page.units),
             "–" if choice.arc_time_s is None else arc_words(choice.arc_time_s),
             _against(choice, now, page.units),
             choice.open,

@@ -11,6 +11,7 @@ from beadwright.passes.pass_beads import PassPlan
 from beadwright.passes.pass_plan import MOST_BEADS
 from beadwright.passes.passes_page import PassesAnswer
 from beadwright.units import System
+from beadwright.words.wording import worded
 from beadwright_site.drawings.passes_drawing import draw_passes
 from beadwright_site.links import query_of
 from beadwright_site.pages.passes.bead_words import arc_words
@@ -66,9 +67,9 @@ def ways_of(page: PassesAnswer, typed: Mapping[str, str]) -> Iterator[tuple[str,
     near = page.nearest
     if near is not None:
         time = f", {arc_words(near.arc_time_s)} arc" if near.arc_time_s is not None else ""
-        yield f"{near.text}{time}", query_of({**typed, **near.changes})
+        yield f"{worded(near.phrase, page.units)}{time}", query_of({**typed, **near.changes})
     for way in page.ways_out:
-        yield way.text, query_of({**typed, **way.changes})
+        yield worded(way.phrase, page.units), query_of({**typed, **way.changes})
 
 
 def picture_of(page: PassesAnswer, typed: Mapping[str, str]) -> dict[str, Any]:

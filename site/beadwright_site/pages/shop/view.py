@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
-from beadwright.machine.circuit import Check
 from beadwright.machine.shop_page import STANDS_IN, ShopAnswer, demo_keys
 from beadwright.phrases import say
 from beadwright.results import Note
+from beadwright.words.wording import worded
 from beadwright_site.forms.labels import names_of
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
@@ -19,7 +19,11 @@ HELD_WORDS = {"holds": "Holds", "close": "Close", "fails": "Fails"}
 def headline_of(found: ShopAnswer) -> str:
     """Return whether the shop can run the job, in a line."""
     named = {
-        held: ", ".join(c.name.lower() for c in found.circuit.checks if c.held == held)
+        held: ", ".join(
+            worded(check.name, found.units).lower()
+            for check in found.circuit.checks
+            if check.held == held
+        )
         for held in ("fails", "close")
     }
     if named["fails"]:
@@ -37,7 +41,7 @@ def tone_of(found: ShopAnswer) -> str:
 
 def shop_notes(found: ShopAnswer) -> Iterator[Note]:
     """Yield the notes past the checks, which stand on their own; entries named as in the form."""
-    checked = {check.text for check in found.circuit.checks}
+    checked = {check.phrase for check in found.circuit.checks}
     for note in found.notes:
         if note.key == STANDS_IN:
             names = names_of(demo_keys(found.query))
@@ -57,12 +61,13 @@ def circuit_facts(found: ShopAnswer) -> Iterator[Fact]:
     yield Fact("", f"{circuit.apparent_va / 1000:.1f} kVA", "from wall or generator")
 
 
-def check_rows(found: ShopAnswer) -> Iterator[tuple[str, str, str, str, str, Check]]:
-    """Yield held, word, name, asked and limit of each check, and the check."""
+def check_rows(found: ShopAnswer) -> Iterator[tuple[str, str, str, str, str, str, str]]:
+    """Yield held, word, name, asked, limit, sentence and source id of each check."""
     for check in found.circuit.checks:
         if check.measure == "power":
             asked, limit = (f"{value / 1000:.1f} kVA" for value in (check.asked, check.limit))
         else:
             asked = written(check.asked, check.measure, found.units)
             limit = written(check.limit, check.measure, found.units)
-        yield check.held, HELD_WORDS[check.held], check.name, asked, limit, check
+        name, told = (worded(phrase, found.units) for phrase in (check.name, check.phrase))
+        yield check.held, HELD_WORDS[check.held], name, asked, limit, told, check.source

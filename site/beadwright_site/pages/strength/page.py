@@ -6,6 +6,7 @@ from typing import Final
 
 from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_query import StrengthSchema
+from beadwright.words.wording import worded
 from beadwright_site.drawings.strength_drawing import draw_group
 from beadwright_site.pages.strength.form import strength_form
 from beadwright_site.pages.strength.view import (
@@ -42,7 +43,7 @@ def _view(answered: Answered[StrengthAnswer]) -> PageView:
             "picture": lambda: {
                 "drawing": draw_group(found, write),
                 "spoken": spoken(found),
-                "weakest": found.links[0].name,
+                "weakest": worded(found.links[0].phrase, system),
             },
             "links": lambda: {"links": tuple(link_rows(found))},
             "sizes": lambda: {"facts": tuple(size_facts(found))},

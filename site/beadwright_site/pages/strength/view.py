@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from beadwright import units
 from beadwright.strength.strength_answer import StrengthAnswer
+from beadwright.words.wording import worded
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
@@ -22,19 +23,19 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
         return "No fillet holds this", "Longer weld, weld further apart, or a groove."
     if not legs.given:
         if weak.use > 1:
-            return f"The {weak.name.split(',')[0]} does not hold", _reason(found)
+            return f"The {worded(weak.part, system)} does not hold", _reason(found)
         return f"Weld {leg}{where}", f"{weak.use:.0%} used. {_reason(found)}"
     if weak.use <= 1:
         return f"{leg}{where} holds; {weak.use:.0%} used", _reason(found)
     if weld.use > 1:
         needed = written(legs.needed, "leg", system)
         return f"{leg}{where} does not hold", f"{weld.use:.0%} of what it may. Weld {needed}."
-    return f"The {weak.name.split(',')[0]} does not hold", _reason(found)
+    return f"The {worded(weak.part, system)} does not hold", _reason(found)
 
 
 def _reason(found: StrengthAnswer) -> str:
     weak = found.links[0]
-    return f"Weakest link: {weak.name}, {weak.use:.0%}."
+    return f"Weakest link: {worded(weak.phrase, found.units)}, {weak.use:.0%}."
 
 
 def line_of(found: StrengthAnswer) -> str:
@@ -93,7 +94,8 @@ def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, 
         tone = "fails" if link.use > 1 + 1e-9 else "holds"
         asked = written(link.asked, "force_per_length", found.units)
         holds = written(link.holds, "force_per_length", found.units)
-        name = link.name[0].upper() + link.name[1:]
+        name = worded(link.phrase, found.units)
+        name = name[0].upper() + name[1:]
         yield tone, f"{link.use:.0%}", name, asked, holds, link.source
 
 
@@ -102,4 +104,5 @@ def spoken(found: StrengthAnswer) -> str:
     p, system = found.task.properties, found.units
     whole = units.convert(p.length_m, "length", system)
     length = f"{whole:.4g} {units.symbol('length', system)}"
-    return f"Weld to scale, {length} long, with its load. Weakest link: {found.links[0].name}."
+    weakest = worded(found.links[0].phrase, system)
+    return f"Weld to scale, {length} long, with its load. Weakest link: {weakest}."

@@ -7,6 +7,7 @@ from typing import Final
 from beadwright.money.cost_page import invented_in_use
 from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright.supply.supplies_query import SuppliesSchema
+from beadwright.words.wording import worded
 from beadwright_site.pages.supplies.form import supplies_form
 from beadwright_site.pages.supplies.view import (
     buy_rows,
@@ -39,7 +40,7 @@ def _view(answered: Answered[SuppliesAnswer]) -> PageView:
             "buy": lambda: {"rows": tuple(buy_rows(found)), "total": total_of(found)},
             "spool": lambda: {"facts": tuple(spool_facts(found.spool, answered.asked.system))},
             "cylinder": lambda: {
-                "text": found.gas_left.text if found.gas_left else "",
+                "text": worded(found.gas_left.phrase, found.units) if found.gas_left else "",
                 "facts": tuple(gas_facts(found)),
             },
             "notes": lambda: {

@@ -1,0 +1,51 @@
+"""English of room ``passes``: the pass plan."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from beadwright.words.text import Plural, Text
+
+TEXTS: Mapping[str, Text] = MappingProxyType(
+    {
+        "passes.beads": Plural("Bead {beads:runs}", "Beads {beads:runs}"),
+        "passes.put-in": Plural("{beads} puts in {heat}.", "{beads} put in {heat}."),
+        "passes.count": Plural("1 pass", "{count} passes"),
+        "passes.hold": Plural("One pass holds", "{count} passes hold"),
+        "passes.you-asked": "you asked for it",
+        "passes.spray-too-light": "spray leaves no room for beads so light",
+        "passes.root-refused": "Root: {why}.",
+        "passes.fill-refused": "Fill: {why}.",
+        "passes.cap-refused": "Cap: {why}.",
+        "passes.two-limits-fight": "{beads}: two limits fight: {low}; but {high}.",
+        "passes.too-large": (
+            "{beads}: larger, thicker or wider than one bead may be {orientation}. Take more "
+            "passes."
+        ),
+        "passes.travel-too-slow": (
+            "{beads}: travel is slower than the {travel} {mover} holds {orientation}. Take more "
+            "passes, or more feed."
+        ),
+        "passes.travel-too-fast": (
+            "{beads}: travel is faster than the {travel} {mover} holds {orientation}. Take fewer "
+            "passes, or less feed."
+        ),
+        "passes.root-in-mode": "Root in {mode}: {why}.",
+        "passes.gouge-before": (
+            "Before bead {bead} turn the part and gouge the root to sound metal. What you gouge "
+            "out is laid again; it is not counted here."
+        ),
+        "passes.fewest": "Fewest",
+        "passes.stringers": "Stringers",
+        "passes.chip-and-brush": (
+            "Chip the slag and brush each bead bright before the next, and let it cool under your "
+            "interpass limit."
+        ),
+        "passes.brush": (
+            "Brush each bead bright before the next, and let it cool under your interpass limit."
+        ),
+        "passes.fight": "{low:capital}; but {high}.",
+    }
+)
+"""Texts by id."""

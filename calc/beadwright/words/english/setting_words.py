@@ -1,0 +1,173 @@
+"""English of room ``setting``: limits and their windows, the plan, what opens a shut window."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from beadwright.words.text import Text
+
+TEXTS: Mapping[str, Text] = MappingProxyType(
+    {
+        "setting.any-heat": "any heat",
+        "setting.more-heat-than-any-plate": "more heat than any plate stands",
+        "setting.more-heat-than-this-plate": "more heat than this plate stands",
+        "setting.over-your-procedure": "over your procedure's {heat}",
+        "setting.under-your-procedure": "under your procedure's {heat}",
+        "setting.wire-stubs": "below {current} this wire stubs",
+        "setting.shorts-unevenly": "over {current} this wire no longer shorts evenly",
+        "setting.drops-out-of-spray": "below {current} this wire drops out of spray",
+        "setting.drops-grow-coarse": "below {current} this wire's drops grow coarse",
+        "setting.still-shorts": "below {current} this wire still short circuits",
+        "setting.pulse-stubs": "below {current} even pulse stubs this wire",
+        "setting.wire-s-top": "{current} is this wire's usual top",
+        "setting.burns-through": "over {current} this plate burns through",
+        "setting.does-not-fuse": "below {current} the bead lies on the plate without fusing",
+        "setting.machine-stops": "your machine stops at {most}",
+        "setting.machine-stops-at-volts": "your machine stops at {most:g}",
+        "setting.machine-volts-carry": "your machine's {volts:g} carry {mode} no higher",
+        "setting.feeder-holds": "a usual feeder holds 50 to 800 in/min",
+        "setting.mover-not-steady": "under {travel} {mover} is not steady {orientation}",
+        "setting.mover-loses-joint": "over {travel} {mover} does not hold the joint",
+        "setting.less-feed-short": "at your travel less feed leaves the weld short",
+        "setting.more-feed-overwelds": "at your travel more feed overwelds",
+        "setting.volts-stub": "{volts:g} stubs",
+        "setting.more-feed-stubs": "at {volts:g} more feed stubs: {mode} asks more volts",
+        "setting.volts-too-long": "{volts:g} is too long an arc",
+        "setting.less-feed-too-long": "at {volts:g} less feed leaves the {mode} arc too long",
+        "setting.sprays-on-volts": "over {current} this wire sprays on {volts:g}",
+        "setting.less-feed-puts-in": "less feed puts in {heat}",
+        "setting.more-feed-puts-in": "more feed puts in {heat}",
+        "setting.stubs-below": "below it {mode} stubs and spits at this current",
+        "setting.too-long-above": "above it the {mode} arc is too long: spatter and undercut",
+        "setting.lower-volts": "lower, {why}",
+        "setting.higher-volts": "higher, {why}",
+        "setting.lower-volts-put-in": "lower puts in {heat}",
+        "setting.higher-volts-put-in": "higher puts in {heat}",
+        "setting.sprays-above": "above it this current sprays",
+        "setting.shorts-below": "below it this current still short circuits",
+        "setting.mover-holds": "what {mover} holds {orientation}",
+        "setting.slower-overwelds-leg": "slower lays over 1/16 in more leg than asked",
+        "setting.slower-heaps-crown": "slower heaps the crown over 1/8 in",
+        "setting.faster-leg-short": "faster leaves the leg short even if the face is flat",
+        "setting.faster-half-crown": "faster leaves less than half the crown",
+        "setting.slower-puts-in": "slower puts in {heat}",
+        "setting.faster-puts-in": "faster puts in {heat}",
+        "setting.usual-tip-range": "the usual range for this wire in {mode}",
+        "setting.farther-out": "farther out, {why}",
+        "setting.closer-in": "closer in, {why}",
+        "setting.farther-out-puts-in": "farther out puts in {why}",
+        "setting.closer-in-puts-in": "closer in puts in {why}",
+        "setting.stubs-closer-in": "closer in, {mode} stubs on these volts",
+        "setting.gives-way-farther-out": "farther out, {mode} gives way on these volts",
+        "setting.fight-burns-through-leg": (
+            "Two limits fight: a bead this size burns through this plate; but lighter beads ask "
+            "for more speed than you have. Ask for a smaller leg."
+        ),
+        "setting.fight-burns-through-gap": (
+            "Two limits fight: a bead this size burns through this plate; but lighter beads ask "
+            "for more speed than you have. Close the gap."
+        ),
+        "setting.fight-hot-leg": (
+            "Two limits fight: a bead this size puts in {heat}; but lighter beads ask for more "
+            "speed than you have. Ask for a smaller leg."
+        ),
+        "setting.fight-hot-gap": (
+            "Two limits fight: a bead this size puts in {heat}; but lighter beads ask for more "
+            "speed than you have. Close the gap."
+        ),
+        "setting.fight-cold": (
+            "Two limits fight: a bead this size puts in {heat}; but a heavier bead is more than "
+            "one pass takes. Ask for a larger leg, or a cooler procedure."
+        ),
+        "setting.one-mode": "the one mode of this wire",
+        "setting.asked-for-short": "you asked for short circuit",
+        "setting.asked-for-spray": "you asked for spray",
+        "setting.asked-for-pulse": "you asked for pulse",
+        "setting.thin-plate": "the plate is under 1/8 in",
+        "setting.open-gap": "spray falls through an open gap",
+        "setting.wants-pulse": "{kind} wire wants pulse {orientation}",
+        "setting.all-carry-spray": "wire, gas and position carry it",
+        "setting.too-thick-to-short": "{why}, and the plate is too thick for short circuit",
+        "setting.spray-burns-through": "this wire would burn through in spray",
+        "setting.mode-leaves-no-room": "{mode} leaves no room on this joint",
+        "setting.wrong-gas": "Wrong gas: {why}.",
+        "setting.not-this-wire": "Not this wire: {why}.",
+        "setting.no-spray-here": "No spray here: {why}.",
+        "setting.two-limits-fight": "Two limits fight: {low}; but {high}.",
+        "setting.below-window": "{setting} {value:bare} is below {edge}: {why}.",
+        "setting.above-window": "{setting} {value:bare} is above {edge}: {why}.",
+        "setting.wire-feed": "Wire feed",
+        "setting.volts": "Volts at the arc",
+        "setting.tip-to-work": "Tip to work",
+        "setting.travel": "Travel",
+        "setting.lays-over": "This feed and travel lay {laid} leg, over the {wanted} asked.",
+        "setting.lays-under": "This feed and travel lay {laid} leg, under the {wanted} asked.",
+        "setting.other-mode": (
+            "At this set point the arc runs {mode}; the windows are for {planned}."
+        ),
+        "setting.short-not-prequalified": (
+            "Short circuit has no prequalified procedure in AWS D1.1: structural work needs a "
+            "qualified one."
+        ),
+        "setting.short-may-not-fuse": (
+            "Over 3/16 in, short circuit can lie on the plate without fusing. Prove it: cut and "
+            "etch a coupon."
+        ),
+        "setting.globular-spatters": (
+            "Globular: expect spatter and deep, rough beads. Flat and horizontal only."
+        ),
+        "setting.pulse-is-a-mean": (
+            "Pulse: the current is a mean, and the machine sets its own volts. Heat is worked "
+            "with the open-arc volts: trust a power reading first."
+        ),
+        "setting.volts-at-the-arc": (
+            "Volts are at the arc. A meter on the machine reads cable and clamp drop on top, "
+            "often 1 to 3 V."
+        ),
+        "setting.lean-to-thicker": "Unequal plates: lean the arc to the thicker one.",
+        "setting.starting-points": (
+            "Starting points. Prove them on a coupon; your written procedure, local code and "
+            "licensed people rule."
+        ),
+        "setting.filter-shade": (
+            "Filter shade {shade} at the least, darker is usual. Cover skin. Keep your head out "
+            "of the plume and pull the fume away; strip zinc and paint first."
+        ),
+        "setting.under-usual": (
+            "{setting} {value:bare} is under what this wire is usually run at in {mode}, "
+            "{least:bare} to {most}. Prove it on scrap first."
+        ),
+        "setting.over-usual": (
+            "{setting} {value:bare} is over what this wire is usually run at in {mode}, "
+            "{least:bare} to {most}. Prove it on scrap first."
+        ),
+        "setting.pulse-sets-volts": "pulse: the machine sets its own volts; trim arc length by ear",
+        "setting.less-gas-lets-air-in": "less lets air in under a {nozzle} nozzle",
+        "setting.more-gas-drags-air-in": "more is turbulent in a {nozzle} nozzle and drags air in",
+        "setting.let-transfer-follow": "Let transfer follow the plate and gas",
+        "setting.let-go-of-tip": "Let go of tip-to-work",
+        "setting.let-go-of-volts": "Let go of volts",
+        "setting.run-mode": "Run {mode}",
+        "setting.use-wire": "Use {size} wire",
+        "setting.use-gas": "Use {gas} gas",
+        "setting.run-uphill": "Run it uphill",
+        "setting.put-torch-on": "Put the torch on {mover}",
+        "setting.bigger-power-source": "Use a bigger power source",
+        "setting.minimum-leg": "Weld the code's minimum leg",
+        "setting.aim-split-plates": "into the root, split between the plates",
+        "setting.aim-lower-plate": "on the lower plate, washing up to the edge",
+        "setting.aim-split-edges": "into the corner, split between the edges",
+        "setting.aim-into-gap": "into the gap, square to the plate",
+        "setting.aim-down-middle": "down the middle of the groove",
+        "setting.aim-foot-of-edge": "into the foot of the square edge",
+        "setting.aim-root-of-groove": "into the root of the groove",
+        "setting.aim-round-hole": "round the foot of the hole first, then fill inward",
+        "setting.aim-round-slot": "round the foot of the slot first, then fill inward",
+        "setting.balanced": "Balanced",
+        "setting.least-time": "Least time",
+        "setting.least-heat": "Least heat",
+        "setting.easiest": "Easiest to run",
+    }
+)
+"""Texts by id."""

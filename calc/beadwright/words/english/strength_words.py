@@ -1,0 +1,79 @@
+"""English of room ``strength``: what gives way and what the codes ask of a weld under load."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+from beadwright.words.text import Text
+
+TEXTS: Mapping[str, Text] = MappingProxyType(
+    {
+        "strength.plate": "plate lying down",
+        "strength.other-plate": "other plate",
+        "strength.plate-yielding": "plate lying down, yielding",
+        "strength.plate-tearing": "plate lying down, tearing",
+        "strength.other-plate-yielding": "other plate, yielding",
+        "strength.other-plate-tearing": "other plate, tearing",
+        "strength.weld-at-point": "weld at point {point}",
+        "strength.weld-at-worst": "weld at its worst point",
+        "strength.weld-all": "weld, all of it",
+        "strength.no-leg-helps": (
+            "{link:capital}: {use:.0%} of what it may. No leg helps: thicker plate, stronger "
+            "steel or more weld."
+        ),
+        "strength.weakest": "Weakest link: {link}, {use:.0%} used.",
+        "strength.no-fillet-holds": (
+            "No fillet to 2 in holds this. Longer weld, weld further apart, or a groove."
+        ),
+        "strength.leg-under-least": "Leg {leg} is under the code's least of {least}.",
+        "strength.asks-less": (
+            "Strength asks {leg} only; the code's least for this plate is {least}."
+        ),
+        "strength.fights-edge": (
+            "Two limits fight: strength asks leg {leg}, the plate's edge allows {most}. More weld "
+            "or thicker plate."
+        ),
+        "strength.not-in-one-pass": (
+            "Over {leg} in one pass is not prequalified {orientation}: run more than one."
+        ),
+        "strength.weld-larger": "Gap or slant: weld {leg} so the throat counted is there.",
+        "strength.shorter-than-four-legs": (
+            "Shorter than four legs: only {counted} of the leg counts."
+        ),
+        "strength.long-weld": (
+            "Over 100 legs long and loaded along: its middle idles, {counted:.0%} counts."
+        ),
+        "strength.take-directional": (
+            "EN 1993-1-8 counts direction in its directional method: take en-directional."
+        ),
+        "strength.no-increase": (
+            "No increase counted: the load misses the weld's centroid. Take the instantaneous "
+            "centre, which counts it as far as the weld stretches."
+        ),
+        "strength.both-lines-one-plate": "Both lines weld one plate: its thickness carries both.",
+        "strength.intermittent": "Or weld {segment} on {pitch} centres. Put a segment at each end.",
+        "strength.demo-load": "The load is made up for the demonstration bracket. Put in yours.",
+        "strength.licensed": (
+            "Structural, pressure and lifting gear: the written procedure, the code there and "
+            "licensed people rule. This is a check of arithmetic, not a design."
+        ),
+        "strength.steady-load": (
+            "Steady load only. Load that comes and goes, shock and cold are not covered: a weld "
+            "that holds once may crack in time."
+        ),
+        "strength.service-loads": "Loads are service loads, as they come.",
+        "strength.factored-loads": (
+            "Loads are factored loads: multiply them first, as 1.2 dead + 1.6 live."
+        ),
+        "strength.design-loads": "Loads are design values with their partial factors in them.",
+        "strength.steel-counted": (
+            "Strength is counted for {steel}. Steel without papers may be weaker and may not "
+            "weld: find out before you trust it."
+        ),
+        "strength.judges-a-fillet": (
+            "This judges a fillet. A groove welded through holds what its plate holds."
+        ),
+    }
+)
+"""Texts by id."""
