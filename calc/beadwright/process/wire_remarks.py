@@ -25,7 +25,7 @@ LEAD_DROP_V = (1.0, 3.0)
 through 4 to 12 mΩ."""
 
 
-HARDLY_V = 0.05
+_HARDLY_V = 0.05
 """A gas that stands less than this from 90/10 is not told apart [V]."""
 
 
@@ -56,7 +56,7 @@ def volts_remark(wire: Wire, gas: Gas) -> Phrase | None:
         "lead_high": Amount(high, "volts"),
         "longer_mm": longer,
     }
-    if abs(own) < HARDLY_V:
+    if abs(own) < _HARDLY_V:
         return say("process.two-truths", **truths)
     return say("process.two-truths-yours", **truths, gas=gas.name, yours=Amount(own, "volts"))
 
