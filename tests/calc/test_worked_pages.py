@@ -1,0 +1,40 @@
+"""Pages answer as worked by hand, through the door everybody uses."""
+
+import pytest
+
+from beadwright.pages import PAGES
+from tests.calc.worked_heat import HEAT
+from tests.calc.worked_joint import DIAL_IN, PASSES
+from tests.calc.worked_money import COST, SHOP, SUPPLIES
+from tests.calc.worked_pages import Worked, at
+from tests.calc.worked_strength import STRENGTH
+
+WORKED = (*STRENGTH, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN)
+
+
+@pytest.mark.parametrize("worked", WORKED, ids=lambda worked: f"{worked.page}?{worked.query}"[:90])
+def test_a_page_answers_as_worked_by_hand(worked: Worked) -> None:
+    wrong = worked.wrong()
+    assert not wrong, "\n".join([worked.query, *wrong, worked.working])
+
+
+def test_every_key_of_a_page_has_its_words() -> None:
+    for name, page in PAGES.items():
+        assert set(page.key_words) == set(page.defaults), name
+
+
+def test_every_page_is_worked_by_hand() -> None:
+    assert {worked.page for worked in WORKED} == set(PAGES)
+
+
+def test_every_page_worked_shows_its_working() -> None:
+    assert [worked.query for worked in WORKED if len(worked.working) < 5 or not worked.shown] == []
+
+
+def test_a_wrong_page_is_told() -> None:
+    said = Worked("strength", "leg=5/16in", {"leg.value": 0.25, "holds": True}, "").wrong()
+    assert said == ["leg.value is 0.3125, by hand 0.25"]
+    [said] = Worked("strength", "leg=lots", {"holds": True}, "").wrong()
+    assert "lots" in said
+    with pytest.raises(KeyError):
+        at({"links": [{"key": "weld"}]}, "links[plate].use")

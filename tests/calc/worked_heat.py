@@ -1,0 +1,83 @@
+"""The Heat page worked by hand."""
+
+from tests.calc.worked_pages import Worked
+
+CERTIFICATE = "c=.18&mn=1.3&si=.25&cr=.05&mo=.01&ni=.08&cu=.2&v=.03"
+JOB = "plate=1in&plate2=3/8in&leg=3/8in&heat=40kJ/in"
+
+HEAT = (
+    Worked(
+        "heat",
+        f"{JOB}&steel=A572-50&{CERTIFICATE}",
+        {
+            "melt": "certificate",
+            "carbon_equivalents.ce.value": 0.433333,
+            "carbon_equivalents.cet.value": 0.3255,
+            "carbon_equivalents.pcm.value": 0.270833,
+            "hydrogen.value": 5.0,
+            "thickness.value": 1.0,
+            "combined_thickness.value": 2.375,
+            "preheat.by": "method-b",
+            "preheat.needed": True,
+            "preheat.value": 200.0,
+            "preheat.table.value": 50.0,
+            "preheat.table.category": "B",
+            "preheat.method_b.value": 191.23,
+            "preheat.method_b_worst": None,
+            "welded_at.value": 200.0,
+            "welded_at.by_hand": False,
+            "heat.value": 40.0,
+            "heat_en.value": 32.0,
+            "cooling.regime": "thick",
+            "cooling.value": 5.4926,
+        },
+        """CE (IIW) .18 + 1.3/6 + (.05 + .01 + .03)/5 + (.08 + .2)/15 = .43333. CET .18 + (1.3 +
+        .01)/10 + (.05 + .2)/20 + .08/40 = .3255. Pcm .18 + .25/30 + (1.3 + .2 + .05)/20 + .08/60 +
+        .01/15 + .03/10 = .27083. EN 1011-1: 0.8 x 40 = 32 kJ/in = 1.25984 kJ/mm. EN 1011-2 method
+        B by the thicker plate: 697 x .3255 = 226.87; 160 tanh(25.4/35) = 99.26; 62 x 5^0.35 =
+        108.90; (53 x .3255 - 32) x 1.25984 = -18.58; less 328: 88.46 C = 191.2 F, up to tens 200 F
+        (by the thinner plate it would be 31.7 C). AWS D1.1 category B, over 3/4 in: 50 F. Combined
+        thickness of a tee: 1 + 1 + 3/8. Cooling from 93.33 C, thick plate, fillet factor 0.67:
+        (6700 - 466.7) x 1.25984 x (1/406.67 - 1/706.67) x 0.67 = 5.493 s.""",
+        share=2e-4,
+    ),
+    Worked(
+        "heat",
+        f"{JOB}&steel=A572-50&{CERTIFICATE}&preheat=300F",
+        {"welded_at.value": 300.0, "welded_at.by_hand": True, "preheat.value": 200.0},
+        "By hand it is welded at 300 F; what is asked stays.",
+    ),
+    Worked(
+        "heat",
+        f"{JOB}&{CERTIFICATE}",
+        {"steel": None, "melt": "certificate", "preheat.table": None, "preheat.by": "method-b"},
+        "A certificate without a grade: no row of the table, only the formula.",
+    ),
+    Worked(
+        "heat",
+        "plate=3/8in&leg=5/16in&heat=40kJ/in&steel=A36&c=.05&mn=.3&si=.1",
+        {
+            "preheat.by": "table",
+            "preheat.value": 32.0,
+            "preheat.needed": False,
+            "welded_at.value": 68.0,
+            "carbon_equivalents.ce.value": 0.1,
+        },
+        """CE .05 + .3/6 = .10. Method B asks below 0 C (outside its range a lean steel counts as
+        its end), the table, category B to 3/4 in, 32 F; a shop stands at 20 C = 68 F.""",
+    ),
+    Worked(
+        "heat",
+        "plate=3/8in&leg=5/16in&heat=40kJ/in&steel=unknown",
+        {
+            "melt": None,
+            "preheat.value": None,
+            "preheat.by": "none",
+            "preheat.table": None,
+            "preheat.method_b": None,
+            "hardness.value": None,
+            "cooling.regime": "thin",
+        },
+        "Nothing known of the steel, nothing said of preheat or hardness; heat flows all the same.",
+    ),
+)
