@@ -220,6 +220,6 @@ def test_a_whole_answer_is_quick() -> None:
 
 
 def _seconds() -> float:
-    start = time.perf_counter()
+    start = time.process_time()
     cost()
-    return time.perf_counter() - start
+    return time.process_time() - start

@@ -62,7 +62,8 @@ def modules() -> Iterator[ModuleType]:
 
 def code_of(member: object) -> CodeType | None:
     """The code behind a function, a method, a property or a wrapped function."""
-    code = getattr(inspect.unwrap(getattr(member, "fget", None) or member), "__code__", None)
+    function: Any = getattr(member, "fget", None) or member
+    code = getattr(inspect.unwrap(function), "__code__", None)
     return code if isinstance(code, CodeType) else None
 
 

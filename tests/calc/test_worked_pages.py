@@ -32,9 +32,9 @@ def test_every_page_worked_shows_its_working() -> None:
 
 
 def test_a_wrong_page_is_told() -> None:
-    said = Worked("strength", "leg=5/16in", {"leg.value": 0.25, "holds": True}, "").wrong()
-    assert said == ["leg.value is 0.3125, by hand 0.25"]
-    [said] = Worked("strength", "leg=lots", {"holds": True}, "").wrong()
-    assert "lots" in said
+    wrong = Worked("strength", "leg=5/16in", {"leg.value": 0.25, "holds": True}, "").wrong()
+    assert wrong == ["leg.value is 0.3125, by hand 0.25"]
+    [refused] = Worked("strength", "leg=lots", {"holds": True}, "").wrong()
+    assert "lots" in refused
     with pytest.raises(KeyError):
         at({"links": [{"key": "weld"}]}, "links[plate].use")

@@ -51,12 +51,13 @@ STRENGTH = (
         "joint=lap&plate=1/2in&plate2=3/8in&line_load=1kip/in",
         {
             "leg_most.value": 0.3125,
+            "leg_to_weld.value": 0.1875,
             "links[weld].holds.value": 2.78424,
             "links[plate-yield].asked.value": 1.0,
             "links[plate-yield].holds.value": 7.2,
         },
         """AISC 360 J2.2b: along an edge of 1/4 in and more the leg stays 1/16 in under it: 3/8 -
-        1/16. One side: 3 x 0.92808. The plate lying down: 0.6 x 36 x 1/2 / 1.5.""",
+        1/16. A lap's plates are square to each other: the leg is welded as it is. One side: 3 x 0.92808. The plate lying down: 0.6 x 36 x 1/2 / 1.5.""",
     ),
     Worked(
         "strength",
