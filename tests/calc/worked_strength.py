@@ -57,7 +57,8 @@ STRENGTH = (
             "links[plate-yield].holds.value": 7.2,
         },
         """AISC 360 J2.2b: along an edge of 1/4 in and more the leg stays 1/16 in under it: 3/8 -
-        1/16. A lap's plates are square to each other: the leg is welded as it is. One side: 3 x 0.92808. The plate lying down: 0.6 x 36 x 1/2 / 1.5.""",
+        1/16. A lap's plates are square to each other: the leg is welded as it
+        is. One side: 3 x 0.92808. The plate lying down: 0.6 x 36 x 1/2 / 1.5.""",
     ),
     Worked(
         "strength",
