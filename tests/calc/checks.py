@@ -104,10 +104,6 @@ def volts_window(kind: Kind, size: str, gas: str, transfer: str, current_a: floa
     return low, high
 
 
-def load_volts(current_a: float) -> float:
-    return arc.conventional_load_volts(current_a)
-
-
 def transition_a(wire: str, size: str, co2: float, oxygen: float) -> float:
     group = gas_groups.iso_14175_group(co2, oxygen)
     gas = gases.Gas("as printed", 1 - co2 - oxygen, co2, oxygen, group)

@@ -249,11 +249,6 @@ def turn_in(hole_in: str, slot_in: str | None = None) -> float:
     return plug_slot.turn_length(inches(hole_in), slot) / INCH
 
 
-def hole_area_in2(hole_in: str, slot_in: str | None = None) -> float:
-    slot = None if slot_in is None else inches(slot_in)
-    return plug_slot.hole_area(inches(hole_in), slot) / INCH**2
-
-
 def plug_metal_in3(query: str) -> float:
     """Weld metal of one plug: section along the way around."""
     job = read_query(query).job

@@ -132,12 +132,6 @@ def _basis(text: str) -> Basis:
     return "lrfd" if text == "lrfd" else "asd"
 
 
-def leg_for_kip_in(force: float, ksi: float, basis: str) -> float:
-    """Leg for a force per inch [in]."""
-    leg = resistance_aisc.leg_for_strength(force * _KIP_IN, ksi * _KSI, _basis(basis))
-    return leg / _IN
-
-
 def filler_ksi(wire: str) -> float:
     """Strength by class."""
     return resistance_aisc.filler_strength(wire) / _KSI
@@ -163,12 +157,6 @@ def plate_en_kn_mm(way: str, thickness_mm: float, mpa: float) -> float:
     """Strength of a plate per millimeter by EN 1993-1-1: yield or pull."""
     function = getattr(base_metal, f"{way}_strength_en")
     return float(function(thickness_mm / 1000, mpa * 1e6)) / 1e6
-
-
-def matching_in(sixteenths: int, fu_ksi: float, sides: int) -> float:
-    """Plate that tears as its E70 welds do [in]."""
-    leg = sixteenths * _SIXTEENTH
-    return base_metal.matching_thickness(leg, _E70, fu_ksi * _KSI, sides) / _IN
 
 
 def together(pull: float, shear: float, pull_strength: float, shear_strength: float) -> float:

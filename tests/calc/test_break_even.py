@@ -18,7 +18,7 @@ from beadwright.money.break_even import (
     parts_to_break_even,
     parts_to_pay,
 )
-from beadwright.money.chance import Chance, chance_of
+from beadwright.money.chance import Chance
 from beadwright.money.cost import part_cost
 from beadwright.money.cost_page import CostAnswer, start_chance
 from beadwright.money.swings import net_band, swings
@@ -221,7 +221,7 @@ def test_volume_swings_both_ways() -> None:
 
 def test_the_same_seed_gives_the_same_chance_in_any_chunks() -> None:
     found = compare().comparisons[0]
-    whole = chance_of(found.case, found.levers, 7, 500)
+    whole = Chance(found.case, found.levers, 7, 500).run(500)
     run = Chance(found.case, found.levers, 7, 500)
     states = [run.run(chunk) for chunk in (1, 99, 250, 400)]
     assert [state.done for state in states] == [1, 100, 350, 500]
@@ -229,16 +229,16 @@ def test_the_same_seed_gives_the_same_chance_in_any_chunks() -> None:
     assert whole.finished
     assert not states[0].finished
     assert sum(count for _, _, count in whole.bars) == 500
-    assert chance_of(found.case, found.levers, 8, 500) != whole
+    assert Chance(found.case, found.levers, 8, 500).run(500) != whole
 
 
 def test_chance_agrees_with_the_band() -> None:
     sure = compare("b_laid=20lb/h&laid=8lb/h").comparisons[0]
-    assert chance_of(sure.case, sure.levers, 1, 400).pays == 1.0
+    assert Chance(sure.case, sure.levers, 1, 400).run(400).pays == 1.0
     lost = compare("b_wire_price=40/lb").comparisons[0]
-    assert chance_of(lost.case, lost.levers, 1, 400).pays == 0.0
+    assert Chance(lost.case, lost.levers, 1, 400).run(400).pays == 0.0
     close = compare(CLOSE).comparisons[0]
-    state = chance_of(close.case, close.levers, 1, 400)
+    state = Chance(close.case, close.levers, 1, 400).run(400)
     assert 0 < state.pays < 1
     assert state.low < state.middle < state.high
 

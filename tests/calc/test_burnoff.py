@@ -23,7 +23,6 @@ from beadwright.process.burnoff_fit import (
     extension_m,
     fit,
     fitted_points,
-    fitted_range_a,
     relative_errors,
     share_inside,
     shown_points,
@@ -31,6 +30,7 @@ from beadwright.process.burnoff_fit import (
 from beadwright.process.burnoff_points import POINTS, Point
 from beadwright.process.deposition import deposition_efficiency, laid_rate
 from beadwright.process.gases import gas_of
+from beadwright.process.published_range import published_currents
 from beadwright.process.wire_kinds import KINDS, Kind
 from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 from tests.calc.reference_rows import FOLDER
@@ -199,11 +199,11 @@ def test_the_share_inside_is_said(kind: Kind, size: str) -> None:
 
 def test_the_range_of_the_points_is_said() -> None:
     """Ends of the published E70C-6M sheet, and of the points for 0.023 in."""
-    assert fitted_range_a("metal-cored", "0.045in") == (90, 340)
-    assert fitted_range_a("metal-cored", "1/16in") == (145, 460)
-    assert fitted_range_a("solid", "0.023in") == (30, 150)
-    assert fitted_range_a("metal-cored", "0.052in") is None
-    assert fitted_range_a("solid", "0.040in") is None
+    assert published_currents("metal-cored", "0.045in") == (90, 340)
+    assert published_currents("metal-cored", "1/16in") == (145, 460)
+    assert published_currents("solid", "0.023in") == (30, 150)
+    assert published_currents("metal-cored", "0.052in") is None
+    assert published_currents("solid", "0.040in") is None
 
 
 def test_extension_assumed_where_none_is_printed() -> None:

@@ -5,7 +5,6 @@ from dataclasses import replace
 import pytest
 
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.strength.base_metal import matching_thickness
 from beadwright.strength.elastic_line import GroupLoad
 from beadwright.strength.intermittent import intermittent_for
 from beadwright.strength.resistance_aisc import (
@@ -63,10 +62,6 @@ def test_six_throats_must_be_left_where_that_is_over_30_mm() -> None:
     with pytest.raises(OutOfRangeError, match=r"leaves 34 mm.* must keep 36 mm"):
         effective_length(0.046, 0.006)
     assert effective_length(0.049, 0.006) == pytest.approx(0.037)
-
-
-def test_a_plate_matches_one_weld_unless_two_are_given() -> None:
-    assert matching_thickness(0.01, 480e6, 400e6) == pytest.approx(0.01 * 0.70711 * 1.2, rel=1e-5)
 
 
 def test_a_seam_asked_a_little_more_than_its_weld_holds_is_refused() -> None:

@@ -6,7 +6,6 @@ from hypothesis import strategies as st
 
 from beadwright.process.arc import (
     arc_length_m,
-    conventional_load_volts,
     open_arc_volts,
     open_window,
     short_circuit_volts,
@@ -110,17 +109,3 @@ def test_arc_length_is_that_of_the_fit_and_held_within_bounds() -> None:
 def test_more_volts_never_shorten_the_arc(one: float, other: float) -> None:
     low, high = sorted((one, other))
     assert arc_length_m(low) <= arc_length_m(high)
-
-
-@given(st.floats(0, 2000))
-def test_the_load_line_ends_at_44_volts(current: float) -> None:
-    assert 14 <= conventional_load_volts(current) <= 44
-
-
-@pytest.mark.parametrize(
-    ("current", "volts"),
-    [(90, 15.0), (120, 16.0), (150, 17.0)],
-)
-def test_short_arc_rows_of_the_sheet_lie_under_the_load_line(current: float, volts: float) -> None:
-    """3.5 to 6.3 V under it: arithmetic on the sheet's rows, to keep the convention apart."""
-    assert 3.4 <= conventional_load_volts(current) - volts <= 6.4

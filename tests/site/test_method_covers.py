@@ -55,8 +55,12 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
     "a limit on what may be asked, or on waiting": (
         "chance.MOST_DRAWS", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
     ),
+    "refuses a pair of entries, and says why beside them": (
+        "joint_conflicts.MOST_BEVEL_DEG", "joint_conflicts.MOST_FILLET_GAP_M",
+        "joint_conflicts.conflicts",
+    ),
     "no answer depends on it": (
-        "arc.conventional_load_volts", "base_metal.matching_thickness", "volts_limits.START_V",
+        "volts_limits.START_V",
     ),
 }  # fmt: skip
 """What needs no equation, by the reason."""

@@ -15,10 +15,11 @@ from beadwright.tolerance import REL_TOL
 _IN = 0.0254
 
 MOST_FILLET_GAP_M = 3 / 16 * _IN
-"""Widest gap a fillet may be welded over. Source: AWS D1.1 7.21.1."""
+"""Widest gap a fillet may be welded over [m]. Source: AWS D1.1 7.21.1."""
 
 MOST_BEVEL_DEG = 70.0
-"""Common practice; the details ask 45°, with 10° more as fitted."""
+"""Largest angle of a single bevel [°]. Common practice: the details ask for 45°, with 10° more as
+fitted."""
 
 Conflict = tuple[tuple[str, ...], str]
 """The fields in conflict, and what is wrong with them together."""

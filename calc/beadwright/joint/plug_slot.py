@@ -27,21 +27,6 @@ def turn_length(hole_m: float, slot_m: float | None = None) -> float:
     return pi / 2 * hole_m + 2 * straight
 
 
-def hole_area(hole_m: float, slot_m: float | None = None) -> float:
-    """Return the area that carries shear: the hole on the faying surface [m²].
-
-    Source: AISC 360 J2.3a; geometry, a slot's ends half round.
-
-    Args:
-        hole_m: Diameter of the hole, width of the slot, above zero [m].
-        slot_m: Length of the slot, at least its width; None for a plug [m].
-
-    Raises:
-        OutOfRangeError: If the hole is not above zero, or the slot shorter than wide.
-    """
-    return turn_length(hole_m, slot_m) * hole_m / 2
-
-
 def plug_joint(
     kind: JointKind, plate_m: float, plate2_m: float, hole_m: float, fill_m: float
 ) -> JointShape:

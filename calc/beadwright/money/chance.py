@@ -114,15 +114,3 @@ def _bars(ordered: Sequence[float]) -> tuple[tuple[float, float, int], ...]:
     for saving in ordered:
         counts[min(int((saving - left) / wide), BINS - 1)] += 1
     return tuple((left + i * wide, left + (i + 1) * wide, n) for i, n in enumerate(counts))
-
-
-def chance_of(case: Case, levers: Sequence[Lever], seed: int, draws: int) -> ChanceState:
-    """Return a whole run at once.
-
-    Args:
-        case: The two ways [-].
-        levers: What is not known for sure [-].
-        seed: Same seed, same answer [-].
-        draws: How many [-].
-    """
-    return Chance(case, levers, seed, draws).run(draws)

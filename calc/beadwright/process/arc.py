@@ -218,17 +218,3 @@ def arc_length_m(volts: float) -> float:
         volts: Arc volts; the length is held between 1 and 8 mm [V].
     """
     return min(0.008, max(0.001, 0.004 + 0.00025 * (volts - 26.0)))
-
-
-def conventional_load_volts(current_a: float) -> float:
-    """Return the conventional load voltage of a MIG/MAG power source [V].
-
-    A convention for rating machines, not a setting to weld with.
-
-    Source: IEC 60974-1, 11.2 (formula from memory): 14 + 0.05 I up to 600 A, 44 V above; rating
-    plates print 90 A 18.5 V, 200 A 24 V, 250 A 26.5 V.
-
-    Args:
-        current_a: Welding current, zero or more [A].
-    """
-    return min(44.0, 14.0 + 0.05 * current_a)

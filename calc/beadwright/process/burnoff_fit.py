@@ -164,16 +164,3 @@ def share_inside(kind: Kind, size: str) -> float | None:
     """
     points = shown_points(kind, size)
     return sum(shown.inside for shown in points) / len(points) if points else None
-
-
-def fitted_range_a(kind: Kind, size: str) -> tuple[float, float] | None:
-    """Return least and most current of the printed points; None where none was published [A].
-
-    Outside this range the power balance goes beyond what was measured.
-
-    Args:
-        kind: Solid, metal-cored or flux-cored [-].
-        size: Inch name of the diameter [-].
-    """
-    currents = [point.current_a for point in fitted_points(kind, size)]
-    return (min(currents), max(currents)) if currents else None

@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.errors import UnknownEntryError
 from beadwright.sources import (
     distortion_sources,
     gas_sources,
@@ -38,18 +37,3 @@ SOURCES: Mapping[str, Source] = MappingProxyType(
     {row[0]: Source(*row) for table in _TABLES for row in table}
 )
 """Sources by id."""
-
-
-def source_of(key: str) -> Source:
-    """Return a source by its id.
-
-    Args:
-        key: A key of ``SOURCES`` [-].
-
-    Raises:
-        UnknownEntryError: If there is none.
-    """
-    found = SOURCES.get(key)
-    if found is None:
-        raise UnknownEntryError(f"no source {key}")
-    return found

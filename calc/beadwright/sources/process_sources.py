@@ -57,7 +57,6 @@ ROWS: tuple[Row, ...] = (
      "from memory"),
     ("asme-qw-409", "ASME BPVC Section IX", "QW-409.1(a), heat input", "found second-hand"),
     ("en-1011-1", "EN 1011-1", "8.7 and Table 1, heat input, k = 0.8", "found"),
-    ("iec-60974-1", "IEC 60974-1", "11.2, conventional load voltage", "from memory"),
     ("iso-9692-1", "ISO 9692-1", "square butt preparations", "from memory"),
     ("iso-14175", "ISO 14175:2008", "Table 2, groups", "from memory"),
     ("osha-1910.133", "OSHA 29 CFR 1910.133(a)(5)", "filter shade, gas metal arc", "found"),

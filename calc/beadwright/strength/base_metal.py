@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import hypot, sqrt
 
-from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.errors import require_positive
 from beadwright.strength.resistance_aisc import SHEAR_SHARE, Basis, available
 
 PHI_YIELD, OMEGA_YIELD = 1.00, 1.50
@@ -135,24 +135,3 @@ def pull_strength_en(thickness_m: float, yield_pa: float) -> float:
     """
     require_positive(thickness_m=thickness_m, yield_pa=yield_pa)
     return yield_pa / GAMMA_M0 * thickness_m
-
-
-def matching_thickness(leg_m: float, filler_pa: float, tensile_pa: float, sides: int = 1) -> float:
-    """Return the thickness of plate that tears in shear at the same load as its welds [m].
-
-    Source: AISC Manual part 9, equations 9-2 and 9-3: 0.6 FEXX (√2/2) w over 0.6 Fu, once for a
-    weld on one side and twice for welds on both.
-
-    Args:
-        leg_m: Leg, above zero [m].
-        filler_pa: Tensile strength of the filler, above zero [Pa].
-        tensile_pa: Tensile strength of the plate, above zero [Pa].
-        sides: Welds on one side or on both, 1 or 2 [-].
-
-    Raises:
-        OutOfRangeError: If an argument is out of its range.
-    """
-    require_positive(leg_m=leg_m, filler_pa=filler_pa, tensile_pa=tensile_pa)
-    if sides not in (1, 2):
-        raise OutOfRangeError(f"sides = {sides} must be 1 or 2")
-    return sides * filler_pa * leg_m / sqrt(2) / tensile_pa

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import radians, sin, sqrt
+from math import radians, sin
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, require_positive
@@ -141,20 +141,3 @@ def concentric_strength(along_n: float, across_n: float) -> float:
     if along_n < 0 or across_n < 0:
         raise OutOfRangeError("along_n and across_n must be zero or more")
     return max(along_n + across_n, 0.85 * along_n + 1.5 * across_n)
-
-
-def leg_for_strength(force_n_m: float, filler_pa: float, basis: Basis) -> float:
-    """Return the leg of a fillet that holds a force per length, without increase by direction [m].
-
-    Source: AISC 360 J2.4, solved for the leg; throat leg/√2.
-
-    Args:
-        force_n_m: Force per length, above zero [N/m].
-        filler_pa: Tensile strength of the filler, above zero [Pa].
-        basis: ``lrfd`` or ``asd`` [-].
-
-    Raises:
-        OutOfRangeError: If an argument is not above zero.
-    """
-    require_positive(force_n_m=force_n_m)
-    return force_n_m / available(nominal_strength(1 / sqrt(2), filler_pa), basis)

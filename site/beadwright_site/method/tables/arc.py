@@ -71,7 +71,6 @@ def constants_table() -> Table:
             "burnoff_fit.relative_errors",
             "burnoff_fit.shown_points",
             "burnoff_fit.share_inside",
-            "burnoff_fit.fitted_range_a",
         ),
     )
 

@@ -165,7 +165,7 @@ CHANCE = Equation(
     "Two in a hundred at 2000 draws.",
     ("practice",),
     "",
-    ("chance.chance_of",),
+    ("chance.Chance",),
 )
 
 

@@ -63,7 +63,7 @@ HOLES = Equation(
     ("geometry", "aisc-j2.3b"),
     "Filled level up to 5/8 in; thicker, half the plate and at least 5/8 in. Slots no longer than "
     "ten times the fill. Centres four diameters apart.",
-    ("plug_slot.turn_length", "plug_slot.hole_area", "plug_slot.plug_joint",
+    ("plug_slot.turn_length", "plug_slot.plug_joint",
      "groove_rules.least_hole", "groove_rules.largest_hole", "groove_rules.least_fill",
      "groove_rules.longest_slot", "groove_rules.FULL_FILL_M", "job_joint.hole_m",
      "job_joint.slot_m", "job_joint.fill_m", "job_joint.hole_limits", "job_joint.weld_way"),

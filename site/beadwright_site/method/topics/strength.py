@@ -116,7 +116,7 @@ AISC = Equation(
      "resistance_aisc.filler_strength", "resistance_aisc.direction_factor",
      "resistance_aisc.nominal_strength", "resistance_aisc.available",
      "resistance_aisc.long_weld_factor", "resistance_aisc.counted_leg",
-     "resistance_aisc.concentric_strength", "resistance_aisc.leg_for_strength",
+     "resistance_aisc.concentric_strength",
      "strength_check.counted_throat", "strength_check.weld_link", "strength_check.leg_needed",
      "strength_check.SHOP_STEP_M", "strength_check.LARGEST_LEG_M"),
 )  # fmt: skip
