@@ -10,13 +10,13 @@ class Fact:
     """One number or word with what it is.
 
     Attributes:
-        key: Id of where it is told how it was got, or empty.
         value: What is shown large.
         name: What it is.
         room: Its band or range, or empty.
+        key: Id of where it is told how it was got, or empty.
     """
 
-    key: str
     value: str
     name: str
     room: str = ""
+    key: str = ""

@@ -38,7 +38,7 @@ def _heat(outcome: Outcome, system: System) -> Fact:
         heat, name = outcome.heat_en, "heat, EN × 0.8"
     else:
         heat, name = outcome.heat, "heat, AWS"
-    return Fact("heat", written_quantity(heat, system), name, written_room(heat, system))
+    return Fact(written_quantity(heat, system), name, written_room(heat, system), key="heat")
 
 
 def main_facts(found: DialIn) -> tuple[Fact, ...]:
@@ -48,14 +48,14 @@ def main_facts(found: DialIn) -> tuple[Fact, ...]:
         return ()
     current = f"≈ {written_quantity(outcome.current, system)}"
     return (
-        Fact("passes", str(plan.passes), "pass" if plan.passes == 1 else "passes"),
-        Fact("transfer", NAMES[outcome.transfer], "transfer"),
-        Fact("current", current, "current", written_room(outcome.current, system)),
+        Fact(str(plan.passes), "pass" if plan.passes == 1 else "passes", key="passes"),
+        Fact(NAMES[outcome.transfer], "transfer", key="transfer"),
+        Fact(current, "current", written_room(outcome.current, system), key="current"),
         _heat(outcome, system),
-        Fact("laid", written_quantity(outcome.laid, system), "laid",
-             written_room(outcome.laid, system)),
-        Fact("gas_flow", written_quantity(outcome.gas_flow, system), "gas flow",
-             written_room(outcome.gas_flow, system)),
+        Fact(written_quantity(outcome.laid, system), "laid",
+             written_room(outcome.laid, system), key="laid"),
+        Fact(written_quantity(outcome.gas_flow, system), "gas flow",
+             written_room(outcome.gas_flow, system), key="gas_flow"),
     )  # fmt: skip
 
 
@@ -73,13 +73,13 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
     torch, wire = found.torch, found.job.wire
     along = _capital(f"{torch.way} {_angle(torch.travel_angle)}")
     return (
-        Fact("torch", along, "torch along the weld"),
-        Fact("torch", _angle(torch.work_angle), "torch from the lower plate"
+        Fact(along, "torch along the weld"),
+        Fact(_angle(torch.work_angle), "torch from the lower plate"
              if found.job.is_fillet or found.job.joint in TEE_GROOVES else "torch to the plate"),
-        Fact("torch", _capital(worded(torch.aim, found.job.units)), "aim"),
-        Fact("torch", wire.type.polarity, "polarity, wire positive"),
-        Fact("torch", _capital(tip_position(found.plan.transfer)), "contact tip"),
-        Fact("torch", _capital(wire.type.drive_roll), "drive roll"),
+        Fact(_capital(worded(torch.aim, found.job.units)), "aim"),
+        Fact(wire.type.polarity, "polarity, wire positive"),
+        Fact(_capital(tip_position(found.plan.transfer)), "contact tip"),
+        Fact(_capital(wire.type.drive_roll), "drive roll"),
         *_nozzle(found),
         *_wire(found),
     )  # fmt: skip
@@ -87,12 +87,12 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
 
 def _wire(found: DialIn) -> Iterator[Fact]:
     job = found.job
-    yield Fact("torch", job.wire.type.iso, "this wire in ISO's words")
+    yield Fact(job.wire.type.iso, "this wire in ISO's words")
     runs = usual_positions(job.wire, job.gas, found.plan.transfer)
     if runs:
         every = len(runs) == len(POSITIONS)
         mode = _lower(NAMES[found.plan.transfer])
-        yield Fact("torch", "Every position" if every else _capital(", ".join(runs)),
+        yield Fact("Every position" if every else _capital(", ".join(runs)),
                    f"it runs {mode} in")  # fmt: skip
 
 
@@ -101,7 +101,7 @@ def _nozzle(found: DialIn) -> Iterator[Fact]:
     if outcome is not None:
         nozzle = outcome.flow.nozzle
         bore = Quantity("Gas nozzle", "leg", nozzle.bore_m)
-        yield Fact("gas_flow", written_quantity(bore, found.job.units), "gas nozzle bore")
+        yield Fact(written_quantity(bore, found.job.units), "gas nozzle bore")
 
 
 def laid_facts(found: DialIn) -> tuple[Fact, ...]:
@@ -110,16 +110,15 @@ def laid_facts(found: DialIn) -> tuple[Fact, ...]:
     if outcome is None:
         return ()
     facts = [
-        Fact("leg", written_quantity(outcome.leg, system), "leg laid"),
+        Fact(written_quantity(outcome.leg, system), "leg laid"),
         Fact(
-            "throat",
             written_quantity(outcome.throat, system),
             "throat of the leg asked" if found.job.is_fillet else "effective throat",
         ),
-        Fact("bead", written_quantity(outcome.bead, system), "bead section"),
-        Fact("metal", written_quantity(outcome.metal, system), "weld metal"),
-        Fact("wire_mass", written_quantity(outcome.wire_mass, system), "wire, whole job"),
-        Fact("arc_time", written_quantity(outcome.arc_time, system), "arc time, whole job"),
+        Fact(written_quantity(outcome.bead, system), "bead section"),
+        Fact(written_quantity(outcome.metal, system), "weld metal"),
+        Fact(written_quantity(outcome.wire_mass, system), "wire, whole job"),
+        Fact(written_quantity(outcome.arc_time, system), "arc time, whole job"),
     ]
     return tuple(fact for fact in facts if fact.value != "–")
 
@@ -131,14 +130,14 @@ def melted_facts(found: DialIn) -> tuple[Fact, ...]:
         return ()
     depth, share = outcome.penetration, outcome.dilution
     if depth.value is None:
-        return (Fact("penetration", "–", _lower(depth.name), reason(depth.low_by, system)),)
+        return (Fact("–", _lower(depth.name), reason(depth.low_by, system)),)
     room = f"{written_room(depth, system)} {units.symbol(depth.measure, system)}"
     if depth.low_by is not None:
         room = f"{room}; {worded(depth.low_by, system)}"
-    facts = [Fact("penetration", f"≈ {written_quantity(depth, system)}", _lower(depth.name), room)]
+    facts = [Fact(f"≈ {written_quantity(depth, system)}", _lower(depth.name), room)]
     if share.value is not None and share.low is not None and share.high is not None:
         room = f"{share.low:.0%}–{share.high:.0%}"
-        facts.append(Fact("dilution", f"≈ {share.value:.0%}", "base metal in the bead", room))
+        facts.append(Fact(f"≈ {share.value:.0%}", "base metal in the bead", room))
     return tuple(facts)
 
 

@@ -85,11 +85,11 @@ def _number(quantity: Quantity, system: System) -> str:
 def _facts(way: Distortion, system: System) -> Iterator[Fact]:
     for key, quantity in way.named().items():
         if quantity.value is None or quantity.low is None or quantity.high is None:
-            yield Fact("", "–", f"{NAMES[key]}: {reason(quantity.low_by, system)}")
+            yield Fact("–", f"{NAMES[key]}: {reason(quantity.low_by, system)}")
             continue
         low, high = (units.show(v, quantity.measure, system) for v in (quantity.low, quantity.high))
         shown = f"≈ {_number(quantity, system)} {units.symbol(quantity.measure, system)}"
-        yield Fact("", shown, NAMES[key], f"{low}–{high}" if low != high else "")
+        yield Fact(shown, NAMES[key], f"{low}–{high}" if low != high else "")
 
 
 def _turned(way: Distortion, width_m: float) -> Iterator[Fact]:
@@ -98,7 +98,7 @@ def _turned(way: Distortion, width_m: float) -> Iterator[Fact]:
     if lift.value is not None and lift.low is not None and lift.high is not None:
         angles = (degrees(tilt(v, width_m)) for v in (lift.value, lift.low, lift.high))
         value, low, high = (f"{angle:.1f}" for angle in angles)
-        yield Fact("", f"≈ {value}°", "each half turned", f"{low}–{high}")
+        yield Fact(f"≈ {value}°", "each half turned", f"{low}–{high}")
 
 
 def _rows(found: PartDistortion, system: System) -> Iterator[WayRow]:

@@ -46,28 +46,27 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
     system, cooled = found.units, found.cooling
     least = found.needed.kelvin
     if found.by_hand:
-        yield Fact("", show_temperature(found.start_k, system), "welded at, by hand")
+        yield Fact(show_temperature(found.start_k, system), "welded at, by hand")
     else:
-        yield Fact("", "–" if least is None else show_temperature(least, system), "at the least")
-    yield Fact("", show_temperature(found.interpass_k, system), "between passes at most")
+        yield Fact("–" if least is None else show_temperature(least, system), "at the least")
+    yield Fact(show_temperature(found.interpass_k, system), "between passes at most")
     yield Fact(
-        "",
         written_quantity(found.heat, system),
         "heat in, AWS and ASME",
         written_room(found.heat, system),
     )
-    yield Fact("", written_quantity(found.heat_en, system), "heat in, EN × 0.8",
+    yield Fact(written_quantity(found.heat_en, system), "heat in, EN × 0.8",
                written_room(found.heat_en, system))  # fmt: skip
     if cooled is None:
-        yield Fact("", "–", "no heat, no cooling time")
+        yield Fact("–", "no heat, no cooling time")
     else:
-        yield Fact("", seconds(cooled.seconds), "from 800 to 500 °C",
+        yield Fact(seconds(cooled.seconds), "from 800 to 500 °C",
                    f"{seconds(cooled.low).removesuffix(' s')}–{seconds(cooled.high)}")  # fmt: skip
     hard = found.hardness
     if hard.value is None or hard.low is None or hard.high is None:
-        yield Fact("", "–", f"hardness: {reason(found.hardness_refused, found.units)}")
+        yield Fact("–", f"hardness: {reason(found.hardness_refused, found.units)}")
     else:
-        yield Fact("", f"≈ {hard.value:.0f} HV", "hardest beside the bead",
+        yield Fact(f"≈ {hard.value:.0f} HV", "hardest beside the bead",
                    f"{hard.low:.0f}–{hard.high:.0f}")  # fmt: skip
 
 
@@ -107,9 +106,9 @@ def cooling_facts(found: HeatAnswer) -> Iterator[Fact]:
     cooled, system = found.cooling, found.units
     if cooled is None:
         return
-    yield Fact("", seconds(cooled.thick_s), "as thick plate")
-    yield Fact("", seconds(cooled.thin_s), "as thin plate")
-    yield Fact("", written(cooled.transition_m, "length", system), "thickness where they meet")
+    yield Fact(seconds(cooled.thick_s), "as thick plate")
+    yield Fact(seconds(cooled.thin_s), "as thin plate")
+    yield Fact(written(cooled.transition_m, "length", system), "thickness where they meet")
 
 
 def carbon_rows(found: HeatAnswer) -> Iterator[tuple[str, str, str, str, str]]:

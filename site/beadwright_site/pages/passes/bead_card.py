@@ -85,19 +85,19 @@ def _settings(laid: Laid, system: System) -> Iterator[tuple[str, str, str]]:
 def _facts(found: PassPlan, bead: Bead, system: System) -> Iterator[Fact]:
     slot, laid = bead.slot, bead.laid
     if laid is not None:
-        yield Fact("", f"≈ {written(laid.point.current_a, 'current', system)}", "current")
-        yield Fact("", written(laid.heat_j_m, "heat_input", system), "heat, AWS")
-        yield Fact("", written(laid.heat_en_j_m, "heat_input", system), "heat, EN × 0.8")
+        yield Fact(f"≈ {written(laid.point.current_a, 'current', system)}", "current")
+        yield Fact(written(laid.heat_j_m, "heat_input", system), "heat, AWS")
+        yield Fact(written(laid.heat_en_j_m, "heat_input", system), "heat, EN × 0.8")
     if found.job.is_fillet:
-        yield Fact("", written(bead.leg_m, "leg", system), "leg of a fillet this size")
+        yield Fact(written(bead.leg_m, "leg", system), "leg of a fillet this size")
     else:
-        yield Fact("", written(slot.width_m, "leg", system), "wide on top")
-    yield Fact("", written(slot.thickness_m, "leg", system), "thick")
+        yield Fact(written(slot.width_m, "leg", system), "wide on top")
+    yield Fact(written(slot.thickness_m, "leg", system), "thick")
     if laid is not None:
-        yield Fact("", NAMES[laid.transfer], "transfer")
-        yield Fact("", written(laid.wire_m, "distance", system), "wire, one weld")
-        yield Fact("", written(laid.wire_kg, "mass", system), "wire, one weld")
-        yield Fact("", arc_words(laid.arc_time_s), "arc, one weld")
+        yield Fact(NAMES[laid.transfer], "transfer")
+        yield Fact(written(laid.wire_m, "distance", system), "wire, one weld")
+        yield Fact(written(laid.wire_kg, "mass", system), "wire, one weld")
+        yield Fact(arc_words(laid.arc_time_s), "arc, one weld")
 
 
 def _why(found: PassPlan, bead: Bead, system: System) -> str:

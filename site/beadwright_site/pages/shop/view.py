@@ -53,12 +53,12 @@ def shop_notes(found: ShopAnswer) -> Iterator[Note]:
 def circuit_facts(found: ShopAnswer) -> Iterator[Fact]:
     """Yield what the job asks of machine and circuit."""
     circuit, system = found.circuit, found.units
-    yield Fact("", f"≈ {written(circuit.load.current_a, 'current', system)}", "current")
-    yield Fact("", f"{circuit.duty:.0%}", "duty cycle there")
-    yield Fact("", written(circuit.all_day_a, "current", system), "without a break")
-    yield Fact("", written(circuit.machine_v, "volts", system), "at the machine")
-    yield Fact("", written(circuit.primary_a, "current", system), "from the wall, arc on")
-    yield Fact("", f"{circuit.apparent_va / 1000:.1f} kVA", "from wall or generator")
+    yield Fact(f"≈ {written(circuit.load.current_a, 'current', system)}", "current")
+    yield Fact(f"{circuit.duty:.0%}", "duty cycle there")
+    yield Fact(written(circuit.all_day_a, "current", system), "without a break")
+    yield Fact(written(circuit.machine_v, "volts", system), "at the machine")
+    yield Fact(written(circuit.primary_a, "current", system), "from the wall, arc on")
+    yield Fact(f"{circuit.apparent_va / 1000:.1f} kVA", "from wall or generator")
 
 
 def check_rows(found: ShopAnswer) -> Iterator[tuple[str, str, str, str, str, str, str]]:

@@ -58,12 +58,12 @@ def main_facts(found: StrengthAnswer) -> Iterator[Fact]:
     """Yield the numbers beside the verdict."""
     legs, system, weld = found.legs, found.units, found.weld
     needed = "none" if legs.needed is None else written(legs.needed, "leg", system)
-    yield Fact("", needed, "leg strength asks")
-    yield Fact("", written(weld.asked, "force_per_length", system), "at the worst point")
-    yield Fact("", written(weld.holds, "force_per_length", system), "the weld holds there")
-    yield Fact("", f"{weld.use:.0%}", "of the weld used")
-    yield Fact("", _times(found), "this load it holds")
-    yield Fact("", written(legs.throat, "length", system), "throat")
+    yield Fact(needed, "leg strength asks")
+    yield Fact(written(weld.asked, "force_per_length", system), "at the worst point")
+    yield Fact(written(weld.holds, "force_per_length", system), "the weld holds there")
+    yield Fact(f"{weld.use:.0%}", "of the weld used")
+    yield Fact(_times(found), "this load it holds")
+    yield Fact(written(legs.throat, "length", system), "throat")
 
 
 def _times(found: StrengthAnswer) -> str:
@@ -74,18 +74,18 @@ def _times(found: StrengthAnswer) -> str:
 def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
     """Yield the sizes the code asks for."""
     legs, system = found.legs, found.units
-    yield Fact("", written(legs.least, "leg", system), "least leg, code")
+    yield Fact(written(legs.least, "leg", system), "least leg, code")
     most = "–" if legs.most is None else written(legs.most, "leg", system)
-    yield Fact("", most, "most along the edge" if legs.most is not None else "no edge welded")
-    yield Fact("", written(legs.one_pass, "leg", system), "most in one pass")
-    yield Fact("", written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
-    yield Fact("", written(legs.shortest, "length", system), "shortest full-strength weld")
+    yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded")
+    yield Fact(written(legs.one_pass, "leg", system), "most in one pass")
+    yield Fact(written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
+    yield Fact(written(legs.shortest, "length", system), "shortest full-strength weld")
     seam = found.segments
     if seam is None:
-        yield Fact("", "all along", "no intermittent weld here")
+        yield Fact("all along", "no intermittent weld here")
     else:
         pitch = f"{units.show(seam.segment_m, 'length', system)} at "
-        yield Fact("", pitch + written(seam.pitch_m, "length", system), "or intermittent, centres")
+        yield Fact(pitch + written(seam.pitch_m, "length", system), "or intermittent, centres")
 
 
 def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:

@@ -36,23 +36,23 @@ def _plural(count: int, noun: str) -> str:
 def need_facts(found: SuppliesAnswer) -> Iterator[Fact]:
     """Yield what the parts take."""
     need, system = found.supplies, found.units
-    yield Fact("", written(need.wire_kg, "mass", system), "wire")
-    yield Fact("", written(need.wire_m, "distance", system), "of wire off the spool")
-    yield Fact("", f"{need.packages.changes:,}", "change-overs")
-    yield Fact("", written(need.gas_m3, "gas_volume", system), "gas")
+    yield Fact(written(need.wire_kg, "mass", system), "wire")
+    yield Fact(written(need.wire_m, "distance", system), "of wire off the spool")
+    yield Fact(f"{need.packages.changes:,}", "change-overs")
+    yield Fact(written(need.gas_m3, "gas_volume", system), "gas")
     if need.cylinders_a_week is None:
-        yield Fact("", "bulk", "gas supply")
+        yield Fact("bulk", "gas supply")
     else:
-        yield Fact("", _few(need.cylinders_a_week), "cylinders a week")
+        yield Fact(_few(need.cylinders_a_week), "cylinders a week")
     if need.cylinder_s is None:
-        yield Fact("", written(need.packages.left_kg, "mass", system), "wire left over")
+        yield Fact(written(need.packages.left_kg, "mass", system), "wire left over")
     else:
-        yield Fact("", written(need.cylinder_s, "hours", system), "of arc, a full one")
-    yield Fact("", written(need.arc_s, "hours", system), "arc time")
+        yield Fact(written(need.cylinder_s, "hours", system), "of arc, a full one")
+    yield Fact(written(need.arc_s, "hours", system), "arc time")
     years = need.package_years
     lasts = "–" if years is None else "a lifetime" if years > 50 else _span(years)
-    yield Fact("", lasts, "a package lasts")
-    yield Fact("", f"{need.tips:,} + {need.nozzles:,}", "tips + nozzles")
+    yield Fact(lasts, "a package lasts")
+    yield Fact(f"{need.tips:,} + {need.nozzles:,}", "tips + nozzles")
 
 
 def _few(number: float) -> str:
@@ -87,11 +87,11 @@ def spool_facts(left: SpoolLeft | None, system: System) -> Iterator[Fact]:
     """Yield what the begun spool still lays; nothing if it was neither weighed nor measured."""
     if left is None:
         return
-    yield Fact("", _span_of(left.weld_m, "distance", system), "of this weld")
-    yield Fact("", _span_of(left.wire_kg, "mass", system), f"wire, {BY_WORDS[left.by]}")
-    yield Fact("", f"{left.parts:,.1f}", "parts")
-    yield Fact("", written(left.wire_m, "distance", system), "of wire")
-    yield Fact("", written(left.arc_s, "time", system), "of arc")
+    yield Fact(_span_of(left.weld_m, "distance", system), "of this weld")
+    yield Fact(_span_of(left.wire_kg, "mass", system), f"wire, {BY_WORDS[left.by]}")
+    yield Fact(f"{left.parts:,.1f}", "parts")
+    yield Fact(written(left.wire_m, "distance", system), "of wire")
+    yield Fact(written(left.arc_s, "time", system), "of arc")
 
 
 def _span_of(three: tuple[float, float, float], measure: str, system: System) -> str:
@@ -105,6 +105,6 @@ def gas_facts(found: SuppliesAnswer) -> Iterator[Fact]:
     left = found.gas_left
     if left is None or left.gas_m3 <= 0:
         return
-    yield Fact("", written(left.lasts_s, "time", found.units), "with the gas on")
-    yield Fact("", f"{left.parts:,.1f}", "parts")
-    yield Fact("", written(left.gas_m3, "gas_volume", found.units), "gas that can be drawn")
+    yield Fact(written(left.lasts_s, "time", found.units), "with the gas on")
+    yield Fact(f"{left.parts:,.1f}", "parts")
+    yield Fact(written(left.gas_m3, "gas_volume", found.units), "gas that can be drawn")
