@@ -192,7 +192,8 @@ def hardness() -> Equation:
         ("duren", "haz-scatter", "iso-15614-1"),
         f"Over {MOST_HV:g} HV, the most for plain steels not heat treated, the page says so.",
         ("haz_hardness.haz_hardness", "haz_hardness.hardness_refused",
-         "haz_hardness.mixed_hardness", "haz_hardness.martensite_hardness", "haz_hardness.bainite_hardness",
+         "haz_hardness.mixed_hardness", "haz_hardness.martensite_hardness",
+         "haz_hardness.bainite_hardness",
          "haz_hardness.bainite_equivalent", "haz_hardness.TIME_RANGE_S",
          "haz_hardness.SCATTER_HV", "haz_hardness.MOST_HV"),
     )  # fmt: skip
