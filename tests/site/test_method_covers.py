@@ -56,7 +56,6 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "chance.MOST_DRAWS", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
     ),
     "refuses a pair of entries, and says why beside them": (
-        "joint_conflicts.MOST_BEVEL_DEG", "joint_conflicts.MOST_FILLET_GAP_M",
         "joint_conflicts.conflicts",
     ),
     "no answer depends on it": (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from beadwright import units
+from beadwright.job.joint_conflicts import MOST_BEVEL_DEG
 from beadwright.job.preparations import DETAILS, MELTED_FACE_M
 from beadwright.joint.groove_rules import MINIMUM_THROAT_M
 from beadwright_site.forms.joint_form import JOINT_NAMES
@@ -112,7 +113,8 @@ def details_table() -> Table:
             for (joint, case), detail in DETAILS.items()
         ),
         ("aws-d1.1-details", "aws-d1.1-bevels", "aisc-pjp-details"),
-        "Angles may be 10° wider. Cut into the upright plate of a tee, else into the thinner. A "
+        f"Angles may be 10° wider; a bevel is no flatter than {MOST_BEVEL_DEG:g}°. Cut into the "
+        "upright plate of a tee, else into the thinner. A "
         f"depth given is cut part way, unless it leaves a root face to {_inches(MELTED_FACE_M)}: "
         "that is melted or gouged through.",
         (
@@ -120,6 +122,7 @@ def details_table() -> Table:
             "preparations.detail_of",
             "preparations.groove_of",
             "preparations.MELTED_FACE_M",
+            "joint_conflicts.MOST_BEVEL_DEG",
             "preparations.case_of",
             "preparations.prepared_m",
             "preparations.left_square_m",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from beadwright import units
 from beadwright.job.job_joint import SHEET_LEG_M
+from beadwright.job.joint_conflicts import MOST_FILLET_GAP_M
 from beadwright.job.preparations import (
     SQUARE_BACKED_TO_M,
     SQUARE_MOST_GAP_M,
@@ -51,10 +52,12 @@ FILLET = Equation(
     "Equal legs at 90°.",
     "Exact for the shape drawn; a real bead is not so regular.",
     ("fillet-weights", "fillet-reinforced", "aws-d1.1-convexity"),
-    "A gap over 1/16 in is added to the leg, up to 3/16 in.",
+    "A gap over 1/16 in is added to the leg, up to "
+    f"{units.show(MOST_FILLET_GAP_M, 'leg', 'us')} in; over that no fillet is welded.",
     ("fillets.throat", "fillets.flat_section", "fillets.face_section", "fillets.usual_convexity",
      "fillets.usual_crown", "fillets.largest_convexity", "fillets.gapped_leg",
-     "fillets.leg_of_section", "fillets.REINFORCED_OVER_FLAT", "joints.rounded_face"),
+     "fillets.leg_of_section", "fillets.REINFORCED_OVER_FLAT", "joints.rounded_face",
+     "joint_conflicts.MOST_FILLET_GAP_M"),
 )  # fmt: skip
 
 SKEWED = Equation(
