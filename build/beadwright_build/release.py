@@ -17,8 +17,9 @@ from beadwright_build.compress import ENCODINGS, compress_file, compress_files
 from beadwright_build.content_types import content_type
 from beadwright_build.errors import BuildError
 from beadwright_build.places import CACHE
+from beadwright_build.scripts import bundle
 
-WORKER_SOURCE = Path(beadwright_site.__file__).parent / "service_worker.js"
+WORKER_SOURCE = Path(beadwright_site.__file__).parent / "service_worker" / "service_worker.js"
 WORKER = "sw.js"
 RUNTIME = "runtime/"
 LIST = re.compile(r"/\*RELEASE\*/ (.*) /\*END\*/")
@@ -62,7 +63,7 @@ def write_release(site: Path, cache: Path = CACHE) -> Release:
     Works on a folder already released too, after files in it have changed.
 
     Raises:
-        BuildError: If the service worker's source has no single place for the list.
+        BuildError: If a script of the service worker cannot be read.
     """
     (site / WORKER).unlink(missing_ok=True)
     compress_files(site, cache)
@@ -119,7 +120,4 @@ def _list(path: Path, site: Path) -> ReleaseFile:
 
 def _worker(release: Release) -> str:
     listed = json.dumps(asdict(release), sort_keys=True)
-    text, count = LIST.subn(lambda _: f"/*RELEASE*/ {listed} /*END*/", WORKER_SOURCE.read_text())
-    if count != 1:
-        raise BuildError(f"{WORKER_SOURCE.name} must hold /*RELEASE*/ … /*END*/ once: {count}")
-    return text
+    return f'"use strict"; self.RELEASE = /*RELEASE*/ {listed} /*END*/;\n{bundle(WORKER_SOURCE)}'
