@@ -1,4 +1,4 @@
-"""The worker behind the numbers: it falls, stands up again, and only the newest input counts."""
+"""The worker behind the numbers: it crashes, starts again, and only the newest input counts."""
 
 import shutil
 from collections.abc import Iterator
@@ -18,9 +18,9 @@ SABOTAGE = b"""
 addEventListener("message", (event) => {
   const text = event.data.payload ?? "";
   if (text.includes("never ends")) for (;;);
-  if (!text.includes("falls over")) return;
+  if (!text.includes("crashes")) return;
   event.stopImmediatePropagation();
-  throw new Error("fell over");
+  throw new Error("crashed");
 });
 """
 ASK_ALL = """
@@ -35,7 +35,7 @@ async ([script, requests]) => {
 
 @pytest.fixture(scope="module")
 def frail_host(shipped: Path, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Host]:
-    """A host of a release whose worker hangs or falls over on certain inputs."""
+    """A host of a release whose worker hangs or crashes on certain inputs."""
     site = tmp_path_factory.mktemp("frail") / "site"
     shutil.copytree(shipped, site)
     (site / WORKER).write_bytes(SABOTAGE + (site / WORKER).read_bytes())
@@ -129,7 +129,7 @@ def test_what_is_asked_before_the_start_is_answered_after_it(tab: Phone) -> None
     assert tab.ask("check", {})["ok"] is True
 
 
-def test_an_unknown_request_is_an_answer_not_a_fall(running: RunningPhone) -> None:
+def test_an_unknown_request_is_an_answer_not_a_crash(running: RunningPhone) -> None:
     running.open()
     running.expect_ready()
     refused = running.ask("no such action", {})
@@ -149,14 +149,14 @@ def test_a_sum_that_never_ends_is_stopped_and_the_newest_input_answered(frail: P
 
 
 def test_an_input_that_stops_the_worker_twice_is_refused(frail: Phone) -> None:
-    begin(frail, "falls over", "job")
-    wait_for_answer(frail, "falls over", "refused")
+    begin(frail, "crashes", "job")
+    wait_for_answer(frail, "crashes", "refused")
     frail.expect_running()
     assert frail.ask("check", {})["ok"] is True
 
 
-def test_a_worker_that_keeps_falling_is_left_down_until_asked(frail: Phone) -> None:
-    for text in ("falls over", "falls over twice"):
+def test_a_worker_that_keeps_crashing_is_left_alone_until_asked(frail: Phone) -> None:
+    for text in ("crashes", "crashes twice"):
         begin(frail, text, "job")
         wait_for_answer(frail, text, "refused")
     frail.expect_word("^stopped: keeps stopping$")

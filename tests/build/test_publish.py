@@ -10,7 +10,9 @@ from beadwright_build.release import write_release
 
 
 @pytest.fixture
-def site(tmp_path: Path) -> Path:
+def site(built_site: Path, tmp_path: Path) -> Path:
+    """A small site; the build before it fetched what makes its service worker."""
+    del built_site
     folder = tmp_path / "site"
     (folder / "static").mkdir(parents=True)
     (folder / "index.html").write_text("<!doctype html>" + "bead " * 200)

@@ -3,6 +3,7 @@
 import gzip
 import hashlib
 import json
+import re
 import shutil
 from pathlib import Path
 from typing import Any
@@ -29,7 +30,9 @@ def listed(built_site: Path) -> dict[str, Any]:
 
 
 @pytest.fixture
-def small_site(tmp_path: Path) -> Path:
+def small_site(built_site: Path, tmp_path: Path) -> Path:
+    """A site of two files; the build before it fetched what makes its service worker."""
+    del built_site
     site = tmp_path / "site"
     (site / "runtime").mkdir(parents=True)
     (site / "index.html").write_text("<!doctype html><title>one</title>" + "bead " * 100)
@@ -113,11 +116,18 @@ def test_a_changed_file_makes_another_release(small_site: Path, tmp_path: Path) 
     assert {file.url: file.sha256 for file in second.files}["runtime/app.zip"] == unchanged
 
 
-def test_the_worker_is_the_source_with_the_list_put_in(small_site: Path, tmp_path: Path) -> None:
+def test_the_worker_is_one_script_with_the_list_in_its_first_line(
+    small_site: Path, tmp_path: Path
+) -> None:
     release = write_release(small_site, tmp_path / "cache")
     worker = (small_site / "sw.js").read_text()
     assert f'"id": "{release.id}"' in worker
-    assert worker.count("/*RELEASE*/") == 1
+    first, scripts = worker.split("\n", 1)
+    assert "/*RELEASE*/" in first
+    assert "/*RELEASE*/" not in scripts
+    assert not re.search(r"\b(import|export)\b", scripts)
+    for event in ("install", "activate", "message", "fetch"):
+        assert f'addEventListener("{event}"' in scripts
     assert json.loads(json.dumps(read_release(small_site)))["files"][0]["url"] == ""
 
 

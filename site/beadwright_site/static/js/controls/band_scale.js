@@ -1,4 +1,7 @@
 // @ts-check
+const ROUNDING = 1e-6; // of a step: an end that lies on a step counts, however it was rounded
+const SIXTEENTHS = 16; // the finest part of an inch on a shop rule
+
 /** The scale of one band, as the template wrote it, and numbers on it. */
 export class BandScale {
   /** @param {HTMLElement} band */
@@ -14,8 +17,8 @@ export class BandScale {
 
   /** The nearest step inside the band. @param {number} value */
   held(value) {
-    const first = Math.ceil(this.least / this.step - 1e-6);
-    const last = Math.floor(this.most / this.step + 1e-6);
+    const first = Math.ceil(this.least / this.step - ROUNDING);
+    const last = Math.floor(this.most / this.step + ROUNDING);
     return Math.min(last, Math.max(first, Math.round(value / this.step))) * this.step;
   }
 
@@ -42,10 +45,10 @@ export class BandScale {
 
 /** A length in inches as a shop fraction, to a sixteenth. @param {number} inches */
 export function sixteenths(inches) {
-  const parts = Math.round(inches * 16);
-  const whole = Math.floor(parts / 16);
-  let above = parts % 16;
-  let below = 16;
+  const parts = Math.round(inches * SIXTEENTHS);
+  const whole = Math.floor(parts / SIXTEENTHS);
+  let above = parts % SIXTEENTHS;
+  let below = SIXTEENTHS;
   while (above && above % 2 === 0) {
     above /= 2;
     below /= 2;

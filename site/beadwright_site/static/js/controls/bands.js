@@ -6,8 +6,8 @@ import { BandScale } from "./band_scale.js";
  *   moved: boolean, text: string}} Drag */
 
 const GRASP_PX = 36; // nearer the thumb than this, the finger takes it where it is
-const SLACK_PX = 4; // less is a tap, or the start of a scroll
-const PAGE_STEPS = 5;
+const SLACK_PX = 4; // a finger that moves less taps, or begins to scroll
+const PAGE_STEPS = 5; // of Page Up and Page Down
 
 /** @type {Record<string, (scale: BandScale, now: number) => number>} */
 const KEYS = {

@@ -4,7 +4,9 @@ import { kept } from "../kept/kept.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 
-const FIRST_CHUNK = 25;
+const FIRST_CHUNK = 25; // draws
+const LEAST_CHUNK = 5;
+const MOST_CHUNK = 1_000;
 const CHUNK_MS = 60; // short, so that nothing asked meanwhile waits
 
 /** The chance that switching pays, drawn chunk by chunk; to stop is to ask no more. */
@@ -20,7 +22,7 @@ export class ChanceRun {
     signal.addEventListener("abort", () => this.drop());
   }
 
-  /** What is under way answers a question nobody asks any more. */
+  /** Forget the draws: they are for a job that is no longer shown. */
   drop() {
     this.#token = {};
     this.#done = 0;
@@ -61,7 +63,8 @@ export class ChanceRun {
       this.#done = answer.done;
       finished = answer.finished;
       const took = Math.max(performance.now() - began, 1);
-      chunk = Math.min(1_000, Math.max(5, Math.round(chunk * CHUNK_MS / took)));
+      chunk = Math.round(chunk * CHUNK_MS / took);
+      chunk = Math.min(MOST_CHUNK, Math.max(LEAST_CHUNK, chunk));
       // The page is drawn and fingers are heard between two chunks.
       await new Promise((resolve) => requestAnimationFrame(resolve));
       if (token !== this.#token) return;

@@ -1,12 +1,7 @@
 // @ts-check
 import { withUnit } from "./bare_number.js";
 import "./other_mix.js";
-
-/** As a person would write it: slashes stay slashes. @param {Iterable<[string, string]>} entries */
-const written = (entries) => [...entries]
-  .map(([key, value]) => `${key}=${encodeURIComponent(value).replaceAll("%2F", "/")
-    .replaceAll("%20", "+")}`)
-  .join("&");
+import { queryText } from "./query_text.js";
 
 /** The form as a query and back. It is looked up anew each time: its content is morphed. */
 export class JobForm {
@@ -43,9 +38,9 @@ export class JobForm {
   /** @param {string} [changed] the entry just changed */
   query(changed) {
     const address = this.#address;
-    if (!address) return written(this.entries());
+    if (!address) return queryText(this.entries());
     if (changed) address.set(changed, this.value(changed));
-    return written([...address].filter(([, value]) => value));
+    return queryText([...address].filter(([, value]) => value));
   }
 
   /** @param {string} key @returns {string} */
@@ -59,7 +54,7 @@ export class JobForm {
     if (field instanceof HTMLInputElement || field instanceof RadioNodeList) field.value = text;
   }
 
-  /** Bare numbers were meant in the units shown until now: write those behind them. */
+  /** Write the units shown until now behind the numbers that were typed without. */
   fixUnits() {
     for (const field of this.element.elements) {
       if (field instanceof HTMLInputElement && field.type === "text") field.value = withUnit(field);

@@ -1,11 +1,10 @@
 // @ts-check
 import { kept } from "../kept/kept.js";
 import { withUnit } from "./bare_number.js";
+import { sayBriefly } from "./brief_word.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Names } from "../kept/kept.js" */
-
-const SAID_MS = 2_500;
 
 /**
  * Keeps what is asked once. On Shop an entry is kept as soon as it holds; on the other pages a
@@ -69,11 +68,7 @@ export class Keeping {
   #say() {
     const state = this.page.querySelector("#state");
     if (!state) return;
-    const before = state.textContent;
-    state.textContent = kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing";
-    setTimeout(() => {
-      if (state.textContent?.includes("ept")) state.textContent = before;
-    }, SAID_MS);
+    sayBriefly(state, kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing");
   }
 
   /** @param {Event} event */
@@ -96,7 +91,7 @@ export class Keeping {
     await kept.keep(found);
     for (const field of form.element.querySelectorAll("[data-keep]")) {
       const name = field instanceof HTMLInputElement ? field.dataset["keep"] : undefined;
-      // The query would outrank it for ever; from here on it comes from the phone.
+      // An entry counts before what is kept; blank, it lets the kept one count.
       if (name && name in found && field instanceof HTMLInputElement && field.type === "text") {
         field.value = "";
       }

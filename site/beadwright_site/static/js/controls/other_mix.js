@@ -1,5 +1,5 @@
 // @ts-check
-/** What was typed for another mix stands until a usual one is tapped.
+/** What was typed for another mix goes when a usual one is tapped.
  * @param {Event} event */
 function tapped({ target }) {
   if (!(target instanceof HTMLInputElement) || target.type !== "radio" || !target.form) return;

@@ -1,9 +1,9 @@
 // @ts-check
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 
-const WHOLE_MS = 12_000; // a long plan is played in no more
-const LEAST_MS = 130;
-const MOST_MS = 800;
+const WHOLE_MS = 12_000; // a plan is played in no more than this
+const LEAST_MS = 130; // a bead is shown no shorter
+const MOST_MS = 800; // and no longer
 
 const still = matchMedia("(prefers-reduced-motion: reduce)");
 
@@ -17,17 +17,17 @@ export class PassSteps {
     this.page = page;
     if (page.dataset["stepped"] === undefined) return;
     page.addEventListener("click", (event) => this.#tapped(event), { signal });
-    page.addEventListener("shown", () => this.#dress(), { signal });
+    page.addEventListener("shown", () => this.#label(), { signal });
     signal.addEventListener("abort", () => this.#stop());
-    this.#dress();
+    this.#label();
   }
 
   get #button() {
     return this.page.querySelector("[data-play]");
   }
 
-  /** Markup comes fresh with every answer. */
-  #dress() {
+  /** The button comes anew with every answer. */
+  #label() {
     const button = this.#button;
     if (!(button instanceof HTMLElement)) return;
     button.hidden = still.matches;
@@ -61,7 +61,7 @@ export class PassSteps {
   #stop() {
     clearTimeout(this.#timer);
     this.#playing = false;
-    this.#dress();
+    this.#label();
   }
 
   /** From the bead shown to the last; from the last, all over again. */
@@ -78,7 +78,7 @@ export class PassSteps {
       this.#timer = setTimeout(step, pause);
     };
     this.#playing = true;
-    this.#dress();
+    this.#label();
     if (next()) return void step();
     const first = this.page.querySelector(".steps .lay")?.getAttribute("href") ?? "";
     void this.#go(first).then((ok) => {

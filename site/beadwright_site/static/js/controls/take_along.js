@@ -2,11 +2,11 @@
 import { engine } from "../engine/engine.js";
 import { giveFile } from "../kept/give_file.js";
 import { kept } from "../kept/kept.js";
+import { sayBriefly } from "./brief_word.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 
 const TYPES = { csv: "text/csv", json: "application/json" };
-const SAID_MS = 2_500;
 
 /** Print, and files made of the worker's own answer. */
 export class TakeAlong {
@@ -35,7 +35,6 @@ export class TakeAlong {
   /** @param {HTMLElement} button */
   async #export(button) {
     const kind = button.dataset["export"] === "csv" ? "csv" : "json";
-    const before = button.textContent;
     let said = "Saved";
     try {
       const text = await this.#text(kind);
@@ -44,8 +43,7 @@ export class TakeAlong {
     } catch (error) {
       said = error instanceof Error ? `Not saved: ${error.message}` : "Not saved";
     }
-    button.textContent = said;
-    setTimeout(() => { button.textContent = before; }, SAID_MS);
+    sayBriefly(button, said);
   }
 
   /** @param {"csv" | "json"} kind */

@@ -6,14 +6,15 @@ import { offline } from "../offline/offline.js";
 
 /** @typedef {"idle" | "fetching" | "starting" | "ready" | "failed"} State */
 
+// A worker that crashes more often than this within the window will go on crashing.
 const RESTARTS = 3;
 const RESTART_WINDOW_MS = 60_000;
 
 /**
- * Runs the core's answers in a worker, and stands it up again when it falls.
+ * Runs the core's answers in a worker, and starts it again when it crashes.
  *
  * Event "state", a CustomEvent with detail {state, detail}: `detail` is the percent while fetching,
- * a Fault when failed, and when ready after a fall the Fault that felled it, else null.
+ * a Fault when failed, and when ready after a crash the Fault that caused it, else null.
  */
 class Engine extends EventTarget {
   /** @type {State} */
@@ -23,8 +24,8 @@ class Engine extends EventTarget {
   #queue = new Queue();
   /** @type {Host | null} */
   #host = null;
-  /** @type {number[]} */
-  #falls = [];
+  /** When it crashed lately. @type {number[]} */
+  #crashes = [];
 
   /** @param {State} state @param {number | Fault | null} [detail] */
   #set(state, detail = null) {
@@ -41,7 +42,7 @@ class Engine extends EventTarget {
   /** Start again after a failure, by a tap or because the files are here now. */
   retry() {
     if (this.state !== "failed") return;
-    this.#falls = [];
+    this.#crashes = [];
     void this.#start(null);
   }
 
@@ -63,8 +64,8 @@ class Engine extends EventTarget {
     });
   }
 
-  /** @param {Fault | null} fall what felled the one before */
-  async #start(fall) {
+  /** @param {Fault | null} crash what ended the worker before, null if there was none */
+  async #start(crash) {
     this.#set("fetching", 0);
     try {
       if (typeof WebAssembly !== "object") throw new Fault("nowasm");
@@ -73,9 +74,9 @@ class Engine extends EventTarget {
       this.#set("starting");
       const host = new Host(() => {});
       this.#host = host;
-      host.onDeath = (fault) => this.#fell(fault);
+      host.onDeath = (fault) => this.#crashed(fault);
       await host.boot();
-      this.#set("ready", fall);
+      this.#set("ready", crash);
     } catch (error) {
       const fault = asFault(error);
       const silent = fault.kind === "crash" || fault.kind === "broken";
@@ -108,7 +109,7 @@ class Engine extends EventTarget {
         this.#queue.done();
       } catch (error) {
         const fault = /** @type {Fault & {fatal?: boolean}} */ (asFault(error));
-        if (fault.fatal) return this.#fell(fault);
+        if (fault.fatal) return this.#crashed(fault);
         next.reject(fault);
         this.#queue.done();
       }
@@ -116,15 +117,15 @@ class Engine extends EventTarget {
   }
 
   /** @param {Fault} fault */
-  #fell(fault) {
+  #crashed(fault) {
     if (this.#queue.running && this.#queue.running.tries > 1) {
-      this.#queue.running.reject(new Fault("refused", fault.message)); // felled it twice
+      this.#queue.running.reject(new Fault("refused", fault.message)); // it crashed on this twice
       this.#queue.done();
     }
     this.#queue.putBack();
     const now = Date.now();
-    this.#falls = [...this.#falls.filter((at) => now - at < RESTART_WINDOW_MS), now];
-    if (this.#falls.length > RESTARTS) this.#fail(new Fault("stopping", fault.message));
+    this.#crashes = [...this.#crashes.filter((at) => now - at < RESTART_WINDOW_MS), now];
+    if (this.#crashes.length > RESTARTS) this.#fail(new Fault("stopping", fault.message));
     else void this.#start(fault);
   }
 

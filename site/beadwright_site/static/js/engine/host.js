@@ -8,14 +8,23 @@ import { Fault } from "../offline/fault.js";
  */
 
 const TICK_MS = 1_000;
-export const BOOT_TICKS = 45; // without a byte or a step; a slow phone gets twice that
-export const CALL_TICKS = 8;
+const BOOT_TICKS = 45; // without a byte or a step
+const CALL_TICKS = 8; // no answer takes as long; one that does will not come
 
-const slowPhone = () =>
-  (/** @type {{deviceMemory?: number}} */ (navigator).deviceMemory ?? 8) <= 2 ||
-  (navigator.hardwareConcurrency || 8) <= 4;
+// A phone with this little memory or this few cores is given more time to start.
+const SLOW_MEMORY_GB = 2;
+const SLOW_CORES = 4;
+const SLOW_BOOT = 2; // times the ticks
 
-/** One life of the worker. It answers one request at a time, and is dead after any fatal fault. */
+function slowPhone() {
+  const { deviceMemory } = /** @type {{deviceMemory?: number}} */ (navigator);
+  const little = deviceMemory !== undefined && deviceMemory <= SLOW_MEMORY_GB;
+  const cores = navigator.hardwareConcurrency; // 0 or nothing where it is not told
+  return little || (cores > 0 && cores <= SLOW_CORES);
+}
+
+/** One worker, from its start to its end. It answers one request at a time; after a fatal fault it
+ * answers no more. */
 export class Host {
   /** @type {Worker} */
   #worker;
@@ -30,7 +39,7 @@ export class Host {
     this.#worker = new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
     this.#worker.addEventListener("message", ({ data }) => this.#hear(data));
     this.#worker.addEventListener("error", (event) => {
-      event.preventDefault(); // told through the fault, not as a stray console line
+      event.preventDefault(); // told through the fault, not in the console
       this.#die(new Fault("crash", event.message || "the worker did not load"));
     });
     this.#worker.addEventListener("messageerror", () => this.#die(new Fault("crash", "bad message")));
@@ -40,7 +49,7 @@ export class Host {
 
   /** Start Python and have it answer the known job. @returns {Promise<string>} */
   boot() {
-    return this.#send({ name: "boot" }, BOOT_TICKS * (slowPhone() ? 2 : 1), "nostart");
+    return this.#send({ name: "boot" }, BOOT_TICKS * (slowPhone() ? SLOW_BOOT : 1), "nostart");
   }
 
   /** @param {string} action @param {string} payload JSON @returns {Promise<string>} JSON */

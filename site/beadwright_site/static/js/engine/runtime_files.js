@@ -4,8 +4,11 @@ import { Fault } from "../offline/fault.js";
 /** @typedef {Uint8Array<ArrayBuffer>} Bytes */
 
 const WASM_MARK = [0x00, 0x61, 0x73, 0x6d];
-const ZIP_END = [0x50, 0x4b, 0x05, 0x06]; // end of the central directory
-const ZIP_END_MAX = 22 + 65_535;
+const WASM_HEADER = 8; // mark and version
+const LAST_SHIFT = 28; // a length has at most five groups of seven bits
+const ZIP_END = [0x50, 0x4b, 0x05, 0x06]; // mark of the record at the end
+const ZIP_END_LEAST = 22; // bytes of that record
+const ZIP_END_MOST = ZIP_END_LEAST + 65_535; // with the longest comment behind it
 
 /**
  * Fetch one runtime file whole and make sure it is what its name says. Needed before the start:
@@ -50,13 +53,13 @@ const marked = (bytes, mark, at) => mark.every((byte, i) => bytes[at + i] === by
 /** Walk the sections: their lengths must end exactly where the file does. @param {Bytes} bytes */
 export function wholeWasm(bytes) {
   if (!marked(bytes, WASM_MARK, 0)) return false;
-  let at = 8;
+  let at = WASM_HEADER;
   while (at < bytes.length) {
     at += 1; // the section's kind
     let size = 0;
     for (let shift = 0; ; shift += 7) {
       const byte = bytes[at];
-      if (byte === undefined || shift > 28) return false;
+      if (byte === undefined || shift > LAST_SHIFT) return false;
       at += 1;
       size += (byte & 0x7f) * 2 ** shift;
       if (byte < 0x80) break;
@@ -68,8 +71,8 @@ export function wholeWasm(bytes) {
 
 /** @param {Bytes} bytes */
 export function wholeZip(bytes) {
-  const first = Math.max(0, bytes.length - ZIP_END_MAX);
-  for (let at = bytes.length - 22; at >= first; at -= 1) {
+  const first = Math.max(0, bytes.length - ZIP_END_MOST);
+  for (let at = bytes.length - ZIP_END_LEAST; at >= first; at -= 1) {
     if (marked(bytes, ZIP_END, at)) return true;
   }
   return false;

@@ -6,7 +6,7 @@ import { kept } from "./kept.js";
 /** @import { Names } from "./kept.js" */
 
 const KIND = "beadwright shop";
-const MOST_BYTES = 200_000;
+const MOST_BYTES = 200_000; // what a shop keeps is a few thousand
 
 /** @param {string} tag @param {string} text @param {Element[]} children */
 function element(tag, text, ...children) {
@@ -16,7 +16,7 @@ function element(tag, text, ...children) {
   return made;
 }
 
-/** What is kept, out to a file and in from one; nothing changes before it was shown. */
+/** What is kept, out to a file and in from one; what a file would change is shown first. */
 class KeptFile {
   /** @type {Names} */
   #wanted = {};

@@ -1,7 +1,9 @@
 // @ts-check
 /* What was typed goes along: each link to a page carries the entries that page knows. */
+import { queryText } from "../controls/query_text.js";
+
 const KEY = "beadwright job";
-const LATER_WAY = /^[bcd]_/;
+const LATER_WAY = /^[bcd]_/; // keys of the second to fourth way on Cost
 
 function read() {
   try {
@@ -12,14 +14,6 @@ function read() {
 }
 
 let current = read();
-
-/** As a person would write it: slashes stay slashes. @param {string[][]} entries */
-function written(entries) {
-  return entries
-    .map(([key, text]) => `${key}=${encodeURIComponent(text ?? "").replaceAll("%2F", "/")
-      .replaceAll("%20", "+")}`)
-    .join("&");
-}
 
 /** Keys of a page, as its link in the bar names them; null where they are not known.
  * @param {string} path @returns {((key: string) => boolean) | null} */
@@ -40,7 +34,7 @@ function write() {
   for (const link of document.querySelectorAll("a[data-carry]")) {
     if (!(link instanceof HTMLAnchorElement)) continue;
     const known = keysOf(link.pathname);
-    link.search = written(known ? entries.filter(([key]) => known(key)) : entries);
+    link.search = queryText(known ? entries.filter(([key]) => known(key)) : entries);
   }
 }
 
@@ -55,7 +49,7 @@ export function carry(query) {
   const known = keysOf(location.pathname);
   const others = [...new URLSearchParams(current)].filter(([key]) => known && !known(key));
   const job = [...new URLSearchParams(query), ...others];
-  current = written(job.filter(([key]) => !LOOKED_AT.has(key)));
+  current = queryText(job.filter(([key]) => !LOOKED_AT.has(key)));
   try {
     sessionStorage.setItem(KEY, current);
   } catch {

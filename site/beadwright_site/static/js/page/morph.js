@@ -1,8 +1,8 @@
 // @ts-check
 import { morphElements } from "../../vendor/turbo.es2017-esm.js";
 
-/** HTML each part was last given. @type {WeakMap<Element, string>} */
-const given = new WeakMap();
+/** HTML each part was last given, to pass over what is the same. @type {WeakMap<Element, string>} */
+const lastHtml = new WeakMap();
 
 /** What the welder has in hand is left alone: the band being dragged, the number being typed, the
  * row of keys standing in the form. @param {Node} node */
@@ -13,22 +13,24 @@ function inHand(node) {
     || (node.classList.contains("number") && node.closest("[data-typing]") !== null);
 }
 
+/** Attributes set by the welder or from here, never by an answer. */
 const OURS = new Set(["open", "data-dragging", "data-typing"]);
 addEventListener("turbo:before-morph-attribute", (event) => {
   const { attributeName } = /** @type {CustomEvent} */ (event).detail;
   if (OURS.has(attributeName)) event.preventDefault();
 });
 
-/** Of the same build, so that only attributes and words differ. What is equal is passed over.
- * @param {Node} ours @param {Node} theirs @returns {boolean} */
-function alike(ours, theirs) {
+/** Whether two trees have the same elements in the same places, so that only attributes and words
+ * can differ. @param {Node} ours @param {Node} theirs @returns {boolean} */
+function sameShape(ours, theirs) {
   return ours.isEqualNode(theirs)
     || (ours.nodeName === theirs.nodeName && ours.childNodes.length === theirs.childNodes.length
-      && [...ours.childNodes].every((node, i) => alike(node, /** @type {Node} */ (theirs.childNodes[i]))));
+      && [...ours.childNodes].every((node, i) => sameShape(node, /** @type {Node} */ (theirs.childNodes[i]))));
 }
 
-/** @param {Node} ours @param {Node} theirs of the same build */
-function redress(ours, theirs) {
+/** Give a tree the attributes and words of another of the same shape.
+ * @param {Node} ours @param {Node} theirs */
+function copyDifferences(ours, theirs) {
   if (ours.isEqualNode(theirs)) return;
   if (!(ours instanceof Element && theirs instanceof Element)) {
     ours.nodeValue = theirs.nodeValue;
@@ -40,22 +42,22 @@ function redress(ours, theirs) {
   for (const { name } of [...ours.attributes]) {
     if (!theirs.hasAttribute(name)) ours.removeAttribute(name);
   }
-  ours.childNodes.forEach((node, i) => redress(node, /** @type {Node} */ (theirs.childNodes[i])));
+  ours.childNodes.forEach((node, i) => copyDifferences(node, /** @type {Node} */ (theirs.childNodes[i])));
 }
 
 /**
- * A part that holds no entry: of the same build as before, only what differs is changed; else it
- * is put in whole, for to match a hundred beads with others takes too long. Focus stays with the
- * control that holds the same place.
+ * A part that holds no entry. If it has the same shape as before, only what differs is changed;
+ * else it is put in whole, since matching a hundred beads with others takes too long. Focus stays
+ * with the control that has the same `data-place`.
  * @param {Element} current @param {Element} wanted
  */
 function putWhole(current, wanted) {
-  if (alike(current, wanted)) return redress(current, wanted);
+  if (sameShape(current, wanted)) return copyDifferences(current, wanted);
   const active = document.activeElement;
   const place = active && current.contains(active) ? active.getAttribute("data-place") : null;
   current.replaceWith(wanted);
-  const heir = place ? wanted.querySelector(`[data-place="${place}"]`) : null;
-  if (heir instanceof HTMLElement) heir.focus({ preventScroll: true });
+  const successor = place ? wanted.querySelector(`[data-place="${place}"]`) : null;
+  if (successor instanceof HTMLElement) successor.focus({ preventScroll: true });
 }
 
 /**
@@ -66,7 +68,7 @@ function putWhole(current, wanted) {
 export function put(html, { live = false } = {}) {
   for (const [id, outer] of Object.entries(html)) {
     const current = document.getElementById(id);
-    if (!current || (live && given.get(current) === outer)) continue;
+    if (!current || (live && lastHtml.get(current) === outer)) continue;
     const template = document.createElement("template");
     template.innerHTML = outer;
     const wanted = template.content.firstElementChild;
@@ -81,6 +83,6 @@ export function put(html, { live = false } = {}) {
       callbacks: { beforeNodeMorphed: (/** @type {Node} */ node) => !inHand(node) },
     });
     const now = document.getElementById(id);
-    if (now) given.set(now, outer);
+    if (now) lastHtml.set(now, outer);
   }
 }

@@ -1,7 +1,6 @@
 // @ts-check
+import { sayBriefly } from "../controls/brief_word.js";
 import { JobForm } from "../controls/job_form.js";
-
-const SAID_MS = 2_500;
 
 function show() {
   for (const button of document.querySelectorAll("[data-share]")) {
@@ -25,13 +24,11 @@ async function share(button) {
     if (navigator.share) return await navigator.share({ title: document.title, url });
     await navigator.clipboard.writeText(url);
   } catch (error) {
-    if (error instanceof DOMException && error.name === "AbortError") return; // thought better of it
+    if (error instanceof DOMException && error.name === "AbortError") return; // not shared after all
     said = "Copy it from the address bar";
     history.replaceState(history.state, "", url);
   }
-  const before = button.textContent;
-  button.textContent = said;
-  setTimeout(() => { button.textContent = before; }, SAID_MS);
+  sayBriefly(button, said);
 }
 
 show();
