@@ -15,10 +15,9 @@ from beadwright.pages import PAGES, Page
 
 def _parser(page: Page) -> argparse.ArgumentParser:
     """Return the parser, with the keys of a page in its help."""
-    words, defaults = page.key_words, page.defaults
     keys = "\n".join(
-        f"  {key:<14} {words[key]}" + (f" [{defaults[key]}]" if defaults[key] else "")
-        for key in defaults
+        f"  {key:<14} {field.help}" + (f" [{field.default}]" if field.default else "")
+        for key, field in page.fields.items()
     )
     parser = argparse.ArgumentParser(
         prog="beadwright",

@@ -11,10 +11,10 @@ from beadwright.pages import PAGES
 
 if TYPE_CHECKING:
     from beadwright.heating.heat_answer import HeatAnswer
+    from beadwright.job.page_query import PageAnswered
     from beadwright.machine.shop_page import ShopAnswer
     from beadwright.money.cost_page import CostAnswer
     from beadwright.passes.passes_page import PassesAnswer
-    from beadwright.reading.page_query import PageAnswered
     from beadwright.setting.dial_in_page import DialInAnswer
     from beadwright.strength.strength_answer import StrengthAnswer
     from beadwright.supply.supplies_page import SuppliesAnswer

@@ -1,9 +1,9 @@
 """The pages that compute, one row each; all that the code knows of a page is here.
 
-The modules of a page ``made-up`` lie in its room: ``made_up_query`` (its keys, what each means and
-its default), ``made_up_page`` (``made_up_answer``, from a query to the answer) and
-``made_up_report`` (``made_up_report``, the answer as plain data; ``made_up_csv`` where the page has
-a table). They are imported when first asked for: a phone opens Dial in before a page of prices.
+The modules of a page ``made-up`` lie in its room: ``made_up_query`` (``MadeUpQuery``, its keys),
+``made_up_page`` (``made_up_answer``, from a query to the answer) and ``made_up_report``
+(``made_up_report``, the answer as plain data; ``made_up_csv`` where the page has a table). They are
+imported when first asked for: a phone opens Dial in before a page of prices.
 """
 
 from __future__ import annotations
@@ -15,7 +15,8 @@ from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Literal
 
 if TYPE_CHECKING:
-    from beadwright.reading.page_query import PageAnswered
+    from beadwright.job.page_query import PageAnswered
+    from beadwright.reading.entries import Fields
 
 ExampleWhen = Literal["never", "empty", "no job"]
 """When a page shows its example: never (it shows its defaults), for an empty query, or for a query
@@ -29,6 +30,15 @@ def module_name(page: str) -> str:
         page: The page's name [-].
     """
     return page.replace("-", "_")
+
+
+def class_name(page: str) -> str:
+    """Return a page's name as the classes of its modules begin.
+
+    Args:
+        page: The page's name [-].
+    """
+    return page.title().replace("-", "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,16 +95,16 @@ class Page:
         return text
 
     @property
-    def defaults(self) -> Mapping[str, str]:
-        """Every key of the page, in the form's order, with what a blank or missing one means."""
-        found: Mapping[str, str] = self._module("query").DEFAULTS
-        return found
+    def fields(self) -> Fields:
+        """Every key of the page, in the form's order: how it is read, what is said of it."""
+        from beadwright.job.page_query import page_fields
+
+        return page_fields(getattr(self._module("query"), f"{class_name(self.name)}Query"))
 
     @property
-    def key_words(self) -> Mapping[str, str]:
-        """What each key means, for the terminal."""
-        found: Mapping[str, str] = self._module("query").KEY_WORDS
-        return found
+    def defaults(self) -> Mapping[str, str]:
+        """What a blank or missing key means, by key; empty where it is worked out."""
+        return {key: field.default for key, field in self.fields.items()}
 
     def _module(self, kind: str) -> Any:
         return import_module(f"beadwright.{self.room}.{module_name(self.name)}_{kind}")

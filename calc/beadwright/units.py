@@ -20,6 +20,7 @@ __all__ = [
     "Unit",
     "convert",
     "fraction_text",
+    "is_bare_number",
     "quoted",
     "read",
     "read_number",
@@ -27,6 +28,9 @@ __all__ = [
     "short",
     "show",
     "symbol",
+    "system_named",
+    "typed_unit",
+    "without_currency",
     "write",
 ]
 
@@ -115,6 +119,35 @@ def read_number(text: str) -> Fraction:
     if int(below) == 0:
         raise ValueError(f"{quoted(text)} has a zero below the line")
     return sign * (int(match["whole"] or 0) + Fraction(int(top), int(below)))
+
+
+_CURRENCY = re.compile(r"^\s*(?:[$€£¥₹]|[A-Z]{3}\b)\s*|\s*[$€£¥₹]\s*(?=/|$)")
+
+
+def without_currency(text: str) -> str:
+    """Return a price without its sign of currency, before or behind the number.
+
+    Args:
+        text: What was typed, such as ``$1.85/lb``, ``USD 4.10``, ``4.10 €/kg`` [-].
+    """
+    return _CURRENCY.sub("", text).strip()
+
+
+def is_bare_number(text: str) -> bool:
+    """Return True if a text is a number without a unit, so that the page's units decide it.
+
+    A sign of currency is no unit. What cannot be read as a number (``1,200`` may be 1.2) is none.
+
+    Args:
+        text: What was typed [-].
+    """
+    if len(text) > LONGEST_TEXT:
+        return False
+    try:
+        read_number(without_currency(text))
+    except ValueError:
+        return False
+    return True
 
 
 def short(text: str) -> str:
@@ -312,3 +345,22 @@ def settable(value: float, measure: str, system: System = "us") -> float:
 def symbol(measure: str, system: System = "us") -> str:
     """Return the unit shown beside a measure in a system."""
     return MEASURES[measure].unit(system).symbol
+
+
+def typed_unit(measure: str, system: System) -> str:
+    """Return the unit of a measure as it is typed behind a number, such as ``in/min``, ``ft3/h``.
+
+    Args:
+        measure: Kind of quantity, key of ``MEASURES`` [-].
+        system: Whose unit [-].
+    """
+    return symbol(measure, system).replace("³", "3")
+
+
+def system_named(text: str) -> System:
+    """Return the system of units a query names; ``us`` for anything else.
+
+    Args:
+        text: The value of ``units`` [-].
+    """
+    return "si" if text.strip().lower() == "si" else "us"

@@ -15,7 +15,7 @@ from beadwright.machine.conductors import CONDUCTORS, Conductor, conductor_of, v
 from beadwright.machine.duty_cycle import current_at, duty_at, minutes_on
 from beadwright.machine.primary import effective_current, line_factor, primary_current
 from beadwright.machine.shop_page import ShopAnswer
-from beadwright.machine.shop_query import DEFAULTS, KEY_WORDS
+from beadwright.machine.shop_query import DEFAULTS
 from tests.calc.ways import MB3
 
 MACHINE = Machine(
@@ -204,10 +204,6 @@ def test_the_demonstrations_machine_says_it_is_not_yours() -> None:
 )
 def test_messages_say_what_is_allowed(query: str, field: str, says: str) -> None:
     assert says in answer_json("shop", query)["errors"][field][0]
-
-
-def test_every_key_has_a_word_and_a_default() -> None:
-    assert set(KEY_WORDS) == set(DEFAULTS)
 
 
 def test_the_answer_is_plain_json() -> None:

@@ -15,8 +15,9 @@ from beadwright.money.break_even import (
 from beadwright.money.capacity import Hours, capacity
 from beadwright.money.cost import cost_of
 from beadwright.money.cost_page import cost_answer
+from beadwright.money.cost_query import SwingShares
 from beadwright.money.curves import curve
-from beadwright.money.levers import SwingShares, levers_of
+from beadwright.money.levers import levers_of
 from beadwright.money.swings import Lever, Part, cost_bands, moved, net_band, swings
 from beadwright.phrases import Phrase
 from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone
@@ -163,7 +164,9 @@ def test_what_is_paid_once_and_by_the_year() -> None:
     assert case.net_saving == pytest.approx(200 - 1230)
 
 
-SHARES = SwingShares(0.10, 0.05, 0.08, 0.20, 0.30, 0.25, 0.15)
+SHARES = SwingShares(
+    rates=0.10, prices=0.05, feed=0.08, minutes=0.20, volume=0.30, once=0.25, size=0.15
+)
 
 
 def factors(shares: SwingShares = SHARES, measured: bool = False) -> dict[str, tuple[float, float]]:

@@ -15,7 +15,7 @@ from beadwright.errors import FieldErrors
 from beadwright.money.capacity import Hours, capacity
 from beadwright.money.cost import cost_of, part_cost
 from beadwright.money.cost_page import CostAnswer
-from beadwright.money.cost_query import DEFAULTS, KEY_WORDS
+from beadwright.money.cost_query import DEFAULTS
 from beadwright.money.demo_prices import INVENTED
 from beadwright.money.way import Rates, Way, off_arc
 from tests.calc.ways import MB3, RATES, WAYS
@@ -167,11 +167,6 @@ def test_errors_of_a_later_way_stand_beside_its_own_field() -> None:
 def test_messages_say_what_is_allowed(query: str, field: str, says: str) -> None:
     errors = answer_json("cost", query)["errors"]
     assert says in errors[field][0]
-
-
-def test_every_key_has_a_word_and_a_default() -> None:
-    assert set(KEY_WORDS) == set(DEFAULTS)
-    assert all(KEY_WORDS.values())
 
 
 def test_the_query_comes_back_as_typed() -> None:

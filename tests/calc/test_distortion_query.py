@@ -1,19 +1,15 @@
 """Distortion from a query: the part, the job as dialled in, what is refused."""
 
-from typing import Any, cast
-
 import pytest
-from marshmallow import Schema
 
 from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.heating.distortion_query import (
-    DEFAULTS,
-    WORDS,
     PartDistortion,
-    distortion_fields,
+    PartEntries,
     job_distortion,
 )
+from beadwright.reading.entries import defaults_of, fields_of, made
 from beadwright.sources import SOURCES
 from tests.told import told
 
@@ -23,20 +19,20 @@ IN, MM = 0.0254, 1e-3
 JOB = "joint=tee&plate=3/8in&leg=5/16in&position=2F&weld_length=6in"
 
 
-SCHEMA = Schema.from_dict(distortion_fields())()
+FIELDS = fields_of(PartEntries)
 
 
-def values_of(**typed: str) -> dict[str, Any]:
-    given = {key: text for key, text in {**DEFAULTS, **typed}.items() if text}
-    return cast("dict[str, Any]", SCHEMA.load(given))
+def part_of(**typed: str) -> PartEntries:
+    given = {key: text for key, text in {**defaults_of(FIELDS), **typed}.items() if text}
+    return made(PartEntries, {key: FIELDS[key].deserialize(text) for key, text in given.items()})
 
 
 def of_query(job: str, **typed: str) -> PartDistortion:
-    return job_distortion(answer("dial-in", job).dialled, values_of(**typed))
+    return job_distortion(answer("dial-in", job).dialled, part_of(**typed))
 
 
 def test_demo_bracket_answers() -> None:
-    found = job_distortion(answer("dial-in", JOB).dialled, values_of())
+    found = job_distortion(answer("dial-in", JOB).dialled, part_of())
     assert [way.key for way in found.ways] == ["yours", "smaller", "both", "stitched"]
     assert {s for way in found.ways for q in way.all() for s in q.sources} <= set(SOURCES)
     assert {note.source for note in found.notes} <= set(SOURCES)
@@ -117,7 +113,3 @@ def test_what_is_refused(typed: dict[str, str], fields: set[str], said: str) -> 
 
 def test_the_part_as_long_as_its_weld_is_taken() -> None:
     assert of_query(JOB, part_length="6in").part.length_m == pytest.approx(6 * IN)
-
-
-def test_keys_have_words_and_fields() -> None:
-    assert set(WORDS) == set(DEFAULTS) == set(distortion_fields())

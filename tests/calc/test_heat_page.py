@@ -7,7 +7,6 @@ import pytest
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
 from beadwright.heating.heat_answer import HeatAnswer
-from beadwright.heating.heat_query import DEFAULTS, KEY_WORDS
 from beadwright.heating.preheat import HYDROGEN
 from beadwright.heating.steels import ELEMENTS, STEELS
 from beadwright.temperatures import from_celsius, from_fahrenheit, to_celsius, to_fahrenheit
@@ -29,10 +28,6 @@ def refused(query: str) -> dict[str, list[str]]:
 
 def said(found: HeatAnswer, level: str) -> str:
     return " ".join(told(note, found.units) for note in found.notes if note.level == level)
-
-
-def test_every_key_has_words() -> None:
-    assert set(KEY_WORDS) == set(DEFAULTS)
 
 
 def test_the_demonstration_bracket_wants_no_preheat() -> None:

@@ -1,11 +1,9 @@
 """What the welder is told: which note, how loud, beside which field."""
 
-from typing import cast
-
 import pytest
 from hypothesis import given, settings
 
-from beadwright.job.job_query import DEFAULTS, JobSchema
+from beadwright.job.job_entries import DEFAULTS, FIELDS
 from beadwright.reading.fields import Measured
 from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn
@@ -187,11 +185,7 @@ def test_a_leg_by_hand_is_off_only_past_a_thirty_second() -> None:
     assert bool(notes_with(near, "lay ")) == off
 
 
-MEASURED = [
-    found
-    for name in DEFAULTS
-    if isinstance(found := cast("dict[str, object]", JobSchema().fields)[name], Measured)
-]
+MEASURED = [field for field in FIELDS.values() if isinstance(field, Measured)]
 
 
 @pytest.mark.parametrize("field", MEASURED, ids=lambda field: field.low_text)

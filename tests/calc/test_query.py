@@ -7,9 +7,11 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from beadwright import units
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import DEFAULTS, KEY_WORDS, read_query
+from beadwright.job.job_entries import DEFAULTS
+from beadwright.job.job_query import read_query
 from beadwright.pages import PAGES
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES
 from beadwright.reading.queries import MOST_KEYS
@@ -35,8 +37,10 @@ def test_an_empty_query_is_the_default_job() -> None:
     assert found.unknown == ()
 
 
-def test_every_key_has_its_words_and_default() -> None:
-    assert set(KEY_WORDS) == set(DEFAULTS)
+def test_units_are_named_whatever_their_case() -> None:
+    assert [units.system_named(text) for text in ("si", " SI ", "us", "", "metric")] == [
+        "si", "si", "us", "us", "us",
+    ]  # fmt: skip
 
 
 def test_a_question_mark_before_it_is_dropped() -> None:

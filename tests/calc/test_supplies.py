@@ -26,7 +26,6 @@ from beadwright.supply.spools import (
     weld_length,
 )
 from beadwright.supply.supplies_page import SuppliesAnswer
-from beadwright.supply.supplies_query import DEFAULTS, KEY_WORDS
 from tests.calc.ways import MB3
 from tests.told import in_words, told
 
@@ -215,15 +214,9 @@ def test_messages_say_what_is_allowed(query: str, field: str, says: str) -> None
 
 def test_temperatures_with_and_without_a_scale() -> None:
     for text in ("70F", "70", "70 °F", "21.1C"):
-        assert supplies(f"gas_temp={text}").query.values["gas_temp"] == pytest.approx(
-            294.26, abs=0.1
-        )
-    metric = supplies("gas_temp=20&units=si").query.values["gas_temp"]
+        assert supplies(f"gas_temp={text}").query.gas.gas_temp == pytest.approx(294.26, abs=0.1)
+    metric = supplies("gas_temp=20&units=si").query.gas.gas_temp
     assert metric == pytest.approx(293.15)
-
-
-def test_every_key_has_a_word_and_a_default() -> None:
-    assert set(KEY_WORDS) == set(DEFAULTS)
 
 
 def test_the_answer_is_plain_json() -> None:

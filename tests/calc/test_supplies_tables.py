@@ -91,4 +91,4 @@ def test_a_later_way_may_say_only_what_the_first_may() -> None:
     keys = set(cost_query.DEFAULTS)
     for prefix in cost_query.PREFIXES[1:]:
         own = {key.removeprefix(prefix) for key in keys if key.startswith(prefix)}
-        assert own - set(cost_query.ONCE_WORDS) <= keys
+        assert own - set(cost_query.ONCE_KEYS) <= keys

@@ -11,6 +11,7 @@ from beadwright.process.wires import wire_of
 from beadwright.supply.leftovers import cylinder_left, spool_left
 from beadwright.supply.spools import PACKAGES_KG, PACKING, left_by_size, left_by_weight, packages
 from beadwright.supply.supplies_page import supplies_answer
+from beadwright.supply.supplies_query import CylinderEntries, SpoolEntries
 from tests.calc.plain_way import PLAIN
 from tests.told import in_words
 
@@ -43,8 +44,12 @@ def test_an_empty_spool_is_empty() -> None:
     assert left_by_size(wire_of("ER70S-6", "0.045in"), 0.1, 0.1, 0.1) == (0.0, 0.0, 0.0)
 
 
+def at_hand(**read: float) -> CylinderEntries:
+    return CylinderEntries(gas_temp=294.26, **read)
+
+
 def test_a_spool_weighed() -> None:
-    found = spool_left({"spool_gross": 6.0, "spool_empty": 1.0}, planned())
+    found = spool_left(SpoolEntries(spool_gross=6.0, spool_empty=1.0), planned())
     assert found is not None
     assert found.wire_kg == (5.0, 5.0, 5.0)
     # 4 kg of the 5 are melted, 3.2 laid; 0.5 kg to the meter: 6.4 m.
@@ -54,7 +59,7 @@ def test_a_spool_weighed() -> None:
 
 
 def test_a_spool_measured() -> None:
-    sizes = {"spool_outside": 0.3, "spool_hub": 0.1, "spool_width": 0.1}
+    sizes = SpoolEntries(spool_outside=0.3, spool_hub=0.1, spool_width=0.1)
     found = spool_left(sizes, planned("wire=ER70S-6&dia=0.045in"))
     assert found is not None
     ring = pi / 4 * (0.09 - 0.01) * 0.1
@@ -67,7 +72,7 @@ def test_a_spool_measured() -> None:
 
 
 def test_co2_weighed() -> None:
-    found = cylinder_left({"co2_mass": 20.0}, planned("gas=CO2"))
+    found = cylinder_left(at_hand(co2_mass=20.0), None, planned("gas=CO2"))
     assert found is not None
     # 20 kg / 44.01 g/mol × 8.3145 × 294.26 K / 101 325 Pa = 10.97 m³, half a percent less as real.
     assert found.gas_m3 == pytest.approx(10.91, rel=5e-3)
@@ -78,14 +83,13 @@ def test_co2_weighed() -> None:
 
 
 def test_little_gas_is_not_none() -> None:
-    found = cylinder_left({"co2_mass": 1.0}, planned("gas=CO2"))
+    found = cylinder_left(at_hand(co2_mass=1.0), None, planned("gas=CO2"))
     assert found is not None
     assert in_words(found.phrase).startswith("Lasts 30 min")
 
 
 def test_an_empty_cylinder_says_so() -> None:
-    values = {"gauge": 0.0, "water": 0.05, "gas_temp": 294.26}
-    found = cylinder_left(values, planned("gas=90/10"))
+    found = cylinder_left(at_hand(gauge=0.0, water=0.05), None, planned("gas=90/10"))
     assert found is not None
     assert in_words(found.phrase).startswith("Empty: under ")
     assert found.parts == 0

@@ -9,7 +9,7 @@ import pytest
 from beadwright import __version__
 from beadwright.__main__ import main
 from beadwright.api import answer_json
-from beadwright.job.job_query import DEFAULTS
+from beadwright.job.job_entries import DEFAULTS
 from beadwright.pages import PAGES
 
 EXAMPLE_QUERY = PAGES["dial-in"].example

@@ -18,11 +18,6 @@ def test_a_page_answers_as_worked_by_hand(worked: Worked) -> None:
     assert not wrong, "\n".join([worked.query, *wrong, worked.working])
 
 
-def test_every_key_of_a_page_has_its_words() -> None:
-    for name, page in PAGES.items():
-        assert set(page.key_words) == set(page.defaults), name
-
-
 def test_every_page_is_worked_by_hand() -> None:
     assert {worked.page for worked in WORKED} == set(PAGES)
 

@@ -7,7 +7,7 @@ from urllib.parse import quote, urlencode
 import pytest
 from flask.testing import FlaskClient
 
-from beadwright.job.job_query import DEFAULTS
+from beadwright.job.job_entries import DEFAULTS
 from beadwright_site import phone
 from tests.site.page import elements
 

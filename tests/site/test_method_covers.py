@@ -23,9 +23,10 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "temperatures.from_celsius", "temperatures.from_fahrenheit",
         "temperatures.read_temperature", "temperatures.show_temperature",
         "temperatures.to_celsius", "temperatures.to_fahrenheit", "units.LONGEST_TEXT",
-        "units.STEPS", "units.convert", "units.fraction_text", "units.quoted", "units.read",
+        "units.STEPS", "units.convert", "units.fraction_text", "units.is_bare_number",
+        "units.quoted", "units.read",
         "units.read_number", "units.settable", "units.short", "units.show", "units.symbol",
-        "units.write",
+        "units.system_named", "units.typed_unit", "units.without_currency", "units.write",
     ),
     "finds a row of a table": (
         "conductors.conductor_of", "cylinders.cylinder_of", "cylinders.usual_cylinder",

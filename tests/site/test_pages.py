@@ -8,7 +8,7 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
-from beadwright.job.job_query import DEFAULTS
+from beadwright.job.job_entries import DEFAULTS
 from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joint.joints import JOINTS, JointKind
 from beadwright.pages import PAGES

@@ -2,64 +2,113 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass
-from types import MappingProxyType
-from typing import Any
-
-from marshmallow import fields
+from typing import Literal
 
 from beadwright.errors import FieldErrors
 from beadwright.heating.distortion import Distortion, Laid, distortions
 from beadwright.heating.welded_part import WeldedPart, butt_part, corner_part, lap_part, tee_part
 from beadwright.joint.fillets import minimum_leg
 from beadwright.phrases import say
+from beadwright.reading.entries import optional, required
 from beadwright.reading.fields import Choice, Measured
 from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn
 
-WORDS: Mapping[str, str] = MappingProxyType(
-    {
-        "part_length": "length of the part the weld pulls on; blank: the weld's",
-        "part_width": "width of the plate lying down",
-        "part_height": "height of the plate standing",
-        "part_sides": "1: welded on one side; 2: the same on both",
-        "part_share": "share of the length welded, 100% if continuous",
-        "part_area": "section of your own part, with the next two",
-        "part_inertia": "its moment of inertia against the bow",
-        "part_offset": "weld to its neutral axis",
-    }
-)
-"""What each key means."""
+_PLATE = "1/2in", "20ft", "bar to ship's plate"
+_OWN_PART = "bar to bridge girder"
 
-DEFAULTS: Mapping[str, str] = MappingProxyType(
-    {
-        "part_length": "", "part_width": "4in", "part_height": "4in", "part_sides": "1",
-        "part_share": "100%", "part_area": "", "part_inertia": "", "part_offset": "",
-    }
-)  # fmt: skip
-"""What a blank or missing key means."""
 
-_OWN = ("part_area", "part_inertia", "part_offset")
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PartEntries:
+    """The keys of the part the weld pulls on [SI]."""
+
+    part_length: float | None = optional(
+        Measured(
+            "length",
+            "1/2in",
+            "200ft",
+            "bar to ship's plate",
+            label="Length of the part",
+            help="length of the part the weld pulls on; blank: the weld's",
+            blank="the weld's",
+        )
+    )
+    part_width: float = required(
+        Measured(
+            "length",
+            *_PLATE,
+            label="Width of the plate lying down",
+            help="width of the plate lying down",
+            default="4in",
+        )
+    )
+    part_height: float = required(
+        Measured(
+            "length",
+            *_PLATE,
+            label="Height of the plate standing",
+            help="height of the plate standing",
+            default="4in",
+        )
+    )
+    part_sides: Literal["1", "2"] = required(
+        Choice(
+            ("1", "2"),
+            label="Welded on",
+            help="1: welded on one side; 2: the same on both",
+            default="1",
+        )
+    )
+    part_share: float = required(
+        Measured(
+            "share",
+            "5%",
+            "100%",
+            "less is a tack",
+            label="Share of the length welded",
+            help="share of the length welded, 100% if continuous",
+            default="100%",
+        )
+    )
+    part_area: float | None = optional(
+        Measured(
+            "area",
+            "0.05in2",
+            "5000in2",
+            _OWN_PART,
+            label="Your own part: its section",
+            help="section of your own part, with the next two",
+            blank="–",
+        )
+    )
+    part_inertia: float | None = optional(
+        Measured(
+            "inertia",
+            "0.0001in4",
+            "10000000in4",
+            _OWN_PART,
+            label="Its moment of inertia",
+            help="its moment of inertia against the bow",
+            blank="–",
+        )
+    )
+    part_offset: float | None = optional(
+        Measured(
+            "length",
+            "0in",
+            "20ft",
+            _OWN_PART,
+            label="Weld to its neutral axis",
+            help="weld to its neutral axis",
+            blank="–",
+        )
+    )
+
 
 ROOM = 1 + 1e-9
 """Factor by which a weld may be longer than its part and still count as of its length [-]."""
-
-
-def distortion_fields() -> dict[str, fields.Field[Any]]:
-    """Return the fields of the keys, for the schema of the page that shows distortion."""
-    plate = "bar to ship's plate"
-    own = "bar to bridge girder"
-    return {
-        "part_length": Measured("length", "1/2in", "200ft", plate),
-        "part_width": Measured("length", "1/2in", "20ft", plate),
-        "part_height": Measured("length", "1/2in", "20ft", plate),
-        "part_sides": Choice(("1", "2")),
-        "part_share": Measured("share", "5%", "100%", "less is a tack"),
-        "part_area": Measured("area", "0.05in2", "5000in2", own),
-        "part_inertia": Measured("inertia", "0.0001in4", "10000000in4", own),
-        "part_offset": Measured("length", "0in", "20ft", own),
-    }
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,26 +127,26 @@ class PartDistortion:
 
 
 def job_distortion(
-    dialled: DialIn, values: Mapping[str, Any], heat_en_j_m: float | None = None
+    dialled: DialIn, asked: PartEntries, heat_en_j_m: float | None = None
 ) -> PartDistortion:
     """Return what a job as dialled in does to its part, and what other ways would do.
 
     Args:
         dialled: The job and its settings [-].
-        values: The keys of ``DEFAULTS`` as their fields read them; a blank one is missing [SI].
+        asked: The part as asked [SI].
         heat_en_j_m: Net heat input of a pass by hand, or None for the job's own [J/m].
 
     Raises:
         FieldErrors: If the weld is longer than the part, or a part of your own is half written.
     """
-    laid = _laid(dialled, values, heat_en_j_m)
-    part = _part(dialled, values, laid)
+    laid = _laid(dialled, asked, heat_en_j_m)
+    part = _part(dialled, asked, laid)
     least = minimum_leg(dialled.job.thinner_m) if laid.fillet else 0.0
     ways = distortions(laid, part, least)
     return PartDistortion(part, ways, tuple(_notes(laid, ways[0])))
 
 
-def _laid(dialled: DialIn, values: Mapping[str, Any], heat: float | None) -> Laid:
+def _laid(dialled: DialIn, asked: PartEntries, heat: float | None) -> Laid:
     job, plan, outcome = dialled.job, dialled.plan, dialled.outcome
     if heat is None and outcome is not None:
         heat = outcome.heat_en.value
@@ -110,26 +159,23 @@ def _laid(dialled: DialIn, values: Mapping[str, Any], heat: float | None) -> Lai
         passes=plan.passes,
         heat_j_m=heat,
         current_a=None if outcome is None else outcome.current.value,
-        sides=2 if values.get("part_sides") == "2" else 1,
-        share=values["part_share"],
+        sides=2 if asked.part_sides == "2" else 1,
+        share=asked.part_share,
         length_m=job.weld_length_m,
         material=job.wire.material,
     )
 
 
-def _part(dialled: DialIn, values: Mapping[str, Any], laid: Laid) -> WeldedPart:
+def _part(dialled: DialIn, asked: PartEntries, laid: Laid) -> WeldedPart:
     job = dialled.job
-    length: float = values.get("part_length", job.weld_length_m)
+    length = job.weld_length_m if asked.part_length is None else asked.part_length
     if job.weld_length_m > length * ROOM:
         text = "The weld is longer than the part: write a longer part_length or less weld_length."
         raise FieldErrors({"part_length": [text], "weld_length": [text]})
-    width, height = values["part_width"], values["part_height"]
-    given = {key: values[key] for key in _OWN if key in values}
-    if given and len(given) < len(_OWN):
-        text = "A part of your own needs part_area, part_inertia and part_offset, all three."
-        raise FieldErrors({key: [text] for key in _OWN if key not in given})
-    if given:
-        area, inertia, offset = (given[key] for key in _OWN)
+    width, height = asked.part_width, asked.part_height
+    own = _own_section(asked)
+    if own is not None:
+        area, inertia, offset = own
         return WeldedPart(area, inertia, offset, None, 0.0, width, length)
     match job.joint:
         case "tee":
@@ -140,6 +186,19 @@ def _part(dialled: DialIn, values: Mapping[str, Any], laid: Laid) -> WeldedPart:
             return lap_part(job.plate_m, job.plate2_m, width, laid.leg_m, length)
         case _:
             return butt_part(job.thinner_m, width, length)
+
+
+def _own_section(asked: PartEntries) -> tuple[float, float, float] | None:
+    """Section, moment of inertia and offset of a part of one's own, or None where none is given."""
+    area, inertia, offset = asked.part_area, asked.part_inertia, asked.part_offset
+    if area is not None and inertia is not None and offset is not None:
+        return area, inertia, offset
+    given = {"part_area": area, "part_inertia": inertia, "part_offset": offset}
+    missing = [key for key, value in given.items() if value is None]
+    if len(missing) < len(given):
+        text = "A part of your own needs part_area, part_inertia and part_offset, all three."
+        raise FieldErrors({key: [text] for key in missing})
+    return None
 
 
 def _notes(laid: Laid, yours: Distortion) -> Iterator[Note]:

@@ -9,17 +9,16 @@ from beadwright.heating.carbon_equivalent import Method
 from beadwright.heating.cooling import Cooling
 from beadwright.heating.cooling_curve import Curve
 from beadwright.heating.distortion_query import PartDistortion
-from beadwright.heating.heat_query import ChosenSteel
+from beadwright.heating.heat_query import ChosenSteel, HeatQuery
 from beadwright.heating.preheat import (
     MethodB,
 )
 from beadwright.heating.preheat_table import TableRow
+from beadwright.job.page_query import PageAnswered
 from beadwright.phrases import Phrase
-from beadwright.reading.page_query import PageAnswered
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.temperatures import from_celsius
-from beadwright.units import System
 
 SHOP_K = from_celsius(20)
 """Temperature of a joint that is not preheated [K]. Common practice."""
@@ -101,6 +100,7 @@ class HeatAnswer(PageAnswered):
         notes: Notes, the most severe first.
     """
 
+    query: HeatQuery
     dialled: DialIn
     steel: ChosenSteel
     equivalents: tuple[Equivalent, ...]
@@ -118,8 +118,3 @@ class HeatAnswer(PageAnswered):
     hardness_refused: Phrase | None
     curves: tuple[Curve, ...]
     distortion: PartDistortion
-
-    @property
-    def units(self) -> System:
-        """How to show."""
-        return self.dialled.job.units

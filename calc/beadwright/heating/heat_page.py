@@ -13,7 +13,7 @@ from beadwright.heating.cooling_curve import Curve, cooling_curves
 from beadwright.heating.distortion_query import job_distortion
 from beadwright.heating.haz_hardness import SCATTER_HV, hardness_refused, haz_hardness
 from beadwright.heating.heat_answer import SHOP_K, By, Equivalent, HeatAnswer, Needed
-from beadwright.heating.heat_query import DEFAULTS, ChosenSteel, HeatSchema, chosen_steel
+from beadwright.heating.heat_query import ChosenSteel, HeatQuery, chosen_steel
 from beadwright.heating.heat_remarks import heat_remarks
 from beadwright.heating.preheat import (
     HEAT_RANGE_J_M,
@@ -25,10 +25,9 @@ from beadwright.heating.preheat import (
 )
 from beadwright.heating.preheat_table import table_row
 from beadwright.heating.steels import Composition
-from beadwright.job.job_query import read_job
+from beadwright.job.page_query import read_page
 from beadwright.phrases import Phrase, say
 from beadwright.process.heat import EN_EFFICIENCY
-from beadwright.reading.page_query import read_page
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.temperatures import from_celsius, rounded_up
@@ -40,51 +39,49 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
     """Return the Heat page's answer to a query string.
 
     Args:
-        query: Keys of ``heat_query.DEFAULTS`` [-].
+        query: Keys of ``heat_query.HeatQuery`` [-].
         kept: The shop's own defaults by key; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_page(query, kept, HeatSchema, DEFAULTS)
-    dialled = dial_in(read_job(read.filled).job)
+    read = read_page(HeatQuery, query, kept)
+    dialled = dial_in(read.job)
     job, steel = dialled.job, chosen_steel(read)
-    heat, heat_en = _heat(read.values, dialled)
-    hydrogen = read.values.get("hydrogen") or HYDROGEN[job.wire.kind]
+    heat, heat_en = _heat(read.heat, dialled)
+    hydrogen = read.hydrogen or HYDROGEN[job.wire.kind]
     thickest = max(job.plate_m, job.plate2_m)
     needed = _needed(steel, thickest, hydrogen, heat_en.value, job.units)
     _refuse(steel, needed, job.units)
-    by_hand: float | None = read.values.get("preheat")
-    start = by_hand if by_hand is not None else max(SHOP_K, needed.kelvin or SHOP_K)
+    start = read.preheat if read.preheat is not None else max(SHOP_K, needed.kelvin or SHOP_K)
     cooled = _cooling(dialled, heat_en, start)
     hard, why = _hardness(steel.composition, cooled)
     found = HeatAnswer(
-        "heat",
-        read,
-        dialled,
-        steel,
-        _equivalents(steel),
-        hydrogen,
-        thickest,
-        combined_thickness(job.joint, job.plate_m, job.plate2_m),
-        needed,
-        start,
-        by_hand is not None,
-        INTERPASS_K,
-        heat,
-        heat_en,
-        cooled,
-        hard,
-        why,
-        _curves(dialled, heat_en, start, cooled),
-        job_distortion(dialled, read.values, heat_en.value),
+        page="heat",
+        query=read,
+        dialled=dialled,
+        steel=steel,
+        equivalents=_equivalents(steel),
+        hydrogen=hydrogen,
+        thickness_m=thickest,
+        combined_m=combined_thickness(job.joint, job.plate_m, job.plate2_m),
+        needed=needed,
+        start_k=start,
+        by_hand=read.preheat is not None,
+        interpass_k=INTERPASS_K,
+        heat=heat,
+        heat_en=heat_en,
+        cooling=cooled,
+        hardness=hard,
+        hardness_refused=why,
+        curves=_curves(dialled, heat_en, start, cooled),
+        distortion=job_distortion(dialled, read.part, heat_en.value),
         notes=(),
     )
     return replace(found, notes=(*heat_remarks(found), *read.notes()))
 
 
-def _heat(values: Mapping[str, Any], dialled: DialIn) -> tuple[Quantity, Quantity]:
-    by_hand: float | None = values.get("heat")
+def _heat(by_hand: float | None, dialled: DialIn) -> tuple[Quantity, Quantity]:
     if by_hand is not None:
         own = Quantity("Heat input", "heat_input", by_hand, sources=("yours",), by_hand=True)
         en = replace(own, name="Heat input, EN", value=EN_EFFICIENCY * by_hand,

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from types import MappingProxyType
 from typing import Any, Literal
 
-from marshmallow import Schema, ValidationError, fields
+from marshmallow import ValidationError
 
 from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.heating import distortion_query
+from beadwright.heating.distortion_query import PartEntries
 from beadwright.heating.preheat import HYDROGEN_RANGE
 from beadwright.heating.steels import (
     ELEMENTS,
@@ -19,63 +18,34 @@ from beadwright.heating.steels import (
     SYMBOLS,
     UNKNOWN,
     Composition,
+    Element,
     Steel,
     steel_of,
 )
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
-from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
-from beadwright.measures import System
-from beadwright.reading.fields import Choice, Entry, Measured
-from beadwright.reading.page_query import PageQuery
-from beadwright.temperatures import from_fahrenheit, read_temperature
+from beadwright.job.page_query import PageQuery, page_defaults
+from beadwright.reading.entries import optional, part, required
+from beadwright.reading.fields import Choice, Entry, Measured, QueryField
+from beadwright.temperatures import degree_sign, from_fahrenheit, read_temperature
+from beadwright.units import System
 
 Melt = Literal["typical", "limit", "certificate"]
-
-_ELEMENT_WORDS: dict[str, str] = {
-    key: f"{SYMBOLS[key]} on the certificate, % by mass" for key in ELEMENTS
-}
-
-HEAT_WORDS: Mapping[str, str] = MappingProxyType(
-    {
-        "steel": f"grade: {', '.join(STEELS)}; or {UNKNOWN}",
-        "melt": "without a certificate: typical, or limit, the worst the grade allows",
-        **_ELEMENT_WORDS,
-        "hydrogen": "diffusible hydrogen the wire leaves, ml/100 g; blank: usual for the wire",
-        "preheat": "preheat or interpass temperature you run at, as 150F or 65C",
-        "heat": "heat input by hand, volts × amps over travel; blank: the job's own",
-        **distortion_query.WORDS,
-    }
-)
-"""What each key besides the job's means."""
-
-_OWN_DEFAULTS: dict[str, str] = {
-    "steel": "A36",
-    "melt": "typical",
-    **dict.fromkeys(ELEMENTS, ""),
-    "hydrogen": "",
-    "preheat": "",
-    "heat": "",
-    **distortion_query.DEFAULTS,
-}
-
-DEFAULTS: Mapping[str, str] = MappingProxyType({**JOB_DEFAULTS, **_OWN_DEFAULTS})
-"""What a blank or missing key of the page means."""
-
-KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **HEAT_WORDS})
-"""What each key means, for the terminal and the form."""
 
 COLDEST_K, HOTTEST_K = from_fahrenheit(-50), from_fahrenheit(750)
 """Temperatures of a joint that may be typed; wider than what is allowed, so that it can be told
 [K]."""
 
 
-class PreheatTemperature(fields.Field[float]):
+class PreheatTemperature(QueryField[float]):
     """A temperature of the joint with its scale; a bare number takes the page's [K]."""
+
+    def bare_unit(self, system: System) -> str:
+        """Return the letter of the scale a bare number takes."""
+        return degree_sign(system).removeprefix("°")
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
     ) -> float:
-        system: System = "si" if Measured.context_units(data) == "si" else "us"
+        system = self.system_of(data)
         try:
             kelvin = read_temperature(str(value), system)
         except ValueError as error:
@@ -88,7 +58,7 @@ class PreheatTemperature(fields.Field[float]):
         return kelvin
 
 
-class Hydrogen(fields.Field[float]):
+class Hydrogen(QueryField[float]):
     """Diffusible hydrogen, a bare number or with its unit [ml/100 g]."""
 
     def _deserialize(
@@ -110,24 +80,78 @@ class Hydrogen(fields.Field[float]):
         return number
 
 
-def _percent() -> Measured:
-    return Measured("share", "0%", "100%", "a share of the steel")
+def _percent(key: Element) -> Measured:
+    return Measured(
+        "share",
+        "0%",
+        "100%",
+        "a share of the steel",
+        label=SYMBOLS[key],
+        help=f"{SYMBOLS[key]} on the certificate, % by mass",
+        blank="–",
+    )
 
 
-def _fields() -> dict[str, fields.Field[Any]]:
-    return {
-        "steel": Entry(steel_of, (*STEELS, UNKNOWN)),
-        "melt": Choice(("typical", "limit")),
-        **{key: _percent() for key in ELEMENTS},
-        "hydrogen": Hydrogen(),
-        "preheat": PreheatTemperature(),
-        "heat": Measured("heat_input", "1kJ/in", "300kJ/in", "no wire arc gives less or more"),
-        **distortion_query.distortion_fields(),
-    }
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeatQuery(PageQuery):
+    """The Heat page's query: its keys besides the job's [SI]."""
+
+    steel: Steel | None = optional(
+        Entry(
+            steel_of,
+            (*STEELS, UNKNOWN),
+            label="Grade",
+            help=f"grade: {', '.join(STEELS)}; or {UNKNOWN}",
+            default="A36",
+        )
+    )
+    melt: Literal["typical", "limit"] = required(
+        Choice(
+            ("typical", "limit"),
+            label="Without a certificate, count",
+            help="without a certificate: typical, or limit, the worst the grade allows",
+            default="typical",
+        )
+    )
+    c: float | None = optional(_percent("c"))
+    mn: float | None = optional(_percent("mn"))
+    si: float | None = optional(_percent("si"))
+    cr: float | None = optional(_percent("cr"))
+    mo: float | None = optional(_percent("mo"))
+    v: float | None = optional(_percent("v"))
+    ni: float | None = optional(_percent("ni"))
+    cu: float | None = optional(_percent("cu"))
+    b: float | None = optional(_percent("b"))
+    nb: float | None = optional(_percent("nb"))
+    hydrogen: float | None = optional(
+        Hydrogen(
+            label="Hydrogen of the wire",
+            help="diffusible hydrogen the wire leaves, ml/100 g; blank: usual for the wire",
+        )
+    )
+    preheat: float | None = optional(
+        PreheatTemperature(
+            label="Plate's temperature as welded",
+            help="preheat or interpass temperature you run at, as 150F or 65C",
+            blank="as needed",
+        )
+    )
+    heat: float | None = optional(
+        Measured(
+            "heat_input",
+            "1kJ/in",
+            "300kJ/in",
+            "no wire arc gives less or more",
+            label="Heat input, V × A over travel",
+            help="heat input by hand, volts × amps over travel; blank: the job's own",
+            blank="the job's own",
+        )
+    )
+    part: PartEntries = part(PartEntries)
 
 
-HeatSchema = Schema.from_dict(_fields(), name="HeatSchema")
-"""The page's keys besides the job's."""
+DEFAULTS = page_defaults(HeatQuery)
+"""What a blank or missing key of the page means."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +176,7 @@ class ChosenSteel:
         return self.grade.name if self.grade else "Steel not known"
 
 
-def chosen_steel(read: PageQuery) -> ChosenSteel:
+def chosen_steel(read: HeatQuery) -> ChosenSteel:
     """Return the steel a query asks for: a certificate before the grade's melt.
 
     Args:
@@ -161,13 +185,13 @@ def chosen_steel(read: PageQuery) -> ChosenSteel:
     Raises:
         FieldErrors: If the certificate lacks C or Mn, or adds up to more than 100 %.
     """
-    values = read.values
-    shares = {key: round(values[key] * 100, 9) for key in ELEMENTS if key in values}
-    grade: Steel | None = values["steel"]
+    written: dict[str, float | None] = {key: getattr(read, key) for key in ELEMENTS}
+    shares = {key: round(x * 100, 9) for key, x in written.items() if x is not None}
+    grade = read.steel
     if not shares:
         if grade is None:
             return ChosenSteel(None, None, None, "certificate")
-        if values["melt"] == "limit":
+        if read.melt == "limit":
             return ChosenSteel(grade, grade.limit, None, "limit")
         return ChosenSteel(grade, grade.typical, grade.limit, "typical")
     if "steel" not in read.own:

@@ -3,18 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import read_job
+from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.machine.circuit import Circuit, Load, Machine, circuit
-from beadwright.machine.shop_query import DEFAULTS, DEMO_RATED, ShopSchema
+from beadwright.machine.shop_query import DEMO_RATED_A, ShopQuery
 from beadwright.phrases import say
-from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.results import Level, Note
 from beadwright.setting.dial_in import DialIn, dial_in
-from beadwright.units import System
 
 STANDS_IN = "machine.demo-stands-in"
 """Id of what is said of the figures that are still the invented ones."""
@@ -34,61 +32,53 @@ class ShopAnswer(PageAnswered):
         notes: Notes, the most severe first.
     """
 
+    query: ShopQuery
     dialled: DialIn
     circuit: Circuit
-
-    @property
-    def units(self) -> System:
-        """How to show."""
-        return self.dialled.job.units
 
 
 def shop_answer(query: str, kept: Mapping[str, Any] | None = None) -> ShopAnswer:
     """Return the Shop page's answer to a query string.
 
     Args:
-        query: Keys of ``DEFAULTS`` [-].
+        query: Keys of ``shop_query.ShopQuery`` [-].
         kept: The shop's own defaults by key; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_page(query, kept, ShopSchema, DEFAULTS)
+    read = read_page(ShopQuery, query, kept)
     # This page says what the machine cannot give, so the job is dialled in without its limits.
-    free = {k: v for k, v in read.filled.items() if k not in ("machine_amps", "machine_volts")}
-    read_job(read.filled)
-    dialled = dial_in(read_job(free).job)
-    found = circuit(_machine(read.values), _load(read.values, dialled))
+    dialled = dial_in(replace(read.job, machine_amps_a=None, machine_volts_v=None))
+    found = circuit(_machine(read), _load(read, dialled))
     return ShopAnswer("shop", read, dialled, found, notes=(*_notes(read, found), *read.notes()))
 
 
-def _machine(values: Mapping[str, Any]) -> Machine:
-    most = values.get("machine_amps")
-    rated = values.get("rated_amps") or most or float(DEMO_RATED)
+def _machine(read: ShopQuery) -> Machine:
     return Machine(
-        rated,
-        values["duty"],
-        most,
-        values["machine_efficiency"],
-        values["power_factor"],
-        values["supply"],
-        3 if values["phase"] == "3" else 1,
-        values.get("breaker"),
-        values.get("cord"),
-        values["cord_length"],
-        values.get("generator"),
-        values.get("cable"),
-        values["cable_length"],
+        rated_a=read.rated_amps or read.machine_amps or DEMO_RATED_A,
+        duty=read.duty,
+        most_a=read.machine_amps,
+        efficiency=read.machine_efficiency,
+        power_factor=read.power_factor,
+        supply_v=read.supply,
+        phases=3 if read.phase == "3" else 1,
+        breaker_a=read.breaker,
+        cord=read.cord,
+        cord_m=read.cord_length,
+        generator_va=read.generator,
+        cable=read.cable,
+        cable_m=read.cable_length,
     )
 
 
-def _load(values: Mapping[str, Any], dialled: DialIn) -> Load:
+def _load(read: ShopQuery, dialled: DialIn) -> Load:
     point, travel, job = dialled.point, dialled.settings.travel.value, dialled.job
     if point is None or travel is None:
         text = "No setting holds every limit of this job. Write the feed you run."
         raise FieldErrors({"wfs": [text]})
-    current = values.get("amps") or point.current_a
-    return Load(current, point.volts, job.weld_length_m / travel, values.get("arc_share"))
+    current = read.amps or point.current_a
+    return Load(current, point.volts, job.weld_length_m / travel, read.arc_share)
 
 
 def _notes(read: PageQuery, found: Circuit) -> Iterator[Note]:

@@ -2,67 +2,173 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from types import MappingProxyType
+from dataclasses import dataclass
+from typing import Literal
 
-from marshmallow import Schema
-
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
-from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
-from beadwright.machine.conductors import CONDUCTORS, conductor_of
+from beadwright.job.job_entries import FIELDS as JOB_FIELDS
+from beadwright.job.page_query import PageQuery, page_defaults
+from beadwright.machine.conductors import CONDUCTORS, Conductor, conductor_of
+from beadwright.reading.entries import optional, required
 from beadwright.reading.fields import Choice, Entry, Measured
 
-CIRCUIT_WORDS: Mapping[str, str] = MappingProxyType(
-    {
-        "rated_amps": "rated current on the plate; blank: the most current",
-        "duty": "duty cycle at the rated current",
-        "supply": "supply volts, between lines if three phase",
-        "phase": "1 or 3",
-        "machine_efficiency": "output power over power drawn",
-        "power_factor": "power drawn over volt-amps drawn",
-        "breaker": "breaker or fuse of the circuit",
-        "cord": "cord from wall or generator, AWG or mm2",
-        "cord_length": "its length, one way",
-        "generator": "rating of the generator; blank: mains",
-        "cable": "welding leads, AWG or mm2",
-        "cable_length": "both leads together",
-        "amps": "current; blank: as dialled in",
-        "arc_share": "share of the time the arc burns at the busiest; blank: not known",
-    }
-)
-"""What each key besides the job's means."""
+DEMO_RATED_A = 350.0
+"""Rated amps of the demonstration shop's machine, used while no machine is written [A]."""
 
-_CIRCUIT_DEFAULTS = {
-    "rated_amps": "", "duty": "60%", "supply": "230", "phase": "1", "machine_efficiency": "85%",
-    "power_factor": "95%", "breaker": "60", "cord": "6 AWG", "cord_length": "25ft",
-    "generator": "", "cable": "2/0 AWG", "cable_length": "50ft", "amps": "", "arc_share": "",
-}  # fmt: skip
 
-DEFAULTS: Mapping[str, str] = MappingProxyType({**JOB_DEFAULTS, **_CIRCUIT_DEFAULTS})
+@dataclass(frozen=True, slots=True, kw_only=True)
+class ShopQuery(PageQuery):
+    """The Shop page's query; its defaults are the demonstration shop's [SI]."""
+
+    # The job's, under the names they go by here.
+    machine_amps: float | None = optional(
+        JOB_FIELDS["machine_amps"].but(label="Most amps", blank="no limit")
+    )
+    machine_volts: float | None = optional(
+        JOB_FIELDS["machine_volts"].but(label="Most volts", blank="no limit")
+    )
+    rated_amps: float | None = optional(
+        Measured(
+            "current",
+            "30A",
+            "1500A",
+            "smallest to largest wire power source",
+            label="Rated amps",
+            help="rated current on the plate; blank: the most current",
+            blank=f"{DEMO_RATED_A:g}",
+        )
+    )
+    duty: float = required(
+        Measured(
+            "share",
+            "5%",
+            "100%",
+            "plates say 10 to 100 %",
+            label="Duty cycle at rated amps",
+            help="duty cycle at the rated current",
+            default="60%",
+        )
+    )
+    supply: float = required(
+        Measured(
+            "volts",
+            "90V",
+            "700V",
+            "wall socket to factory line",
+            label="Supply volts",
+            help="supply volts, between lines if three phase",
+            default="230",
+        )
+    )
+    phase: Literal["1", "3"] = required(
+        Choice(("1", "3"), label="Phases", help="1 or 3", default="1")
+    )
+    machine_efficiency: float = required(
+        Measured(
+            "share",
+            "30%",
+            "99%",
+            "old transformer to best inverter",
+            label="Machine's efficiency",
+            help="output power over power drawn",
+            default="85%",
+        )
+    )
+    power_factor: float = required(
+        Measured(
+            "share",
+            "30%",
+            "100%",
+            "old transformer to corrected inverter",
+            label="Power factor",
+            help="power drawn over volt-amps drawn",
+            default="95%",
+        )
+    )
+    breaker: float = required(
+        Measured(
+            "current",
+            "5A",
+            "1000A",
+            "house circuit to factory line",
+            label="Breaker",
+            help="breaker or fuse of the circuit",
+            default="60",
+        )
+    )
+    cord: Conductor = required(
+        Entry(
+            conductor_of,
+            tuple(CONDUCTORS),
+            label="Cord",
+            help="cord from wall or generator, AWG or mm2",
+            default="6 AWG",
+        )
+    )
+    cord_length: float = required(
+        Measured(
+            "distance",
+            "1ft",
+            "1000ft",
+            "longer, bring the machine to the wall",
+            label="Cord's length, one way",
+            help="its length, one way",
+            default="25ft",
+        )
+    )
+    generator: float | None = optional(
+        Measured(
+            "power",
+            "1kW",
+            "1000kW",
+            "hand-carried to trailer",
+            label="Generator, if any",
+            help="rating of the generator; blank: mains",
+            blank="on the mains",
+        )
+    )
+    cable: Conductor = required(
+        Entry(
+            conductor_of,
+            tuple(CONDUCTORS),
+            label="Welding leads",
+            help="welding leads, AWG or mm2",
+            default="2/0 AWG",
+        )
+    )
+    cable_length: float = required(
+        Measured(
+            "distance",
+            "2ft",
+            "2000ft",
+            "both leads together",
+            label="Both leads together",
+            help="both leads together",
+            default="50ft",
+        )
+    )
+    amps: float | None = optional(
+        Measured(
+            "current",
+            "20A",
+            "1000A",
+            "outside that no wire arc burns",
+            label="Current instead",
+            help="current; blank: as dialled in",
+            blank="as dialled in",
+        )
+    )
+    arc_share: float | None = optional(
+        Measured(
+            "share",
+            "1%",
+            "100%",
+            "arc time over all time, as 45%",
+            label="Arc on at the busiest",
+            help="share of the time the arc burns at the busiest; blank: not known",
+            blank="not known",
+        )
+    )
+
+
+DEFAULTS = page_defaults(ShopQuery)
 """What a blank or missing key of the page means; the circuit's are of the demonstration shop."""
-
-KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **CIRCUIT_WORDS})
-"""What each key means, for the terminal and the form."""
-
-DEMO_RATED = "350"
-"""Rated amps of the demonstration shop's machine, used while no machine is written."""
-
-
-class ShopSchema(Schema):
-    """The Shop page's keys besides the job's."""
-
-    rated_amps = Measured("current", "30A", "1500A", "smallest to largest wire power source")
-    machine_amps = Measured("current", "30A", "1000A", "smallest to largest wire power source")
-    duty = Measured("share", "5%", "100%", "plates say 10 to 100 %")
-    supply = Measured("volts", "90V", "700V", "wall socket to factory line")
-    phase = Choice(("1", "3"))
-    machine_efficiency = Measured("share", "30%", "99%", "old transformer to best inverter")
-    power_factor = Measured("share", "30%", "100%", "old transformer to corrected inverter")
-    breaker = Measured("current", "5A", "1000A", "house circuit to factory line")
-    cord = Entry(conductor_of, tuple(CONDUCTORS))
-    cord_length = Measured("distance", "1ft", "1000ft", "longer, bring the machine to the wall")
-    generator = Measured("power", "1kW", "1000kW", "hand-carried to trailer")
-    cable = Entry(conductor_of, tuple(CONDUCTORS))
-    cable_length = Measured("distance", "2ft", "2000ft", "both leads together")
-    amps = Measured("current", "20A", "1000A", "outside that no wire arc burns")
-    arc_share = Measured("share", "1%", "100%", "arc time over all time, as 45%")

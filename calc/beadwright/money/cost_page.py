@@ -7,22 +7,20 @@ from dataclasses import dataclass
 from typing import Any
 
 from beadwright.errors import UnknownEntryError
+from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.money.break_even import BreakEven, Case, break_even
 from beadwright.money.capacity import Capacity, Hours, capacity
 from beadwright.money.chance import Chance, ChanceState
 from beadwright.money.cost import Cost, cost_of
-from beadwright.money.cost_query import CostSchema, defaults_for
+from beadwright.money.cost_query import CostQuery
 from beadwright.money.cost_ways import PlannedWay, planned_ways, rates_of
 from beadwright.money.curves import CurvePoint, curve
 from beadwright.money.demo_prices import INVENTED, INVENTED_IN_USE
-from beadwright.money.levers import levers_of, swing_shares
+from beadwright.money.levers import levers_of
 from beadwright.money.swings import Lever, Swing, net_band, swings
 from beadwright.money.verdict import Verdict, break_even_sentences, verdict
 from beadwright.phrases import Phrase, say
-from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
-from beadwright.reading.queries import split_query
 from beadwright.results import Note
-from beadwright.units import System
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,81 +61,79 @@ class CostAnswer(PageAnswered):
         costs: What each costs, in the same order.
         capacities: What each asks of the shop's hours.
         comparisons: The first way against each other one.
-        parts: Parts a year.
-        batch: Parts in a batch.
         notes: Notes, the most severe first.
     """
 
+    query: CostQuery
     ways: tuple[PlannedWay, ...]
     costs: tuple[Cost, ...]
     capacities: tuple[Capacity, ...]
     comparisons: tuple[Comparison, ...]
-    parts: int
-    batch: int
-
-    @property
-    def units(self) -> System:
-        """How to show."""
-        return self.ways[0].dialled.job.units
 
     @property
     def currency(self) -> str:
         """The sign before money."""
-        return str(self.query.values.get("currency", ""))
+        return self.query.currency
+
+    @property
+    def parts(self) -> int:
+        """Parts a year."""
+        return self.query.parts
+
+    @property
+    def batch(self) -> int:
+        """Parts in a batch."""
+        return self.query.batch
 
 
 def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer:
     """Return the Cost page's answer to a query string.
 
     Args:
-        query: Keys of ``cost_query.DEFAULTS`` [-].
+        query: Keys of ``cost_query.CostQuery`` [-].
         kept: The shop's own defaults by key; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    other_wire = split_query(query).get("b_wire") or str((kept or {}).get("b_wire") or "")
-    read = read_page(query, kept, CostSchema, defaults_for(other_wire))
+    read = read_page(CostQuery, query, kept)
     ways = planned_ways(read)
-    rates, values = rates_of(read.values), read.values
+    rates = rates_of(read)
     costs = tuple(cost_of(planned.way, rates) for planned in ways)
-    parts = int(values["parts"])
-    hours = Hours(values["welders"], values["shift"], values["shifts"], values["weeks"])
+    hours = Hours(read.welders, read.shift, read.shifts, read.weeks)
     return CostAnswer(
-        "cost",
-        read,
-        ways,
-        costs,
-        tuple(capacity(planned.way, parts, hours) for planned in ways),
-        tuple(_compare(read, ways, costs, index) for index in range(1, len(ways))),
-        parts,
-        int(values["batch"]),
+        page="cost",
+        query=read,
+        ways=ways,
+        costs=costs,
+        capacities=tuple(capacity(planned.way, read.parts, hours) for planned in ways),
+        comparisons=tuple(_compare(read, ways, costs, index) for index in range(1, len(ways))),
         notes=(*_notes(read, ways), *read.notes()),
     )
 
 
 def _compare(
-    read: PageQuery, ways: tuple[PlannedWay, ...], costs: tuple[Cost, ...], index: int
+    read: CostQuery, ways: tuple[PlannedWay, ...], costs: tuple[Cost, ...], index: int
 ) -> Comparison:
-    values, now, other = read.values, ways[0], ways[index]
-    case = Case(rates_of(values), now.way, other.way, values["parts"], values["months"])
-    levers = levers_of(case, now, other, swing_shares(values))
-    found, sign = break_even(case), str(values.get("currency", ""))
+    now, other, sign = ways[0], ways[index], read.currency
+    case = Case(rates_of(read), now.way, other.way, read.parts, read.months)
+    levers = levers_of(case, now, other, read.swings)
+    found = break_even(case)
     order = swings(case, levers)
     band = net_band(case, order)
     chance = None
     if "draws" in read.typed:
-        chance = Chance(case, levers, values["seed"], values["draws"]).run(values["draws"])
+        chance = Chance(case, levers, read.seed, read.draws).run(read.draws)
     return Comparison(
-        case,
-        found,
-        break_even_sentences(case, found, sign),
-        levers,
-        order,
-        band,
-        verdict(case, (costs[0], costs[index]), band, order, sign),
-        curve(case, order, found.parts_a_year),
-        chance,
+        case=case,
+        break_even=found,
+        sentences=break_even_sentences(case, found, sign),
+        levers=levers,
+        swings=order,
+        band=band,
+        verdict=verdict(case, (costs[0], costs[index]), band, order, sign),
+        curve=curve(case, order, found.parts_a_year),
+        chance=chance,
     )
 
 
@@ -153,11 +149,11 @@ def start_chance(answer: CostAnswer, way: int = 1) -> Chance:
     """
     if not 1 <= way <= len(answer.comparisons):
         raise UnknownEntryError(f"no way {way}; there are 1 to {len(answer.comparisons)}")
-    comparison, values = answer.comparisons[way - 1], answer.query.values
-    return Chance(comparison.case, comparison.levers, values["seed"], values["draws"])
+    comparison, query = answer.comparisons[way - 1], answer.query
+    return Chance(comparison.case, comparison.levers, query.seed, query.draws)
 
 
-def _notes(read: PageQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
+def _notes(read: CostQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
     for planned in ways:
         for note in planned.dialled.notes:
             if note.level in ("stop", "out"):
@@ -170,9 +166,9 @@ def _notes(read: PageQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
                 say("money.price-stands-in", way=planned.way.name),
                 field=f"{planned.prefix}wire_price",
             )
-    if not read.values.get("labour") and not read.values.get("overhead"):
+    if not read.labour and not read.overhead:
         yield Note("note", say("money.time-free"), "practice", "labour")
-    if not read.values.get("parts"):
+    if not read.parts:
         yield Note("note", say("money.no-parts-no-payback"), field="parts")
     names = invented_in_use(read)
     if names:
@@ -185,6 +181,4 @@ def invented_in_use(read: PageQuery) -> tuple[str, ...]:
     Args:
         read: A page's query [-].
     """
-    return tuple(
-        key for key in INVENTED if key in read.filled and key in read.values and key not in read.own
-    )
+    return tuple(key for key in INVENTED if key in read.stood_in)

@@ -9,15 +9,15 @@ minutes of its own: a faster wire does not make fit-up faster.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any
+from dataclasses import dataclass, replace
 
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import read_job
-from beadwright.money.cost_query import ONCE_WORDS, PREFIXES, WAY_JOB_KEYS
+from beadwright.job.job import Job
+from beadwright.job.job_entries import JobEntries
+from beadwright.job.job_reading import job_of
+from beadwright.money.cost_query import WAY_JOB_KEYS, CostQuery
 from beadwright.money.way import Rates, Way, off_arc
-from beadwright.reading.page_query import PageQuery
+from beadwright.money.way_entries import JobChanges, LaterWay, WayEntries, written
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.outcome import Outcome
 from beadwright.words.wording import worded
@@ -50,102 +50,158 @@ class PlannedWay:
     inherited_price: bool
 
 
-def rates_of(values: Mapping[str, Any]) -> Rates:
-    """Return what the shop pays, from a query's values.
+@dataclass(frozen=True, slots=True)
+class ShopShare:
+    """What the shop says that goes into every way.
+
+    Attributes:
+        nozzle_price: Price of a nozzle [money].
+        nozzle_life_s: Arc time one lasts [s].
+        gas_extra_s: Gas before and after each arc [s].
+        grind_s: Grinding out a part before it is welded again [s].
+    """
+
+    nozzle_price: float
+    nozzle_life_s: float
+    gas_extra_s: float
+    grind_s: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Asked:
+    """What a way says, and what it takes from the first.
+
+    Attributes:
+        prefix: What its keys begin with.
+        job: The job as this way welds it.
+        own: What the way itself says.
+        base: What the first way says.
+        taken: What the way says, or the first.
+        tested: What was measured on this way, or on one that welds the same.
+        same: True if it welds the same as the first.
+        given: Its keys the shop gave or the query typed, without the prefix.
+        once: What is paid once for changing to it, name by name [money].
+        shop: What the shop says.
+    """
+
+    prefix: str
+    job: Job
+    own: WayEntries
+    base: WayEntries
+    taken: WayEntries
+    tested: WayEntries
+    same: bool
+    given: frozenset[str]
+    once: tuple[tuple[str, float], ...]
+    shop: ShopShare
+
+
+def rates_of(query: CostQuery) -> Rates:
+    """Return what the shop pays.
 
     Args:
-        values: A query's values by key [SI].
+        query: The Cost page's query [-].
     """
     return Rates(
-        values.get("labour", 0.0),
-        values.get("overhead", 0.0),
-        values.get("energy_price", 0.0),
-        values["machine_efficiency"],
-        values["idle"],
+        labor_s=query.labour,
+        overhead_s=query.overhead,
+        energy_j=query.energy_price,
+        machine_efficiency=query.machine_efficiency,
+        idle_w=query.idle,
     )
 
 
-def planned_ways(query: PageQuery) -> tuple[PlannedWay, ...]:
+def planned_ways(query: CostQuery) -> tuple[PlannedWay, ...]:
     """Return the ways of a query: two, or as many as have keys of their own.
 
     Args:
         query: The Cost page's query [-].
 
     Raises:
-        FieldErrors: If a way's job cannot be read, or no setting holds and none was typed.
+        FieldErrors: If a way's job contradicts itself, or no setting holds and none was typed.
     """
-    first = _planned(query, "", None)
-    others = [p for p in PREFIXES[1:] if p == "b_" or any(k.startswith(p) for k in query.own)]
-    return (first, *(_planned(query, prefix, first) for prefix in others))
+    shop = ShopShare(query.nozzle_price, query.nozzle_life, query.gas_extra, query.grind)
+    first = first_way(query.job, query.way, shop)
+    later = query.later().items()
+    return (first, *(_planned(_later(query, *way, shop), first) for way in later))
 
 
-class _Asked:
-    """Value of a key for a way: its own, or the first way's."""
+def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
+    """Return the first way, or that of a page that asks for one alone.
 
-    def __init__(self, query: PageQuery, prefix: str) -> None:
-        self.query, self.prefix = query, prefix
-        self.same = all(self.text(key) == query.filled.get(key) for key in _SAME)
+    Args:
+        job: The job [-].
+        way: What the way says [-].
+        shop: What the shop says [-].
 
-    def text(self, key: str) -> str | None:
-        filled = self.query.filled
-        return filled.get(self.prefix + key) or filled.get(key)
-
-    def own(self, key: str) -> Any:
-        """Value written for the way itself, or None."""
-        return self.query.values.get(self.prefix + key)
-
-    def value(self, key: str) -> Any:
-        """Value written for the way, or for the first way."""
-        own = self.own(key)
-        return self.query.values.get(key) if own is None else own
-
-    def tested(self, key: str) -> Any:
-        """What was set by hand or measured on this way, or on one that welds the same."""
-        return self.value(key) if self.same else self.own(key)
-
-    def job_text(self) -> dict[str, str]:
-        """The job's keys as this way has them."""
-        filled = dict(self.query.filled)
-        for key in WAY_JOB_KEYS:
-            own = filled.get(self.prefix + key)
-            if own:
-                filled[key] = own
-            elif key in _HAND and not self.same:
-                filled.pop(key, None)
-        return filled
+    Raises:
+        FieldErrors: As ``planned_ways``.
+    """
+    return _planned(_Asked("", job, way, way, way, way, True, frozenset(), (), shop), None)
 
 
-def _planned(query: PageQuery, prefix: str, first: PlannedWay | None) -> PlannedWay:
-    asked = _Asked(query, prefix)
+def _later(query: CostQuery, prefix: str, way: LaterWay, shop: ShopShare) -> _Asked:
+    own, base = way.way, query.way
+    same = _welds_the_same(way.job, query.asked)
+    taken = replace(base, **written(own))
+    return _Asked(
+        prefix=prefix,
+        job=_job(query.asked, prefix, way.job, same=same),
+        own=own,
+        base=base,
+        taken=taken,
+        tested=taken if same else own,
+        same=same,
+        given=frozenset(k.removeprefix(prefix) for k in query.own if k.startswith(prefix)),
+        once=way.once.amounts(),
+        shop=shop,
+    )
+
+
+def _welds_the_same(changes: JobChanges, first: JobEntries) -> bool:
+    """True for the same wire, size, gas, transfer, mover, position and size of weld."""
+    said = changes.written()
+    return all(said[key] == getattr(first, key) for key in _SAME if key in said)
+
+
+def _job(first: JobEntries, prefix: str, changes: JobChanges, *, same: bool) -> Job:
+    """The job as a later way welds it."""
+    by_hand = {} if same else dict.fromkeys(_HAND)
     try:
-        job = read_job(asked.job_text()).job
+        return job_of(replace(first, **{**by_hand, **changes.written()}))
     except FieldErrors as error:
         raise FieldErrors(
             {prefix + k if k in WAY_JOB_KEYS else k: v for k, v in error.messages.items()}
         ) from error
-    dialled = dial_in(job)
+
+
+def _planned(asked: _Asked, first: PlannedWay | None) -> PlannedWay:
+    dialled = dial_in(asked.job)
     outcome = dialled.outcome
     if outcome is None:
         stops = (n.phrase for n in dialled.notes if n.level == "stop")
-        fight = next((worded(phrase, job.units) for phrase in stops), "")
+        fight = next((worded(phrase, asked.job.units) for phrase in stops), "")
         text = f"No setting holds every limit. {fight} Write the feed you run."
-        raise FieldErrors({f"{prefix}wfs": [text]})
-    efficiency = _efficiency(asked, dialled)
-    metal, melted = _melted(asked, dialled, outcome, efficiency[1])
-    once = tuple((key, float(asked.own(key) or 0.0)) for key in ONCE_WORDS) if prefix else ()
-    way = _way(asked, dialled, outcome, metal, melted, efficiency[1], once, first)
-    measured = any(asked.tested(key) is not None for key in ("arc_min", "laid"))
-    lent = bool(prefix) and not asked.same and asked.own("wire_price") is None
-    return PlannedWay(prefix, way, dialled, efficiency, measured, once, lent)
+        raise FieldErrors({f"{asked.prefix}wfs": [text]})
+    tested = asked.tested
+    return PlannedWay(
+        prefix=asked.prefix,
+        way=_way(asked, dialled, outcome, first),
+        dialled=dialled,
+        efficiency=_efficiency(asked, dialled),
+        measured=tested.arc_min is not None or tested.laid is not None,
+        once=asked.once,
+        inherited_price=not asked.same and asked.own.wire_price is None,
+    )
 
 
 def _efficiency(asked: _Asked, dialled: DialIn) -> tuple[float, float, float]:
-    measured = asked.tested("efficiency")
+    measured = asked.tested.efficiency
     return dialled.plan.efficiency if measured is None else (measured, measured, measured)
 
 
 def _melted(
-    asked: _Asked, dialled: DialIn, outcome: Outcome, efficiency: float
+    tested: WayEntries, dialled: DialIn, outcome: Outcome, efficiency: float
 ) -> tuple[float, float]:
     """Weld metal in a part [kg] and wire melted while the arc burns [kg/s].
 
@@ -155,7 +211,7 @@ def _melted(
     job, point = dialled.job, dialled.point
     assert point is not None  # an outcome comes from a point
     drawn = (outcome.metal.value or 0.0) * job.weld_length_m * job.welds
-    arc, laid = asked.tested("arc_min"), asked.tested("laid")
+    arc, laid = tested.arc_min, tested.laid
     if arc is not None and laid is not None:
         return arc * laid, laid / efficiency
     if laid is not None:
@@ -166,70 +222,65 @@ def _melted(
     return melted * efficiency * (outcome.arc_time.value or 0.0), melted
 
 
-def _way(
-    asked: _Asked,
-    dialled: DialIn,
-    outcome: Outcome,
-    metal_kg: float,
-    melted_kg_s: float,
-    efficiency: float,
-    once: tuple[tuple[str, float], ...],
-    first: PlannedWay | None,
-) -> Way:
-    values, job, point = asked.query.values, dialled.job, dialled.point
+def _way(asked: _Asked, dialled: DialIn, outcome: Outcome, first: PlannedWay | None) -> Way:
+    job, point, taken, shop = dialled.job, dialled.point, asked.taken, asked.shop
     assert point is not None  # an outcome comes from a point
+    assert taken.spool is not None  # the first way has defaults for these three
+    assert taken.waste is not None
+    assert taken.tip_life is not None
+    _, efficiency, _ = _efficiency(asked, dialled)
+    metal, melted = _melted(asked.tested, dialled, outcome, efficiency)
     passes = job.welds * dialled.plan.passes
-    off = _off_arc(asked, metal_kg / melted_kg_s / efficiency, job.welds, passes, first)
     return Way(
         name=_name(asked, dialled, first),
-        metal_kg=metal_kg,
+        metal_kg=metal,
         length_m=job.weld_length_m * job.welds,
-        melted_kg_s=melted_kg_s,
+        melted_kg_s=melted,
         efficiency=efficiency,
-        waste=asked.value("waste"),
-        wire_kg=asked.value("wire_price") or 0.0,
+        waste=taken.waste,
+        wire_kg=taken.wire_price or 0.0,
         gas_m3=_gas_price(asked),
-        gas_flow_m3_s=asked.value("gas_flow") or outcome.gas_flow.value or 0.0,
-        gas_extra_s=values.get("gas_extra", 0.0),
+        gas_flow_m3_s=taken.gas_flow or outcome.gas_flow.value or 0.0,
+        gas_extra_s=shop.gas_extra_s,
         starts=passes,
         arc_w=point.volts * point.current_a,
-        tips_s=_tips(asked),
-        spool_kg=asked.value("spool"),
-        rework=asked.value("rework") or 0.0,
-        grind_s=values.get("grind", 0.0),
-        yearly=asked.own("yearly") or 0.0,
-        once=sum(amount for _, amount in once),
-        **off,
+        tips_s=(taken.tip_price or 0.0) / taken.tip_life + shop.nozzle_price / shop.nozzle_life_s,
+        spool_kg=taken.spool,
+        rework=taken.rework or 0.0,
+        grind_s=shop.grind_s,
+        yearly=asked.own.yearly or 0.0,
+        once=sum(amount for _, amount in asked.once),
+        **_off_arc(
+            asked, metal / melted / efficiency, {"reposition": job.welds, "clean": passes}, first
+        ),
     )
 
 
 def _off_arc(
-    asked: _Asked, arc_s: float, welds: int, passes: int, first: PlannedWay | None
+    asked: _Asked, arc_s: float, times: dict[str, int], first: PlannedWay | None
 ) -> dict[str, float]:
     """Time off the arc by field [s]; by factor where one is given, spool changes and all."""
+    own, base, taken = asked.own, asked.base, asked.taken
     none = dict.fromkeys((*_OFF_ARC.values(), "spool_change_s"), 0.0)
-    if asked.own("factor") is not None:
-        return none | {"other_s": off_arc(arc_s, asked.own("factor"))}
-    times = {"reposition": welds, "clean": passes}
-    if first is not None and asked.query.values.get("factor") is not None:
-        typed = (key for key in _OFF_ARC if asked.prefix + key in asked.query.own)
-        apart = sum(times.get(key, 1) * (asked.own(key) - _of_first(asked, key)) for key in typed)
+    if own.factor is not None:
+        return none | {"other_s": off_arc(arc_s, own.factor)}
+    if first is not None and base.factor is not None:
+        apart = sum(
+            times.get(key, 1) * (getattr(own, key) - (getattr(base, key) or 0.0))
+            for key in _OFF_ARC
+            if key in asked.given
+        )
         return none | {"other_s": max(0.0, first.way.other_s + apart)}
     found = {
-        field: times.get(key, 1) * float(asked.value(key) or 0.0) for key, field in _OFF_ARC.items()
+        field: times.get(key, 1) * (getattr(taken, key) or 0.0) for key, field in _OFF_ARC.items()
     }
-    return found | {"spool_change_s": float(asked.value("spool_change") or 0.0)}
-
-
-def _of_first(asked: _Asked, key: str) -> float:
-    return float(asked.query.values.get(key) or 0.0)
+    return found | {"spool_change_s": taken.spool_change or 0.0}
 
 
 def _name(asked: _Asked, dialled: DialIn, first: PlannedWay | None) -> str:
     """The name given, or wire and gas; told apart from the first way's where they are the same."""
-    given = asked.own("name")
-    if given:
-        return str(given)
+    if asked.own.name:
+        return asked.own.name
     wire, gas = dialled.job.wire, dialled.job.gas
     name = f"{wire.type.name} {wire.size}, {gas.name}"
     if first is None or first.way.name != name:
@@ -239,27 +290,8 @@ def _name(asked: _Asked, dialled: DialIn, first: PlannedWay | None) -> str:
 
 def _gas_price(asked: _Asked) -> float:
     """Price by the cylinder where it and its content are given, else by volume [money/m³]."""
-    price, content = asked.value("cylinder_price"), asked.value("cylinder_gas")
-    by_volume = asked.own("gas_price") is not None and asked.own("cylinder_price") is None
+    own, price, content = asked.own, asked.taken.cylinder_price, asked.taken.cylinder_gas
+    by_volume = own.gas_price is not None and own.cylinder_price is None
     if price is not None and content is not None and not (asked.prefix and by_volume):
-        return float(price / content)
-    return float(asked.value("gas_price") or 0.0)
-
-
-def _tips(asked: _Asked) -> float:
-    """Tips and nozzles by arc time [money/s]."""
-    values = asked.query.values
-    tips = (asked.value("tip_price") or 0.0) / asked.value("tip_life")
-    return float(tips + values.get("nozzle_price", 0.0) / values["nozzle_life"])
-
-
-def first_way(query: PageQuery) -> PlannedWay:
-    """Return the first way of a query alone.
-
-    Args:
-        query: The query of a page that asks for one way [-].
-
-    Raises:
-        FieldErrors: As ``planned_ways``.
-    """
-    return _planned(query, "", None)
+        return price / content
+    return asked.taken.gas_price or 0.0

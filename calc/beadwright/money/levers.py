@@ -2,10 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-
 from beadwright.money.break_even import Case
+from beadwright.money.cost_query import SwingShares
 from beadwright.money.cost_ways import PlannedWay
 from beadwright.money.swings import Lever, Part
 from beadwright.phrases import Phrase, say
@@ -18,39 +16,6 @@ FLOW_SHARE = 0.15
 
 _BOTH: tuple[Part, Part] = ("now", "other")
 _OFF = ("fit_up_s", "reposition_s", "clean_s", "other_s")
-
-
-@dataclass(frozen=True, slots=True)
-class SwingShares:
-    """Error of each kind of input, as a share up or down.
-
-    Attributes:
-        rates: Labor and overhead [-].
-        prices: Wire and gas [-].
-        feed: Laid metal per hour, where it was not measured [-].
-        minutes: Minutes off the arc [-].
-        volume: Parts a year [-].
-        once: Paid once [-].
-        size: Welds heavier than drawn; only upward [-].
-    """
-
-    rates: float
-    prices: float
-    feed: float
-    minutes: float
-    volume: float
-    once: float
-    size: float
-
-
-def swing_shares(values: Mapping[str, float]) -> SwingShares:
-    """Return the shares of a query.
-
-    Args:
-        values: A query's values by key [-].
-    """
-    names = ("rates", "prices", "feed", "minutes", "volume", "once", "size")
-    return SwingShares(*(values[f"swing_{name}"] for name in names))
 
 
 def levers_of(

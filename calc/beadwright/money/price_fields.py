@@ -4,14 +4,13 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from typing import Any
+from typing import Any, Unpack
 
-from marshmallow import ValidationError, fields
+from marshmallow import ValidationError
 
 from beadwright import units
-from beadwright.reading.fields import Measured
+from beadwright.reading.fields import FieldWords, Measured, QueryField
 
-_SIGN = re.compile(r"^\s*(?:[$€£¥₹]|[A-Z]{3}\b)\s*|\s*[$€£¥₹]\s*$")
 _THOUSANDS = re.compile(r"^\d{1,3}(?:,\d{3})+(?:\.\d+)?$", re.ASCII)
 
 
@@ -26,16 +25,17 @@ class Price(Measured):
         measure: Kind of quantity: ``money``, ``rate`` or one of the prices.
         high: Most allowed, as the shop writes it.
         why: Why there is a most, half a sentence.
+        **words: What is said of it.
     """
 
-    def __init__(self, measure: str, high: str, why: str) -> None:
+    def __init__(self, measure: str, high: str, why: str, **words: Unpack[FieldWords]) -> None:
         zero = f"0{units.MEASURES[measure].us.text}"
-        super().__init__(measure, zero, high, why)
+        super().__init__(measure, zero, high, why, **words)
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
     ) -> float:
-        text = _SIGN.sub("", str(value)).strip()
+        text = units.without_currency(str(value))
         if text.startswith("-"):
             raise ValidationError(f"{units.quoted(str(value))} is below zero; write 0 or more")
         if self.measure == "money" and _THOUSANDS.match(text):
@@ -43,16 +43,19 @@ class Price(Measured):
         return super()._deserialize(text, attr, data, **kwargs)
 
 
-class Words(fields.Field[str]):
+class Words(QueryField[str]):
     """A short text, one line.
 
     Args:
         longest: Characters it may have.
+        **words: What is said of it.
     """
 
-    def __init__(self, longest: int) -> None:
+    is_text = True
+
+    def __init__(self, longest: int, **words: Unpack[FieldWords]) -> None:
         self.longest = longest
-        super().__init__()
+        super().__init__(**words)
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any

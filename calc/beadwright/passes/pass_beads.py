@@ -11,7 +11,7 @@ from beadwright.job.job import Job
 from beadwright.joint.joints import JointShape
 from beadwright.layers.layers import BeadLimits
 from beadwright.passes.pass_layout import Slot
-from beadwright.passes.pass_process import Part, PartByHand, Process
+from beadwright.passes.pass_process import AS_THE_REST, Part, PartByHand, Process
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
 from beadwright.setting.limits import Limit
@@ -42,16 +42,18 @@ class Asked:
     Attributes:
         count: Beads wanted in all, or None for the fewest [-].
         stringers: True to lay every bead without weaving.
-        parts: What is fixed by hand for one part only.
+        root: What is fixed by hand for the root only.
+        cap: What is fixed by hand for the cap only.
     """
 
     count: int | None = None
     stringers: bool = False
-    parts: Mapping[Part, PartByHand] | None = None
+    root: PartByHand = AS_THE_REST
+    cap: PartByHand = AS_THE_REST
 
     def of(self, part: Part) -> PartByHand:
         """Return what is fixed by hand for a part."""
-        return (self.parts or {}).get(part, PartByHand())
+        return {"root": self.root, "fill": AS_THE_REST, "cap": self.cap}[part]
 
 
 @dataclass(frozen=True, slots=True)

@@ -108,6 +108,10 @@ class PartByHand:
     volts: float | None = None
 
 
+AS_THE_REST = PartByHand()
+"""A part with nothing fixed by hand for it alone."""
+
+
 def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     """Return the process of a part.
 
@@ -135,7 +139,7 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         hand.tip_to_work_m,
         None,
     )
-    if transfer != plan.transfer and own == PartByHand():
+    if transfer != plan.transfer and own == AS_THE_REST:
         fixed = ByHand()  # what is fixed by hand was meant for the other mode
     ours = replace(job, by_hand=fixed, transfer=transfer if transfer != "globular" else "auto")
     edge = ours

@@ -2,24 +2,22 @@
 
 from __future__ import annotations
 
+from collections import deque
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from functools import lru_cache
 from typing import Any
-from urllib.parse import urlencode
 
 from beadwright.errors import FieldErrors
-from beadwright.job.job_query import read_job
-from beadwright.passes.pass_beads import Bead, PassPlan
+from beadwright.job.job import Job
+from beadwright.job.page_query import PageAnswered, read_page
+from beadwright.passes.pass_beads import Asked, Bead, PassPlan
 from beadwright.passes.pass_choices import Choice, choices, nearest
 from beadwright.passes.pass_plan import pass_plan
 from beadwright.passes.pass_remarks import pass_remarks
-from beadwright.passes.passes_query import DEFAULTS, PassesSchema, asked_of
-from beadwright.reading.page_query import PageAnswered, read_page
+from beadwright.passes.passes_query import PassesQuery
 from beadwright.results import Note
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.ways_out import WayOut, ways_out
-from beadwright.units import System
 
 _SETTINGS = ("wfs", "volts", "ctwd", "travel")
 _ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
@@ -51,11 +49,6 @@ class PassesAnswer(PageAnswered):
         """The bead looked at."""
         return self.found.beads[self.at - 1]
 
-    @property
-    def units(self) -> System:
-        """How to show."""
-        return self.found.job.units
-
     def choices(self) -> tuple[Choice, ...]:
         """Return other plans and what each costs; worked out when asked."""
         return choices(self.found)
@@ -72,17 +65,24 @@ class _Worked:
     notes: tuple[Note, ...]
 
 
-@lru_cache(maxsize=2)
-def _worked(filled: tuple[tuple[str, str], ...]) -> _Worked:
-    """Work out a plan; the last ones are kept, because they are read bead by bead."""
-    query = read_page(urlencode(filled), None, PassesSchema, DEFAULTS)
-    job = read_job(query.filled).job
+_last: deque[tuple[Job, Asked, _Worked]] = deque(maxlen=2)
+"""The plans worked out last: they are read bead by bead."""
+
+
+def _worked(job: Job, asked: Asked) -> _Worked:
+    """Work out a plan, or return it if it is one of the last."""
+    for job_then, asked_then, worked in _last:
+        if (job_then, asked_then) == (job, asked):
+            return worked
     dialled = dial_in(job)
-    found = pass_plan(job, asked_of(query.values))
+    found = pass_plan(job, asked)
     holds = found.open and not found.over
     near = None if holds else nearest(found)
     out = () if found.open else ways_out(job)
-    return _Worked(dialled, found, near, out, (*pass_remarks(found), *_of_joint(dialled)))
+    notes = (*pass_remarks(found), *_of_joint(dialled))
+    worked = _Worked(dialled, found, near, out, notes)
+    _last.append((job, asked, worked))
+    return worked
 
 
 def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAnswer:
@@ -95,10 +95,10 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
     Raises:
         FieldErrors: With each field's messages.
     """
-    query = read_page(text, kept, PassesSchema, DEFAULTS)
-    worked = _worked(tuple((key, text) for key, text in query.filled.items() if key != "at"))
+    query = read_page(PassesQuery, text, kept)
+    worked = _worked(query.job, query.plan)
     beads = len(worked.found.beads)
-    at = query.values.get("at") or beads
+    at = query.at or beads
     if at > beads:
         last = f"1 to {beads}" if beads > 1 else "1"
         there = f"{beads} beads" if beads > 1 else "1 bead"

@@ -2,72 +2,97 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from types import MappingProxyType
-from typing import Any
+from dataclasses import dataclass
+from typing import Literal
 
-from marshmallow import Schema, fields
-
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
-from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
+from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.passes.pass_beads import Asked
 from beadwright.passes.pass_plan import MOST_BEADS
-from beadwright.passes.pass_process import Part, PartByHand
+from beadwright.passes.pass_process import PartByHand
+from beadwright.process.transfer import Transfer
+from beadwright.reading.entries import optional, required
 from beadwright.reading.fields import Choice, Measured, WholeNumber
 
-_FEED = "30in/min", "1000in/min", "no feeder holds less or gives more"
-_VOLTS = "10V", "50V", "outside that no wire arc burns"
 
-PASSES_WORDS: Mapping[str, str] = MappingProxyType(
-    {
-        "passes": "beads in all; blank: the fewest that hold every limit",
-        "bead": "weave, up to the code's width; or stringer, without weaving",
-        "root_transfer": "transfer of the root: short, spray, pulse; blank: follows the job",
-        "root_wfs": "wire feed of the root set by hand",
-        "root_volts": "volts of the root set by hand",
-        "cap_wfs": "wire feed of the cap set by hand",
-        "cap_volts": "volts of the cap set by hand",
-        "at": "bead shown, from 1; blank: the last",
-    }
-)
-"""What each key besides the job's means."""
+def _feed(label: str, help: str) -> Measured:
+    return Measured(
+        "wire_feed",
+        "30in/min",
+        "1000in/min",
+        "no feeder holds less or gives more",
+        label=label,
+        help=help,
+        blank="ours",
+    )
 
-_OWN_DEFAULTS: dict[str, str] = dict.fromkeys(PASSES_WORDS, "") | {"bead": "weave"}
 
-DEFAULTS: Mapping[str, str] = MappingProxyType({**JOB_DEFAULTS, **_OWN_DEFAULTS})
+def _volts(label: str, help: str) -> Measured:
+    return Measured(
+        "volts",
+        "10V",
+        "50V",
+        "outside that no wire arc burns",
+        label=label,
+        help=help,
+        blank="ours",
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PassesQuery(PageQuery):
+    """The Passes page's query: its keys besides the job's [SI]."""
+
+    passes: int | None = optional(
+        WholeNumber(
+            1,
+            MOST_BEADS,
+            label="Passes",
+            help="beads in all; blank: the fewest that hold every limit",
+            blank="the fewest",
+        )
+    )
+    bead: Literal["weave", "stringer"] = required(
+        Choice(
+            ("weave", "stringer"),
+            label="Beads",
+            help="weave, up to the code's width; or stringer, without weaving",
+            default="weave",
+        )
+    )
+    root_transfer: Transfer | None = optional(
+        Choice(
+            ("short", "spray", "pulse"),
+            label="Root's transfer",
+            help="transfer of the root: short, spray, pulse; blank: follows the job",
+            blank="As the rest",
+        )
+    )
+    root_wfs: float | None = optional(
+        _feed("Root's wire feed", "wire feed of the root set by hand")
+    )
+    root_volts: float | None = optional(_volts("Root's volts", "volts of the root set by hand"))
+    cap_wfs: float | None = optional(_feed("Cap's wire feed", "wire feed of the cap set by hand"))
+    cap_volts: float | None = optional(_volts("Cap's volts", "volts of the cap set by hand"))
+    at: int | None = optional(
+        WholeNumber(
+            1,
+            MOST_BEADS,
+            label="Bead shown",
+            help="bead shown, from 1; blank: the last",
+            blank="the last",
+        )
+    )
+
+    @property
+    def plan(self) -> Asked:
+        """What is asked of the plan."""
+        return Asked(
+            count=self.passes,
+            stringers=self.bead == "stringer",
+            root=PartByHand(self.root_transfer, self.root_wfs, self.root_volts),
+            cap=PartByHand(None, self.cap_wfs, self.cap_volts),
+        )
+
+
+DEFAULTS = page_defaults(PassesQuery)
 """What a blank or missing key of the page means."""
-
-KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **PASSES_WORDS})
-"""What each key means, for the terminal and the form."""
-
-
-def _fields() -> dict[str, fields.Field[Any]]:
-    return {
-        "passes": WholeNumber(1, MOST_BEADS),
-        "bead": Choice(("weave", "stringer")),
-        "root_transfer": Choice(("short", "spray", "pulse")),
-        "root_wfs": Measured("wire_feed", *_FEED),
-        "root_volts": Measured("volts", *_VOLTS),
-        "cap_wfs": Measured("wire_feed", *_FEED),
-        "cap_volts": Measured("volts", *_VOLTS),
-        "at": WholeNumber(1, MOST_BEADS),
-    }
-
-
-PassesSchema = Schema.from_dict(_fields(), name="PassesSchema")
-"""The page's keys besides the job's."""
-
-
-def asked_of(values: Mapping[str, Any]) -> Asked:
-    """Return what a query asks of the plan.
-
-    Args:
-        values: The page's values, by key [-].
-    """
-    parts: dict[Part, PartByHand] = {
-        "root": PartByHand(
-            values.get("root_transfer"), values.get("root_wfs"), values.get("root_volts")
-        ),
-        "cap": PartByHand(None, values.get("cap_wfs"), values.get("cap_volts")),
-    }
-    return Asked(values.get("passes"), values.get("bead") == "stringer", parts)

@@ -6,12 +6,11 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from beadwright.reading.page_query import PageAnswered
+from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.setting.dial_in import DialIn, dial_in
-from beadwright.setting.dial_in_query import JobQuery, read_query
+from beadwright.setting.dial_in_query import DialInQuery
 from beadwright.setting.ways_out import WayOut, ways_out
 from beadwright.setting.window_map import WindowMap, window_map
-from beadwright.units import System
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,28 +26,22 @@ class DialInAnswer(PageAnswered):
         notes: What to mind, loudest first.
     """
 
-    query: JobQuery
     dialled: DialIn
     window_map: WindowMap
     ways_out: tuple[WayOut, ...]
-
-    @property
-    def units(self) -> System:
-        """How to show."""
-        return self.dialled.job.units
 
 
 def dial_in_answer(query: str, kept: Mapping[str, Any] | None = None) -> DialInAnswer:
     """Return the Dial-in page's answer to a query string.
 
     Args:
-        query: Keys of ``dial_in_query.DEFAULTS`` [-].
+        query: Keys of ``dial_in_query.DialInQuery`` [-].
         kept: The shop's own defaults by key; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_query(query, kept)
+    read = read_page(DialInQuery, query, kept)
     dialled = dial_in(read.job)
     out = () if dialled.open else ways_out(read.job)
     notes = (*dialled.notes, *read.notes())

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
-from beadwright.job.job_query import DEFAULTS, KEY_WORDS, JobQuery, read_query
+from beadwright.job.page_query import PageQuery
 
-__all__ = ["DEFAULTS", "KEY_WORDS", "JobQuery", "read_query"]
+DialInQuery = PageQuery
+"""The Dial-in page's query."""

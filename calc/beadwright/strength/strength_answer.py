@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from beadwright.reading.page_query import PageAnswered
+from beadwright.job.page_query import PageAnswered
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.strength_check import (
     Link,
     Spread,
 )
+from beadwright.strength.strength_query import StrengthQuery
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
-from beadwright.units import System
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,16 +57,12 @@ class StrengthAnswer(PageAnswered):
         notes: Notes, the most severe first.
     """
 
+    query: StrengthQuery
     task: StrengthTask
     spread: Spread
     legs: LegSizes
     links: tuple[Link, ...]
     segments: Intermittent | None
-
-    @property
-    def units(self) -> System:
-        """How to show."""
-        return self.task.job.units
 
     @property
     def holds(self) -> bool:

@@ -7,6 +7,7 @@ from math import floor
 from typing import Any
 
 from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.job.page_query import read_page
 from beadwright.joint.fillet_joints import skew_leg
 from beadwright.joint.fillets import (
     gapped_leg,
@@ -15,7 +16,6 @@ from beadwright.joint.fillets import (
     least_segment,
     minimum_leg,
 )
-from beadwright.reading.page_query import read_page
 from beadwright.strength.intermittent import Intermittent, intermittent_for, widest_gap
 from beadwright.strength.resistance_en import LEAST_THROAT_M
 from beadwright.strength.strength_answer import LegSizes, StrengthAnswer
@@ -31,7 +31,7 @@ from beadwright.strength.strength_check import (
     weld_link,
 )
 from beadwright.strength.strength_notes import strength_notes
-from beadwright.strength.strength_query import DEFAULTS, StrengthSchema
+from beadwright.strength.strength_query import StrengthQuery
 from beadwright.strength.strength_task import StrengthTask, strength_task
 from beadwright.tolerance import REL_TOL
 
@@ -40,13 +40,13 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     """Return the Strength page's answer to a query string.
 
     Args:
-        query: Keys of ``strength_query.DEFAULTS`` [-].
+        query: Keys of ``strength_query.StrengthQuery`` [-].
         kept: The shop's own defaults by key; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_page(query, kept, StrengthSchema, DEFAULTS)
+    read = read_page(StrengthQuery, query, kept)
     task = strength_task(read)
     found = spread(task)
     legs = _legs(task, found)

@@ -3,68 +3,38 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any
+from typing import Any, Literal
 
-from marshmallow import Schema, ValidationError, fields
+from marshmallow import ValidationError
 
 from beadwright import units
 from beadwright.errors import OutOfRangeError
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
-from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
-from beadwright.reading.fields import Choice, Entry, Measured
-from beadwright.strength.steel_strength import STRENGTHS, strength_of
+from beadwright.job.page_query import PageQuery, page_defaults
+from beadwright.reading.entries import optional, part, required
+from beadwright.reading.fields import Choice, Entry, Measured, QueryField
+from beadwright.strength.steel_strength import STRENGTHS, SteelStrength, strength_of
 from beadwright.strength.weld_group import MOST_POINTS, SHAPES, WeldGroup, polyline_group
+from beadwright.units import System
 
 GROUPS = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")
 """Shapes of weld by name; besides them ``polyline:0,0 4,0 4,6``."""
 
-CODES = ("asd", "lrfd", "en", "en-directional")
+DesignCode = Literal["asd", "lrfd", "en", "en-directional"]
 """AISC 360 on service loads, AISC 360 on factored loads, EN 1993-1-8 simplified, directional."""
 
-LOADS = ("px", "py", "pz", "mx", "my", "mz", "line_load")
+Analysis = Literal["elastic", "ic"]
+"""How the load spreads: by elastic vectors, or about the instantaneous centre."""
+
+FORCES = ("px", "py", "pz", "mx", "my", "mz")
+"""Keys of forces and moments."""
+
+LOADS = (*FORCES, "line_load")
 """Keys that load the weld."""
 
-STRENGTH_WORDS: Mapping[str, str] = MappingProxyType(
-    {
-        "group": "shape of the weld: " + " ".join(GROUPS) + ", or polyline:0,0 4,0 4,6",
-        "group_width": "of the weld, left to right",
-        "group_height": "of the weld, bottom to top; a circle's diameter; blank: weld_length",
-        "weld_sides": "1, or 2: both sides of the plate; blank: 2 for a line in a tee, else 1",
-        "part_length": "length of the part along the weld; blank: not checked",
-        "px": "force to the right",
-        "py": "force up",
-        "pz": "force pulling square off the joint",
-        "load_x": "where the force acts, right of the weld's lower left; blank: at its centroid",
-        "load_y": "where it acts, above the weld's lower left; blank: at its centroid",
-        "load_z": "how far out from the joint it acts",
-        "mx": "bending about the level axis",
-        "my": "bending about the upright axis",
-        "mz": "turning in the plane of the joint, counter-clockwise",
-        "line_load": "force per length of weld, instead of forces and moments",
-        "design_code": "asd, lrfd, en or en-directional",
-        "analysis": "elastic, or ic for the instantaneous centre",
-        "cross_increase": "yes counts the added strength across the weld (AISC 360 J2.4)",
-        "filler_strength": "tensile strength of the filler; blank: by the wire's class",
-        "steel": "grade; blank: A36, or S235JR with EN 1993",
-        "segment": "length of an intermittent segment; blank: the shortest allowed",
-    }
-)
-"""What each key besides the job's means."""
-
-_STRENGTH_DEFAULTS = {
-    "group": "line", "group_width": "4in", "group_height": "", "weld_sides": "", "part_length": "",
-    "px": "", "py": "", "pz": "", "load_x": "", "load_y": "", "load_z": "",
-    "mx": "", "my": "", "mz": "", "line_load": "",
-    "design_code": "asd", "analysis": "elastic", "cross_increase": "no",
-    "filler_strength": "", "steel": "", "segment": "",
-}  # fmt: skip
-
-DEFAULTS: Mapping[str, str] = MappingProxyType({**JOB_DEFAULTS, **_STRENGTH_DEFAULTS})
-"""What a blank or missing key of the page means."""
-
-KEY_WORDS: Mapping[str, str] = MappingProxyType({**JOB_WORDS, **STRENGTH_WORDS})
-"""What each key means, for the terminal and the form."""
+PLACES = ("load_x", "load_y", "load_z")
+"""Keys of where a force acts."""
 
 DEMO_LOAD: Mapping[str, str] = MappingProxyType({"py": "-10kip", "load_z": "3in"})
 """What stands in while nothing loads the weld: invented for the demonstration shop's bracket."""
@@ -76,8 +46,18 @@ _POLYLINE = "polyline:"
 _LONGEST = 400
 
 
-class Outline(fields.Field[Any]):
+class Outline(QueryField[str | WeldGroup]):
     """A shape of weld by name, or one's own polyline, read in the page's units."""
+
+    def with_unit(self, text: str, system: System) -> str:
+        """Return what was typed, with the unit behind each coordinate that is a bare number."""
+        plain = " ".join(text.split())
+        if not plain.lower().startswith(_POLYLINE):
+            return text
+        unit = units.typed_unit("length", system)
+        pairs = (pair.split(",") for pair in plain[len(_POLYLINE) :].split())
+        said = (",".join(x + unit if units.is_bare_number(x) else x for x in p) for p in pairs)
+        return _POLYLINE + " ".join(said)
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
@@ -92,8 +72,8 @@ class Outline(fields.Field[Any]):
             )
         if len(text) > _LONGEST:
             raise ValidationError(f"The polyline is too long; give up to {MOST_POINTS} points")
-        si = Measured.context_units(data) == "si"
-        points = tuple(_point(pair, si=si) for pair in text.removeprefix(_POLYLINE).split())
+        system = self.system_of(data)
+        points = tuple(_point(pair, system) for pair in text.removeprefix(_POLYLINE).split())
         try:
             return polyline_group(points)
         except OutOfRangeError as error:
@@ -102,12 +82,12 @@ class Outline(fields.Field[Any]):
             ) from error
 
 
-def _point(pair: str, *, si: bool) -> tuple[float, float]:
+def _point(pair: str, system: System) -> tuple[float, float]:
     parts = pair.split(",")
     try:
         if len(parts) != 2:
             raise ValueError
-        x, y = (units.read(part, "length", "si" if si else "us") for part in parts)
+        x, y = (units.read(part, "length", system) for part in parts)
     except ValueError as error:
         raise ValidationError(
             f"{units.quoted(pair)} is no point; write x,y such as 4,0 or 100mm,50mm"
@@ -117,46 +97,206 @@ def _point(pair: str, *, si: bool) -> tuple[float, float]:
     return x, y
 
 
-def _force(why: str = "over that no fillet on a phone is the answer") -> Measured:
-    return Measured("force", "-10000kip", "10000kip", why)
+def _force(label: str, help: str) -> Measured:
+    return Measured(
+        "force",
+        "-10000kip",
+        "10000kip",
+        "over that no fillet on a phone is the answer",
+        label=label,
+        help=help,
+        blank="none",
+    )
 
 
-def _moment() -> Measured:
-    return Measured("moment", "-1000000kip-in", "1000000kip-in", "over that ask an engineer")
+def _moment(label: str, help: str) -> Measured:
+    return Measured(
+        "moment",
+        "-1000000kip-in",
+        "1000000kip-in",
+        "over that ask an engineer",
+        label=label,
+        help=help,
+        blank="none",
+    )
 
 
-def _reach() -> Measured:
-    return Measured("length", "-100ft", "100ft", "the load is not that far off")
+def _reach(label: str, help: str, blank: str = "centroid") -> Measured:
+    return Measured(
+        "length",
+        "-100ft",
+        "100ft",
+        "the load is not that far off",
+        label=label,
+        help=help,
+        blank=blank,
+    )
 
 
-StrengthSchema = Schema.from_dict(
-    {
-        "group": Outline(),
-        "group_width": Measured("length", "1/4in", "100ft", "shorter is no weld"),
-        "group_height": Measured("length", "1/4in", "100ft", "shorter is no weld"),
-        "weld_sides": Choice(("1", "2")),
-        "part_length": Measured("length", "1/4in", "1000ft", "the part the weld lies on"),
-        "px": _force(),
-        "py": _force(),
-        "pz": _force(),
-        "load_x": _reach(),
-        "load_y": _reach(),
-        "load_z": _reach(),
-        "mx": _moment(),
-        "my": _moment(),
-        "mz": _moment(),
-        "line_load": Measured(
-            "force_per_length", "0.001kip/in", "100kip/in", "no fillet holds more"
-        ),
-        "design_code": Choice(CODES),
-        "analysis": Choice(("elastic", "ic")),
-        "cross_increase": Choice(("no", "yes")),
-        "filler_strength": Measured("stress", "60ksi", "120ksi", "classes of steel filler"),
-        "steel": Entry(strength_of, tuple(STRENGTHS)),
-        "segment": Measured("length", "1-1/2in", "12in", "AISC 360 J2.2b asks 1-1/2 in or more"),
-    },
-    name="StrengthSchema",
-)
-"""The page's keys besides the job's."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LoadEntries:
+    """The keys of what loads the weld, and where [SI]."""
+
+    px: float | None = optional(_force("Force to the right", "force to the right"))
+    py: float | None = optional(_force("Force up, minus down", "force up"))
+    pz: float | None = optional(
+        _force("Pull square off the joint", "force pulling square off the joint")
+    )
+    load_x: float | None = optional(
+        _reach(
+            "Acts right of lower left",
+            "where the force acts, right of the weld's lower left; blank: at its centroid",
+        )
+    )
+    load_y: float | None = optional(
+        _reach(
+            "Acts above lower left",
+            "where it acts, above the weld's lower left; blank: at its centroid",
+        )
+    )
+    load_z: float | None = optional(
+        _reach("Acts out from the joint", "how far out from the joint it acts", "0")
+    )
+    mx: float | None = optional(_moment("Bending, level axis", "bending about the level axis"))
+    my: float | None = optional(_moment("Bending, upright axis", "bending about the upright axis"))
+    mz: float | None = optional(
+        _moment(
+            "Turning in the joint's plane",
+            "turning in the plane of the joint, counter-clockwise",
+        )
+    )
+    line_load: float | None = optional(
+        Measured(
+            "force_per_length",
+            "0.001kip/in",
+            "100kip/in",
+            "no fillet holds more",
+            label="Or force per length of weld",
+            help="force per length of weld, instead of forces and moments",
+            blank="none",
+        )
+    )
+
+    def written(self, *keys: str) -> tuple[str, ...]:
+        """Return those of some keys that are given and not zero.
+
+        Args:
+            *keys: Keys of loads and places [-].
+        """
+        return tuple(key for key in keys if getattr(self, key))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StrengthQuery(PageQuery):
+    """The Strength page's query: its keys besides the job's [SI]."""
+
+    group: str | WeldGroup = required(
+        Outline(
+            label="Shape of the weld",
+            help="shape of the weld: " + " ".join(GROUPS) + ", or polyline:0,0 4,0 4,6",
+            default="line",
+        )
+    )
+    group_width: float = required(
+        Measured(
+            "length",
+            "1/4in",
+            "100ft",
+            "shorter is no weld",
+            label="Width",
+            help="of the weld, left to right",
+            default="4in",
+        )
+    )
+    group_height: float | None = optional(
+        Measured(
+            "length",
+            "1/4in",
+            "100ft",
+            "shorter is no weld",
+            label="Height, or diameter",
+            help="of the weld, bottom to top; a circle's diameter; blank: weld_length",
+            blank="weld length",
+        )
+    )
+    weld_sides: Literal["1", "2"] | None = optional(
+        Choice(
+            ("1", "2"),
+            label="Weld on",
+            help="1, or 2: both sides of the plate; blank: 2 for a line in a tee, else 1",
+            blank="Usual",
+        )
+    )
+    part_length: float | None = optional(
+        Measured(
+            "length",
+            "1/4in",
+            "1000ft",
+            "the part the weld lies on",
+            label="Part's length, if it must fit",
+            help="length of the part along the weld; blank: not checked",
+            blank="not checked",
+        )
+    )
+    load: LoadEntries = part(LoadEntries)
+    design_code: DesignCode = required(
+        Choice(
+            ("asd", "lrfd", "en", "en-directional"),
+            label="Code",
+            help="asd, lrfd, en or en-directional",
+            default="asd",
+        )
+    )
+    analysis: Analysis = required(
+        Choice(
+            ("elastic", "ic"),
+            label="How the load spreads",
+            help="elastic, or ic for the instantaneous centre",
+            default="elastic",
+        )
+    )
+    cross_increase: Literal["no", "yes"] = required(
+        Choice(
+            ("no", "yes"),
+            label="Added strength across the weld",
+            help="yes counts the added strength across the weld (AISC 360 J2.4)",
+            default="no",
+        )
+    )
+    filler_strength: float | None = optional(
+        Measured(
+            "stress",
+            "60ksi",
+            "120ksi",
+            "classes of steel filler",
+            label="Filler strength",
+            help="tensile strength of the filler; blank: by the wire's class",
+            blank="by wire",
+        )
+    )
+    steel: SteelStrength | None = optional(
+        Entry(
+            strength_of,
+            tuple(STRENGTHS),
+            label="Steel",
+            help="grade; blank: A36, or S235JR with EN 1993",
+            blank="Usual",
+        )
+    )
+    segment: float | None = optional(
+        Measured(
+            "length",
+            "1-1/2in",
+            "12in",
+            "AISC 360 J2.2b asks 1-1/2 in or more",
+            label="Intermittent segment",
+            help="length of an intermittent segment; blank: the shortest allowed",
+            blank="shortest",
+        )
+    )
+
+
+DEFAULTS = page_defaults(StrengthQuery)
+"""What a blank or missing key of the page means."""
 
 assert set(SHAPES) | {"circle"} == set(GROUPS)

@@ -2,31 +2,32 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass
-from typing import Any, Literal
+from dataclasses import dataclass, replace
 
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.job.job import Job
-from beadwright.job.job_query import read_job
 from beadwright.joint.fillets import largest_edge_leg
-from beadwright.reading.page_query import PageQuery
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
 from beadwright.strength.resistance_aisc import filler_strength
 from beadwright.strength.steel_strength import STRENGTHS, SteelStrength
-from beadwright.strength.strength_query import DEMO_LOAD, DEMO_LOAD_IN_PLANE, LOADS
+from beadwright.strength.strength_query import (
+    DEMO_LOAD,
+    DEMO_LOAD_IN_PLANE,
+    FORCES,
+    LOADS,
+    PLACES,
+    Analysis,
+    DesignCode,
+    LoadEntries,
+    StrengthQuery,
+)
 from beadwright.strength.weld_group import WeldGroup, shaped_group
 from beadwright.strength.weld_line import LineProperties, line_properties
 from beadwright.units import read, show, symbol
 
-DesignCode = Literal["asd", "lrfd", "en", "en-directional"]
-Analysis = Literal["elastic", "ic"]
-
 _BOTH_SIDES = 2.0
 """Distance, in plate thicknesses, under which two lines of weld are the two sides of one plate
 [-]."""
-
-_AT = ("load_x", "load_y", "load_z")
 
 
 @dataclass(frozen=True, slots=True)
@@ -97,7 +98,7 @@ class StrengthTask:
         return 2 if apart <= _BOTH_SIDES * self.job.plate2_m else 1
 
 
-def strength_task(query: PageQuery) -> StrengthTask:
+def strength_task(query: StrengthQuery) -> StrengthTask:
     """Return what a query asks.
 
     Args:
@@ -106,57 +107,66 @@ def strength_task(query: PageQuery) -> StrengthTask:
     Raises:
         FieldErrors: Where two entries contradict each other, each named.
     """
-    values = query.values
-    job = read_job(query.filled).job
-    group = _group(values, job)
-    _check_part(values, group, job)
+    job = query.job
+    group = _group(query)
+    _check_part(query, group)
     _check_edge(job)
     properties = line_properties(group)
-    values, demo = _loaded(values)
-    load, at = _load(values, properties)
-    code: DesignCode = values["design_code"]
-    analysis: Analysis = values["analysis"]
-    if analysis == "ic":
-        _check_plane(values, load)
+    asked, demo = _loaded(query)
+    load, at = _load(asked, properties)
+    if query.analysis == "ic":
+        _check_plane(asked, load)
     return StrengthTask(
-        job, group, properties, load, at, values.get("line_load"), _sides(values, group, job),
-        _steel(values, code, job), _filler(values, job), code, analysis,
-        values["cross_increase"] == "yes", values.get("segment"), demo,
-    )  # fmt: skip
+        job=job,
+        group=group,
+        properties=properties,
+        load=load,
+        at=at,
+        per_length_n_m=asked.line_load,
+        sides=_sides(query, group),
+        steel=_steel(query),
+        filler_pa=query.filler_strength or filler_strength(job.wire.type.name),
+        code=query.design_code,
+        analysis=query.analysis,
+        increase=query.cross_increase == "yes",
+        segment_m=query.segment,
+        demo_load=demo,
+    )
 
 
-def _group(values: Mapping[str, Any], job: Job) -> WeldGroup:
-    shape = values["group"]
+def _group(query: StrengthQuery) -> WeldGroup:
+    shape, length = query.group, query.job.weld_length_m
     if isinstance(shape, WeldGroup):
         return shape
-    height = values.get("group_height", job.weld_length_m)
-    width = values["group_width"]
-    if shape == "flats" and "group_height" not in values:
-        height, width = width, job.weld_length_m
+    height = length if query.group_height is None else query.group_height
+    width = query.group_width
+    if shape == "flats" and query.group_height is None:
+        height, width = width, length
     return shaped_group(shape, width, height)
 
 
-def _sides(values: Mapping[str, Any], group: WeldGroup, job: Job) -> int:
+def _sides(query: StrengthQuery, group: WeldGroup) -> int:
     """Sides welded, unless the query says: both of a tee's straight fillet, one of all others."""
-    usual = "2" if group.name == "line" and job.joint == "tee" else "1"
-    return int(values.get("weld_sides", usual))
+    if query.weld_sides is not None:
+        return int(query.weld_sides)
+    return 2 if group.name == "line" and query.job.joint == "tee" else 1
 
 
-def _check_part(values: Mapping[str, Any], group: WeldGroup, job: Job) -> None:
-    part = values.get("part_length")
+def _check_part(query: StrengthQuery, group: WeldGroup) -> None:
+    part, system = query.part_length, query.job.units
     if part is None:
         return
     left, bottom, right, top = group.outline
     longest = max(right - left, top - bottom)
     if longest > part * (1 + 1e-9):
-        unit = symbol("length", job.units)
+        unit = symbol("length", system)
         text = (
-            f"The weld is {show(longest, 'length', job.units)} {unit} long, the part "
-            f"{show(part, 'length', job.units)} {unit}: shorten the weld or "
+            f"The weld is {show(longest, 'length', system)} {unit} long, the part "
+            f"{show(part, 'length', system)} {unit}: shorten the weld or "
             "give the part its length."
         )
-        key = "group" if isinstance(values["group"], WeldGroup) else "group_height"
-        key = "weld_length" if "group_height" not in values and key != "group" else key
+        key = "group_height" if query.group_height is not None else "weld_length"
+        key = "group" if isinstance(query.group, WeldGroup) else key
         raise FieldErrors({key: [text], "part_length": [text]})
 
 
@@ -174,45 +184,59 @@ def _check_edge(job: Job) -> None:
         raise FieldErrors({"leg": [text], "plate2": [text]})
 
 
-def _loaded(values: Mapping[str, Any]) -> tuple[Mapping[str, Any], bool]:
-    """Return the values with the demonstration's load where none is given."""
-    if any(values.get(key) for key in LOADS):
-        return values, False
-    wrong = [key for key in LOADS if key in values]
+def _loaded(query: StrengthQuery) -> tuple[LoadEntries, bool]:
+    """Return what loads the weld, and whether it is the demonstration's, for none is given."""
+    asked = query.load
+    if asked.written(*LOADS):
+        return asked, False
+    wrong = [key for key in LOADS if getattr(asked, key) is not None]
     if wrong:
         text = "Nothing loads the weld: give a force, a moment or a force per length over zero."
         raise FieldErrors({wrong[0]: [text]})
-    demo = DEMO_LOAD_IN_PLANE if values["analysis"] == "ic" else DEMO_LOAD
-    read_in = {k: read(t, "force" if k in LOADS else "length") for k, t in demo.items()}
-    return {**values, **{k: v for k, v in read_in.items() if k not in values}}, True
+    demo = DEMO_LOAD_IN_PLANE if query.analysis == "ic" else DEMO_LOAD
+    read_in = {
+        key: read(text, "force" if key in LOADS else "length")
+        for key, text in demo.items()
+        if getattr(asked, key) is None
+    }
+    return replace(asked, **read_in), True
 
 
 def _load(
-    values: Mapping[str, Any], properties: LineProperties
+    asked: LoadEntries, properties: LineProperties
 ) -> tuple[GroupLoad, tuple[float, float, float]]:
-    center = (properties.x, properties.y, 0.0)
-    per_length = values.get("line_load")
-    if per_length:
-        others = [key for key in (*LOADS[:-1], *_AT) if values.get(key)]
+    if asked.line_load:
+        others = asked.written(*FORCES, *PLACES)
         if others:
             text = "Give a force per length, or forces and moments: not both."
             raise FieldErrors({key: [text] for key in ("line_load", *others)})
-        return GroupLoad(pz=per_length * properties.length_m), center
-    given = GroupLoad(*(values.get(key, 0.0) for key in LOADS[:-1]))
-    at = tuple(values.get(key, blank) for key, blank in zip(_AT, center, strict=True))
-    lone = [key for key in _AT if values.get(key) and not (given.px or given.py or given.pz)]
+        pull = GroupLoad(pz=asked.line_load * properties.length_m)
+        return pull, (properties.x, properties.y, 0.0)
+    given = GroupLoad(
+        px=asked.px or 0.0,
+        py=asked.py or 0.0,
+        pz=asked.pz or 0.0,
+        mx=asked.mx or 0.0,
+        my=asked.my or 0.0,
+        mz=asked.mz or 0.0,
+    )
+    lone = () if asked.written("px", "py", "pz") else asked.written(*PLACES)
     if lone:
         text = "This says where a force acts, but no force is given."
         raise FieldErrors({key: [text] for key in lone})
-    spot = at[0], at[1], at[2]
+    spot = (
+        properties.x if asked.load_x is None else asked.load_x,
+        properties.y if asked.load_y is None else asked.load_y,
+        asked.load_z or 0.0,
+    )
     return load_at_centroid(properties, given, spot), spot
 
 
-def _check_plane(values: Mapping[str, Any], load: GroupLoad) -> None:
+def _check_plane(asked: LoadEntries, load: GroupLoad) -> None:
     size = abs(load.px) + abs(load.py) + abs(load.pz) + abs(load.mz)
     if max(abs(load.pz), abs(load.mx), abs(load.my)) <= 1e-9 * size:
         return
-    keys = [key for key in ("pz", "mx", "my", "load_z", "line_load") if values.get(key)]
+    keys = asked.written("pz", "mx", "my", "load_z", "line_load")
     text = (
         "The turning centre takes loads in the plane of the joint only. Leave pull, bending and "
         "reach out from the joint blank, or take the elastic method."
@@ -220,9 +244,9 @@ def _check_plane(values: Mapping[str, Any], load: GroupLoad) -> None:
     raise FieldErrors({key: [text] for key in ("analysis", *keys)})
 
 
-def _steel(values: Mapping[str, Any], code: DesignCode, job: Job) -> SteelStrength:
-    european = code.startswith("en")
-    steel: SteelStrength = values.get("steel") or STRENGTHS["S235JR" if european else "A36"]
+def _steel(query: StrengthQuery) -> SteelStrength:
+    job, european = query.job, query.design_code.startswith("en")
+    steel = query.steel or STRENGTHS["S235JR" if european else "A36"]
     if european and steel.correlation is None:
         grades = ", ".join(g for g, s in STRENGTHS.items() if s.correlation is not None)
         text = (
@@ -236,8 +260,3 @@ def _steel(values: Mapping[str, Any], code: DesignCode, job: Job) -> SteelStreng
         except OutOfRangeError as error:
             raise FieldErrors({key: [str(error)], "steel": [str(error)]}) from error
     return steel
-
-
-def _filler(values: Mapping[str, Any], job: Job) -> float:
-    own = values.get("filler_strength")
-    return float(own) if own else filler_strength(job.wire.type.name)

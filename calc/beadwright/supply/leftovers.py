@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Literal
 
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.money.cost_ways import PlannedWay
@@ -17,6 +16,10 @@ from beadwright.supply.spools import (
     weld_length,
     wire_length,
 )
+from beadwright.supply.supplies_query import CylinderEntries, SpoolEntries
+
+SpoolBy = Literal["weight", "size", "full"]
+CylinderBy = Literal["gauge", "weight"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,7 +35,7 @@ class SpoolLeft:
         arc_s: Arc time it lasts [s].
     """
 
-    by: str
+    by: SpoolBy
     wire_kg: tuple[float, float, float]
     wire_m: float
     weld_m: tuple[float, float, float]
@@ -52,28 +55,29 @@ class CylinderLeft:
         phrase: The same in a sentence.
     """
 
-    by: str
+    by: CylinderBy
     gas_m3: float
     lasts_s: float
     parts: float
     phrase: Phrase
 
 
-def spool_left(values: Mapping[str, Any], planned: PlannedWay) -> SpoolLeft | None:
+def spool_left(asked: SpoolEntries, planned: PlannedWay) -> SpoolLeft | None:
     """Return what is left on the begun spool; None if it was neither weighed nor measured.
 
     Weight comes before size; size against a full spool comes before size alone.
 
     Args:
-        values: A query's values by key [SI].
+        asked: What was weighed or measured [SI].
         planned: The way the job is welded [-].
 
     Raises:
         FieldErrors: If the figures contradict each other or one is missing.
     """
-    by, masses = _spool_mass(values, planned)
-    if masses is None:
+    measured = _spool_mass(asked, planned)
+    if measured is None:
         return None
+    by, masses = measured
     way, job = planned.way, planned.dialled.job
     usable_share = 1 - way.waste
     metal = way.metal_kg / way.length_m
@@ -89,21 +93,23 @@ def spool_left(values: Mapping[str, Any], planned: PlannedWay) -> SpoolLeft | No
 
 
 def _spool_mass(
-    values: Mapping[str, Any], planned: PlannedWay
-) -> tuple[str, tuple[float, float, float] | None]:
-    gross, empty = values.get("spool_gross"), values.get("spool_empty")
-    outside, hub = values.get("spool_outside"), values.get("spool_hub")
-    width, full = values.get("spool_width"), values.get("spool_full")
+    asked: SpoolEntries, planned: PlannedWay
+) -> tuple[SpoolBy, tuple[float, float, float]] | None:
+    """How the wire left was told, and its mass: low, taken, high [kg]; None where it was not."""
+    gross, outside = asked.spool_gross, asked.spool_outside
     try:
         if gross is not None:
-            bare = _want(empty, "spool_empty", "Weigh an empty spool of the same kind too.")
+            bare = _want(
+                asked.spool_empty, "spool_empty", "Weigh an empty spool of the same kind too."
+            )
             return "weight", _sure(left_by_weight(gross, bare))
         if outside is None:
-            return "", None
-        barrel = _want(hub, "spool_hub", "Measure the barrel under the winding too.")
-        if full is not None:
-            return "full", _sure(left_by_full(planned.way.spool_kg, full, outside, barrel))
-        wide = _want(width, "spool_width", "Measure the width between the flanges too.")
+            return None
+        barrel = _want(asked.spool_hub, "spool_hub", "Measure the barrel under the winding too.")
+        if asked.spool_full is not None:
+            full = left_by_full(planned.way.spool_kg, asked.spool_full, outside, barrel)
+            return "full", _sure(full)
+        wide = _want(asked.spool_width, "spool_width", "Measure the width between the flanges too.")
         return "size", left_by_size(planned.dialled.job.wire, outside, barrel, wide)
     except OutOfRangeError as error:
         field = "spool_gross" if gross is not None else "spool_outside"
@@ -125,17 +131,20 @@ def _want(value: float | None, field: str, text: str) -> float:
     return value
 
 
-def cylinder_left(values: Mapping[str, Any], planned: PlannedWay) -> CylinderLeft | None:
+def cylinder_left(
+    asked: CylinderEntries, size: CylinderSize | None, planned: PlannedWay
+) -> CylinderLeft | None:
     """Return what is left in the cylinder in use; None if nothing was written about it.
 
     Args:
-        values: A query's values by key [SI].
+        asked: What the gauge or the scales read [SI].
+        size: Size of cylinder asked for, or None [-].
         planned: The way the job is welded [-].
 
     Raises:
         FieldErrors: If the figures do not do for this gas.
     """
-    gas, gauge, mass = planned.dialled.job.gas, values.get("gauge"), values.get("co2_mass")
+    gas, gauge, mass = planned.dialled.job.gas, asked.gauge, asked.co2_mass
     if gauge is None and mass is None:
         return None
     if gas.co2 == 1:
@@ -143,16 +152,15 @@ def cylinder_left(values: Mapping[str, Any], planned: PlannedWay) -> CylinderLef
                     "Weigh the cylinder and take off the weight stamped on it.")  # fmt: skip
         return _left("weight", co2_gas(co2), planned)
     read = _want(gauge, "gauge", "This gas is no liquid: read the gauge.")
-    size: CylinderSize | None = values.get("cylinder")
-    water = _want(values.get("water") or (size.water_m3 if size else None), "water",
+    water = _want(asked.water or (size.water_m3 if size else None), "water",
                   "Write the water volume, stamped on the cylinder's shoulder as W.C.")  # fmt: skip
     try:
-        return _left("gauge", usable(gas, read, water, values["gas_temp"]), planned)
+        return _left("gauge", usable(gas, read, water, asked.gas_temp), planned)
     except OutOfRangeError as error:
         raise FieldErrors({"gauge": [str(error)]}) from error
 
 
-def _left(by: str, gas_m3: float, planned: PlannedWay) -> CylinderLeft:
+def _left(by: CylinderBy, gas_m3: float, planned: PlannedWay) -> CylinderLeft:
     way = planned.way
     hours = lasts(gas_m3, way.gas_flow_m3_s)
     parts = gas_m3 / way.gas_part_m3

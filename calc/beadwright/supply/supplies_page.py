@@ -9,17 +9,17 @@ from typing import Any
 
 from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.cost_page import invented_in_use
-from beadwright.money.cost_ways import PlannedWay, first_way
+from beadwright.money.cost_ways import PlannedWay, ShopShare, first_way
 from beadwright.money.demo_prices import INVENTED_IN_USE
 from beadwright.phrases import say
-from beadwright.reading.page_query import PageAnswered, PageQuery, read_page
 from beadwright.results import Note
 from beadwright.supply.cylinders import CylinderSize, full_content, usual_cylinder
 from beadwright.supply.leftovers import CylinderLeft, SpoolLeft, cylinder_left, spool_left
 from beadwright.supply.purchase import PurchaseRow
 from beadwright.supply.spools import Packages, packages
-from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
+from beadwright.supply.supplies_query import SuppliesQuery
 from beadwright.units import System
 
 YEARS_OF_WIRE = 2.0
@@ -83,6 +83,7 @@ class SuppliesAnswer(PageAnswered):
         notes: Notes, the most severe first.
     """
 
+    query: SuppliesQuery
     planned: PlannedWay
     supplies: Supplies
     purchases: tuple[PurchaseRow, ...]
@@ -90,90 +91,85 @@ class SuppliesAnswer(PageAnswered):
     gas_left: CylinderLeft | None
 
     @property
-    def units(self) -> System:
-        """How to show."""
-        return self.planned.dialled.job.units
-
-    @property
     def currency(self) -> str:
         """The sign before money."""
-        return str(self.query.values.get("currency", ""))
+        return self.query.currency
 
 
 def supplies_answer(query: str, kept: Mapping[str, Any] | None = None) -> SuppliesAnswer:
     """Return the Supplies page's answer to a query string.
 
     Args:
-        query: Keys of ``supplies_query.DEFAULTS`` [-].
+        query: Keys of ``supplies_query.SuppliesQuery`` [-].
         kept: The shop's own defaults by key; the query wins [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_page(query, kept, SuppliesSchema, DEFAULTS)
-    planned = first_way(read)
-    found = _supplies(read.values, planned)
-    spool, gas = spool_left(read.values, planned), cylinder_left(read.values, planned)
+    read = read_page(SuppliesQuery, query, kept)
+    shop = ShopShare(read.nozzle_price, read.nozzle_life, read.gas_extra)
+    planned = first_way(read.job, read.way, shop)
+    found = _supplies(read, planned)
     return SuppliesAnswer(
-        "supplies",
-        read,
-        planned,
-        found,
-        _purchases(read.values, planned, found),
-        spool,
-        gas,
+        page="supplies",
+        query=read,
+        planned=planned,
+        supplies=found,
+        purchases=_purchases(read, planned, found),
+        spool=spool_left(read.spool, planned),
+        gas_left=cylinder_left(read.gas, read.cylinder, planned),
         notes=(*_notes(read, planned, found), *read.notes()),
     )
 
 
-def _supplies(values: Mapping[str, Any], planned: PlannedWay) -> Supplies:
-    way, wire, count = planned.way, planned.dialled.job.wire, int(values["count"])
+def _supplies(read: SuppliesQuery, planned: PlannedWay) -> Supplies:
+    way, wire, count = planned.way, planned.dialled.job.wire, read.count
     need, gas = count * way.bought_kg, count * way.gas_part_m3
     arc = count * (1 + way.rework) * way.arc_s
-    full = _full(values, planned)
-    a_year = values["parts"] * way.bought_kg
-    a_week = values["parts"] / values["weeks"] * way.gas_part_m3
+    full = _full(read, planned)
+    a_year = read.parts * way.bought_kg
+    a_week = read.parts / read.weeks * way.gas_part_m3
+    tip_life = read.way.tip_life
+    assert tip_life is not None  # it has a default
     return Supplies(
-        count,
-        arc,
-        need,
-        need / wire.linear_mass_kg_m,
-        way.spool_kg,
-        packages(need, way.spool_kg, values.get("on_hand", 0.0)),
-        way.spool_kg / a_year if a_year else None,
-        gas,
-        _size(values, planned),
-        full,
-        None if full is None else ceil(gas / full - 1e-9),
-        None if full is None else a_week / full,
-        None if full is None else full / way.gas_flow_m3_s,
-        ceil(arc / values["tip_life"]),
-        ceil(arc / values["nozzle_life"]),
+        count=count,
+        arc_s=arc,
+        wire_kg=need,
+        wire_m=need / wire.linear_mass_kg_m,
+        package_kg=way.spool_kg,
+        packages=packages(need, way.spool_kg, read.on_hand or 0.0),
+        package_years=way.spool_kg / a_year if a_year else None,
+        gas_m3=gas,
+        cylinder=_size(read, planned),
+        cylinder_m3=full,
+        cylinders=None if full is None else ceil(gas / full - 1e-9),
+        cylinders_a_week=None if full is None else a_week / full,
+        cylinder_s=None if full is None else full / way.gas_flow_m3_s,
+        tips=ceil(arc / tip_life),
+        nozzles=ceil(arc / read.nozzle_life),
     )
 
 
-def _size(values: Mapping[str, Any], planned: PlannedWay) -> CylinderSize:
-    asked: CylinderSize | None = values.get("cylinder")
-    return asked or usual_cylinder(planned.dialled.job.gas)
+def _size(read: SuppliesQuery, planned: PlannedWay) -> CylinderSize:
+    return read.cylinder or usual_cylinder(planned.dialled.job.gas)
 
 
-def _full(values: Mapping[str, Any], planned: PlannedWay) -> float | None:
+def _full(read: SuppliesQuery, planned: PlannedWay) -> float | None:
     """Gas in a full cylinder: as written, else by its size [m³]."""
-    own = values.get("cylinder_gas")
-    if own is not None:
-        return float(own)
+    if read.way.cylinder_gas is not None:
+        return read.way.cylinder_gas
     try:
-        return full_content(_size(values, planned), planned.dialled.job.gas)
+        return full_content(_size(read, planned), planned.dialled.job.gas)
     except OutOfRangeError as error:
         raise FieldErrors({"cylinder": [str(error)]}) from error
 
 
 def _purchases(
-    values: Mapping[str, Any], planned: PlannedWay, found: Supplies
+    read: SuppliesQuery, planned: PlannedWay, found: Supplies
 ) -> tuple[PurchaseRow, ...]:
     way, job = planned.way, planned.dialled.job
     package = _written(way.spool_kg, "mass", job.units)
-    wire_price = values.get("wire_price")
+    wire_price = read.way.wire_price
     wire = PurchaseRow(
         "wire",
         f"{job.wire.type.name} {job.wire.size} ({job.wire.metric_size})",
@@ -184,27 +180,27 @@ def _purchases(
     )
     small = (
         PurchaseRow("tips", f"Contact tip for {job.wire.size}", "each", found.tips,
-                    values.get("tip_price"), ""),
-        PurchaseRow("nozzles", "Nozzle", "each", found.nozzles, values.get("nozzle_price"), ""),
+                    read.way.tip_price, ""),
+        PurchaseRow("nozzles", "Nozzle", "each", found.nozzles, read.nozzle_price, ""),
     )  # fmt: skip
-    return (wire, _gas_row(values, planned, found), *small)
+    return (wire, _gas_row(read, planned, found), *small)
 
 
-def _gas_row(values: Mapping[str, Any], planned: PlannedWay, found: Supplies) -> PurchaseRow:
+def _gas_row(read: SuppliesQuery, planned: PlannedWay, found: Supplies) -> PurchaseRow:
     job = planned.dialled.job
     name = f"{job.gas.name} (ISO 14175 {job.gas.iso_group})"
     volume = _written(found.gas_m3, "gas_volume", job.units)
     if found.cylinders is None:
         return PurchaseRow("gas", name, f"bulk, {volume}", 1, found.gas_m3 * planned.way.gas_m3, "")
     return PurchaseRow("gas", name, found.cylinder.name, found.cylinders,
-                       values.get("cylinder_price"), f"{volume} used")  # fmt: skip
+                       read.way.cylinder_price, f"{volume} used")  # fmt: skip
 
 
 def _written(value: float, measure: str, system: System) -> str:
     return f"{units.show(value, measure, system)} {units.symbol(measure, system)}"
 
 
-def _notes(read: PageQuery, planned: PlannedWay, found: Supplies) -> Iterator[Note]:
+def _notes(read: SuppliesQuery, planned: PlannedWay, found: Supplies) -> Iterator[Note]:
     for note in planned.dialled.notes:
         if note.level in ("stop", "out"):
             yield note
@@ -220,7 +216,7 @@ def _notes(read: PageQuery, planned: PlannedWay, found: Supplies) -> Iterator[No
         yield Note("caution", lasts, "practice", "spool")
     if found.count == 0:
         yield Note("note", say("supply.nothing-to-weld"), field="count")
-    if read.values["gas_extra"] == 0:
+    if read.gas_extra == 0:
         yield Note("note", say("supply.no-gas-extra"), field="gas_extra")
     names = invented_in_use(read)
     if names:

@@ -3,82 +3,45 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from types import MappingProxyType
+from dataclasses import dataclass
 from typing import Any
 
-from marshmallow import Schema, ValidationError, fields
+from marshmallow import ValidationError
 
 from beadwright import units
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
-from beadwright.job.job_query import KEY_WORDS as JOB_WORDS
-from beadwright.money.cost_query import DEFAULTS as COST_DEFAULTS
-from beadwright.money.cost_query import KEY_WORDS as COST_WORDS
-from beadwright.money.cost_query import shared_fields, way_fields
+from beadwright.job.page_query import PageQuery, page_defaults
+from beadwright.money.cost_query import CostQuery
 from beadwright.money.demo_prices import DEMO_PRICES
-from beadwright.reading.fields import Entry, Measured, WholeNumber
-from beadwright.supply.cylinders import CYLINDERS, cylinder_of
+from beadwright.money.way_entries import WayEntries
+from beadwright.reading.entries import fields_of, optional, part, required
+from beadwright.reading.fields import Entry, Measured, QueryField, WholeNumber
+from beadwright.supply.cylinders import CYLINDERS, CylinderSize, cylinder_of
+from beadwright.units import System
 
 _OF_WAY = (
     "arc_min", "laid", "efficiency", "gas_flow", "spool", "waste", "rework", "wire_price",
     "gas_price", "cylinder_price", "cylinder_gas", "tip_price", "tip_life",
 )  # fmt: skip
-_OF_SHOP = (
-    "nozzle_price", "nozzle_life", "gas_extra", "parts", "weeks", "currency",
-)  # fmt: skip
-
-SUPPLY_WORDS: Mapping[str, str] = MappingProxyType(
-    {
-        "count": "parts to weld now",
-        "on_hand": "wire on the machine now",
-        "cylinder": "size of gas cylinder, or bulk; blank: 330ft3, or 50lb of CO2",
-        "spool_gross": "weight of the begun spool with its wire",
-        "spool_empty": "weight of such a spool empty",
-        "spool_outside": "outside diameter of the winding now",
-        "spool_hub": "diameter of the barrel under the winding",
-        "spool_width": "width between the flanges",
-        "spool_full": "outside diameter of the winding when full; blank: not known",
-        "gauge": "pressure on the cylinder's gauge",
-        "water": "water volume of the cylinder, stamped on its shoulder",
-        "gas_temp": "temperature of the cylinder, as 70F or 21C",
-        "co2_mass": "CO2 in the cylinder: its weight now less the weight stamped on it",
-    }
-)
-"""What each key besides the job's and the cost's means."""
-
-_SUPPLY_DEFAULTS = {
-    "count": "40", "on_hand": "", "cylinder": "", "spool_gross": "", "spool_empty": "",
-    "spool_outside": "", "spool_hub": "", "spool_width": "", "spool_full": "", "gauge": "",
-    "water": "", "gas_temp": "70F", "co2_mass": "",
-    "cylinder_price": DEMO_PRICES["cylinder_price"],
-}  # fmt: skip
-
-DEFAULTS: Mapping[str, str] = MappingProxyType(
-    {
-        **JOB_DEFAULTS,
-        **{key: COST_DEFAULTS[key] for key in (*_OF_WAY, *_OF_SHOP)},
-        **_SUPPLY_DEFAULTS,
-    }
-)
-"""What a blank or missing key of the page means."""
-
-KEY_WORDS: Mapping[str, str] = MappingProxyType(
-    {**JOB_WORDS, **{key: COST_WORDS[key] for key in (*_OF_WAY, *_OF_SHOP)}, **SUPPLY_WORDS}
-)
-"""What each key means, for the terminal and the form."""
+_OF_COST = fields_of(CostQuery)
 
 ZERO_CELSIUS_K = 273.15
 COLDEST_K, HOTTEST_K = 250.0, 330.0
 """Temperatures a cylinder is stored at, -23 to 57 °C [K]."""
 
 
-class Temperature(fields.Field[float]):
+class Temperature(QueryField[float]):
     """A temperature with its scale; a bare number takes the page's, °F or °C [K]."""
+
+    def bare_unit(self, system: System) -> str:
+        """Return the letter of the scale a bare number takes."""
+        return "C" if system == "si" else "F"
 
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
     ) -> float:
         text = str(value).strip().upper().replace("°", "").replace("DEG", "").replace(" ", "")
-        scale = text[-1:] if text[-1:] in ("F", "C", "K") else self._scale(data)
+        ours = self.bare_unit(self.system_of(data))
+        scale = text[-1:] if text[-1:] in ("F", "C", "K") else ours
         try:
             number = float(units.read_number(text.rstrip("FCK")))
         except ValueError as error:
@@ -90,37 +53,166 @@ class Temperature(fields.Field[float]):
                                   "56C): no cylinder is kept so")  # fmt: skip
         return kelvin
 
-    @staticmethod
-    def _scale(data: Mapping[str, Any] | None) -> str:
-        return "C" if Measured.context_units(data) == "si" else "F"
+
+_WEIGHED = "smallest spool to largest drum"
+_WOUND = "sizes of a winding, from hand spool to drum"
 
 
-_SPOOL = "sizes of a winding, from hand spool to drum"
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SpoolEntries:
+    """The keys of the begun spool, weighed or measured [SI]."""
+
+    spool_gross: float | None = optional(
+        Measured(
+            "mass",
+            "0.1lb",
+            "2500lb",
+            _WEIGHED,
+            label="Spool with its wire weighs",
+            help="weight of the begun spool with its wire",
+        )
+    )
+    spool_empty: float | None = optional(
+        Measured(
+            "mass",
+            "0.01lb",
+            "500lb",
+            _WEIGHED,
+            label="Such a spool empty weighs",
+            help="weight of such a spool empty",
+        )
+    )
+    spool_outside: float | None = optional(
+        Measured(
+            "length",
+            "1in",
+            "48in",
+            _WOUND,
+            label="Wound to a diameter of",
+            help="outside diameter of the winding now",
+        )
+    )
+    spool_hub: float | None = optional(
+        Measured(
+            "length",
+            "1/2in",
+            "47in",
+            _WOUND,
+            label="Barrel under the wire",
+            help="diameter of the barrel under the winding",
+        )
+    )
+    spool_width: float | None = optional(
+        Measured(
+            "length",
+            "1/2in",
+            "48in",
+            _WOUND,
+            label="Between the flanges",
+            help="width between the flanges",
+        )
+    )
+    spool_full: float | None = optional(
+        Measured(
+            "length",
+            "1in",
+            "48in",
+            _WOUND,
+            label="Diameter when full",
+            help="outside diameter of the winding when full; blank: not known",
+        )
+    )
 
 
-def _own() -> dict[str, fields.Field[Any]]:
-    weigh = "smallest spool to largest drum"
-    return {
-        "count": WholeNumber(0, 100_000_000),
-        "on_hand": Measured("mass", "0lb", "2000lb", weigh),
-        "cylinder": Entry(cylinder_of, tuple(CYLINDERS)),
-        "spool_gross": Measured("mass", "0.1lb", "2500lb", weigh),
-        "spool_empty": Measured("mass", "0.01lb", "500lb", weigh),
-        "spool_outside": Measured("length", "1in", "48in", _SPOOL),
-        "spool_hub": Measured("length", "1/2in", "47in", _SPOOL),
-        "spool_width": Measured("length", "1/2in", "48in", _SPOOL),
-        "spool_full": Measured("length", "1in", "48in", _SPOOL),
-        "gauge": Measured("pressure", "0psi", "4400psi", "a 300 bar cylinder holds no more"),
-        "water": Measured("water_volume", "0.5L", "1000L", "hand bottle to bundle"),
-        "gas_temp": Temperature(),
-        "co2_mass": Measured("mass", "0lb", "2000lb", "hand bottle to tank"),
-    }
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CylinderEntries:
+    """The keys of the cylinder at hand [SI]."""
+
+    gauge: float | None = optional(
+        Measured(
+            "pressure",
+            "0psi",
+            "4400psi",
+            "a 300 bar cylinder holds no more",
+            label="The gauge reads",
+            help="pressure on the cylinder's gauge",
+        )
+    )
+    water: float | None = optional(
+        Measured(
+            "water_volume",
+            "0.5L",
+            "1000L",
+            "hand bottle to bundle",
+            label="Water volume stamped on it",
+            help="water volume of the cylinder, stamped on its shoulder",
+        )
+    )
+    gas_temp: float = required(
+        Temperature(
+            label="Cylinder's temperature",
+            help="temperature of the cylinder, as 70F or 21C",
+            default="70F",
+        )
+    )
+    co2_mass: float | None = optional(
+        Measured(
+            "mass",
+            "0lb",
+            "2000lb",
+            "hand bottle to tank",
+            label="CO2 in it, weighed",
+            help="CO2 in the cylinder: its weight now less the weight stamped on it",
+        )
+    )
 
 
-def _fields() -> dict[str, fields.Field[Any]]:
-    cost = {**way_fields(), **shared_fields()}
-    return {**{key: cost[key] for key in (*_OF_WAY, *_OF_SHOP)}, **_own()}
+def _of_way(key: str, field: QueryField[Any]) -> QueryField[Any]:
+    return field.but(default=DEMO_PRICES[key]) if key == "cylinder_price" else field
 
 
-SuppliesSchema = Schema.from_dict(_fields(), name="SuppliesSchema")
-"""The page's keys besides the job's."""
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SuppliesQuery(PageQuery):
+    """The Supplies page's query: its keys besides the job's [SI, money]."""
+
+    way: WayEntries = part(WayEntries, only=_OF_WAY, change=_of_way)
+    nozzle_price: float = required(_OF_COST["nozzle_price"])
+    nozzle_life: float = required(_OF_COST["nozzle_life"])
+    gas_extra: float = required(_OF_COST["gas_extra"])
+    parts: int = required(_OF_COST["parts"])
+    weeks: int = required(_OF_COST["weeks"])
+    currency: str = required(_OF_COST["currency"])
+    count: int = required(
+        WholeNumber(
+            0,
+            100_000_000,
+            label="Parts to weld now",
+            help="parts to weld now",
+            default="40",
+        )
+    )
+    on_hand: float | None = optional(
+        Measured(
+            "mass",
+            "0lb",
+            "2000lb",
+            _WEIGHED,
+            label="Wire on the machine now",
+            help="wire on the machine now",
+        )
+    )
+    cylinder: CylinderSize | None = optional(
+        Entry(
+            cylinder_of,
+            tuple(CYLINDERS),
+            label="Size of cylinder",
+            help="size of gas cylinder, or bulk; blank: 330ft3, or 50lb of CO2",
+            blank="Usual",
+        )
+    )
+    spool: SpoolEntries = part(SpoolEntries)
+    gas: CylinderEntries = part(CylinderEntries)
+
+
+DEFAULTS = page_defaults(SuppliesQuery)
+"""What a blank or missing key of the page means."""

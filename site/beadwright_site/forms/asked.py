@@ -6,10 +6,10 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
 
-from beadwright.job.job_query import DEFAULTS as JOB
+from beadwright.job.job_entries import FIELDS as JOB
 from beadwright.pages import PAGES, Page
-from beadwright.units import System
-from beadwright_site.forms.typed import read_entries, system_named
+from beadwright.units import System, system_named
+from beadwright_site.forms.typed import read_entries
 
 Kept = Mapping[str, Any] | None
 """What the phone keeps, by name."""

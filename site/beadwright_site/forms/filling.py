@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
+from typing import Any
 
-from beadwright.units import System
+from beadwright.reading.entries import Fields
+from beadwright.reading.fields import QueryField
+from beadwright.units import System, typed_unit
 from beadwright_site.forms.entries import Choices, Entry, Option, options_of
 from beadwright_site.forms.gas_options import gas_options
-from beadwright_site.forms.typed import unit_text
 
 LENGTHS = frozenset({"length", "leg", "tip_to_work"})
 """Kinds of quantity that shop fractions help in typing."""
@@ -37,27 +39,29 @@ class Form:
 
     Attributes:
         filling: What they are filled with.
-        defaults: What a blank means, by key; a blank there is worked out.
-        measures: Kind of quantity by key.
+        fields: The page's fields by key: what each is called, what a blank means.
         invented: Keys whose figure is invented.
         kept_as: Name each key is kept under.
     """
 
     filling: Filling
-    defaults: Mapping[str, str]
-    measures: Mapping[str, str]
+    fields: Fields
     invented: frozenset[str] = frozenset()
     kept_as: Mapping[str, str] = field(default_factory=dict[str, str])
 
     def wanted(self, key: str) -> str:
         """Return what an entry is set to: typed, kept, or its default."""
         filling = self.filling
-        return filling.typed.get(key) or filling.held.get(key) or self.defaults.get(key, "")
+        return filling.typed.get(key) or filling.held.get(key) or self.default(key)
+
+    def default(self, key: str) -> str:
+        """Return what a blank means; empty where it is worked out, or the key is none of a page."""
+        return self.fields[key].default if key in self.fields else ""
 
     def entry(
         self,
         key: str,
-        label: str,
+        label: str = "",
         *,
         blank: str = "",
         options: tuple[Option, ...] = (),
@@ -68,22 +72,23 @@ class Form:
 
         Args:
             key: Query key.
-            label: What it is.
-            blank: What a blank means where no figure stands in.
+            label: What it is, where its field does not say.
+            blank: What a blank means here, where no figure stands in and its field does not say.
             options: Choices.
-            words: True if it is a text.
+            words: True if it is a text, though its field is none.
             other: What stands in the line for a choice not offered, if there is one.
         """
-        filling, measure = self.filling, self.measures.get(key, "")
+        filling, field = self.filling, self.fields.get(key, QueryField[Any]())
+        measure = field.measure
         value = filling.typed.get(key, "")
         tag = "kept" if key in filling.held else "invented" if key in self.invented else ""
         return Entry(
             key=key,
-            label=label,
+            label=label or field.label,
             value=value,
-            blank=filling.held.get(key) or self.defaults.get(key) or blank,
-            unit=unit_text(measure, filling.system) if measure else "",
-            words=words,
+            blank=filling.held.get(key) or field.default or blank or field.blank,
+            unit=typed_unit(measure, filling.system) if measure else "",
+            words=words or field.is_text,
             fractions=measure in LENGTHS,
             options=options,
             errors=tuple(filling.errors.get(key, ())),
@@ -92,14 +97,14 @@ class Form:
             other=other,
         )
 
-    def choice(self, key: str, label: str, choices: Choices, blank: str = "") -> Entry:
+    def choice(self, key: str, choices: Choices, blank: str = "", label: str = "") -> Entry:
         """Return an entry with choices.
 
         Args:
             key: Query key.
-            label: What it is.
             choices: Value, word and a word under it.
             blank: Word of the choice that leaves it blank; none if empty.
+            label: What it is, where its field does not say.
         """
         return self.entry(key, label, options=options_of(choices, self.wanted(key), blank))
 

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping
 
 from beadwright import units
 from beadwright.errors import UnknownEntryError
-from beadwright.job.job_query import DEFAULTS, JobSchema
+from beadwright.job.job_entries import FIELDS
 from beadwright.joint.joint_entries import JOINT_KEYS, entries_of
 from beadwright.joint.joints import FILLETS, JOINTS, JointKind
 from beadwright.process.gas_flow import NOZZLES
@@ -20,56 +20,13 @@ from beadwright_site.forms.entries import Choices, Entry, options_of
 from beadwright_site.forms.filling import LENGTHS, Filling
 from beadwright_site.forms.gas_options import gas_options
 from beadwright_site.forms.joint_form import JOINT_NAMES, joint_blanks, name_on
-from beadwright_site.forms.typed import measures_of, unit_text
 from beadwright_site.forms.wire_options import size_options, wire_choices
-
-MEASURES = measures_of(JobSchema)
-"""Kind of quantity of the entries that carry a unit."""
 
 JOINT = (
     "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
     "depth", "depth2", "backing", "hole", "slot_length",
 )  # fmt: skip
 """Entries of the joint itself, for pages that ask a job among other things."""
-
-LABELS: Mapping[str, str] = {
-    "units": "Units",
-    "joint": "Kind",
-    "plate": "Plate lying down",
-    "plate2": "Other plate",
-    "corner": "Edges",
-    "skew": "Angle between the plates",
-    "leg": "Leg",
-    "leg2": "Leg up the other plate",
-    "gap": "Gap",
-    "angle": "Groove angle",
-    "root_face": "Root face",
-    "depth": "Depth of groove",
-    "depth2": "Depth, second side",
-    "backing": "Backing",
-    "hole": "Hole",
-    "slot_length": "Slot length",
-    "reinforcement": "Crown",
-    "position": "Position",
-    "wire": "Wire",
-    "dia": "Wire size",
-    "gas": "Gas",
-    "nozzle": "Gas nozzle",
-    "transfer": "Transfer",
-    "travel_by": "Torch moved by",
-    "aim": "Aim",
-    "heat_min": "Heat at least",
-    "heat_max": "Heat at most",
-    "wfs": "Wire feed",
-    "volts": "Volts at the arc",
-    "ctwd": "Tip to work",
-    "travel": "Travel",
-    "weld_length": "Length of one weld",
-    "pitch": "Centre to centre",
-    "welds": "Welds in the job",
-    "machine_amps": "Machine's most amps",
-    "machine_volts": "Machine's most volts",
-}
 
 
 def _choices(key: str, system: System, fillet: bool) -> Choices:
@@ -167,7 +124,7 @@ def job_entries(filling: Filling, found: DialIn | None = None) -> dict[str, Entr
     joint, fillet, asked = _joint_of(typed)
 
     def entry(key: str) -> Entry:
-        value = chosen.get(key) or typed.get(key) or DEFAULTS[key]
+        value = chosen.get(key) or typed.get(key) or FIELDS[key].default
         if key == "position":
             value = _named_for(value, fillet)
         options, other = options_of(_choices(key, system, fillet), value), None
@@ -175,14 +132,14 @@ def job_entries(filling: Filling, found: DialIn | None = None) -> dict[str, Entr
             options, other = gas_options(value)
         if key == "dia":
             options = size_options(chosen.get("wire") or typed.get("wire", ""), value, system)
-        measure = MEASURES.get(key, "")
+        measure = FIELDS[key].measure
         errors = tuple(filling.errors.get(key, ()))
         return Entry(
             key=key,
-            label=name_on(joint, key, LABELS[key]),
+            label=name_on(joint, key, FIELDS[key].label),
             value=value,
             blank=blanks.get(key, ""),
-            unit=unit_text(measure, system) if measure else "",
+            unit=units.typed_unit(measure, system) if measure else "",
             fractions=measure in LENGTHS,
             options=options,
             errors=errors,
@@ -190,7 +147,7 @@ def job_entries(filling: Filling, found: DialIn | None = None) -> dict[str, Entr
             hidden=key in JOINT_KEYS and key not in asked and not errors,
         )
 
-    return {key: entry(key) for key in DEFAULTS}
+    return {key: entry(key) for key in FIELDS}
 
 
 def asked_entries(entries: Mapping[str, Entry], keys: Iterable[str]) -> tuple[Entry, ...]:

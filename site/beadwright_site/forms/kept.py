@@ -8,21 +8,18 @@ that welds with it.
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from functools import cache
-from typing import Any, cast
+from typing import Any
 
 from marshmallow import ValidationError
 
 from beadwright.errors import BeadwrightError
-from beadwright.job.job_query import DEFAULTS as JOB
-from beadwright.job.job_query import JobSchema, size_of
-from beadwright.machine.shop_query import ShopSchema
+from beadwright.job.job_entries import DEFAULTS as JOB
+from beadwright.job.job_entries import size_of
 from beadwright.money.cost_query import DEFAULTS as COST
-from beadwright.money.cost_query import PREFIXES, CostSchema
+from beadwright.money.cost_query import PREFIXES
 from beadwright.process.gases import gas_of
 from beadwright.reading.queries import messages_of
-from beadwright.supply.supplies_query import SuppliesSchema
-from beadwright_site.forms.labels import label_of
+from beadwright_site.forms.labels import kept_fields, label_of
 from beadwright_site.forms.typed import read_entries
 
 OF_WIRE = ("wire_price",)
@@ -167,18 +164,9 @@ def _messages(name: str, text: str, system: object) -> Iterator[str]:
     if not text or len(text) > 60:
         yield "Nothing is written, or too much."
         return
-    field = _fields().get(USUAL.get(key, key))
+    field = kept_fields().get(USUAL.get(key, key))
     if field is not None:
         try:
             field.deserialize(text, key, {"units": system})
         except ValidationError as error:
             yield from messages_of(error).get("_schema", ["This cannot be taken."])
-
-
-@cache
-def _fields() -> dict[str, Any]:
-    """Every page's field by key."""
-    found: dict[str, Any] = {}
-    for schema in (SuppliesSchema, CostSchema, ShopSchema, JobSchema):
-        found |= cast("dict[str, Any]", schema().fields)
-    return found

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
-from beadwright.job.job_query import size_of
+from beadwright.job.job_entries import size_of
 from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
 from beadwright.units import System, short
 from beadwright_site.forms.entries import Option

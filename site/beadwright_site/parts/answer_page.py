@@ -8,11 +8,10 @@ from functools import cache
 from typing import Any, cast
 
 from markupsafe import Markup
-from marshmallow import Schema
 
 from beadwright.errors import FieldErrors
+from beadwright.job.page_query import PageAnswered
 from beadwright.pages import PAGES
-from beadwright.reading.page_query import PageAnswered
 from beadwright.units import System
 from beadwright_site.forms.asked import Asked, Kept, read_asked
 from beadwright_site.forms.filling import Filling
@@ -72,26 +71,22 @@ class AnswerPage[A: PageAnswered]:
     Attributes:
         name: Its name.
         parts: Element ids of its parts in the page's order; each is drawn by a template of its id.
-        schema: The schema of its query.
         form: Its form; without an answer where what was asked could not be taken.
         view: How it shows an answer.
         topics: Keys of the topics of Method its numbers come from.
         lists: Further lists of part ids its script is told, by name.
         read: How what is asked is read.
-        with_units: How bare numbers get the unit they were meant in.
         keeps_in_address: True if what the shop keeps and the answer uses goes into the address, so
             that a link means the same elsewhere.
     """
 
     name: str
     parts: tuple[str, ...]
-    schema: type[Schema]
     form: Callable[[Filling, A | None], PageForm]
     view: Callable[[Answered[A]], PageView]
     topics: tuple[str, ...]
     lists: Mapping[str, tuple[str, ...]] = field(default_factory=dict[str, tuple[str, ...]])
     read: Callable[[str, str, Kept], Asked] = read_asked
-    with_units: Callable[[Mapping[str, str], type[Schema], System], dict[str, str]] = with_units
     keeps_in_address: bool = False
 
     def show(self, query: str, kept: Kept = None, parts: Sequence[str] | None = None) -> PageParts:
@@ -150,7 +145,7 @@ class AnswerPage[A: PageAnswered]:
         if self.keeps_in_address:
             both = {**asked.kept, **typed}
             typed = {key: both[key] for key in PAGES[self.name].defaults if both.get(key)}
-        return self.with_units(typed, self.schema, asked.system)
+        return with_units(typed, PAGES[self.name].fields, asked.system)
 
     def whole(self, query: str) -> str:
         """Return the whole page for a query, as Flask answers it and as it is frozen.

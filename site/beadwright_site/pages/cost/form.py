@@ -5,22 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from beadwright.money.cost_page import CostAnswer, invented_in_use
-from beadwright.money.cost_query import (
-    ONCE_WORDS,
-    PREFIXES,
-    SHARED_WORDS,
-    WAY_WORDS,
-    CostSchema,
-    defaults_for,
-)
+from beadwright.money.cost_query import ONCE_KEYS, PREFIXES, WAY_KEYS, CostQuery
 from beadwright.money.demo_prices import INVENTED
 from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
-from beadwright_site.forms.labels import LABELS
 from beadwright_site.forms.page_form import PageForm
-from beadwright_site.forms.typed import measures_of
 from beadwright_site.forms.wire_options import size_options
 from beadwright_site.links import query_of
 
@@ -35,10 +26,9 @@ SMALL = ("spool", "waste", "rework", "tip_life", "yearly")
 RATES = ("labour", "overhead", "energy_price", "machine_efficiency", "idle", "nozzle_price",
          "nozzle_life", "gas_extra", "grind")  # fmt: skip
 HOURS = ("welders", "shift", "shifts", "weeks")
+SHOP_KEYS = (*VOLUME, *RATES, *HOURS, "currency")
 SURE = ("swing_rates", "swing_prices", "swing_feed", "swing_minutes", "swing_volume", "swing_once",
         "swing_size", "seed", "currency")  # fmt: skip
-
-TEXTS = frozenset({"name", "currency"})
 
 
 def prefixes_in(typed: Mapping[str, str]) -> tuple[str, ...]:
@@ -62,10 +52,9 @@ def form_of(filling: Filling, found: CostAnswer | None) -> Form:
     kept_as: dict[str, str] = {}
     for prefix in prefixes_in(typed):
         wire, gas = way_buys(prefix, typed, held)
-        keys = (*WAY_WORDS, *(SHARED_WORDS if not prefix else ()))
+        keys = WAY_KEYS if prefix else (*WAY_KEYS, *SHOP_KEYS)
         kept_as |= {prefix + key: keep_name(prefix + key, wire, gas) for key in keys}
-    defaults = defaults_for(typed.get("b_wire", ""))
-    return Form(filling, defaults, measures_of(CostSchema), invented, kept_as)
+    return Form(filling, CostQuery.fields_for(typed), invented, kept_as)
 
 
 def cost_form(filling: Filling, found: CostAnswer | None) -> PageForm:
@@ -75,16 +64,16 @@ def cost_form(filling: Filling, found: CostAnswer | None) -> PageForm:
     ways = prefixes_in(typed)
     groups = [
         entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
-        entry_group("volume", "How many", [form.entry(key, LABELS[key]) for key in VOLUME]),
+        entry_group("volume", "How many", [form.entry(key) for key in VOLUME]),
     ]
     for prefix in ways:
         groups += _way_groups(form, prefix, fields, typed)
     groups[-1] = _with_link(groups[-1], ways, typed, fields["wire"].value)
     groups += [
-        entry_group("rates", "Rates of the shop", [form.entry(key, LABELS[key]) for key in RATES]),
-        entry_group("hours", "Hours of the shop", [form.entry(key, LABELS[key]) for key in HOURS]),
+        entry_group("rates", "Rates of the shop", [form.entry(key) for key in RATES]),
+        entry_group("hours", "Hours of the shop", [form.entry(key) for key in HOURS]),
         entry_group("sure", "How far each may be off", [
-            *(form.entry(key, LABELS[key], words=key in TEXTS) for key in SURE),
+            *(form.entry(key) for key in SURE),
             fields["units"],
         ]),
     ]  # fmt: skip
@@ -96,26 +85,22 @@ def _way_groups(
 ) -> Iterator[EntryGroup]:
     letter = prefix[:1].upper() or "A"
     title = "Way A: as you weld now" if not prefix else f"Way {letter}"
-    same = "" if not prefix else "as A"
 
     def entry(key: str) -> Entry:
-        # A price nobody wrote for this way is the first way's; a figure of its own stands in else.
-        return form.entry(prefix + key, LABELS[key], blank=same, words=key in TEXTS)
+        return form.entry(prefix + key)
 
     weld = [_of_way(form, prefix, fields[key]) for key in (*FIRST_WAY, *BY_HAND)]
     prices = [*map(entry, PRICES[: 4 if not prefix else 3])]
     yield entry_group(f"way-{letter}", title, [entry("name"), *weld, *prices])
     minutes = [*map(entry, MINUTES)]
-    measured = [
-        form.entry(prefix + key, LABELS[key], blank="worked out", words=False) for key in MEASURED
-    ]
+    measured = [*map(entry, MEASURED)]
     small = [*map(entry, (*PRICES[4:], *SMALL))]
     yield entry_group(f"minutes-{letter}", f"Way {letter}: minutes off the arc", minutes)
     yield entry_group(f"measured-{letter}", f"Way {letter}: what you measured", measured,
                  "Weigh and time it: it outranks what is worked out.")  # fmt: skip
     yield entry_group(f"small-{letter}", f"Way {letter}: waste, rework, tips", small)
     if prefix:
-        once = [form.entry(prefix + key, LABELS[key], blank="0") for key in ONCE_WORDS]
+        once = [*map(entry, ONCE_KEYS)]
         yield entry_group(f"once-{letter}", f"Way {letter}: paid once for the change", once)
 
 
@@ -124,8 +109,9 @@ def _of_way(form: Form, prefix: str, field: Entry) -> Entry:
     if not prefix:
         return field
     key = prefix + field.key
+    blank = "" if form.default(key) else form.fields[key].blank
     if field.key == "gas":
-        return form.gas(key, field.label, "" if form.defaults.get(key) else "As A")
+        return form.gas(key, field.label, blank)
     if field.options:
         options = field.options
         if field.key == "dia":  # a way's own wire may be made in other sizes than the first's
@@ -133,9 +119,8 @@ def _of_way(form: Form, prefix: str, field: Entry) -> Entry:
                 form.filling.typed.get(f"{prefix}wire", ""), field.value, form.filling.system
             )
         choices = [(o.value, o.word, o.under) for o in options]
-        blank = "" if form.defaults.get(key) else "As A"
-        return form.choice(key, field.label, choices, blank)
-    return form.entry(key, field.label, blank="worked out")
+        return form.choice(key, choices, blank, field.label)
+    return form.entry(key, field.label)
 
 
 def _with_link(

@@ -7,7 +7,6 @@ from typing import Any, Final
 from beadwright.measures import System
 from beadwright.money.chance import ChanceState
 from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
-from beadwright.money.cost_query import CostSchema
 from beadwright.words.money_text import money_text
 from beadwright.words.wording import reason, worded
 from beadwright_site.drawings.chance_drawing import draw_chance
@@ -71,14 +70,14 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
             "ways": lambda: {"cards": cards(found)},
             "even": lambda: {
                 "evens": tuple(evens(main, sign, system)),
-                "curve": draw_curve(main, found.query.values["swing_volume"], sign),
+                "curve": draw_curve(main, found.query.swings.volume, sign),
                 "pair": pair,
                 "names": (main.case.now.name, main.case.other.name),
                 "months": f"{main.case.months:g}",
                 "once": money_text(main.case.once, sign) if main.case.once else "",
             },
             "hangs": lambda: dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
-            "chance": lambda: chance_view(main, lead + 1, sign, found.query.values["draws"]),
+            "chance": lambda: chance_view(main, lead + 1, sign, found.query.draws),
             "hours": lambda: {"cards": cards(found)},
             "pieces": lambda: {
                 "tables": (pieces_table(found), times_table(found), sums_table(found)),
@@ -153,7 +152,6 @@ PAGE: Final = AnswerPage(
         "units-switch", "state", "verdict", "ways", "job-form", "even", "hangs", "chance", "hours",
         "pieces", "notes", "take",
     ),
-    schema=CostSchema,
     form=cost_form,
     view=_view,
     topics=("costs",),

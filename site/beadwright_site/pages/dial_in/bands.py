@@ -8,11 +8,11 @@ from math import ceil, floor
 from types import MappingProxyType
 
 from beadwright import units
-from beadwright.job.job_query import JobSchema
+from beadwright.job.job_entries import FIELDS
+from beadwright.reading.fields import Measured
 from beadwright.results import Quantity
 from beadwright.units import System
 from beadwright.words.wording import reason
-from beadwright_site.forms.typed import measured_fields, unit_text
 
 KEYS: Mapping[str, str] = MappingProxyType(
     {"wire_feed": "wfs", "volts": "volts", "travel": "travel", "tip_to_work": "ctwd"}
@@ -135,7 +135,8 @@ def band_of(quantity: Quantity, system: System) -> Band:
 
     low, high, now = convert(quantity.low), convert(quantity.high), convert(quantity.value)
     key = KEYS[measure]
-    field = measured_fields(JobSchema)[key]
+    field = FIELDS[key]
+    assert isinstance(field, Measured)  # all four settings are
     allowed = [units.convert(end, measure, system) for end in (field.low, field.high)]
     least, most = _ends(low, high, now, step, (allowed[0], allowed[1]))
 
@@ -168,6 +169,6 @@ def band_of(quantity: Quantity, system: System) -> Band:
         step=step,
         places=units.MEASURES[measure].unit(system).places,
         sixteenths=measure == "tip_to_work" and system == "us",
-        typed_unit=unit_text(measure, system),
+        typed_unit=units.typed_unit(measure, system),
         spoken=_spoken(number, unit, room, word),
     )

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import Final
 
-from beadwright.job.job_query import JobSchema
 from beadwright.pages import PAGES
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.setting.dial_in_page import DialInAnswer
@@ -84,7 +83,6 @@ PAGE: Final = AnswerPage(
         "units-switch", "state", "joint", "job-form", "settings", "aims", "facts", "notes",
         "setup", "map", "how",
     ),
-    schema=JobSchema,
     form=dial_in_form,
     view=_view,
     topics=("arc", "metal", "wires", "gas", "joints", "grooves", "windows", "plates", "melted"),

@@ -10,7 +10,8 @@ from typing import Any
 from beadwright import units
 from beadwright.heating.angular import tilt
 from beadwright.heating.distortion import Distortion
-from beadwright.heating.distortion_query import DEFAULTS, PartDistortion
+from beadwright.heating.distortion_query import PartDistortion, PartEntries
+from beadwright.reading.entries import fields_of
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
@@ -35,18 +36,6 @@ HEADS: Mapping[str, str] = {
 }  # fmt: skip
 """The same over a column."""
 
-LABELS: Mapping[str, str] = {
-    "part_length": "Length of the part",
-    "part_width": "Width of the plate lying down",
-    "part_height": "Height of the plate standing",
-    "part_sides": "Welded on",
-    "part_share": "Share of the length welded",
-    "part_area": "Your own part: its section",
-    "part_inertia": "Its moment of inertia",
-    "part_offset": "Weld to its neutral axis",
-}
-"""What each entry is called."""
-
 SIDES = (("1", "One side", ""), ("2", "Both sides", ""))
 
 
@@ -67,13 +56,11 @@ def part_entries(form: Form, dialled: DialIn | None) -> Iterator[Entry]:
         dialled: The job, or None if the entries could not be taken.
     """
     tall = dialled is None or dialled.job.joint in ("tee", "corner")
-    for key in DEFAULTS:
+    for key in fields_of(PartEntries):
         if key == "part_sides":
-            yield form.choice(key, LABELS[key], SIDES)
-        elif key == "part_length":
-            yield form.entry(key, LABELS[key], blank="the weld's")
+            yield form.choice(key, SIDES)
         elif key != "part_height" or tall:
-            yield form.entry(key, LABELS[key], blank="–")
+            yield form.entry(key)
 
 
 def _number(quantity: Quantity, system: System) -> str:

@@ -2,18 +2,10 @@
 
 from __future__ import annotations
 
-import re
-from collections.abc import Mapping
 from typing import Final
 
-from marshmallow import Schema
-
 from beadwright.heating.heat_answer import HeatAnswer
-from beadwright.heating.heat_query import HeatSchema
-from beadwright.temperatures import degree_sign
-from beadwright.units import System
 from beadwright_site.drawings.heat_drawing import draw_heat
-from beadwright_site.forms.typed import with_units
 from beadwright_site.pages.heat.distortion import distortion_view
 from beadwright_site.pages.heat.form import heat_form
 from beadwright_site.pages.heat.view import (
@@ -31,15 +23,6 @@ from beadwright_site.parts.job_card import job_card
 MELT_WORDS = {"typical": "usual melt", "limit": "worst allowed", "certificate": "certificate"}
 REGIME_WORDS = {"thick": "Thick plate rules: heat runs off downward too.",
                 "thin": "Thin plate rules: heat runs off sideways alone."}  # fmt: skip
-_BARE = re.compile(r"[+−-]?\d+(?:[.,]\d+)?", re.ASCII)
-
-
-def _with_units(typed: Mapping[str, str], schema: type[Schema], system: System) -> dict[str, str]:
-    """Entries with the unit they were meant in, degrees too."""
-    written = with_units(typed, schema, system)
-    if _BARE.fullmatch(written.get("preheat", "")):
-        written["preheat"] += degree_sign(system).removeprefix("°")
-    return written
 
 
 def _view(answered: Answered[HeatAnswer]) -> PageView:
@@ -78,10 +61,8 @@ PAGE: Final = AnswerPage(
         "units-switch", "state", "start", "job-form", "methods", "cooling", "carbon", "distortion",
         "notes",
     ),
-    schema=HeatSchema,
     form=heat_form,
     view=_view,
     topics=("preheat", "distortion"),
-    with_units=_with_units,
 )  # fmt: skip
 """The page."""

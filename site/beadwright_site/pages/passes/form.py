@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
+from beadwright.pages import PAGES
 from beadwright.passes.passes_page import PassesAnswer
-from beadwright.passes.passes_query import DEFAULTS, PassesSchema
 from beadwright.process.transfer import NAMES
 from beadwright_site.forms.entries import Entry, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.page_form import PageForm
-from beadwright_site.forms.typed import measures_of
 from beadwright_site.links import query_of
 
 JOB_KEYS = (
@@ -21,17 +20,6 @@ JOB_KEYS = (
 HAND_KEYS = ("wfs", "volts", "travel", "ctwd")
 LIMIT_KEYS = ("heat_min", "heat_max", "machine_amps", "machine_volts")
 
-LABELS: Mapping[str, str] = {
-    "passes": "Passes",
-    "bead": "Beads",
-    "root_transfer": "Root's transfer",
-    "root_wfs": "Root's wire feed",
-    "root_volts": "Root's volts",
-    "cap_wfs": "Cap's wire feed",
-    "cap_volts": "Cap's volts",
-}
-"""What each entry past the job's is called."""
-
 
 def passes_form(filling: Filling, found: PassesAnswer | None) -> PageForm:
     """Return the form filled with what was typed.
@@ -40,7 +28,7 @@ def passes_form(filling: Filling, found: PassesAnswer | None) -> PageForm:
         filling: What it is filled with.
         found: The answer, or None if the entries could not be taken.
     """
-    form = Form(filling, DEFAULTS, measures_of(PassesSchema))
+    form = Form(filling, PAGES["passes"].fields)
     fields = job_entries(filling, found.dialled if found is not None else None)
 
     def job(keys: Sequence[str]) -> tuple[Entry, ...]:
@@ -52,17 +40,16 @@ def passes_form(filling: Filling, found: PassesAnswer | None) -> PageForm:
     modes = [(mode, NAMES[mode], "") for mode in ("short", "spray", "pulse")]
     groups = (
         entry_group("count", "How many", (
-            form.entry("passes", LABELS["passes"], blank=count or "the fewest"),
-            form.choice("bead", LABELS["bead"], (
+            form.entry("passes", blank=count),
+            form.choice("bead", (
                 ("weave", "Weave", "up to the code's width"), ("stringer", "Stringers", "no weave"),
             )),
         )),
         entry_group("hand", "Feed, volts, travel by hand", job(HAND_KEYS),
                "Set the feed, and the count follows."),
         entry_group("parts", "Root and cap by hand", (
-            form.choice("root_transfer", LABELS["root_transfer"], modes, "As the rest"),
-            *(form.entry(key, LABELS[key], blank="ours")
-              for key in ("root_wfs", "root_volts", "cap_wfs", "cap_volts")),
+            form.choice("root_transfer", modes, form.fields["root_transfer"].blank),
+            *map(form.entry, ("root_wfs", "root_volts", "cap_wfs", "cap_volts")),
         ), "Blank goes as the rest."),
         entry_group("limits", "Written procedure, machine", job(LIMIT_KEYS)),
         entry_group("job", "The joint, wire, gas", job(JOB_KEYS)),

@@ -5,10 +5,8 @@ from __future__ import annotations
 from typing import Final
 
 from beadwright import units
-from beadwright.heating.heat_query import DEFAULTS as HEAT_DEFAULTS
-from beadwright.job.job_query import DEFAULTS as JOB_DEFAULTS
+from beadwright.pages import PAGES
 from beadwright.passes.passes_page import PassesAnswer
-from beadwright.passes.passes_query import PassesSchema
 from beadwright_site.links import query_of
 from beadwright_site.pages.passes.bead_card import bead_card
 from beadwright_site.pages.passes.bead_words import arc_words
@@ -55,12 +53,12 @@ def _view(answered: Answered[PassesAnswer]) -> PageView:
                 "sums": sums_of(found, system),
                 "loud": loud,
                 "ways": tuple(ways_of(page, whole)),
-                "dial_in": query_for(whole, JOB_DEFAULTS),
+                "dial_in": query_for(whole, PAGES["dial-in"].defaults),
             },
             "picture": lambda: picture_of(page, whole),
             "bead": lambda: {
                 "card": bead_card(found, page.bead, system),
-                "heat": query_for(whole, HEAT_DEFAULTS),
+                "heat": query_for(whole, PAGES["heat"].defaults),
             },
             "count": lambda: count_of(found, whole),
             "schedule": lambda: {
@@ -86,7 +84,6 @@ PAGE: Final = AnswerPage(
         "units-switch", "state", "plan", "picture", "bead", "count", "job-form", "schedule",
         "others", "notes", "take",
     ),
-    schema=PassesSchema,
     form=passes_form,
     view=_view,
     topics=("passes",),

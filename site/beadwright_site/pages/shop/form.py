@@ -3,15 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from typing import Any
 
-from beadwright.job.job_query import DEFAULTS as JOB
+from beadwright.job.job_entries import DEFAULTS as JOB
 from beadwright.machine.conductors import CONDUCTORS
 from beadwright.machine.shop_page import ShopAnswer
-from beadwright.machine.shop_query import DEFAULTS as SHOP
-from beadwright.machine.shop_query import DEMO_RATED, ShopSchema
-from beadwright.money.cost_query import DEFAULTS as COST
-from beadwright.money.cost_query import CostSchema
 from beadwright.money.demo_prices import DEMO_PRICES, INVENTED
+from beadwright.reading.fields import QueryField
 from beadwright_site.forms.entries import Entry, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import job_entries
@@ -29,16 +27,11 @@ from beadwright_site.forms.kept import (
     gas_name,
     way_buys,
 )
-from beadwright_site.forms.labels import LABELS
+from beadwright_site.forms.labels import USUAL_LABELS, kept_fields
 from beadwright_site.forms.page_form import PageForm
-from beadwright_site.forms.typed import measures_of
 
 AT_THE_JOB = ("amps", "arc_share")
 """Asked of one job, not of the shop."""
-
-BLANKS = {"rated_amps": DEMO_RATED, "machine_amps": "no limit", "machine_volts": "no limit",
-          "generator": "on the mains", "amps": "as dialled in",
-          "arc_share": "not known"}  # fmt: skip
 
 _CIRCUIT_WORDS = "Wiring and breakers are an electrician's work."
 
@@ -52,46 +45,31 @@ def shop_form(filling: Filling, found: ShopAnswer | None) -> PageForm:
     """
     texts = {**filling.held, **filling.typed}
     prices = tuple(price_names(texts))
-    named = {name: name.partition("@")[0] for name in prices}
-    measures = {**measures_of(CostSchema), **measures_of(ShopSchema)}
-    measures |= {name: measures[key] for name, key in named.items()}
-    defaults = {**COST, **SHOP}
     demo = dict(_demo_prices())
-    defaults |= {name: demo.get(name, "") for name in named}
-    stand_in = (*(key for key in (*MACHINE, *CIRCUIT, *LEADS) if SHOP.get(key) or key in BLANKS),
-                *INVENTED, *demo)  # fmt: skip
-    invented = frozenset(k for k in stand_in if k not in texts and BLANKS.get(k, "1")[0].isdigit())
+    fields = {**kept_fields(), **{name: _price_field(name, demo.get(name, "")) for name in prices}}
+    machine = (key for key in (*MACHINE, *CIRCUIT, *LEADS) if _stands_in(fields[key]))
+    invented = frozenset(k for k in (*machine, *INVENTED, *demo) if k not in texts)
     names = {key: key for key in (*MACHINE, *CIRCUIT, *LEADS, *RATES, *BOUGHT, *MINUTES, *HOURS,
                                   *USUAL, "units", "currency", *prices)}  # fmt: skip
-    form = Form(
-        Filling(texts, {}, filling.system, filling.errors), defaults, measures, invented, names
-    )
-
-    def entry(key: str) -> Entry:
-        return form.entry(key, LABELS[key], blank=BLANKS.get(key, ""), words=key == "currency")
-
-    def price(name: str) -> Entry:
-        key, _, what = name.partition("@")
-        return form.entry(name, f"{LABELS[key].removeprefix('Price of ')}: {what}",
-                          blank="not known")  # fmt: skip
-
+    form = Form(Filling(texts, {}, filling.system, filling.errors), fields, invented, names)
+    entry = form.entry
     cables = [(name, name.replace("mm2", "mm²"), "") for name in CONDUCTORS]
     cords = [choice for choice in cables if CONDUCTORS[choice[0]].cord_a is not None]
     circuit = [
-        form.choice(key, LABELS[key], (("1", "1", ""), ("3", "3", "")))
+        form.choice(key, (("1", "1", ""), ("3", "3", "")))
         if key == "phase"
-        else form.choice(key, LABELS[key], cords)
+        else form.choice(key, cords)
         if key == "cord"
         else entry(key)
         for key in CIRCUIT
     ]
-    leads = [form.choice("cable", LABELS["cable"], cables), entry("cable_length")]
+    leads = [form.choice("cable", cables), entry("cable_length")]
     groups = (
         entry_group("machine", "Machine", [*map(entry, MACHINE)], is_open=True),
         entry_group("circuit", "Circuit", circuit, words=_CIRCUIT_WORDS),
         entry_group("leads", "Welding leads", leads),
         entry_group("atjob", "At this job", [*map(entry, AT_THE_JOB)]),
-        entry_group("prices", "Prices of wire and gas", [*map(price, prices)],
+        entry_group("prices", "Prices of wire and gas", [*map(entry, prices)],
                words="To add a wire or a gas, pick it on Cost or as your usual."),
         entry_group("usual", "Usual wire, gas, units", [*_usual(form), entry("currency")]),
         entry_group("rates", "Rates", [*map(entry, RATES)]),
@@ -102,17 +80,30 @@ def shop_form(filling: Filling, found: ShopAnswer | None) -> PageForm:
     return PageForm(groups, more={"kept": len(filling.held)})
 
 
+def _stands_in(field: QueryField[Any]) -> bool:
+    """True if a figure of the demonstration shop's stands in for a blank."""
+    return bool(field.default) or field.blank[:1].isdigit()
+
+
+def _price_field(name: str, demo: str) -> QueryField[Any]:
+    """The field of a price kept by what it is the price of."""
+    key, _, what = name.partition("@")
+    field = kept_fields()[key]
+    label = f"{field.label.removeprefix('Price of ')}: {what}"
+    return field.but(label=label, default=demo, blank="not known")
+
+
 def _usual(form: Form) -> Iterator[Entry]:
     fields = job_entries(Filling({}, {}, form.filling.system))
     for name, key in USUAL.items():
         blank = "" if name in form.filling.typed else JOB[key]
         if key == "gas":
-            yield form.gas(name, LABELS[name], blank)
+            yield form.gas(name, USUAL_LABELS[name], blank)
             continue
         choices = [(o.value, o.word, o.under) for o in fields[key].options]
-        yield form.choice(name, LABELS[name], choices, blank)
+        yield form.choice(name, choices, blank, USUAL_LABELS[name])
     units = [(o.value, o.word, o.under) for o in fields["units"].options]
-    yield form.choice("units", LABELS["units"], units)
+    yield form.choice("units", units)
 
 
 def _demo_prices() -> Iterator[tuple[str, str]]:

@@ -6,7 +6,6 @@ from typing import Final
 
 from beadwright.errors import FieldErrors
 from beadwright.machine.shop_page import ShopAnswer
-from beadwright.machine.shop_query import ShopSchema
 from beadwright.pages import PAGES
 from beadwright.reading.queries import split_query
 from beadwright_site.forms.asked import Asked, Kept, with_example
@@ -71,7 +70,6 @@ def _view(answered: Answered[ShopAnswer]) -> PageView:
 PAGE: Final = AnswerPage(
     name="shop",
     parts=("units-switch", "state", "holds", "checks", "job-form", "notes", "file"),
-    schema=ShopSchema,
     form=shop_form,
     view=_view,
     topics=("circuit",),

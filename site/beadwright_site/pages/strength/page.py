@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import Final
 
 from beadwright.strength.strength_answer import StrengthAnswer
-from beadwright.strength.strength_query import StrengthSchema
 from beadwright.words.wording import worded
 from beadwright_site.drawings.strength_drawing import draw_group
 from beadwright_site.pages.strength.form import strength_form
@@ -56,7 +55,6 @@ PAGE: Final = AnswerPage(
     parts=(
         "units-switch", "state", "verdict", "picture", "job-form", "links", "sizes", "notes",
     ),
-    schema=StrengthSchema,
     form=strength_form,
     view=_view,
     topics=("strength",),

@@ -6,17 +6,15 @@ from collections.abc import Sequence
 
 from beadwright.money.cost_page import invented_in_use
 from beadwright.money.demo_prices import INVENTED
+from beadwright.pages import PAGES
 from beadwright.supply.cylinders import CYLINDERS
 from beadwright.supply.spools import PACKAGES_KG, packages_sold
 from beadwright.supply.supplies_page import SuppliesAnswer
-from beadwright.supply.supplies_query import DEFAULTS, SuppliesSchema
 from beadwright_site.forms.entries import Entry, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
-from beadwright_site.forms.labels import LABELS
 from beadwright_site.forms.page_form import PageForm
-from beadwright_site.forms.typed import measures_of
 
 JOB_KEYS = (*JOINT, "position", "weld_length", "welds", "wire", "dia", "gas", "units")
 WIRE = ("waste", "rework", "efficiency", "arc_min", "laid")
@@ -41,15 +39,13 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
         else frozenset(k for k in INVENTED if k not in typed and k not in held)
     )
     wire, gas = way_buys("", typed, held)
-    kept_as = {key: keep_name(key, wire, gas) for key in DEFAULTS}
-    form = Form(filling, DEFAULTS, measures_of(SuppliesSchema), invented, kept_as)
+    asked = PAGES["supplies"].fields
+    kept_as = {key: keep_name(key, wire, gas) for key in asked}
+    form = Form(filling, asked, invented, kept_as)
     dialled = found.planned.dialled if found is not None else None
     fields = job_entries(filling, dialled)
 
-    def entry(key: str) -> Entry:
-        blank = "worked out" if key in ("efficiency", "arc_min", "laid", "gas_flow") else ""
-        return form.entry(key, LABELS[key], blank=blank, words=key == "currency")
-
+    entry = form.entry
     sold = packages_sold(dialled.job.wire) if dialled is not None else tuple(PACKAGES_KG)
     packages = [
         (name, name.replace("lb", " lb").replace("kg", " kg"), said)
@@ -61,10 +57,10 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
         entry_group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
         entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
         entry_group("wire", "Wire", [
-            form.choice("spool", "Package", packages), *map(entry, WIRE),
+            form.choice("spool", packages, label="Package"), *map(entry, WIRE),
         ]),
         entry_group("gas", "Gas", [
-            form.choice("cylinder", "Cylinder", sizes, "Usual"), *map(entry, GAS),
+            form.choice("cylinder", sizes, asked["cylinder"].blank, "Cylinder"), *map(entry, GAS),
         ]),
         entry_group("prices", "Prices, tips, nozzles", [*map(entry, SMALL)]),
     )  # fmt: skip

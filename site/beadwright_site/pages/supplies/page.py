@@ -6,7 +6,6 @@ from typing import Final
 
 from beadwright.money.cost_page import invented_in_use
 from beadwright.supply.supplies_page import SuppliesAnswer
-from beadwright.supply.supplies_query import SuppliesSchema
 from beadwright.words.wording import worded
 from beadwright_site.pages.supplies.form import supplies_form
 from beadwright_site.pages.supplies.view import (
@@ -59,7 +58,6 @@ PAGE: Final = AnswerPage(
         "units-switch", "state", "need", "buy", "job-form", "spool", "spool-entries", "cylinder",
         "cylinder-entries", "notes", "take",
     ),
-    schema=SuppliesSchema,
     form=supplies_form,
     view=_view,
     topics=("supplies",),

@@ -1,0 +1,380 @@
+"""The keys of a job: what may be asked, its ranges, its defaults, what each is called.
+
+One set of fields serves the form, the address bar, the terminal and the tests. A blank value means
+the default; no default: ours to choose, or no limit.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from beadwright import units
+from beadwright.errors import UnknownEntryError
+from beadwright.job.job import Aim, AskedTransfer, Backing
+from beadwright.joint.fillet_joints import Corner
+from beadwright.joint.joints import JOINTS, JointKind
+from beadwright.process.gas_flow import NOZZLES, Nozzle, nozzle_of
+from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.process.positions import Mover, Position, position_of
+from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES
+from beadwright.reading.entries import Fields, defaults_of, fields_of, optional, required
+from beadwright.reading.fields import Choice, Entry, Measured, WholeNumber
+from beadwright.units import System
+
+_POSITION_NAMES = (
+    "1F", "2F", "3F-up", "3F-down", "4F", "1G", "2G", "3G-up", "3G-down", "4G",
+    "PA", "PB", "PC", "PD", "PE", "PF", "PG",
+)  # fmt: skip
+
+_SHEET_TO_PLATE = "30ga", "4in", "sheet of 30 gauge to plate of 4 in"
+_LEG = "1/16in", "2in", "smaller cannot be measured, larger wants a groove"
+_DEPTH = "1/32in", "4in", "no groove is shallower, no plate here thicker"
+_HEAT = "1kJ/in", "200kJ/in", "no wire procedure asks less or more"
+
+
+def _number(metric: str) -> float | None:
+    """The number of a metric size as a spool names it, with or without its unit."""
+    try:
+        return float(metric.removesuffix("mm"))
+    except ValueError:
+        return None
+
+
+def size_of(text: str) -> str:
+    """Return the inch name of a wire diameter typed in inches or millimeters.
+
+    Args:
+        text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1mm``, ``1/16`` [-].
+
+    Raises:
+        UnknownEntryError: If no wire of that size is in the table.
+    """
+    plain = text.strip().lower()
+    for name, metric in METRIC_NAMES.items():
+        if _number(plain) == _number(metric):
+            return name
+    try:
+        typed = units.read(plain, "wire_diameter", "us")
+    except ValueError as error:
+        raise UnknownEntryError(str(error)) from error
+    for name, size in INCH_SIZES_M.items():
+        if abs(size - typed) < 1e-5:
+            return name
+    known = ", ".join(f"{name} ({METRIC_NAMES[name]})" for name in INCH_SIZES_M)
+    raise UnknownEntryError(f"{units.quoted(text)} is no size in the table; it has {known}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class JobEntries:
+    """A job as typed, key by key, in the order of the form [SI]."""
+
+    units: System = required(Choice(("us", "si"), label="Units", help="us or si", default="us"))
+    joint: JointKind = required(Choice(JOINTS, label="Kind", help=", ".join(JOINTS), default="tee"))
+    plate: float = required(
+        Measured(
+            "length",
+            *_SHEET_TO_PLATE,
+            label="Plate lying down",
+            help="thickness of the plate lying down, or sheet gauge (10ga)",
+            default="3/8in",
+        )
+    )
+    plate2: float | None = optional(
+        Measured(
+            "length",
+            *_SHEET_TO_PLATE,
+            label="Other plate",
+            help="thickness of the other; blank: the same",
+            blank="the same",
+        )
+    )
+    corner: Corner = required(
+        Choice(
+            ("open", "half", "closed"),
+            label="Edges",
+            help="open (edge to edge), half (half covered), closed (covered)",
+            default="open",
+        )
+    )
+    skew: float | None = optional(
+        Measured(
+            "angle",
+            "60deg",
+            "135deg",
+            "sharper hides the root, flatter is a butt",
+            label="Angle between the plates",
+            help="angle of a tee on the weld's side; blank: 90deg",
+            blank="square, 90°",
+        )
+    )
+    leg: float | None = optional(
+        Measured(
+            "leg",
+            *_LEG,
+            label="Leg",
+            help="fillet leg as on a square tee; blank: the code's minimum",
+        )
+    )
+    leg2: float | None = optional(
+        Measured(
+            "leg",
+            *_LEG,
+            label="Leg up the other plate",
+            help="leg up the other plate; blank: the same",
+            blank="the same",
+        )
+    )
+    gap: float | None = optional(
+        Measured(
+            "leg",
+            "0in",
+            "1/2in",
+            "no detail opens a root wider",
+            label="Gap",
+            help="fit-up gap, root opening",
+        )
+    )
+    angle: float | None = optional(
+        Measured(
+            "angle",
+            "10deg",
+            "120deg",
+            "narrower hides the root, wider is all filler",
+            label="Groove angle",
+            help="groove angle: between the faces of a V, of the bevelled face of a bevel",
+        )
+    )
+    root_face: float | None = optional(
+        Measured(
+            "leg",
+            "0in",
+            "2in",
+            "an edge cannot be less, and 2 in is never melted",
+            label="Root face",
+            help="edge left square",
+        )
+    )
+    depth: float | None = optional(
+        Measured(
+            "leg",
+            *_DEPTH,
+            label="Depth of groove",
+            help="depth of the groove, first side; of a plug how full; blank: through",
+        )
+    )
+    depth2: float | None = optional(
+        Measured(
+            "leg",
+            *_DEPTH,
+            label="Depth, second side",
+            help="depth of the groove, second side",
+        )
+    )
+    backing: Backing = required(
+        Choice(
+            ("none", "steel", "copper", "ceramic"),
+            label="Backing",
+            help="none, steel, copper, ceramic",
+            default="none",
+        )
+    )
+    hole: float | None = optional(
+        Measured(
+            "leg",
+            "3/16in",
+            "3in",
+            "smaller hides the root, larger wants a fillet around",
+            label="Hole",
+            help="diameter of a plug's hole, width of a slot; blank: the code's least",
+        )
+    )
+    slot_length: float | None = optional(
+        Measured(
+            "length",
+            "3/16in",
+            "20in",
+            "longer wants a fillet around the hole",
+            label="Slot length",
+            help="length of a slot, end to end",
+        )
+    )
+    reinforcement: float | None = optional(
+        Measured(
+            "leg",
+            "0in",
+            "3/16in",
+            "no code accepts a higher crown",
+            label="Crown",
+            help="crown of the face; blank: the usual",
+        )
+    )
+    position: Position = required(
+        Entry(
+            position_of,
+            _POSITION_NAMES,
+            label="Position",
+            help="1F 2F 3F-up 3F-down 4F, 1G 2G 3G-up 3G-down 4G, or PA to PG",
+            default="2F",
+        )
+    )
+    wire: str = required(
+        Choice(tuple(WIRE_TYPES), label="Wire", help="AWS classification", default="ER70S-6")
+    )
+    dia: str = required(
+        Entry(
+            size_of, tuple(INCH_SIZES_M), label="Wire size", help="wire diameter", default="0.045in"
+        )
+    )
+    gas: Gas = required(
+        Entry(
+            gas_of,
+            tuple(GASES),
+            label="Gas",
+            help="any mix as said in the shop: 90/10, 98/2 O2, 90/8/2 O2, CO2",
+            default="90/10",
+        )
+    )
+    transfer: AskedTransfer = required(
+        Choice(
+            ("auto", "short", "spray", "pulse"),
+            label="Transfer",
+            help="auto, short, spray, pulse",
+            default="auto",
+        )
+    )
+    travel_by: Mover = required(
+        Choice(
+            ("hand", "track", "robot"),
+            label="Torch moved by",
+            help="hand, track, robot",
+            default="hand",
+        )
+    )
+    aim: Aim = required(
+        Choice(
+            ("balanced", "least-time", "least-heat", "easiest"),
+            label="Aim",
+            help="balanced, least-time, least-heat, easiest: what the set point is chosen for",
+            default="balanced",
+        )
+    )
+    heat_min: float | None = optional(
+        Measured(
+            "heat_input",
+            *_HEAT,
+            label="Heat at least",
+            help="least heat a written procedure asks: volts × amps ÷ travel, no efficiency",
+            blank="no limit",
+        )
+    )
+    heat_max: float | None = optional(
+        Measured(
+            "heat_input",
+            *_HEAT,
+            label="Heat at most",
+            help="most heat it allows, counted alike",
+            blank="no limit",
+        )
+    )
+    wfs: float | None = optional(
+        Measured(
+            "wire_feed",
+            "30in/min",
+            "1000in/min",
+            "no feeder holds less or gives more",
+            label="Wire feed",
+            help="wire feed set by hand",
+        )
+    )
+    volts: float | None = optional(
+        Measured(
+            "volts",
+            "10V",
+            "50V",
+            "outside that no wire arc burns",
+            label="Volts at the arc",
+            help="volts at the arc set by hand",
+        )
+    )
+    ctwd: float | None = optional(
+        Measured(
+            "tip_to_work",
+            "1/8in",
+            "2in",
+            "closer the tip melts, farther the arc wanders",
+            label="Tip to work",
+            help="contact tip to work set by hand",
+        )
+    )
+    travel: float | None = optional(
+        Measured(
+            "travel",
+            "1in/min",
+            "200in/min",
+            "nobody and nothing moves a torch so",
+            label="Travel",
+            help="travel set by hand",
+        )
+    )
+    weld_length: float = required(
+        Measured(
+            "length",
+            "1/4in",
+            "1000ft",
+            "one weld, not the whole job",
+            label="Length of one weld",
+            help="length of one weld",
+            default="6in",
+        )
+    )
+    pitch: float | None = optional(
+        Measured(
+            "length",
+            "1/4in",
+            "1000ft",
+            "centre to centre, not the whole job",
+            label="Centre to centre",
+            help="centre to centre of intermittent welds; blank: one after another",
+            blank="no space between",
+        )
+    )
+    welds: int = required(
+        WholeNumber(1, 1_000_000, label="Welds in the job", help="welds in the job", default="8")
+    )
+    machine_amps: float | None = optional(
+        Measured(
+            "current",
+            "30A",
+            "1000A",
+            "smallest to largest wire power source",
+            label="Machine's most amps",
+            help="most current of the power source",
+        )
+    )
+    machine_volts: float | None = optional(
+        Measured(
+            "volts",
+            "12V",
+            "60V",
+            "smallest to largest wire power source",
+            label="Machine's most volts",
+            help="most volts at the arc of the power source",
+        )
+    )
+    nozzle: Nozzle | None = optional(
+        Entry(
+            nozzle_of,
+            tuple(NOZZLES),
+            label="Gas nozzle",
+            help="bore of the gas nozzle: 1/2in, 5/8in, 3/4in; blank: the usual at this current",
+        )
+    )
+
+
+FIELDS: Fields = MappingProxyType(fields_of(JobEntries))
+"""The job's fields, by key."""
+
+DEFAULTS: Mapping[str, str] = MappingProxyType(defaults_of(FIELDS))
+"""What a blank or missing key means. Blank: ours to choose (or no limit)."""

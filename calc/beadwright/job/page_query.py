@@ -1,0 +1,158 @@
+"""A page's query: its text taken apart and read once, then a frozen dataclass."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from types import MappingProxyType
+from typing import Any, cast
+from urllib.parse import urlencode
+
+from marshmallow import EXCLUDE, Schema, ValidationError
+
+from beadwright.errors import FieldErrors
+from beadwright.job.job import Job
+from beadwright.job.job_entries import FIELDS as JOB_FIELDS
+from beadwright.job.job_entries import JobEntries
+from beadwright.job.job_reading import job_of
+from beadwright.phrases import say
+from beadwright.reading.entries import Fields, defaults_of, fields_of, made
+from beadwright.reading.queries import messages_of, split_query
+from beadwright.results import Note
+from beadwright.units import System
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PageQuery:
+    """A page's query as read; a page adds keys of its own as attributes.
+
+    Attributes:
+        typed: Keys given with a value, as typed, in the form's order.
+        own: Keys the shop gave or the query typed; the rest are defaults.
+        stood_in: Keys for which a default stands that is not blank.
+        unknown: Keys this page does not know.
+        asked: The job's entries.
+        job: The job.
+    """
+
+    typed: Mapping[str, str]
+    own: frozenset[str]
+    stood_in: frozenset[str]
+    unknown: tuple[str, ...]
+    asked: JobEntries
+    job: Job
+
+    @classmethod
+    def fields_for(cls, own: Mapping[str, str]) -> Fields:
+        """Return the page's fields, with the defaults that hold beside what is written.
+
+        Args:
+            own: Keys the shop gave or the query typed, to text [-].
+        """
+        del own
+        return page_fields(cls)
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return urlencode(self.typed, safe="/\"' ")
+
+    def notes(self) -> tuple[Note, ...]:
+        """A note for each key not known."""
+        return tuple(Note("note", say("job.no-entry", key=key[:40])) for key in self.unknown[:3])
+
+
+@dataclass(frozen=True, slots=True)
+class PageAnswered:
+    """What every page's answer begins with.
+
+    Attributes:
+        page: The page.
+        query: The query as read.
+        notes: Notes, the most severe first.
+    """
+
+    page: str
+    query: PageQuery
+    notes: tuple[Note, ...] = field(kw_only=True)
+
+    @property
+    def canonical(self) -> str:
+        """The query with known keys only, in the form's order, as typed."""
+        return self.query.canonical
+
+    @property
+    def units(self) -> System:
+        """How to show."""
+        return self.query.job.units
+
+
+def page_fields(query: type[PageQuery]) -> Fields:
+    """Return every field of a page, by key, in the form's order: the job's, then its own.
+
+    Args:
+        query: The page's query [-].
+    """
+    return _reader(query).fields
+
+
+def page_defaults(query: type[PageQuery]) -> Mapping[str, str]:
+    """Return what a blank or missing key of a page means, by key, in the form's order.
+
+    Args:
+        query: The page's query [-].
+    """
+    return MappingProxyType(defaults_of(page_fields(query)))
+
+
+@dataclass(frozen=True, slots=True)
+class _Reader:
+    """How a page's query is read. One for all queries: making a schema copies every field."""
+
+    fields: Fields
+    schema: Schema
+
+
+_readers: dict[type[PageQuery], _Reader] = {}
+
+
+def _reader(query: type[PageQuery]) -> _Reader:
+    if query not in _readers:
+        fields = {**JOB_FIELDS, **fields_of(query)}
+        schema = Schema.from_dict(cast("dict[str, Any]", fields), name=query.__name__)
+        _readers[query] = _Reader(MappingProxyType(fields), schema(unknown=EXCLUDE))
+    return _readers[query]
+
+
+def read_page[Q: PageQuery](query: type[Q], text: str, kept: Mapping[str, Any] | None) -> Q:
+    """Return a page's query, read once.
+
+    Args:
+        query: What it is read into: the page's query [-].
+        text: The query string [-].
+        kept: The shop's own defaults by key; unknown keys are left aside [-].
+
+    Raises:
+        FieldErrors: With every field's messages, if anything cannot be taken.
+    """
+    fields, given = page_fields(query), split_query(text)
+    typed = {key: given[key] for key in fields if given.get(key)}
+    shop = {key: str(value) for key, value in (kept or {}).items() if key in fields and value}
+    own = {**shop, **typed}
+    defaults = defaults_of(query.fields_for(own))
+    filled = {k: v for k, v in {**defaults, **own}.items() if v}
+    try:
+        values = cast("dict[str, Any]", _reader(query).schema.load(filled))
+    except ValidationError as error:
+        raise FieldErrors(messages_of(error)) from error
+    asked = made(JobEntries, values)
+    return made(
+        query,
+        values,
+        typed=typed,
+        own=frozenset(own),
+        stood_in=frozenset(filled.keys() - own.keys()),
+        unknown=tuple(key for key in given if key not in fields),
+        asked=asked,
+        job=job_of(asked),
+    )
