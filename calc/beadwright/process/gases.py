@@ -41,15 +41,15 @@ def _gas(mix: Mix) -> Gas:
     )
     name = say_mix(mix)
     why = _why_not(argon, co2, oxygen, helium)
-    if why:
+    if why is not None:
         raise UnknownEntryError(f"{name} is no gas for wire on steel: {why}")
     others = tuple((component, round(percent / 100, 6)) for component, percent in mix.others)
     group = OTHER_GROUP if others else iso_14175_group(co2, oxygen, helium)
     return Gas(name, argon, co2, oxygen, group, helium, others)
 
 
-def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str:
-    """Why a mixture is not for wire on carbon steel, or an empty string."""
+def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str | None:
+    """Why a mixture is not for wire on carbon steel, or None if it is."""
     if helium > 0 and co2 == oxygen == 0 and argon < 0.05:
         return "helium alone does not hold an arc on it; mix it with argon and CO2"
     if 0 < min((share for share in (co2, oxygen) if share > 0), default=1) < LEAST_SHARE:
@@ -64,7 +64,7 @@ def _why_not(argon: float, co2: float, oxygen: float, helium: float) -> str:
         iso_14175_group(co2, oxygen, helium)
     except UnknownEntryError as error:
         return str(error)
-    return ""
+    return None
 
 
 _USUAL = (

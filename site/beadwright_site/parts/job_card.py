@@ -24,12 +24,14 @@ class JobCard:
         drawing: The joint to scale.
         spoken: The picture in words.
         rows: Name and value of what the job is.
+        joint: Joint, plate and size in a line.
         line: The job in one line.
     """
 
     drawing: JointDrawing
     spoken: str
     rows: tuple[tuple[str, str], ...]
+    joint: str
     line: str
 
 
@@ -42,7 +44,8 @@ def _plates(found: DialIn) -> str:
     return f"{first}{joiner}{written(job.plate2_m, 'leg', job.units)}"
 
 
-def _weld(found: DialIn) -> tuple[str, str]:
+def _weld(found: DialIn) -> tuple[str, str, str]:
+    """What the weld's size is called, the size, and both in a sentence."""
     job, shape = found.job, found.plan.shape
     if job.is_fillet:
         leg = written(found.plan.wanted_leg_m, "leg", job.units)
@@ -50,12 +53,15 @@ def _weld(found: DialIn) -> tuple[str, str]:
             leg = f"{units.show(found.plan.wanted_leg_m, 'leg', job.units)} × " + written(
                 job.edges.leg2_m, "leg", job.units
             )
-        return "Leg", leg
+        return "Leg", leg, f"leg {leg}"
     if job.is_round:
-        return "Hole", written(hole_m(job), "leg", job.units)
+        hole = written(hole_m(job), "leg", job.units)
+        return "Hole", hole, f"hole {hole}"
     if not shape.complete:
-        return "Size", f"throat {written(shape.throat_m, 'leg', job.units)}"
-    return "Gap", written(shape.gap_m, "leg", job.units) if shape.gap_m else "none"
+        throat = f"throat {written(shape.throat_m, 'leg', job.units)}"
+        return "Size", throat, throat
+    gap = written(shape.gap_m, "leg", job.units) if shape.gap_m else "none"
+    return "Gap", gap, f"gap {gap}"
 
 
 def _joint_name(found: DialIn) -> str:
@@ -86,7 +92,7 @@ def job_card(found: DialIn) -> JobCard:
 
     drawing = draw_joint(found.plan.shape, write)
     joint = f"{_joint_name(found)}, {job.position_name}"
-    weld, size = _weld(found)
+    weld, size, said = _weld(found)
     rows = (
         ("Joint", joint),
         ("Plate", _plates(found)),
@@ -94,11 +100,10 @@ def job_card(found: DialIn) -> JobCard:
         ("Wire", wire_name(found)),
         ("Gas", f"{job.gas.name} · {job.gas.iso_group}"),
     )
-    said = size if weld == "Size" else f"{weld.lower()} {size}"
     spoken = f"{joint}, to scale. Plate {_plates(found)}, {said}."
     made_with = f"{wire_name(found)}, {job.gas.name}"
-    line = f"{joint}, plate {_plates(found)}, {said}, {made_with}"
-    return JobCard(drawing, spoken, rows, line)
+    whole = f"{joint}, plate {_plates(found)}, {said}"
+    return JobCard(drawing, spoken, rows, whole, f"{whole}, {made_with}")
 
 
 def weld_symbols(found: DialIn, *, both: bool = False) -> tuple[SymbolDrawing, ...]:

@@ -9,7 +9,6 @@ from beadwright.words.text import Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "job.no-entry": "“{key}” in the address is no entry of this page; left aside.",
         "job.gouge-root": "Gouge the root to sound metal from the second side before you weld it.",
         "job.slope-thicker": "Slope the thicker plate, or the weld, 1 in 2.5 down to the thinner.",
         "job.square-butt-one-side": (

@@ -56,7 +56,7 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
     verdict = verdicts.pop(lead)
     letters = [planned.prefix[:1].upper() or "A" for planned in found.ways]
     pair = (letters[0], letters[lead + 1])
-    line = job_card(found.ways[0].dialled).line
+    joint = job_card(found.ways[0].dialled).joint
     return PageView(
         f"{verdict['headline']} · Cost",
         state_line(answered.whose, invented),
@@ -64,7 +64,7 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
             "verdict": lambda: {
                 "verdict": verdict,
                 "others": [(other["headline"], other["reason"]) for other in verdicts],
-                "job": _job_line(found, line),
+                "job": _job_line(found, joint),
                 "band": tuple(money_text(end, sign) for end in main.band),
             },
             "ways": lambda: {"cards": cards(found)},
@@ -91,10 +91,9 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
     )
 
 
-def _job_line(found: CostAnswer, line: str) -> str:
-    """The job in a line: joint, plate, size, how many welds, how many parts."""
+def _job_line(found: CostAnswer, joint: str) -> str:
+    """The job in a line: its joint as given, how many welds, how many parts."""
     job = found.ways[0].dialled.job
-    joint = line.rsplit(", ", 2)[0]  # without wire and gas, which are the ways
     welds = f"{job.welds} weld{'' if job.welds == 1 else 's'} a part"
     return f"{joint}, {welds}. {found.parts:,} parts a year."
 

@@ -113,8 +113,12 @@ class Bar:
 
 
 def _length(amount: float, sign: str, system: System) -> str:
-    shown = units.convert(amount, "cost_per_length", system)
-    return f"{cents(shown, sign)}{units.symbol('cost_per_length', system)}"
+    return f"{_a_length(amount, sign, system)}{units.symbol('cost_per_length', system)}"
+
+
+def _a_length(amount: float, sign: str, system: System) -> str:
+    """Cost of a foot or metre of weld, without the unit."""
+    return cents(units.convert(amount, "cost_per_length", system), sign)
 
 
 def cards(found: CostAnswer) -> tuple[Card, ...]:
@@ -178,10 +182,10 @@ def times_table(found: CostAnswer) -> Table:
 
 def sums_table(found: CostAnswer) -> Table:
     """Return the cost by length, batch and year."""
-    made = cards(found)
+    made, sign = cards(found), found.currency
     unit = "A foot of weld" if found.units == "us" else "A metre of weld"
     rows = (
-        (unit, *(card.length.split("/")[0] for card in made)),
+        (unit, *(_a_length(cost.metre, sign, found.units) for cost in found.costs)),
         (f"Batch of {found.batch:,}", *(card.batch for card in made)),
     )
     total = (f"Year of {found.parts:,}", *(card.year for card in made))

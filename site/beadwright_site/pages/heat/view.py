@@ -38,7 +38,11 @@ def tone_of(found: HeatAnswer) -> str:
 
 def seconds(value: float) -> str:
     """Return a cooling time as the shop reads it."""
-    return f"{value:.1f} s" if value < 20 else f"{value:.0f} s"
+    return f"{_rounded(value)} s"
+
+
+def _rounded(value: float) -> str:
+    return f"{value:.1f}" if value < 20 else f"{value:.0f}"
 
 
 def start_facts(found: HeatAnswer) -> Iterator[Fact]:
@@ -61,7 +65,7 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
         yield Fact("–", "no heat, no cooling time")
     else:
         yield Fact(seconds(cooled.seconds), "from 800 to 500 °C",
-                   f"{seconds(cooled.low).removesuffix(' s')}–{seconds(cooled.high)}")  # fmt: skip
+                   f"{_rounded(cooled.low)}–{seconds(cooled.high)}")  # fmt: skip
     hard = found.hardness
     if hard.value is None or hard.low is None or hard.high is None:
         yield Fact("–", f"hardness: {reason(found.hardness_refused, found.units)}")

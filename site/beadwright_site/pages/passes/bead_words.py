@@ -104,8 +104,9 @@ def before_words(found: PassPlan, bead: Bead) -> str:
     if bead.number == 1:
         return "Before it: clean, tack, bring the plate up to preheat."
     last = found.beads[bead.number - 2]
-    clean = "Chip the slag off bead" if found.job.wire.traits.slag else "Brush bead"
-    clean = f"{clean} {last.number} {'and brush it ' if clean.startswith('Chip') else ''}bright"
+    clean = f"Brush bead {last.number} bright"
+    if found.job.wire.traits.slag:
+        clean = f"Chip the slag off bead {last.number} and brush it bright"
     if last.side != bead.side:
         gouge = ", gouge the root to sound metal" if found.shape.gouged else ""
         return f"Before it: go to the other side{gouge}. {clean}."
