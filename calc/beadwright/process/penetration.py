@@ -15,7 +15,7 @@ from beadwright.errors import require_positive
 from beadwright.phrases import Phrase, say
 from beadwright.process.penetration_points import BEADS, Bead
 from beadwright.process.transfer import Transfer
-from beadwright.process.wire_kinds import KIND_PHRASES, KINDS, Kind
+from beadwright.process.wire_kinds import KINDS, Kind
 
 DEPTH_CONSTANT = 3.05e-6
 """K of the form, in coherent SI: [m] over the cube root of [A⁴ / (m/s · V²)].
@@ -136,7 +136,7 @@ def refused(
     if transfer == "pulse":
         return say("process.no-estimate-pulse")
     if KINDS[kind].cored:
-        return say("process.no-estimate-cored", kind=KIND_PHRASES[kind])
+        return say("process.no-estimate-cored", kind=KINDS[kind].phrase)
     far = _outside(
         ("current", current_a, STRETCHED_CURRENT_A),
         ("volts", volts, STRETCHED_VOLTS),

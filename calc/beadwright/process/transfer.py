@@ -12,7 +12,7 @@ from beadwright.phrases import Phrase, say
 from beadwright.process.arc import open_window, short_window
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Position
-from beadwright.process.wire_kinds import KIND_PHRASES, Kind
+from beadwright.process.wire_kinds import Kind
 from beadwright.process.wires import Wire
 from beadwright.tolerance import REL_TOL
 
@@ -234,7 +234,7 @@ def spray_refused(wire: Wire, gas: Gas, position: Position | None = None) -> Phr
         return say("process.spray-wants-argon", gas=gas.name)
     limit = CORED_SPRAY_CO2_LIMIT if wire.traits.cored else SOLID_SPRAY_CO2_LIMIT
     if oxidizing_share(gas) > limit + _ROUNDING:
-        kind = KIND_PHRASES[wire.kind]
+        kind = wire.traits.phrase
         return say("process.much-co2-to-spray", kind=kind, limit=limit, gas=gas.name)
     if gas.helium > HELIUM_SPRAY_LIMIT + _ROUNDING:
         return say("process.much-helium-to-spray", limit=HELIUM_SPRAY_LIMIT, gas=gas.name)
@@ -283,7 +283,7 @@ def position_refused(wire: Wire, position: Position, transfer: Transfer) -> Phra
         return None
     mode, orientation = MODE_PHRASES[transfer], position.phrase
     if wire.traits.wants_pulse:
-        kind = KIND_PHRASES[wire.kind]
+        kind = wire.traits.phrase
         return say("process.runs-out-pulse-there", mode=mode, orientation=orientation, kind=kind)
     return say("process.runs-out", mode=mode, orientation=orientation)
 

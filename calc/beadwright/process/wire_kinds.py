@@ -12,21 +12,12 @@ from beadwright.phrases import Phrase, say
 Kind = Literal["solid", "metal-cored", "flux-cored"]
 
 
-KIND_PHRASES: Mapping[Kind, Phrase] = MappingProxyType(
-    {
-        "solid": say("process.solid"),
-        "metal-cored": say("process.metal-cored"),
-        "flux-cored": say("process.flux-cored"),
-    }
-)
-"""What each kind is called."""
-
-
 @dataclass(frozen=True, slots=True)
 class KindTraits:
     """What makes a kind of wire different. Tables by size have the kind in their keys.
 
     Attributes:
+        phrase: What it is called.
         cored: It has a core of powder: only the sheath carries the current, and the arc is broader.
         slag: It leaves slag, which holds the pool and is chipped off.
         shorts: It runs in short circuit too; if not, only in the fine drops of its class.
@@ -40,6 +31,7 @@ class KindTraits:
         efficiency_source: Source id of its deposition efficiency.
     """
 
+    phrase: Phrase
     cored: bool
     slag: bool
     shorts: bool
@@ -56,6 +48,7 @@ class KindTraits:
 KINDS: Mapping[Kind, KindTraits] = MappingProxyType(
     {
         "solid": KindTraits(
+            phrase=say("process.solid"),
             cored=False,
             slag=False,
             shorts=True,
@@ -69,6 +62,7 @@ KINDS: Mapping[Kind, KindTraits] = MappingProxyType(
             efficiency_source="lecture-efficiency",
         ),
         "metal-cored": KindTraits(
+            phrase=say("process.metal-cored"),
             cored=True,
             slag=False,
             shorts=True,
@@ -82,6 +76,7 @@ KINDS: Mapping[Kind, KindTraits] = MappingProxyType(
             efficiency_source="e70c-sheet",
         ),
         "flux-cored": KindTraits(
+            phrase=say("process.flux-cored"),
             cored=True,
             slag=True,
             shorts=False,

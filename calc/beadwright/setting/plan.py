@@ -23,7 +23,6 @@ from beadwright.process.transfer import (
     transfer_refused,
     transition_current,
 )
-from beadwright.process.wire_kinds import KIND_PHRASES
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FeedRoom, feed_room
 from beadwright.setting.heat_limits import heat_limits
@@ -122,7 +121,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
     refusal = spray_refused(wire, gas, position)
     thick = job.thinner_m > COLD_LAP_M * 1.001
     if wire.traits.wants_pulse and not position.sprays and thick:
-        kind = KIND_PHRASES[wire.kind]
+        kind = wire.traits.phrase
         reason = say("setting.wants-pulse", kind=kind, orientation=position.phrase)
         return "pulse", reason, spray_refused(wire, gas)
     least = transition_current(wire, gas)
