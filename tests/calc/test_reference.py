@@ -1,6 +1,7 @@
 """The core against print: every row of ``reference/*.csv``."""
 
 import json
+import re
 from pathlib import Path
 
 import pytest
@@ -142,3 +143,42 @@ def test_the_check_can_fail(value: object, expected: str, tolerance: str) -> Non
 def test_a_row_naming_no_function_is_an_error() -> None:
     with pytest.raises(AttributeError, match="no_such_function"):
         function_of("checks.no_such_function")
+
+
+KIND = re.compile(
+    r"^(?:an? |second |third )?(?:[\w-]+ ){0,3}?"
+    r"(?:manuals?|sheet|tables?|textbook|handbook|article|magazine|chart|guide|plate|lessons|institute)\b",
+    re.IGNORECASE,
+)
+"""A document called by what kind it is; in print there are many such."""
+
+TITLE = re.compile(
+    r"\bAWS D|\bAISC\b|\bPublic reference fluid tables, argon \(|Machinery's Handbook"
+)
+"""Documents whose title is of such words."""
+
+COPY = re.compile(r"\b[\w-]+\.(?:com|net|org|info)\b|\b(?:scribd|studylib) \d{5,}")
+"""Where a copy stands: a site, and the document's number there."""
+
+
+def is_named(document: str) -> bool:
+    """True if a reader can tell which document is meant."""
+    return bool(not KIND.match(document) or TITLE.search(document) or COPY.search(document))
+
+
+def test_what_is_found_stands_in_a_document_one_can_name() -> None:
+    bare = {
+        f"{row['document']} ({row['file']}.csv line {row['row']})"
+        for row in ROWS
+        if row["how"] == "found" and not is_named(row["document"])
+    }
+    assert not bare, "\n".join(sorted(bare))
+
+
+def test_a_bare_kind_of_document_is_no_name() -> None:
+    assert not is_named("Power-source manual, condition table")
+    assert not is_named("Second weld-metal weight table, lb/ft")
+    assert not is_named("Rating plate of a power source")
+    assert is_named("Power-source manual, thumb rules, manualshive.com 1796700")
+    assert is_named("Machinery's Handbook, 31st ed.")
+    assert is_named("AISC 360 Table J2.1")
