@@ -32,6 +32,7 @@ __all__ = [
     "typed_unit",
     "without_currency",
     "write",
+    "written",
 ]
 
 LONGEST_TEXT = 40
@@ -305,6 +306,17 @@ def show(value: float, measure: str, system: System = "us") -> str:
     if unit.symbol == "in" and measure in ("length", "leg"):
         return fraction_text(number, 32) or f"{number:.3f}"
     return f"{number:.{unit.places}f}"
+
+
+def written(value: float, measure: str, system: System = "us") -> str:
+    """Return a quantity with its unit, rounded as the shop reads it: ``3/8 in``.
+
+    Args:
+        value: The quantity [SI].
+        measure: Its kind [-].
+        system: Whose unit [-].
+    """
+    return f"{show(value, measure, system)} {symbol(measure, system)}".strip()
 
 
 STEPS: Mapping[tuple[str, System], Fraction] = MappingProxyType(

@@ -17,7 +17,7 @@ def written(value: float | None, measure: str, system: System) -> str:
     """
     if value is None:
         return "–"
-    return f"{units.show(value, measure, system)} {units.symbol(measure, system)}".strip()
+    return units.written(value, measure, system)
 
 
 def written_quantity(quantity: Quantity, system: System) -> str:

@@ -27,6 +27,7 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "units.quoted", "units.read",
         "units.read_number", "units.settable", "units.short", "units.show", "units.symbol",
         "units.system_named", "units.typed_unit", "units.without_currency", "units.write",
+        "units.written",
     ),
     "finds a row of a table": (
         "conductors.conductor_of", "cylinders.cylinder_of", "cylinders.usual_cylinder",

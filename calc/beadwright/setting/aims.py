@@ -1,4 +1,4 @@
-"""What the set point is chosen for: least time, least heat, the easiest run, or a balance."""
+"""The aims of a set point: least time, least heat, the easiest run, or a balance."""
 
 from __future__ import annotations
 
@@ -39,15 +39,16 @@ _VOLTS_EASE: Mapping[str, int] = MappingProxyType(
     {"arc-short": 1, "current-low": 1, "heat-low": 1, "arc-long": -1, "current-high": -1,
      "heat": -1}
 )  # fmt: skip
-"""Which way volts move an end of travel or tip-to-work off; other ends they do not move."""
+"""Direction in which volts move an end of travel or tip-to-work away; they move no other end."""
 TIE = 0.01
-"""What standing farther on the whole counts beside the nearest edge [-]."""
+"""Weight of the mean distance from all edges beside the distance from the nearest [-]."""
 CLOSE = 0.02
-"""How much nearer to an edge than the best spot the easiest may stand, as a share of a window [-].
-A grid over the window holds it to that."""
+"""How much nearer to an edge than the best place the easiest may be, as a share of a window [-].
+A test compares it with a grid over the window."""
 _SLACK = 0.004
-"""What a feed must better the best by to be worked out [-]."""
+"""Gain over the best so far that a feed must promise to be worked out [-]."""
 _GOLDEN = (sqrt(5) - 1) / 2
+"""Golden section [-]."""
 
 
 def aimed_feed(plan: Plan, aim: Aim) -> float:
@@ -76,11 +77,11 @@ def aimed_feed(plan: Plan, aim: Aim) -> float:
 
 
 def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
-    """Return where the arc stands at a feed, its volts as an aim asks.
+    """Return the operating point at a feed, its volts as an aim asks.
 
     Least heat takes the lowest volts that hold, the easiest run those farthest from every edge,
     as a rule the middle of their room; the others follow the mode's own line. Volts set by
-    hand stand, and pulse leaves volts to the machine.
+    hand are kept, and pulse leaves the volts to the machine.
 
     Args:
         plan: The plan [-].
@@ -99,7 +100,7 @@ def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
 
 
 def _ease_at(plan: Plan, feed: float, beat: float) -> float:
-    """The most ease at a feed; where even the best volts cannot beat a value, a cap on it."""
+    """The most ease at a feed; if even the best volts cannot beat a value, an upper bound of it."""
     run = plan.run
     cap = _ease([_share(plan.feeds, feed), _HALF, _HALF, _HALF])
     if cap <= beat + _SLACK:
@@ -114,7 +115,7 @@ def _ease_at(plan: Plan, feed: float, beat: float) -> float:
     if way == 0:
         return _ease(middle)
     probe, _ = _shares(plan, run.point(feed, room.place(_HALF + way * _PROBE)), room)
-    # Travel and tip gain what the volts lose: where they meet, on straight lines.
+    # Travel and tip-to-work gain what the volts lose: the best place is where the lines meet.
     held = min(middle[1:3])
     gain = (min(probe[1:3]) - held) / _PROBE
     meet = (held + gain * _HALF) / (1 + gain) if gain > 0 else 0.0
@@ -123,7 +124,7 @@ def _ease_at(plan: Plan, feed: float, beat: float) -> float:
 
 
 def _easiest_volts(plan: Plan, feed: float, room: Window) -> float:
-    """The easiest volts at a feed: from the middle of the room on as long as it gets easier."""
+    """The easiest volts at a feed: from the middle of the room, as long as each step is easier."""
     found = _HALF
     shares, way = _shares(plan, plan.run.point(feed, room.place(found)), room)
     best = _ease(shares)
@@ -136,15 +137,15 @@ def _easiest_volts(plan: Plan, feed: float, room: Window) -> float:
 
 
 def ease(plan: Plan, point: Operating, volts: Window | None) -> float:
-    """Return how far a point stands from the nearest end of any window, as a share of its width.
+    """Return the distance of a point from the nearest end of any window, as a share of its width.
 
-    Half is the middle of them all; at or below zero the point is out. Tip-to-work counts by its
-    usual range, so that a limit closing in at the far end does not count as ease. Between points
-    as near, the one farther on the whole counts a hundredth more.
+    A half is the middle of all windows; at or below zero the point is out. Tip-to-work counts by
+    its usual range, so that a limit that moves in at the far end does not count as ease. Of points
+    equally near, the one farther from the other ends counts a hundredth more.
 
     Args:
         plan: The plan [-].
-        point: Where the arc stands [-].
+        point: The operating point [-].
         volts: Room for the volts at its feed, or None where the machine sets them [V].
     """
     return _ease(_shares(plan, point, volts)[0])
@@ -157,7 +158,7 @@ def _ease(shares: list[float]) -> float:
 def _shares(plan: Plan, point: Operating, volts: Window | None) -> tuple[list[float], int]:
     """Room to the nearest end of each window as a share of its width, the feed's first.
 
-    And which way volts would ease the tightest of them: 1, -1, or 0 where they do not.
+    Then the direction in which volts would ease the tightest: 1, -1, or 0 if they do not.
     """
     run = plan.run
     by_feed, travel = _share(plan.feeds, point.feed_m_s), run.travel(point.feed_m_s)
@@ -205,24 +206,24 @@ def balanced_feed(plan: Plan) -> float:
     return min(max(target, window.place(0.2)), window.place(0.6))
 
 
-def _most(worth: Callable[[float, float], float], window: Window) -> float:
-    """Where a worth is most: even steps from the middle out, then golden section about the best.
+def _most(gain: Callable[[float, float], float], window: Window) -> float:
+    """Where the gain is highest: even steps from the middle out, then golden section at the best.
 
-    The worth is asked with the most found so far: what cannot beat it need not be worked out.
+    The function gets the highest found so far: what cannot beat it need not be worked out.
     """
     if window.high <= window.low:
         return window.low
     places = [window.place(step / COLUMNS) for step in range(COLUMNS + 1)]
     best, found = COLUMNS // 2, -inf
     for step in sorted(range(COLUMNS + 1), key=lambda step: abs(step - COLUMNS / 2)):
-        here = worth(places[step], found)
+        here = gain(places[step], found)
         if here > found:
             best, found = step, here
     low, high = places[max(best - 1, 0)], places[min(best + 1, COLUMNS)]
     found_at = places[best]
     left, right = high - _GOLDEN * (high - low), low + _GOLDEN * (high - low)
-    at_left = worth(left, found)
-    at_right = worth(right, max(found, at_left))
+    at_left = gain(left, found)
+    at_right = gain(right, max(found, at_left))
     for _ in range(ROUNDS):
         for value, at in ((at_left, left), (at_right, right)):
             if value > found:
@@ -230,9 +231,9 @@ def _most(worth: Callable[[float, float], float], window: Window) -> float:
         if at_left >= at_right:
             high, right, at_right = right, left, at_left
             left = high - _GOLDEN * (high - low)
-            at_left = worth(left, found)
+            at_left = gain(left, found)
         else:
             low, left, at_left = left, right, at_right
             right = low + _GOLDEN * (high - low)
-            at_right = worth(right, found)
+            at_right = gain(right, found)
     return found_at

@@ -73,7 +73,8 @@ def _of_machine(job: Job, transfer: Transfer) -> Iterator[Limit]:
         why = say("setting.machine-stops", most=Amount(job.machine_amps_a, "current"))
         yield Limit("machine", why, high=job.machine_amps_a, source="yours")
     if job.machine_volts_v is not None and transfer != "pulse":
-        # The low edge of the volts window is straight in current: above this the machine is short.
+        # The low edge of the volts window is straight in current: above this the machine lacks
+        # volts.
         foot = volts_window(0.0, job.wire, job.gas, transfer)[0]
         slope = (volts_window(100.0, job.wire, job.gas, transfer)[0] - foot) / 100
         volts, mode = Amount(job.machine_volts_v, "volts"), MODE_PHRASES[transfer]

@@ -31,10 +31,10 @@ class DialIn:
         plan: Mode, joint to scale, passes, room.
         open: False if no setting holds every limit.
         settings: Feed, volts, tip-to-work, travel.
-        point: Where the arc stands, or None without a set point.
+        point: The operating point, or None without a set point.
         outcome: What follows, or None without a set point.
         torch: How to hold it.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     job: Job
@@ -54,7 +54,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     metal = bead * plan.passes * job.wire.material.density_kg_m3
     length = job.weld_length_m * job.welds
     band = constants_of(job.wire).band
-    # Feed goes with current to a power between 1 and 2, so the current's band is a little tighter.
+    # Feed grows with a power of current between 1 and 2, so the current's band is a little tighter.
     current = within("Current", "current", point.current_a, band / 1.2, "power-balance")
     heat = heat_input(point.volts, point.current_a, travel)
     heat_en = heat_input_en(point.volts, point.current_a, travel)

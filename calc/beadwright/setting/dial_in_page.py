@@ -23,7 +23,7 @@ class DialInAnswer(PageAnswered):
         dialled: The settings and what follows.
         window_map: Feed and volts plane.
         ways_out: What would open a shut window.
-        notes: What to mind, loudest first.
+        notes: Notes, the most severe first.
     """
 
     dialled: DialIn

@@ -20,11 +20,12 @@ from beadwright.setting.run import Run
 from beadwright.setting.volts_limits import volts_room
 
 FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
-"""What a usual feeder holds steadily [m/s]. Common practice."""
+"""Feeds a usual feeder holds steadily [m/s]. Common practice."""
 
-_HAIR_ROOM = 1 - 1e-6
+_ROUNDING_ROOM = 1 - 1e-6
+"""Share of a heat limit used where no step of a hand follows: the rest is for rounding [-]."""
 _LOOKED_AT = (0.0, 1.0, 0.5, 0.25, 0.1, 0.05, 0.15, 0.2, 0.3, 0.4, 0.6, 0.7, 0.8, 0.9)
-"""Shares of the window where a feed that keeps the heat is looked for, ends first."""
+"""Shares of the window at which a feed within the heat limits is looked for, ends first."""
 _ANY_HEAT = tightest_window([Limit("heat", say("setting.any-heat"), low=0.0)])
 
 
@@ -34,7 +35,7 @@ class FeedRoom:
 
     Attributes:
         window: What the limits leave [m/s].
-        heat_fight: The heat limit no feed in the window keeps, or None.
+        heat_fight: The heat limit that no feed in the window keeps, or None.
         kept: True if what is fixed by hand can be kept with every other limit.
     """
 
@@ -46,8 +47,8 @@ class FeedRoom:
 def feed_room(run: Run, section_room_m2: tuple[float, float]) -> FeedRoom:
     """Return the room for the wire feed; volts and travel follow it unless set by hand.
 
-    What is fixed by hand narrows the room only if any is left then: else the room stands as
-    without it, and the setting fixed by hand is what is out.
+    What is fixed by hand narrows the room only if some room is left; otherwise the room is as
+    without it, and the setting fixed by hand is out.
 
     Args:
         run: The run [-].
@@ -67,7 +68,7 @@ def feed_room(run: Run, section_room_m2: tuple[float, float]) -> FeedRoom:
 
 
 def _tied(run: Run) -> list[tuple[bool, bool]]:
-    """Which of volts and travel fixed by hand to keep, as many as can be first."""
+    """Choices of volts and travel fixed by hand to keep, those with the most kept first."""
     volts = run.job.by_hand.volts is not None and run.transfer != "pulse"
     travel = run.job.by_hand.travel_m_s is not None
     ways = ((True, True), (False, True), (True, False), (False, False))
@@ -142,7 +143,7 @@ def _of_size(run: Run, section_room_m2: tuple[float, float]) -> Iterator[Limit]:
 
 
 def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
-    """At volts fixed by hand the current has to suit them."""
+    """At volts fixed by hand the current must suit them."""
     job, currents = run.job, run.currents
     mode, shown = MODE_PHRASES[run.transfer], Amount(volts, "volts")
 
@@ -183,7 +184,7 @@ def _of_arc(run: Run, volts: float) -> Iterator[Limit]:
 
 
 def _beside_spray(run: Run, volts: float, least: float) -> Limit:
-    """Short circuit lies under the current from which these volts spray, and over it again."""
+    """Short circuit lies below the currents at which these volts spray, and above them again."""
     job, hand = run.job, run.job.by_hand.wire_feed_m_s
 
     def feed(amps: float) -> float:
@@ -208,7 +209,7 @@ def _of_heat(
 ) -> tuple[list[Limit], Limit | None]:
     """Limits of the heat on the feed, or the one that none in the window keeps.
 
-    The heat is that on the mode's line, or at the volts given, or, where any will do, at those of
+    The heat is counted on the mode's line, or at the given volts, or, if any volts are allowed, at
     the mode's volts that suit the limit best.
     """
     heats = run.heats
@@ -225,7 +226,7 @@ def _of_heat(
         return run.heat(point)
 
     found: list[Limit] = []
-    room = _HAIR_ROOM if any_volts or volts is not None else STEP_ROOM
+    room = _ROUNDING_ROOM if any_volts or volts is not None else STEP_ROOM
     for level, limit, over in (
         (heats.high * room, heats.high_limit, True),
         (heats.low / room, heats.low_limit, False),

@@ -1,4 +1,4 @@
-"""What is said where the heat leaves no room."""
+"""The note where the heat leaves no room."""
 
 from __future__ import annotations
 
@@ -11,7 +11,7 @@ from beadwright.setting.limits import Limit
 
 
 def heat_fight(job: Job, limit: Limit) -> Note:
-    """Return what to say of a heat limit that no feed and no number of passes keeps.
+    """Return the note on a heat limit that no feed and no number of passes keeps.
 
     Args:
         job: The job [-].

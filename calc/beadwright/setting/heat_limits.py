@@ -1,4 +1,4 @@
-"""Every limit on the heat input: what thin plate stands, what a written procedure asks."""
+"""Every limit on the heat input: of thin plate, and of a written procedure."""
 
 from __future__ import annotations
 
@@ -11,11 +11,11 @@ from beadwright.process.heat import heat_ceiling
 from beadwright.setting.limits import Limit
 
 STEP_ROOM = 0.98
-"""Room left inside a heat limit for the steps a hand sets volts and feed in [-]."""
+"""Share of a heat limit that is used: the rest is for the steps of volts and feed [-]."""
 
 
 def heat_ceiling_j_m(job: Job) -> float:
-    """Return the most heat input thin plate stands; no limit on thicker plate [J/m].
+    """Return the most heat input thin plate bears; no limit on thicker plate [J/m].
 
     Source: ``heat.heat_ceiling``.
 

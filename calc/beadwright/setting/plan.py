@@ -31,10 +31,10 @@ from beadwright.setting.run import Run
 from beadwright.setting.size_limits import section_room
 
 SHORT_BELOW_M = 0.0031
-"""Thinner than 1/8 in, short circuit is planned [m]. Common practice."""
+"""Plate under which short circuit is planned: thinner than 1/8 in [m]. Common practice."""
 
 MOST_PASSES = 150
-"""More than the largest leg takes in the position that takes most."""
+"""Most passes tried: more than the largest leg takes in any position [-]."""
 
 _ASKED: Mapping[Transfer, Phrase] = MappingProxyType(
     {
@@ -47,7 +47,7 @@ OPEN_GAP = say("setting.open-gap")
 """Why an open root is shorted."""
 
 _LIGHTER = ("travel-low", "plate-heat", "heat-max")
-"""Limits under which a feed may come back in with lighter beads."""
+"""Limits that lighter beads may ease for a feed set by hand."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,7 +66,7 @@ class Plan:
         currents: Room for the current [A].
         feeds: Room for the wire feed [m/s].
         run: One of the passes, before feed and volts are chosen.
-        heat_fight: The heat limit no feed and no number of passes keeps, or None.
+        heat_fight: The heat limit that no feed and no number of passes keeps, or None.
     """
 
     transfer: Transfer
@@ -138,7 +138,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
 def make_plan(job: Job) -> Plan:
     """Return the plan with the fewest passes that leaves room, or one that is shut.
 
-    Where the choice of transfer is ours and an open arc leaves no room, short circuit is tried.
+    If the mode is not asked for and an open arc leaves no room, short circuit is tried.
     What is set by hand changes the mode only if it leaves the planned one no room at all.
 
     Args:
@@ -196,7 +196,7 @@ def _more_passes_help(run: Run, room: FeedRoom) -> bool:
         return False
     window, hand = room.window, run.job.by_hand
     if not window.open:
-        return window.high_limit.key != "travel-high"  # more passes only ask for more speed
+        return window.high_limit.key != "travel-high"  # more passes only need more speed
     if room.heat_fight is not None:
         return room.heat_fight.high < inf  # too hot; if too cold, they would be colder
     if hand.travel_m_s is not None:

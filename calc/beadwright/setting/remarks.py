@@ -1,4 +1,4 @@
-"""What the welder is told beside the numbers: what is out, what the code says, what can hurt."""
+"""Notes beside the numbers: what is out of its window, what the code says, what can hurt."""
 
 from __future__ import annotations
 
@@ -29,7 +29,7 @@ _FIELD = {"wire_feed": "wfs", "volts": "volts", "tip_to_work": "ctwd", "travel":
 
 
 def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -> tuple[Note, ...]:
-    """Return the notes on an answer, loudest first.
+    """Return the notes on an answer, the most severe first.
 
     Args:
         job: The job [-].

@@ -1,4 +1,4 @@
-"""One run to lay: what stands fixed before wire feed and volts are chosen."""
+"""One run to lay: all that is fixed before wire feed and volts are chosen."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ from beadwright.setting.limits import Window
 
 @dataclass(frozen=True, slots=True)
 class Run:
-    """One run, its mode and the limits that do not hang on the set point.
+    """One run, its mode and the limits that do not depend on the set point.
 
     Attributes:
         job: The job.
@@ -34,7 +34,7 @@ class Run:
     heats: Window
 
     def point(self, feed_m_s: float, volts: float | None = None) -> Operating:
-        """Return where the arc stands at a feed; volts follow the mode's line unless given.
+        """Return the operating point at a feed; volts follow the mode's line unless given.
 
         Args:
             feed_m_s: Wire feed, above zero [m/s].
@@ -59,7 +59,7 @@ class Run:
         """Return the heat input of a point, no efficiency in it [J/m].
 
         Args:
-            point: Where the arc stands [-].
+            point: The operating point [-].
             travel_m_s: Travel, or None for the one at that feed [m/s].
         """
         travel = travel_m_s or self.travel(point.feed_m_s)

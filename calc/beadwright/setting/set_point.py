@@ -36,7 +36,7 @@ def set_feed(plan: Plan) -> float | None:
 
 
 def set_point(plan: Plan, feed_m_s: float) -> Operating:
-    """Return where the arc stands at a feed, volts on a tenth where they are ours.
+    """Return the operating point at a feed, volts on a tenth where they are ours.
 
     Args:
         plan: The plan [-].
@@ -60,7 +60,7 @@ def set_point(plan: Plan, feed_m_s: float) -> Operating:
 
 
 def _on_a_tenth(job: Job, plan: Plan, point: Operating) -> Operating:
-    """A feed no volts suit: the mode's own line still says where to start."""
+    """A feed that no volts suit: the mode's own line still gives a start."""
     volts = units.settable(point.volts, "volts", job.units)
     if job.machine_volts_v is not None:
         volts = min(volts, job.machine_volts_v)

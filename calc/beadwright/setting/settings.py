@@ -1,4 +1,4 @@
-"""The four settings of a plan, each with its room and what binds it."""
+"""The four settings of a plan, each with its room and the limits at its ends."""
 
 from __future__ import annotations
 
@@ -19,10 +19,10 @@ from beadwright.setting.volts_limits import volts_room
 
 
 def settings_of(job: Job, plan: Plan) -> tuple[Settings, Operating | None, float | None]:
-    """Return the four settings, where the arc stands, and the travel [m/s].
+    """Return the four settings, the operating point, and the travel [m/s].
 
     Each window is what its own limits leave while the other three stand. Without a set point
-    the feed's window alone can be told, and the rest is None.
+    only the feed's window is known, and the rest is None.
 
     Args:
         job: The job [-].

@@ -1,4 +1,4 @@
-"""How much weld metal is still the joint asked for."""
+"""The least and most weld metal of the joint asked for."""
 
 from __future__ import annotations
 
@@ -15,8 +15,8 @@ MOST_BUTT_CROWN_M = 1 / 8 * 0.0254
 def section_room(job: Job, shape: JointShape) -> tuple[float, float]:
     """Return the largest and smallest section that is still the joint asked for [m²].
 
-    A fillet may be 1/16 in over its leg, and short only of the crown; a butt may heap its crown
-    to 1/8 in or come down to half of it.
+    A fillet may be 1/16 in over its leg, and may lack only its crown; the crown of a butt may be
+    from half of it to 1/8 in.
 
     Args:
         job: The job [-].

@@ -17,6 +17,7 @@ from beadwright.setting.run import Run
 from beadwright.setting.volts_limits import mode_volts
 
 _TOL = 1e-6
+"""Share by which an end may be passed and still count as held [-]."""
 
 
 def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
@@ -26,7 +27,7 @@ def tip_room(run: Run, point: Operating, travel_m_s: float) -> Window:
 
     Args:
         run: The run [-].
-        point: Where the arc stands [-].
+        point: The operating point [-].
         travel_m_s: Travel, above zero [m/s].
     """
     job = run.job
@@ -63,7 +64,7 @@ def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Lim
     mode = MODE_PHRASES[run.transfer]
 
     def over(tip: float, end: int) -> float:
-        """Volts that an end of the mode's room asks over those that stand."""
+        """Volts of an end of the mode's room over those set."""
         reach = extension(tip, volts)
         current = current_from_feed(job.wire, point.feed_m_s, reach)
         return mode_volts(run, current)[end] - volts
@@ -73,7 +74,7 @@ def _of_arc(run: Run, point: Operating, low: float, high: float) -> Iterator[Lim
     if over(low, 0) > 0:
         closest = crossing(lambda tip: over(tip, 0), low, run.tip_to_work_m, 0.0)
         yield Limit("arc-short", say("setting.stubs-closer-in", mode=mode), low=closest)
-    # Where the current falls out of spray's reach the room for short circuit opens at a step.
+    # Where the current falls below spray, the room for short circuit opens at once.
     least = transition_current(job.wire, job.gas) if run.transfer == "short" else 0.0
     reach = extension_from_feed(job.wire, point.feed_m_s, least) if least > 0 else inf
     for far in (high, reach * (1 - _TOL) + arc_length_m(volts)):

@@ -22,7 +22,7 @@ class Torch:
     Attributes:
         way: push, drag or either.
         travel_angle: Degrees off square along the travel: low, set, high.
-        work_angle: Degrees from the plate lying down: low, set, high.
+        work_angle: Degrees from the horizontal plate: low, set, high.
         aim: Where to point.
         source: Source id.
     """

@@ -18,7 +18,7 @@ def travel_room(run: Run, point: Operating, section_room_m2: tuple[float, float]
 
     Args:
         run: The run [-].
-        point: Where the arc stands [-].
+        point: The operating point [-].
         section_room_m2: Largest and smallest section of one bead that is still the joint [m²].
     """
     return tightest_window(_limits(run, point, section_room_m2))

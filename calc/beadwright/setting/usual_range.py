@@ -1,4 +1,4 @@
-"""What is said of a set point outside what its wire is usually run at."""
+"""The note on a set point outside the usual range of its wire."""
 
 from __future__ import annotations
 
@@ -45,8 +45,8 @@ def range_sources(kind: Kind, transfer: Transfer) -> tuple[str, str]:
 def usual_notes(job: Job, transfer: Transfer, settings: Settings) -> Iterator[Note]:
     """Yield a caution for feed, else for volts, outside the wire's usual range in a mode.
 
-    No limit: the windows stand as they are. Nothing is said where a limit of the wire's own says
-    it already.
+    This is not a limit: the windows stay as they are. There is no note where a limit of the wire
+    already has one.
 
     Source: ``wire_ranges.usual_feed``, ``wire_ranges.usual_volts``.
 

@@ -1,4 +1,4 @@
-"""Every limit on the volts at a wire feed, and where the volts then stand."""
+"""Every limit on the volts at a wire feed, and the operating point at their ends."""
 
 from __future__ import annotations
 
@@ -12,11 +12,16 @@ from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 
 START_V = 25.0
-"""Volts to look for an end of the room from; it is found from anywhere [V]."""
+"""Volts from which the search for an end begins; any start finds it [V]."""
 
 _ROUNDS = 8
+"""Most steps to an end of the volts; three are usual [-]."""
+
 _SETTLED = 1e-8
+"""Difference at which the steps end [V]."""
+
 _TOL = 1e-8
+"""Share by which a limit may be passed and still count as held [-]."""
 
 
 def volts_room(run: Run, point: Operating) -> Window:
@@ -27,7 +32,7 @@ def volts_room(run: Run, point: Operating) -> Window:
 
     Args:
         run: The run; not pulsed, where the machine sets its own volts [-].
-        point: Where the arc stands; its feed is held [-].
+        point: The operating point; its feed is held [-].
     """
     job, feed = run.job, point.feed_m_s
     mode = MODE_PHRASES[run.transfer]
@@ -49,7 +54,7 @@ def volts_room(run: Run, point: Operating) -> Window:
         return run.heat(run.point(feed, volts))
 
     currents, heats = run.currents, run.heats
-    # A hair's breadth off: under the shortest arc the current no longer moves with the volts.
+    # Within the tolerance: under the shortest arc the current no longer changes with the volts.
     least, most = currents.low * (1 - _TOL), currents.high * (1 + _TOL)
     if low.current_a < least <= high.current_a:
         at = crossing(current, low.volts, high.volts, least)
@@ -103,7 +108,7 @@ def _of_mode(run: Run, point: Operating) -> Iterator[Limit]:
 
 
 def edge_point(run: Run, point: Operating, transfer: Transfer, end: int) -> Operating:
-    """Return where the arc stands on an end of a mode's volts, the feed held.
+    """Return the operating point on an end of a mode's volts, the feed held.
 
     Args:
         run: The run [-].
@@ -112,12 +117,12 @@ def edge_point(run: Run, point: Operating, transfer: Transfer, end: int) -> Oper
         end: 0 for the low end, 2 for the high one, as of ``operating.volts_window`` [-].
     """
     job, here = run.job, point
-    over = asked = 0.0  # by how much the end lies over the volts, and the volts it was asked at
+    over = asked = 0.0  # by how much the end is over the volts, and the volts at which that was
     for turn in range(_ROUNDS):
         gap = volts_window(here.current_a, job.wire, job.gas, transfer)[end] - here.volts
         if abs(gap) <= _SETTLED * here.volts:
             break
-        # The end moves with the volts nearly in a straight line: step to where that line meets it.
+        # The end changes with the volts almost on a straight line: step to where they meet.
         slope = (gap - over) / (here.volts - asked) if turn else -1.0
         over, asked = gap, here.volts
         here = run.point(point.feed_m_s, asked - gap / slope)

@@ -1,4 +1,4 @@
-"""What would open a window that is shut: one change to the job at a time, each tried for real."""
+"""Single changes to the job that would open a shut window, each worked out in full."""
 
 from __future__ import annotations
 
@@ -14,6 +14,7 @@ from beadwright.process.wires import wire_of
 from beadwright.setting.plan import make_plan
 
 MOST_OFFERED = 5
+"""Changes offered at most: as many as a phone shows at once [-]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -73,7 +74,7 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
 
 
 def ways_out(job: Job) -> tuple[WayOut, ...]:
-    """Return the single changes that leave a window, most at hand first; none if none does.
+    """Return the single changes that leave a window, the easiest first; none if no change does.
 
     Args:
         job: A job whose window is shut [-].

@@ -18,17 +18,17 @@ from beadwright.setting.volts_limits import START_V, volts_room
 
 STEPS = 8
 EDGE_BAND_V = 1.0
-"""Half-width of the edges between modes [V]: condition tables stand about their line with a
+"""Half-width of the edges between modes [V]: condition tables scatter about their line with a
 standard deviation of 0.9 V (``arc.open_arc_volts``)."""
 LEAST_V = 12.0
-"""Foot of the volts axis: no wire arc burns below it [V]."""
+"""Low end of the volts axis: no wire arc burns below it [V]."""
 
 FeedVolts = tuple[float, float]
 
 
 @dataclass(frozen=True, slots=True)
 class Region:
-    """Where one transfer mode lives.
+    """The region of one transfer mode.
 
     Attributes:
         transfer: The mode.
@@ -85,8 +85,8 @@ def _mode(answer: DialIn) -> Transfer:
 def _currents(answer: DialIn, low: float, high: float) -> list[float]:
     """Currents in even steps from the one at a feed to the one at another [A].
 
-    The edges are straight in current, and feed follows from current without trying; so the plane
-    is walked along the current.
+    The edges are straight in current, and feed follows from current in closed form; so the plane is
+    drawn along the current.
     """
     job, tip = answer.job, answer.plan.tip_to_work_m
     first, last = (

@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from beadwright.errors import OutOfRangeError, require_positive
 from beadwright.process.wires import Wire
+from beadwright.tolerance import REL_TOL
 
 _POUND_KG = 0.45359237
 
@@ -88,8 +89,8 @@ def packages(need_kg: float, package_kg: float, on_hand_kg: float = 0.0) -> Pack
         raise OutOfRangeError(
             f"need_kg = {need_kg} and on_hand_kg = {on_hand_kg} must be zero or more"
         )
-    hair = 1e-9 * package_kg
-    count = max(0, ceil((need_kg - on_hand_kg - hair) / package_kg))
+    rounding = REL_TOL * package_kg
+    count = max(0, ceil((need_kg - on_hand_kg - rounding) / package_kg))
     loaded = on_hand_kg > 0
     changes = count if loaded else max(0, count - 1)
     return Packages(count, changes, on_hand_kg + count * package_kg - need_kg)

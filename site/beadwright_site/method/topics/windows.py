@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S
+from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S, Mover
 from beadwright.process.transfer import TRANSITION_BAND
 from beadwright.setting.aims import CLOSE, COLUMNS, ROUNDS, TIE
 from beadwright.setting.feed_limits import FEEDER_M_S
@@ -27,8 +27,8 @@ _CURRENT = Symbol("I", "current that feed draws, the arc's length taken off tip-
 _TRAVEL = Symbol("w", "travel", "m/s")
 
 
-def _us(value: float, measure: str) -> str:
-    return f"{units.show(value, measure, 'us')} {units.symbol(measure, 'us')}"
+def _comfortable(mover: Mover) -> str:
+    return units.written(COMFORTABLE_TRAVEL_M_S[mover], "travel")
 
 
 def _percent(share: float) -> str:
@@ -85,7 +85,7 @@ def feeds() -> Equation:
             Symbol(E_MOST, "most heat the plate stands or your procedure asks", "J/m"),
         ),
         f"Feeds a usual feeder holds, {units.show(FEEDER_M_S[0], 'wire_feed', 'us')} to "
-        f"{_us(FEEDER_M_S[1], 'wire_feed')}.",
+        f"{units.written(FEEDER_M_S[1], 'wire_feed')}.",
         "That of feed against current: it is the current's band that counts.",
         ("power-balance", "mass-balance", "practice"),
         f"The heat is kept {_percent(1 - STEP_ROOM)} inside its limit, for the steps volts and "
@@ -195,9 +195,8 @@ def aims() -> Equation:
         "about the best; for each the volts that suit. Least heat stands on the lowest volts that "
         "hold. Between spots as easy, the one farther on the whole counts "
         f"{_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
-        f"window. Balanced starts from {_us(COMFORTABLE_TRAVEL_M_S['hand'], 'travel')} by hand, "
-        f"{_us(COMFORTABLE_TRAVEL_M_S['track'], 'travel')} on a track, "
-        f"{_us(COMFORTABLE_TRAVEL_M_S['robot'], 'travel')} on a robot; short circuit from 1 A for "
+        f"window. Balanced starts from {_comfortable('hand')} by hand, {_comfortable('track')} on a "
+        f"track, {_comfortable('robot')} on a robot; short circuit from 1 A for "
         "each 0.001 in of plate. The time told beside an aim is length × passes ÷ travel, the heat "
         "volts × amps ÷ travel.",
         ("aims.aimed_feed", "aims.aimed_point", "aims.ease", "aims.balanced_feed", "aims.COLUMNS",
