@@ -21,6 +21,7 @@ from beadwright.units import (
     show,
     symbol,
     write,
+    written,
 )
 
 INCH = Fraction(254, 10_000)
@@ -203,6 +204,7 @@ def test_numbers_as_the_page_shows_them(
 ) -> None:
     assert show(value, measure, system) == text
     assert symbol(measure, system) == unit
+    assert written(value, measure, system) == f"{text} {unit}".strip()
 
 
 STEPS = {

@@ -195,8 +195,8 @@ def aims() -> Equation:
         "about the best; for each the volts that suit. Least heat stands on the lowest volts that "
         "hold. Between spots as easy, the one farther on the whole counts "
         f"{_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
-        f"window. Balanced starts from {_comfortable('hand')} by hand, {_comfortable('track')} on a "
-        f"track, {_comfortable('robot')} on a robot; short circuit from 1 A for "
+        f"window. Balanced starts from {_comfortable('hand')} by hand, {_comfortable('track')} on "
+        f"a track, {_comfortable('robot')} on a robot; short circuit from 1 A for "
         "each 0.001 in of plate. The time told beside an aim is length × passes ÷ travel, the heat "
         "volts × amps ÷ travel.",
         ("aims.aimed_feed", "aims.aimed_point", "aims.ease", "aims.balanced_feed", "aims.COLUMNS",
