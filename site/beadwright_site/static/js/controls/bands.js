@@ -77,7 +77,7 @@ export class Bands {
     this.#follow(drag, event.clientX);
   }
 
-  /** @param {number | null} x null: the browser took the finger, to scroll */
+  /** @param {number | null} x null: the browser took over, to scroll */
   #up(x) {
     const drag = this.#drag;
     if (!drag) return;

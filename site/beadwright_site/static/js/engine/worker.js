@@ -93,7 +93,7 @@ addEventListener("message", async ({ data }) => {
     if (!entry) throw new Fault("broken", `no such request: ${request.name}`);
     postMessage({ id: request.id, result: await entry(request) });
   } catch (error) {
-    // An exception of Python's leaves it sound. Anything else (no memory, a trap) does not.
+    // After an exception of Python the worker is sound; after any other fault it may not be.
     const sound = PythonError !== null && error instanceof PythonError;
     const { kind, message } = asFault(error);
     postMessage({ id: request.id, error: { kind, message }, fatal: !sound });

@@ -26,7 +26,7 @@ const standsAlone = () =>
   matchMedia("(display-mode: standalone)").matches ||
   /** @type {{standalone?: boolean}} */ (navigator).standalone === true;
 
-// Tablets of the same make call themselves a desktop; touch points give them away.
+// Tablets of the same make call themselves a desktop computer, but have touch points.
 const handHeldWithShareSheet = () =>
   /iPhone|iPad|iPod/.test(navigator.userAgent) ||
   (/Macintosh/.test(navigator.userAgent) && navigator.maxTouchPoints > 1);

@@ -11,12 +11,12 @@ import { activated, container, register } from "./registration.js";
  */
 
 const RETRY_MS = [5_000, 15_000, 45_000, 120_000];
-// Faults that may pass by themselves. The rest would only spend the data plan again and again.
+// Faults that may pass by themselves. With others, to try again would only use up the data plan.
 const PASSING = new Set(["unreachable", "slow", "silent", "server", "portal"]);
 const SILENT_TRIES = 3;
 
-/** Keeps the app on the phone and says how far that is. Events: "change"; "stored" when all of
- * it was found or made whole. */
+/** Keeps the app on the phone and says how much of it is there. Events: "change"; "stored" when all
+ * files were found sound or were fetched anew. */
 class Offline extends EventTarget {
   /** @type {KeepState} */
   state = { kind: "checking", percent: 0, fault: null, about: null };
@@ -56,13 +56,13 @@ class Offline extends EventTarget {
     for (const [target, type] of /** @type {[EventTarget, string][]} */ ([
       [document, "visibilitychange"], [window, "pageshow"], [window, "focus"], [window, "online"],
     ])) {
-      target.addEventListener(type, () => this.#lookUp());
+      target.addEventListener(type, () => this.#lookAgain());
     }
     void this.retry();
   }
 
-  /** The page came back to the front, or the signal did. */
-  #lookUp() {
+  /** The page came to the front again, or the signal came back. */
+  #lookAgain() {
     if (document.visibilityState !== "visible") return;
     void this.updates.look();
     if (this.state.kind === "none" && PASSING.has(this.state.fault?.kind ?? "")) void this.retry(false);
@@ -149,7 +149,7 @@ class Offline extends EventTarget {
     if (!PASSING.has(fault.kind)) return;
     const wait = RETRY_MS[Math.min(this.#tries, RETRY_MS.length - 1)];
     this.#tries += 1;
-    this.#timer = setTimeout(() => this.#lookUp(), wait);
+    this.#timer = setTimeout(() => this.#lookAgain(), wait);
   }
 }
 

@@ -30,7 +30,7 @@ export async function register() {
 }
 
 /**
- * The worker in charge of this page, once it is.
+ * The worker that serves this page, once it does.
  * @param {ServiceWorkerRegistration} registration
  * @returns {Promise<ServiceWorker>}
  */

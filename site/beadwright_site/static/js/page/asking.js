@@ -58,6 +58,6 @@ export async function askPage(page, query, { names, parts, latest = "page", live
     void failure(answered.signal)
       .then(() => askServer(query, answered.signal))
       .then((answer) => answer && resolve(answer))
-      .catch(() => {}); // no signal: the engine's own word stands
+      .catch(() => {}); // no signal: what the engine says counts
   });
 }
