@@ -111,6 +111,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Keep slots side by side {apart} apart, centre to centre. Run round the foot first, "
             "then fill."
         ),
+        "job.no-entry": "“{key}” in the address is no entry of this page; left aside.",
     }
 )
 """Texts by id."""
