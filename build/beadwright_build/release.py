@@ -66,9 +66,7 @@ def write_release(site: Path, cache: Path = CACHE) -> Release:
         BuildError: If a script of the service worker cannot be read.
     """
     (site / WORKER).unlink(missing_ok=True)
-    compress_files(site, cache)
-    paths = [path for path in sorted(site.rglob("*")) if path.is_file()]
-    files = tuple(_list(path, site) for path in paths if path.suffix not in ENCODINGS)
+    files = list_files(site, cache)
     listed = json.dumps([asdict(file) for file in files], sort_keys=True)
     release = Release(
         id=hashlib.sha256(listed.encode()).hexdigest()[:12],
@@ -79,6 +77,13 @@ def write_release(site: Path, cache: Path = CACHE) -> Release:
     for suffix in ENCODINGS:
         compress_file(site / WORKER, suffix, cache)
     return release
+
+
+def list_files(site: Path, cache: Path = CACHE) -> tuple[ReleaseFile, ...]:
+    """Compress what is in a site folder and return the list of it, the copies left out."""
+    compress_files(site, cache)
+    paths = [path for path in sorted(site.rglob("*")) if path.is_file()]
+    return tuple(_list(path, site) for path in paths if path.suffix not in ENCODINGS)
 
 
 def read_release(site: Path) -> dict[str, Any]:
