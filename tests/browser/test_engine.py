@@ -155,6 +155,7 @@ def test_an_input_that_stops_the_worker_twice_is_refused(frail: Phone) -> None:
     assert frail.ask("check", {})["ok"] is True
 
 
+@pytest.mark.long(reason="the worker is stopped and started again until it is given up")
 def test_a_worker_that_keeps_crashing_is_left_alone_until_asked(frail: Phone) -> None:
     for text in ("crashes", "crashes twice"):
         begin(frail, text, "job")

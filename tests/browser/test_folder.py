@@ -16,7 +16,10 @@ FETCH_PAGE = """
 """
 
 
-@pytest.fixture(scope="module", params=["/", "/shop/beadwright/"])
+AT_ROOT = pytest.param("/", marks=pytest.mark.long(reason="the root is where every other test is"))
+
+
+@pytest.fixture(scope="module", params=[AT_ROOT, "/shop/beadwright/"])
 def offline_phone(
     request: pytest.FixtureRequest, shipped: Path, chromium: Browser
 ) -> Iterator[Phone]:

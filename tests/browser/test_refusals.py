@@ -8,18 +8,19 @@ from tests.browser.host import Fault, Host
 from tests.browser.phone import Phone
 
 WASM = "runtime/pyodide.asm.wasm"
+LIKE = pytest.mark.long(reason="one more fault of the kinds its neighbors try, by a first visit")
 NO_STORE = "delete Navigator.prototype.serviceWorker"
 
 
 @pytest.mark.parametrize(
     ("fault", "word"),
     [
-        (Fault(keep=1_000_000), "file cut short"),
-        (Fault(keep=0), "file cut short"),
+        pytest.param(Fault(keep=1_000_000), "file cut short", marks=LIKE),
+        pytest.param(Fault(keep=0), "file cut short", marks=LIKE),
         (Fault(html=True), "sign-in page"),
         (Fault(flip=True), "wrong file|file cut short"),
-        (Fault(status=404), "file missing"),
-        (Fault(status=503), "server error"),
+        pytest.param(Fault(status=404), "file missing", marks=LIKE),
+        pytest.param(Fault(status=503), "server error", marks=LIKE),
     ],
     ids=["truncated", "empty", "a page instead", "wrong byte", "missing", "server error"],
 )
@@ -38,6 +39,7 @@ def test_a_bad_wasm_file_is_refused_until_mended(
     expect(phone.part("notice")).to_be_hidden()
 
 
+@pytest.mark.long(reason="a first visit; the type decides nothing since the bytes are hashed")
 def test_a_wrong_content_type_does_no_harm(make_host: MakeHost, make_phone: MakePhone) -> None:
     host = make_host(faults={WASM: Fault(kind="application/octet-stream")})
     phone = make_phone(host.url)
@@ -48,9 +50,9 @@ def test_a_wrong_content_type_does_no_harm(make_host: MakeHost, make_phone: Make
 @pytest.mark.parametrize(
     ("fault", "word"),
     [
-        (Fault(keep=1_000_000), "file cut short"),
-        (Fault(html=True), "sign-in page"),
-        (Fault(status=404), "file missing"),
+        pytest.param(Fault(keep=1_000_000), "file cut short", marks=LIKE),
+        pytest.param(Fault(html=True), "sign-in page", marks=LIKE),
+        pytest.param(Fault(status=404), "file missing", marks=LIKE),
         (Fault(keep=1_000_000, cut=True), "no signal"),
     ],
     ids=["truncated", "a page instead", "missing", "line cut"],

@@ -3,6 +3,7 @@
 from pathlib import Path
 from typing import Any
 
+import pytest
 from playwright.sync_api import expect
 
 from beadwright_build.release import read_release
@@ -92,6 +93,7 @@ def test_files_cleared_and_no_signal_is_told(host: Host, phone: Phone) -> None:
     phone.expect_ready()
 
 
+@pytest.mark.long(reason="a first visit; nothing is fetched, so nothing can be lost")
 def test_repair_without_signal_keeps_what_is_sound(host: Host, phone: Phone) -> None:
     phone.open()
     phone.expect_ready()

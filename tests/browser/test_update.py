@@ -64,6 +64,7 @@ def test_an_update_waits_to_be_taken(host: Host, phone: Phone, newer: Path) -> N
     assert "newer" in phone.page.evaluate(f"fetch('{STYLE}').then((r) => r.text())")
 
 
+@pytest.mark.long(reason="an update once more; what it is taken from is the store")
 def test_taking_an_update_needs_no_signal(host: Host, phone: Phone, newer: Path) -> None:
     phone.open(QUERY)
     phone.expect_ready()
@@ -77,6 +78,7 @@ def test_taking_an_update_needs_no_signal(host: Host, phone: Phone, newer: Path)
     assert phone.loads == 2
 
 
+@pytest.mark.long(reason="two tabs and two releases; one tab is run always")
 def test_every_tab_changes_over_once(host: Host, phone: Phone, newer: Path) -> None:
     phone.open(QUERY)
     phone.expect_ready()
@@ -139,6 +141,7 @@ def test_a_cut_update_harms_nothing(host: Host, phone: Phone, newer: Path) -> No
     assert host.asked(STYLE) == 0  # kept from the first try
 
 
+@pytest.mark.long(reason="the update is cut as in the test before, then the app opened anew")
 def test_an_update_half_stored_is_not_taken_by_opening_the_app(
     host: Host, phone: Phone, newer: Path
 ) -> None:
@@ -157,6 +160,7 @@ def test_an_update_half_stored_is_not_taken_by_opening_the_app(
     assert again.release() == release_id(older)
 
 
+@pytest.mark.long(reason="an update once more, from a host with another cache rule")
 def test_a_host_that_lets_files_go_stale_does_not_hold_an_update_back(
     make_host: MakeHost, make_phone: MakePhone, newer: Path
 ) -> None:
@@ -172,6 +176,7 @@ def test_a_host_that_lets_files_go_stale_does_not_hold_an_update_back(
     phone.expect_ready()
 
 
+@pytest.mark.long(reason="two updates in a row")
 def test_a_release_can_be_called_back(host: Host, phone: Phone, newer: Path) -> None:
     older = host.site
     phone.open()

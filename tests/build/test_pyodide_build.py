@@ -48,6 +48,7 @@ def shapes(archive: Path) -> dict[str, tuple[object, ...]]:
         }
 
 
+@pytest.mark.long(reason="compiles the core twice; the packed runtime is asked for answers always")
 @pytest.mark.skipif(
     sys.version_info[:2] != (3, 13), reason="pyodide py-compile compiles for the Python it runs on"
 )

@@ -34,11 +34,8 @@ LEFT_OUT = {
 """Modules not looked at, and why."""
 
 ENTERED_UNSEEN = {
-    "beadwright.money.cost_query.way_fields": "run when its module is imported, once",
-    "beadwright.money.cost_query.shared_fields": "run when its module is imported, once",
-    "beadwright.reading.page_query.PageAnswered.units": "every page's answer has its own",
+    "beadwright.job.page_query.PageAnswered.units": "every page's answer has its own",
     "beadwright.reading.queries.messages_of": "run by every refusal; test_query.py",
-    "beadwright.sources.source_of": "finds a row; tests/site/test_method.py asks for each",
 }
 """Functions no row is seen to enter and no test names, and why that is no gap."""
 
