@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from types import MappingProxyType
 from typing import Literal
 
 from beadwright.phrases import Phrase
@@ -36,6 +38,18 @@ class Note:
     def key(self) -> str:
         """The id of what it says."""
         return self.phrase.key
+
+
+_SEVERITY: Mapping[Level, int] = MappingProxyType({"stop": 0, "out": 1, "caution": 2, "note": 3})
+
+
+def severest_first(notes: Iterable[Note]) -> tuple[Note, ...]:
+    """Return notes by their level, the most severe first; those of one level keep their order.
+
+    Args:
+        notes: The notes [-].
+    """
+    return tuple(sorted(notes, key=lambda note: _SEVERITY[note.level]))
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,13 +14,11 @@ from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
     TRANSITION_BAND,
-    edges,
     gas_refused,
-    globular_current,
     spray_refused,
-    transfer_at,
     transition_current,
 )
+from beadwright.process.transfer_regions import edges, globular_current, transfer_at
 from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
 from tests.told import in_words
 

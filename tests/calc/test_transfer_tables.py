@@ -6,13 +6,11 @@ from beadwright.process.gases import Gas
 from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
-    edges,
     gas_refused,
-    globular_current,
     spray_refused,
-    transfer_at,
     transition_current,
 )
+from beadwright.process.transfer_regions import edges, globular_current, transfer_at
 from beadwright.process.wires import wire_of
 from tests.told import in_words
 

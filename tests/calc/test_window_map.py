@@ -5,7 +5,8 @@ from hypothesis import assume, given, settings
 from shapely import Point, Polygon
 
 from beadwright.process.operating import at_feed
-from beadwright.process.transfer import spray_refused, transfer_at
+from beadwright.process.transfer import spray_refused
+from beadwright.process.transfer_regions import transfer_at
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.window_map import WindowMap, window_map
 from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand

@@ -18,13 +18,11 @@ from beadwright.process.transfer import (
     SHORT_RANGE_A,
     TRANSITION_A,
     Transfer,
-    edges,
     gas_refused,
-    globular_current,
     spray_refused,
-    transfer_at,
     transition_current,
 )
+from beadwright.process.transfer_regions import edges, globular_current, transfer_at
 from beadwright.process.wire_kinds import Kind
 from beadwright.process.wire_ranges import usual_current
 from beadwright.process.wires import wire_of

@@ -18,16 +18,14 @@ from beadwright.process.transfer import (
     NAMES,
     OPEN_TOP_A,
     Transfer,
-    edges,
     gas_refused,
-    globular_current,
     oxidizing_share,
     position_refused,
     spray_refused,
-    transfer_at,
     transfer_refused,
     transition_current,
 )
+from beadwright.process.transfer_regions import edges, globular_current, transfer_at
 from beadwright.process.wires import CORED_MASS_RATIO, INCH_SIZES_M, WIRE_TYPES, Wire, wire_of
 from beadwright.setting.torch import torch
 from tests.calc.reference_rows import read_rows

@@ -51,7 +51,7 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "aims.STEP", "chance.BINS", "cooling_curve.POINTS", "groove_joints.BACKING_M",
         "job_joint.joint_shape",
         "joints.FACE_CHORDS", "joints.box", "joints.corners", "joints.region", "joints.same",
-        "strength_check.point_numbers", "transfer.NO_SHORT_V", "window_map.LEAST_V",
+        "strength_check.point_numbers", "transfer_regions.NO_SHORT_V", "window_map.LEAST_V",
         "window_map.STEPS",
     ),
     "a limit on what may be asked, or on waiting": (

@@ -8,13 +8,11 @@ from beadwright.heating.haz_hardness import MOST_HV
 from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.preheat_table import COLD_K, COLD_TO_K, THINNEST_M
 from beadwright.phrases import Amount, say
-from beadwright.results import Note
+from beadwright.results import Note, severest_first
 from beadwright.temperatures import from_celsius
 
 HIGH_CE = 0.45
 """CE(IIW) from which a steel counts as one that hardens [% by mass]. Common practice."""
-
-_ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
 def heat_remarks(found: HeatAnswer) -> tuple[Note, ...]:
@@ -30,7 +28,7 @@ def heat_remarks(found: HeatAnswer) -> tuple[Note, ...]:
         *_counted(found),
         *_rules(found),
     ]
-    return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
+    return severest_first(notes)
 
 
 def _steel(found: HeatAnswer) -> Iterator[Note]:

@@ -15,12 +15,11 @@ from beadwright.passes.pass_choices import Choice, choices, nearest
 from beadwright.passes.pass_plan import pass_plan
 from beadwright.passes.pass_remarks import pass_remarks
 from beadwright.passes.passes_query import PassesQuery
-from beadwright.results import Note
+from beadwright.results import Note, severest_first
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.ways_out import WayOut, ways_out
 
 _SETTINGS = ("wfs", "volts", "ctwd", "travel")
-_ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +106,7 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
     notes = [*worked.notes, *query.notes()]
     return PassesAnswer(
         "passes", query, worked.dialled, worked.found, worked.nearest, worked.ways_out, at,
-        notes=tuple(sorted(notes, key=lambda note: _ORDER[note.level])),
+        notes=severest_first(notes),
     )  # fmt: skip
 
 

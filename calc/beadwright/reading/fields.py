@@ -133,7 +133,7 @@ class Measured(QueryField[float]):
         """Return an end of the range as the asker's units have it."""
         if system == "us":
             return text
-        return f"{units.show(value, self.measure, 'si')} {units.symbol(self.measure, 'si')}"
+        return units.written(value, self.measure, "si")
 
 
 class Choice[T: str](QueryField[T]):

@@ -13,9 +13,9 @@ from beadwright.process.transfer import (
     OPEN_TOP_A,
     SHORT_RANGE_A,
     Transfer,
-    globular_current,
     transition_current,
 )
+from beadwright.process.transfer_regions import globular_current
 from beadwright.setting.limits import Limit
 
 

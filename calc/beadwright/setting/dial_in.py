@@ -13,7 +13,7 @@ from beadwright.process.gas_flow import gas_flow
 from beadwright.process.heat import heat_input, heat_input_en
 from beadwright.process.melted import melted
 from beadwright.process.operating import Operating
-from beadwright.process.transfer import transfer_at
+from beadwright.process.transfer_regions import transfer_at
 from beadwright.results import Note, Quantity, within
 from beadwright.setting.outcome import Outcome, Settings
 from beadwright.setting.plan import Plan, make_plan

@@ -13,7 +13,7 @@ from beadwright.process.gas_notes import gas_notes
 from beadwright.process.published_range import published_notes
 from beadwright.process.transfer import MODE_PHRASES, gas_refused
 from beadwright.process.wire_remarks import wire_remarks
-from beadwright.results import Note
+from beadwright.results import Note, severest_first
 from beadwright.setting.heat_fight import heat_fight
 from beadwright.setting.outcome import SETTING_PHRASES, Outcome, Settings
 from beadwright.setting.plan import Plan
@@ -22,7 +22,6 @@ from beadwright.setting.usual_range import usual_notes
 from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
-_ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 _FIELD = {"wire_feed": "wfs", "volts": "volts", "tip_to_work": "ctwd", "travel": "travel"}
 """The field of each setting, by its measure."""
@@ -47,7 +46,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
         *_cautions(job, outcome),
         *published_notes(job.wire, outcome.current.value if outcome is not None else None),
     ]
-    return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
+    return severest_first(notes)
 
 
 def _shut(job: Job, plan: Plan) -> Iterator[Note]:

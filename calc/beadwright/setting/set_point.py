@@ -8,7 +8,7 @@ from beadwright import units
 from beadwright.job.job import Job
 from beadwright.measures import MEASURES
 from beadwright.process.operating import Operating
-from beadwright.process.transfer import transfer_at
+from beadwright.process.transfer_regions import transfer_at
 from beadwright.setting.aims import aimed_feed, aimed_point
 from beadwright.setting.limits import Window
 from beadwright.setting.plan import Plan

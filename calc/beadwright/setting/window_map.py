@@ -6,13 +6,8 @@ from dataclasses import dataclass
 
 from beadwright.phrases import Phrase
 from beadwright.process.operating import at_feed, feed_at_current
-from beadwright.process.transfer import (
-    TRANSITION_BAND,
-    Transfer,
-    edges,
-    spray_refused,
-    transition_current,
-)
+from beadwright.process.transfer import TRANSITION_BAND, Transfer, spray_refused, transition_current
+from beadwright.process.transfer_regions import edges
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.volts_limits import START_V, volts_room
 
@@ -195,8 +190,8 @@ def _window(answer: DialIn) -> tuple[FeedVolts, ...]:
 def window_map(answer: DialIn) -> WindowMap:
     """Return the feed and volts plane for an answer.
 
-    Source: ``transfer.edges``, ``feed_limits``, ``volts_limits``; the window is the planned mode's,
-    its volts those that hold every limit at each feed. Bands: ``transfer.TRANSITION_BAND``,
+    Source: ``transfer_regions.edges``, ``feed_limits``, ``volts_limits``; the window is the planned
+    mode's, its volts those that hold every limit at each feed. Bands: ``transfer.TRANSITION_BAND``,
     ``EDGE_BAND_V``.
 
     Args:

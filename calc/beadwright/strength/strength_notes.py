@@ -5,15 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright.phrases import Amount, say
-from beadwright.results import Note
+from beadwright.results import Note, severest_first
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.resistance_aisc import counted_leg, long_weld_factor
 from beadwright.strength.strength_answer import LegSizes
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
-
-_ORDER = {"stop": 0, "out": 1, "caution": 2, "note": 3}
 
 
 def strength_notes(
@@ -39,7 +37,7 @@ def strength_notes(
         *_seam(task, segments),
         *_cautions(task),
     ]
-    return tuple(sorted(notes, key=lambda note: _ORDER[note.level]))
+    return severest_first(notes)
 
 
 def _leg(value_m: float) -> Amount:

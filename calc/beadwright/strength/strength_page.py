@@ -17,6 +17,7 @@ from beadwright.joint.fillets import (
     minimum_leg,
 )
 from beadwright.strength.intermittent import Intermittent, intermittent_for, widest_gap
+from beadwright.strength.plate_links import plate_links
 from beadwright.strength.resistance_en import LEAST_THROAT_M
 from beadwright.strength.strength_answer import LegSizes, StrengthAnswer
 from beadwright.strength.strength_check import (
@@ -26,7 +27,6 @@ from beadwright.strength.strength_check import (
     Spread,
     counted_throat,
     leg_needed,
-    plate_links,
     spread,
     weld_link,
 )

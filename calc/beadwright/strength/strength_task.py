@@ -23,7 +23,7 @@ from beadwright.strength.strength_query import (
 )
 from beadwright.strength.weld_group import WeldGroup, shaped_group
 from beadwright.strength.weld_line import LineProperties, line_properties
-from beadwright.units import read, show, symbol
+from beadwright.units import read, written
 
 _BOTH_SIDES = 2.0
 """Distance, in plate thicknesses, under which two lines of weld are the two sides of one plate
@@ -159,10 +159,9 @@ def _check_part(query: StrengthQuery, group: WeldGroup) -> None:
     left, bottom, right, top = group.outline
     longest = max(right - left, top - bottom)
     if longest > part * (1 + 1e-9):
-        unit = symbol("length", system)
         text = (
-            f"The weld is {show(longest, 'length', system)} {unit} long, the part "
-            f"{show(part, 'length', system)} {unit}: shorten the weld or "
+            f"The weld is {written(longest, 'length', system)} long, the part "
+            f"{written(part, 'length', system)}: shorten the weld or "
             "give the part its length."
         )
         key = "group_height" if query.group_height is not None else "weld_length"
@@ -175,11 +174,10 @@ def _check_edge(job: Job) -> None:
         return
     most = largest_edge_leg(job.plate2_m)
     if job.leg_m > most + 1e-9:
-        unit = symbol("leg", job.units)
         text = (
-            f"Leg {show(job.leg_m, 'leg', job.units)} {unit} is over "
-            f"{show(most, 'leg', job.units)} {unit}, the most along the edge of the "
-            f"{show(job.plate2_m, 'leg', job.units)} {unit} plate (AISC 360 J2.2b)."
+            f"Leg {written(job.leg_m, 'leg', job.units)} is over "
+            f"{written(most, 'leg', job.units)}, the most along the edge of the "
+            f"{written(job.plate2_m, 'leg', job.units)} plate (AISC 360 J2.2b)."
         )
         raise FieldErrors({"leg": [text], "plate2": [text]})
 

@@ -20,7 +20,6 @@ from beadwright.supply.leftovers import CylinderLeft, SpoolLeft, cylinder_left, 
 from beadwright.supply.purchase import PurchaseRow
 from beadwright.supply.spools import Packages, packages
 from beadwright.supply.supplies_query import SuppliesQuery
-from beadwright.units import System
 
 YEARS_OF_WIRE = 2.0
 """Time in use after which wire in a package rusts before it is used up [years]. Common practice."""
@@ -168,7 +167,7 @@ def _purchases(
     read: SuppliesQuery, planned: PlannedWay, found: Supplies
 ) -> tuple[PurchaseRow, ...]:
     way, job = planned.way, planned.dialled.job
-    package = _written(way.spool_kg, "mass", job.units)
+    package = units.written(way.spool_kg, "mass", job.units)
     wire_price = read.way.wire_price
     wire = PurchaseRow(
         "wire",
@@ -176,7 +175,7 @@ def _purchases(
         package,
         found.packages.count,
         None if wire_price is None else wire_price * way.spool_kg,
-        f"{_written(found.packages.left_kg, 'mass', job.units)} left over",
+        f"{units.written(found.packages.left_kg, 'mass', job.units)} left over",
     )
     small = (
         PurchaseRow("tips", f"Contact tip for {job.wire.size}", "each", found.tips,
@@ -189,15 +188,11 @@ def _purchases(
 def _gas_row(read: SuppliesQuery, planned: PlannedWay, found: Supplies) -> PurchaseRow:
     job = planned.dialled.job
     name = f"{job.gas.name} (ISO 14175 {job.gas.iso_group})"
-    volume = _written(found.gas_m3, "gas_volume", job.units)
+    volume = units.written(found.gas_m3, "gas_volume", job.units)
     if found.cylinders is None:
         return PurchaseRow("gas", name, f"bulk, {volume}", 1, found.gas_m3 * planned.way.gas_m3, "")
     return PurchaseRow("gas", name, found.cylinder.name, found.cylinders,
                        read.way.cylinder_price, f"{volume} used")  # fmt: skip
-
-
-def _written(value: float, measure: str, system: System) -> str:
-    return f"{units.show(value, measure, system)} {units.symbol(measure, system)}"
 
 
 def _notes(read: SuppliesQuery, planned: PlannedWay, found: Supplies) -> Iterator[Note]:

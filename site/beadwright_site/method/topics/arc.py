@@ -178,11 +178,11 @@ def least_spray() -> Equation:
         ("mig-handbook-1-2", "supplier-transition", "e70c-sheet", "practice"),
         "",
         ("transfer.transition_current", "transfer.oxidizing_share", "transfer.spray_refused",
-         "transfer.transfer_at", "transfer.edges", "transfer.globular_current",
-         "transfer.TRANSITION_BAND", "transfer.SOLID_SPRAY_CO2_LIMIT",
-         "transfer.CORED_SPRAY_CO2_LIMIT", "transfer.OXYGEN_STEP", "transfer.OXYGEN_MOST",
-         "transfer.HELIUM_STEP", "transfer.OXYGEN_AS_CO2", "transfer.HELIUM_SPRAY_LIMIT",
-         "transfer.LEAST_ACTIVE"),
+         "transfer_regions.transfer_at", "transfer_regions.edges",
+         "transfer_regions.globular_current", "transfer.TRANSITION_BAND",
+         "transfer.SOLID_SPRAY_CO2_LIMIT", "transfer.CORED_SPRAY_CO2_LIMIT", "transfer.OXYGEN_STEP",
+         "transfer.OXYGEN_MOST", "transfer.HELIUM_STEP", "transfer.OXYGEN_AS_CO2",
+         "transfer.HELIUM_SPRAY_LIMIT", "transfer.LEAST_ACTIVE"),
     )  # fmt: skip
 
 

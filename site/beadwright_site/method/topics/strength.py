@@ -178,7 +178,7 @@ PLATES = Equation(
      "base_metal.OMEGA_RUPTURE", "base_metal.PHI_PULL", "base_metal.OMEGA_PULL",
      "base_metal.GAMMA_M0", "base_metal.yield_strength", "base_metal.rupture_strength",
      "base_metal.pull_yield_strength", "base_metal.pull_rupture_strength", "base_metal.together",
-     "base_metal.yield_strength_en", "base_metal.pull_strength_en", "strength_check.plate_links"),
+     "base_metal.yield_strength_en", "base_metal.pull_strength_en", "plate_links.plate_links"),
 )  # fmt: skip
 
 SEAM = Equation(
