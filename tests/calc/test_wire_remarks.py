@@ -10,7 +10,6 @@ from beadwright.process.wire_remarks import (
     lays_remark,
     print_remark,
     volts_remark,
-    wire_facts,
     wire_remarks,
 )
 from beadwright.process.wires import WIRE_TYPES, wire_of
@@ -104,14 +103,3 @@ def test_notes_of_flux_cored_wire() -> None:
 
 def test_solid_wire_needs_no_note() -> None:
     assert notes("ER70S-6", "0.023in", "75/25", "3F-down", "short", 60) == []
-
-
-@pytest.mark.parametrize("name", WIRE_TYPES)
-def test_what_stands_on_the_label(name: str) -> None:
-    made = WIRE_TYPES[name]
-    facts = dict(wire_facts(wire_of(name, "0.045in")))
-    assert facts["Class"] == f"{name}, {made.spec}"
-    assert facts["ISO"].startswith("ISO 1")
-    assert facts["Weld metal"] in ("490 MPa at least", "550 MPa at least")
-    assert facts["Drive rolls"].startswith("smooth" if made.kind == "solid" else "knurled")
-    assert ("A5.36" in facts) is (made.kind != "solid")

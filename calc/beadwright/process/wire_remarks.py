@@ -11,7 +11,7 @@ from beadwright.process.comparison import at_equal_current, more_laid, usual_way
 from beadwright.process.gases import GASES, Gas
 from beadwright.process.positions import Position
 from beadwright.process.transfer import Transfer, spray_refused
-from beadwright.process.wires import WIRE_TYPES, Wire, wire_of
+from beadwright.process.wires import Wire, wire_of
 from beadwright.results import Note
 
 SHEET_VOLTS = (28.0, 30.0)
@@ -128,24 +128,3 @@ def wire_remarks(
     missing = print_remark(wire)
     if missing is not None:
         yield Note("note", missing, wire.traits.mass_source, "dia")
-
-
-def wire_facts(wire: Wire) -> tuple[tuple[str, str], ...]:
-    """Return what stands on the wire's label and what feeds it: name and words, in order.
-
-    Source: ``wire_types.WIRE_TYPES``.
-
-    Args:
-        wire: The wire [-].
-    """
-    made = WIRE_TYPES[wire.type.name]
-    rows = [
-        ("Class", f"{made.name}, {made.spec}"),
-        ("ISO", made.iso),
-        ("A5.36", made.alias),
-        ("Weld metal", f"{made.tensile_pa / 1e6:.0f} MPa at least"),
-        ("Gas", made.gases.label),
-        ("Polarity", made.polarity),
-        ("Drive rolls", made.drive_roll),
-    ]
-    return tuple((name, words) for name, words in rows if words)

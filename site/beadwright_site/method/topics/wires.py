@@ -113,7 +113,7 @@ def types_table() -> Table:
         ("aws-wires", "aws-a5.20", "practice"),
         "Every size between; flux-cored not in 0.040. MPa: least strength of the weld metal. "
         "ISO names are of the nearest common type, not an equivalence.",
-        ("wire_types.WIRE_TYPES", "wire_kinds.KINDS", "wire_remarks.wire_facts"),
+        ("wire_types.WIRE_TYPES", "wire_kinds.KINDS"),
     )
 
 
