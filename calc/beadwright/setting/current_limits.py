@@ -53,7 +53,7 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
         why = say("setting.pulse-stubs", current=Amount(short_low, "current"))
         yield Limit("pulse-low", why, low=short_low)
     top = OPEN_TOP_A[wire.kind, wire.size]
-    why = say("setting.wire-s-top", current=Amount(top, "current"))
+    why = say("setting.usual-top", current=Amount(top, "current"))
     yield Limit("wire-top", why, high=top, source=wire.traits.top_source)
 
 

@@ -17,7 +17,7 @@ _WIRES_OWN = frozenset(
     {
         "setting.wire-stubs", "setting.shorts-unevenly", "setting.drops-out-of-spray",
         "setting.drops-grow-coarse", "setting.still-shorts", "setting.pulse-stubs",
-        "setting.wire-s-top", "setting.sprays-on-volts",
+        "setting.usual-top", "setting.sprays-on-volts",
     }
 )  # fmt: skip
 """The limits that are a wire's own: where one binds, its end is said already."""

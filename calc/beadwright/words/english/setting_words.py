@@ -20,7 +20,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.drops-grow-coarse": "below {current} this wire's drops grow coarse",
         "setting.still-shorts": "below {current} this wire still short circuits",
         "setting.pulse-stubs": "below {current} even pulse stubs this wire",
-        "setting.wire-s-top": "{current} is this wire's usual top",
+        "setting.usual-top": "{current} is this wire's usual top",
         "setting.burns-through": "over {current} this plate burns through",
         "setting.does-not-fuse": "below {current} the bead lies on the plate without fusing",
         "setting.machine-stops": "your machine stops at {most}",
