@@ -64,7 +64,8 @@ def test_a_refit_gives_the_constants_printed(kind: Kind, size: str) -> None:
     ("kind", "size"),
     FITTED,
 )
-def test_points_stand_within_the_band(kind: Kind, size: str) -> None:
+def test_the_points_fitted_stand_within_the_band(kind: Kind, size: str) -> None:
+    """Consistency of fit and band; test_burnoff_held_out.py tells of points not fitted."""
     printed = CONSTANTS[kind, size]
     errors = relative_errors(
         fitted_points(kind, size), wire_for(kind, size), printed.phi_v, printed.r_ohm_m

@@ -1,4 +1,4 @@
-"""A second transcription of what the hand holds and how fast it moves, in the shop's fractions.
+"""A consistency check: what the hand holds and how fast it moves, typed twice, in shop fractions.
 
 Where print exists, rows of ``reference`` hold these to it; the rest is common practice, and here a
 slip of one cell shows.

@@ -1,7 +1,7 @@
-"""The tables of the wires, figure by figure, where print gives no more than a range.
+"""A consistency check of the tables of the wires: figures chosen where print gives but a range.
 
-What print gives exactly is among the reference rows; these are the figures chosen inside it, typed
-here from their words in the core's docstrings: common practice unless a source is said.
+What print gives is among the reference rows, and holds each figure to its range. Here each figure
+stands a second time, so that a slip of one cell shows. It is no proof that the figure is right.
 """
 
 import pytest
