@@ -121,8 +121,8 @@ def holds(value: Any, expected: str, tolerance: str) -> bool:
         below, above = (abs(end) * float(tolerance[:-1]) / 100 for end in (low, high))
     else:
         below = above = float(tolerance)
-    hair = 1e-12 * max(abs(low), abs(high), 1.0)
-    below, above = below + hair, above + hair
+    rounding = 1e-12 * max(abs(low), abs(high), 1.0)
+    below, above = below + rounding, above + rounding
     if isinstance(value, list):
         window_low, window_high = cast("list[float]", value)
         return window_low - below <= low and high <= window_high + above

@@ -93,7 +93,7 @@ def test_the_deviation_is_the_root_of_the_mean_square(kind: Kind, size: str) -> 
     assert found.deviation == pytest.approx(sqrt(fmean(error**2 for error in found.errors)))
 
 
-def test_carried_over_constants_come_from_their_neighbours() -> None:
+def test_carried_over_constants_come_from_their_neighbors() -> None:
     near, far = CONSTANTS["metal-cored", "0.045in"], CONSTANTS["metal-cored", "1/16in"]
     small, between = CONSTANTS["metal-cored", "0.035in"], CONSTANTS["metal-cored", "0.052in"]
     assert CONSTANTS["metal-cored", "0.040in"] == small
@@ -118,7 +118,7 @@ def test_a_band_is_the_least_whole_per_cent_that_holds_nine_in_ten(kind: Kind, s
     assert CONSTANTS[kind, size].band == max(floor, ceil(100 * held)) / 100
 
 
-def test_solid_without_points_lies_half_way_between_its_neighbours() -> None:
+def test_solid_without_points_lies_halfway_between_its_neighbors() -> None:
     """0.040 in, by hand: (3.466 + 4.192) / 2 V, (4.011 + 3.454) / 2 · 10⁻⁷ Ω·m, a wider band."""
     between = CONSTANTS["solid", "0.040in"]
     assert between.phi_v == pytest.approx(3.829, abs=5e-4)

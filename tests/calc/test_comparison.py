@@ -127,7 +127,7 @@ def test_a_third_more_is_within_the_band_at_equal_heat_on_the_shop_s_own_volts()
     assert on_its_line.ratio < found.ratio < 1.30 < found.high
 
 
-def test_more_current_favours_the_cored_wire() -> None:
+def test_more_current_favors_the_cored_wire() -> None:
     """Resistance heats the sheath with the square of the current."""
     ratios = [at_equal_current(SOLID, CORED, amps).ratio for amps in (200, 250, 300, 350)]
     assert ratios == sorted(ratios)

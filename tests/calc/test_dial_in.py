@@ -116,7 +116,7 @@ def test_heat_is_volts_times_amps_over_travel(typed: Typed) -> None:
 
 @settings(max_examples=60)
 @given(jobs(joints=("tee", "lap")))
-def test_a_larger_leg_is_travelled_slower_at_the_same_feed(typed: Typed) -> None:
+def test_a_larger_leg_is_traveled_slower_at_the_same_feed(typed: Typed) -> None:
     answers = [dialled(typed | {"leg": leg, "wfs": "290in/min"}) for leg in ("3/16in", "1/4in")]
     assume(same_passes(answers))
     travels = [answer.settings.travel.value or 0 for answer in answers]
@@ -125,7 +125,7 @@ def test_a_larger_leg_is_travelled_slower_at_the_same_feed(typed: Typed) -> None
 
 @settings(max_examples=60)
 @given(jobs())
-def test_more_feed_is_travelled_faster(typed: Typed) -> None:
+def test_more_feed_is_traveled_faster(typed: Typed) -> None:
     answers = [dialled(typed | {"wfs": f"{feed}in/min"}) for feed in (200, 250, 300)]
     assume(same_passes(answers) and len({a.plan.transfer for a in answers}) == 1)
     travels = [answer.settings.travel.value or 0 for answer in answers]

@@ -17,7 +17,7 @@ from tests.calc.jobs import Typed, one_of, planned, wires
 from tests.told import told
 
 FILLET_POSITIONS = ("1F", "2F", "3F-up", "4F")
-HAIR = 1e-6
+ROUNDING = 1e-6
 
 
 @st.composite
@@ -66,9 +66,9 @@ def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
             assert any("two limits fight" in told(note) for note in beside)
             continue
         laid = bead.laid
-        if not slow * (1 - HAIR) <= laid.travel_m_s <= fast * (1 + HAIR):
+        if not slow * (1 - ROUNDING) <= laid.travel_m_s <= fast * (1 + ROUNDING):
             assert any("travel is" in told(note) for note in beside), bead.number
-        if not heats.low * (1 - HAIR) <= laid.heat_j_m <= heats.high * (1 + HAIR):
+        if not heats.low * (1 - ROUNDING) <= laid.heat_j_m <= heats.high * (1 + ROUNDING):
             assert any(" in over your" in told(note) or " in more heat" in told(note)
                        for note in beside), bead.number  # fmt: skip
     if found.over:

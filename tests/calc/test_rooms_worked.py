@@ -56,7 +56,7 @@ def between(low: float, high: float) -> Window:
         ("globular", "CO2", 350, (32.175, 36.675)),
     ],
 )
-def test_volts_of_a_mode_and_not_its_neighbour(
+def test_volts_of_a_mode_and_not_its_neighbor(
     transfer: Transfer, gas: str, amps: float, volts: tuple[float, float]
 ) -> None:
     assert mode_volts(run_of(transfer, gas), amps) == pytest.approx(volts)

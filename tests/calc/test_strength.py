@@ -77,7 +77,7 @@ def test_the_directional_method_never_asks_more_than_the_simplified(
 
 @settings(max_examples=30)
 @given(QUERY)
-def test_inches_and_millimetres_tell_the_same(query: str) -> None:
+def test_inches_and_millimeters_give_the_same(query: str) -> None:
     us, si = ask(f"{query}&leg=1/2in"), ask(f"{query}&leg=1/2in&units=si")
     assert [link.key for link in us.links] == [link.key for link in si.links]
     assert us.links[0].use == pytest.approx(si.links[0].use)

@@ -14,7 +14,7 @@ from beadwright.joint.tee_grooves import tee_groove_joint
 from tests.calc.drawn import dimensions, mm, mm2, mm_groove, near, rectangle
 
 
-def test_a_bevelled_tee_on_a_backing() -> None:
+def test_a_beveled_tee_on_a_backing() -> None:
     groove = mm_groove("tee-bevel", 45, 6, 20, backed=True)
     shape = tee_groove_joint(groove, 0.010, 0.020, 0.005, 0.001)
     (weld,) = shape.regions
@@ -38,7 +38,7 @@ def test_a_bevelled_tee_on_a_backing() -> None:
     assert not shape.gouged
 
 
-def test_a_tee_bevelled_on_both_sides_part_way() -> None:
+def test_a_tee_beveled_on_both_sides_part_way() -> None:
     groove = mm_groove("tee-double-bevel", 45, 1, 5, 4, complete=False)
     shape = tee_groove_joint(groove, 0.010, 0.016, 0.008, 0.0, 0.001)
     first, second = shape.regions
@@ -62,7 +62,7 @@ def test_a_tee_bevelled_on_both_sides_part_way() -> None:
     assert not shape.gouged
 
 
-def test_a_bevelled_tee_without_a_fillet_is_welded_through_its_root_face() -> None:
+def test_a_beveled_tee_without_a_fillet_is_welded_through_its_root_face() -> None:
     groove = mm_groove("tee-bevel", 45, 2, 14)
     shape = tee_groove_joint(groove, 0.010, 0.016, 0.0, 0.008)
     (weld,) = shape.regions
@@ -132,7 +132,7 @@ def test_no_groove_opens_wider_than_its_most(kind: JointKind, most: float) -> No
         groove_joint(mm_groove(kind, most + 0.5, 0, 2, depth2), 0.010, 0.010, 0.0)
 
 
-def test_no_bevelled_tee_opens_wider_than_85() -> None:
+def test_no_beveled_tee_opens_wider_than_85() -> None:
     tee_groove_joint(mm_groove("tee-bevel", 0.5, 0, 2), 0.010, 0.010, 0.0, 0.0)
     tee_groove_joint(mm_groove("tee-bevel", 85, 0, 2), 0.010, 0.010, 0.0, 0.0)
     with pytest.raises(OutOfRangeError, match="must be above 0 to 85"):
@@ -160,12 +160,12 @@ def test_a_double_v_of_60_degrees() -> None:
     assert shape.section_m2 == mm2((144 + 36) / sqrt(3) + 40)
 
 
-def test_a_plate_a_hair_thicker_is_drawn_so() -> None:
+def test_a_plate_slightly_thicker_is_drawn_so() -> None:
     shape = groove_joint(mm_groove("square", 0, 2, 10), 0.010, 0.0102, 0.0)
     assert near(shape.plates[1][1:4], [(1, 0), (1, -10), (1, -10.2)])
 
 
-def test_a_tee_bevelled_30_degrees_on_both_sides() -> None:
+def test_a_tee_beveled_30_degrees_on_both_sides() -> None:
     groove = mm_groove("tee-double-bevel", 30, 1, 6, 3)
     shape = tee_groove_joint(groove, 0.010, 0.012, 0.009, 0.0)
     first, second = 1 + 6 / sqrt(3), 1 + 3 / sqrt(3)
@@ -178,12 +178,12 @@ def test_a_tee_bevelled_30_degrees_on_both_sides() -> None:
     assert (shape.root_face_m, shape.gouged, shape.complete) == (mm(3), True, True)
 
 
-def test_the_arc_of_a_bevelled_tee_stands_past_its_rise() -> None:
+def test_the_arc_of_a_beveled_tee_stands_past_its_rise() -> None:
     shape = tee_groove_joint(mm_groove("tee-bevel", 30, 0, 14), 0.010, 0.016, 0.0, 0.0)
     assert shape.angles[0].radius_m == mm(14 + 1.25 * 14 / sqrt(3))
 
 
-def test_the_throat_of_a_narrow_bevelled_tee_ends_at_its_upper_toe() -> None:
+def test_the_throat_of_a_narrow_beveled_tee_ends_at_its_upper_toe() -> None:
     # tan 30° = 1/√3: the face ends 6/√3 up; from the root 6 deep that is √(36 + 12).
     groove = mm_groove("tee-bevel", 30, 0, 6, complete=False)
     assert tee_groove_joint(groove, 0.010, 0.016, 0.003, 0.0).throat_m == mm(sqrt(48))

@@ -36,7 +36,7 @@ def test_short_circuit_by_size() -> None:
     } == SHORT_RANGE_A
 
 
-def test_top_of_a_size_between_its_neighbours() -> None:
+def test_top_of_a_size_between_its_neighbors() -> None:
     """Metal-cored 0.040 in: (260 + 340) / 2 A."""
     assert OPEN_TOP_A["metal-cored", "0.040in"] == pytest.approx(300)
 

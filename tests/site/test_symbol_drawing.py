@@ -88,7 +88,7 @@ def test_the_arrow_side_lies_below_in_one_and_on_the_full_line_in_the_other() ->
     }
 
 
-def test_the_arrow_breaks_towards_the_plate_that_is_bevelled() -> None:
+def test_the_arrow_breaks_towards_the_plate_that_is_beveled() -> None:
     straight, broken = drawn("joint=v", "AWS A2.4").path, drawn("joint=bevel", "AWS A2.4").path
     assert "L36 88L46 84" in broken
     assert "L36 88L46 84" not in straight
