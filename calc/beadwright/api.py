@@ -68,12 +68,16 @@ def answer_json(page: str, query: str, kept: Kept = None) -> dict[str, Any]:
         found = answer(page, query, kept)
     except FieldErrors as error:
         return {"errors": error.messages}
-    return {
-        "page": page,
-        "query": found.canonical,
-        **PAGES[page].report(found),
-        "notes": [reports.note_report(note, found.units) for note in found.notes],
-    }
+    report: dict[str, Any] = reports.encoded(
+        {
+            "page": page,
+            "query": found.canonical,
+            **PAGES[page].report(found),
+            "notes": found.notes,
+        },
+        found.units,
+    )
+    return report
 
 
 def answer_csv(page: str, query: str, kept: Kept = None) -> str:

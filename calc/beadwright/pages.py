@@ -2,7 +2,7 @@
 
 The modules of a page ``made-up`` lie in its room: ``made_up_query`` (``MadeUpQuery``, its keys),
 ``made_up_page`` (``made_up_answer``, from a query to the answer) and ``made_up_report``
-(``made_up_report``, the answer as plain data; ``made_up_csv`` where the page has a table). They are
+(``made_up_report``, the answer by key; ``made_up_csv`` where the page has a table). They are
 imported when first asked for: a phone opens Dial in before a page of prices.
 """
 
@@ -17,6 +17,7 @@ from typing import TYPE_CHECKING, Any, Literal
 if TYPE_CHECKING:
     from beadwright.job.page_query import PageAnswered
     from beadwright.reading.entries import Fields
+    from beadwright.reports import Tree
 
 ExampleWhen = Literal["never", "empty", "no job"]
 """When a page shows its example: never (it shows its defaults), for an empty query, or for a query
@@ -76,14 +77,14 @@ class Page:
         found: PageAnswered = self._of("page", "answer")(query, kept)
         return found
 
-    def report(self, found: PageAnswered) -> dict[str, Any]:
-        """Return an answer of the page as plain data, by part.
+    def report(self, found: PageAnswered) -> Tree:
+        """Return an answer of the page as a tree of its values, by part; see ``reports``.
 
         Args:
             found: What ``answer`` returned [-].
         """
-        data: dict[str, Any] = self._of("report", "report")(found)
-        return data
+        tree: Tree = self._of("report", "report")(found)
+        return tree
 
     def csv(self, found: PageAnswered) -> str:
         """Return the table of an answer of the page as CSV; only where it ``has_table``.

@@ -1,168 +1,125 @@
-"""The Cost page as plain data for JSON, and the whole comparison as CSV."""
+"""The Cost page's answer as a report, and the whole comparison as CSV."""
 
 from __future__ import annotations
 
 import csv
 from collections.abc import Iterator
 from io import StringIO
-from typing import Any
 
+from beadwright.money.break_even import BreakEven
 from beadwright.money.capacity import Capacity
 from beadwright.money.chance import ChanceState
 from beadwright.money.cost import Cost
 from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.cost_ways import PlannedWay
-from beadwright.money.curves import CurvePoint
 from beadwright.money.swings import Swing
-from beadwright.reports import rounded, shown
-from beadwright.units import System
-from beadwright.words.wording import reason, worded
+from beadwright.reports import Number, Shown, Tree, encoded, figures, rounded, same, shown
 
 
-def cost_report(answer: CostAnswer) -> dict[str, Any]:
-    """Return the Cost page's answer as plain data in shown units, by part.
+def cost_report(answer: CostAnswer) -> Tree:
+    """Return the Cost page's answer, by part.
 
     Args:
         answer: The answer [-].
     """
-    return {"answer": _answer(answer)}
-
-
-def _answer(answer: CostAnswer) -> dict[str, Any]:
-    system = answer.units
+    ways = zip(answer.ways, answer.costs, answer.capacities, strict=True)
     return {
-        "currency": answer.currency,
-        "parts": answer.parts,
-        "batch": answer.batch,
-        "ways": [
-            _way_report(planned, cost, held, answer)
-            for planned, cost, held in zip(
-                answer.ways, answer.costs, answer.capacities, strict=True
-            )
-        ],
-        "comparisons": [_comparison_report(found, system) for found in answer.comparisons],
+        "answer": {
+            **same(answer, "currency", "parts", "batch"),
+            "ways": [_way(planned, cost, held, answer) for planned, cost, held in ways],
+            "comparisons": map(_comparison, answer.comparisons),
+        }
     }
 
 
-def _way_report(
-    planned: PlannedWay, cost: Cost, held: Capacity, answer: CostAnswer
-) -> dict[str, Any]:
-    way, system = planned.way, answer.units
-    settings = planned.dialled.settings
+def _way(planned: PlannedWay, cost: Cost, held: Capacity, answer: CostAnswer) -> Tree:
+    way, settings = planned.way, planned.dialled.settings
     return {
         "key": planned.prefix.rstrip("_") or "a",
         "name": way.name,
         "measured": planned.measured,
-        "wire_feed": shown(settings.wire_feed.value, "wire_feed", system),
-        "travel": shown(settings.travel.value, "travel", system),
-        "laid": shown(way.laid_kg_s, "deposition", system),
-        "efficiency": shown(way.efficiency, "share", system),
-        "factor": shown(way.factor, "share", system),
-        "metal": shown(way.metal_kg, "mass", system),
-        "wire_bought": shown(way.bought_kg, "mass", system),
-        "gas": shown(way.gas_part_m3, "gas_volume", system),
-        "times": [{"key": t.key, "name": t.name, **shown(t.amount, "time", system)}
-                  for t in cost.times],
-        "time": shown(cost.time_s, "time", system),
-        "pieces": [{"key": p.key, "name": p.name, "part": rounded(p.amount)} for p in cost.pieces],
-        "part": rounded(cost.part),
-        "length": shown(cost.metre, "cost_per_length", system),
-        "metal_mass": shown(cost.kilogram, "price_per_mass", system),
-        "batch": rounded(cost.batch(answer.batch)),
-        "year": rounded(cost.year(answer.parts)),
-        "once": [{"key": key, "amount": rounded(amount)} for key, amount in planned.once],
-        "yearly": rounded(way.yearly),
+        **shown("wire_feed", wire_feed=settings.wire_feed.value),
+        **shown("travel", travel=settings.travel.value),
+        **shown("deposition", laid=way.laid_kg_s),
+        **shown("share", efficiency=way.efficiency, factor=way.factor),
+        **shown("mass", metal=way.metal_kg, wire_bought=way.bought_kg),
+        **shown("gas_volume", gas=way.gas_part_m3),
+        "times": [{**same(t, "key", "name"), "**": Shown(t.amount, "time")} for t in cost.times],
+        **shown("time", time=cost.time_s),
+        "pieces": [{**same(p, "key", "name"), **figures(part=p.amount)} for p in cost.pieces],
+        **figures(part=cost.part),
+        **shown("cost_per_length", length=cost.metre),
+        **shown("price_per_mass", metal_mass=cost.kilogram),
+        **figures(batch=cost.batch(answer.batch), year=cost.year(answer.parts)),
+        "once": [{"key": key, **figures(amount=amount)} for key, amount in planned.once],
+        **figures(yearly=way.yearly),
         "capacity": {
-            "arc": shown(held.arc_s, "hours", system),
-            "shift": shown(held.shift_s, "hours", system),
-            "parts_a_shift": rounded(held.parts_a_shift),
-            "most_parts": rounded(held.most_parts),
-            "used": shown(held.used, "share", system),
+            **shown("hours", arc=held.arc_s, shift=held.shift_s),
+            **figures(parts_a_shift=held.parts_a_shift, most_parts=held.most_parts),
+            **shown("share", used=held.used),
             "delivers": held.delivers,
-            "text": worded(held.phrase, system),
+            "text": held.phrase,
         },
     }  # fmt: skip
 
 
-def _comparison_report(found: Comparison, system: System) -> dict[str, Any]:
-    case, met, word = found.case, found.break_even, found.verdict
+def _comparison(found: Comparison) -> Tree:
+    case, word, (low, high) = found.case, found.verdict, found.band
     return {
         "now": case.now.name,
         "other": case.other.name,
         "verdict": {
-            "word": word.word,
-            "headline": worded(word.headline, system),
-            "reason": worded(word.reason, system),
-            "coupon": reason(word.coupon, system),
-            "ask": reason(word.ask, system),
+            **same(word, "word", "headline", "reason"),
+            "coupon": word.coupon or "",
+            "ask": word.ask or "",
         },
-        "part_saving": rounded(case.part_saving),
-        "year_saving": rounded(case.year_saving),
-        "net_saving": {
-            "value": rounded(case.net_saving),
-            "low": rounded(found.band[0]),
-            "high": rounded(found.band[1]),
-            "unit": "a year",
-        },
-        "once": rounded(case.once),
+        **figures(part_saving=case.part_saving, year_saving=case.year_saving),
+        "net_saving": {**figures(value=case.net_saving, low=low, high=high), "unit": "a year"},
+        **figures(once=case.once),
         "months_allowed": case.months,
-        "break_even": {
-            "crossing": met.crossing,
-            "parts_a_year": None if met.parts_a_year is None else rounded(met.parts_a_year),
-            "months": None if met.months is None else rounded(met.months),
-            "parts_to_pay": None if met.parts_to_pay is None else rounded(met.parts_to_pay),
-            "price": shown(met.price, "price_per_mass", system),
-            "price_paid_back": shown(met.price_paid_back, "price_per_mass", system),
-            "laid": shown(met.laid, "deposition", system),
-            "gain": shown(met.gain, "share", system),
-            "sentences": {key: worded(told, system) for key, told in found.sentences.items()},
-        },
-        "swings": [_swing_report(swing, system) for swing in found.swings],
-        "curve": [_point_report(point) for point in found.curve],
-        "chance": None if found.chance is None else chance_report(found.chance),
+        "break_even": {**_break_even(found.break_even), "sentences": found.sentences},
+        "swings": map(_swing, found.swings),
+        "curve": [
+            {
+                **figures(parts=point.parts),
+                "now": map(rounded, point.now),
+                "other": map(rounded, point.other),
+            }
+            for point in found.curve
+        ],
+        "chance": found.chance and _chance(found.chance),
     }
 
 
-def _swing_report(swing: Swing, system: System) -> dict[str, Any]:
+def _break_even(met: BreakEven) -> dict[str, object]:
+    return {
+        "crossing": met.crossing,
+        **figures(parts_a_year=met.parts_a_year, months=met.months, parts_to_pay=met.parts_to_pay),
+        **shown("price_per_mass", price=met.price, price_paid_back=met.price_paid_back),
+        **shown("deposition", laid=met.laid),
+        **shown("share", gain=met.gain),
+    }
+
+
+def _swing(swing: Swing) -> Tree:
     lever = swing.lever
-    value, measure = lever.value, lever.measure
     return {
         "key": lever.key,
-        "name": worded(lever.name, system),
-        "value": shown(value, measure, system),
-        "low": shown(value * lever.low, measure, system)["value"],
-        "high": shown(value * lever.high, measure, system)["value"],
-        "at_low": rounded(swing.at_low),
-        "at_high": rounded(swing.at_high),
-        "width": rounded(swing.width),
+        "name": lever.name,
+        **shown(lever.measure, value=lever.value),
+        "low": Number(lever.value * lever.low, lever.measure),
+        "high": Number(lever.value * lever.high, lever.measure),
+        **figures(at_low=swing.at_low, at_high=swing.at_high, width=swing.width),
         "turns": swing.turns,
-        "settle": worded(lever.settle, system),
+        "settle": lever.settle,
     }
 
 
-def _point_report(point: CurvePoint) -> dict[str, Any]:
+def _chance(state: ChanceState) -> Tree:
     return {
-        "parts": rounded(point.parts),
-        "now": [rounded(value) for value in point.now],
-        "other": [rounded(value) for value in point.other],
-    }
-
-
-def chance_report(state: ChanceState) -> dict[str, Any]:
-    """Return where a run of draws stands as plain data.
-
-    Args:
-        state: The state [-].
-    """
-    return {
-        "done": state.done,
-        "draws": state.draws,
-        "finished": state.finished,
-        "pays": rounded(state.pays),
-        "low": rounded(state.low),
-        "middle": rounded(state.middle),
-        "high": rounded(state.high),
-        "bars": [[rounded(left), rounded(right), count] for left, right, count in state.bars],
+        **same(state, "done", "draws", "finished"),
+        **figures(pays=state.pays, low=state.low, middle=state.middle, high=state.high),
+        "bars": [(rounded(left), rounded(right), count) for left, right, count in state.bars],
     }
 
 
@@ -180,7 +137,7 @@ def cost_csv(answer: CostAnswer) -> str:
 
 
 def _csv_rows(answer: CostAnswer) -> Iterator[list[str | float]]:
-    report = _answer(answer)
+    report = encoded(cost_report(answer), answer.units)["answer"]
     ways, sign = report["ways"], answer.currency
     for index, piece in enumerate(ways[0]["pieces"]):
         yield [f"{piece['name']}, a part", sign, *(w["pieces"][index]["part"] for w in ways)]
