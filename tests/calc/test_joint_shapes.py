@@ -220,9 +220,7 @@ def test_a_plug_is_as_long_as_the_way_around_it() -> None:
 
 
 @given(st.floats(0.003, 0.02), st.floats(20, 70), st.floats(0, 0.006), st.floats(0, 0.015))
-def test_a_beveled_tee_is_its_triangles(
-    depth: float, angle: float, gap: float, leg: float
-) -> None:
+def test_a_beveled_tee_is_its_triangles(depth: float, angle: float, gap: float, leg: float) -> None:
     groove = Groove("tee-bevel", angle, gap, depth, complete=False)
     shape = tee_groove_joint(groove, 0.02, 0.02, leg, 0.0)
     rise = depth * tan(radians(angle))
