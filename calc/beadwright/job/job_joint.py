@@ -6,9 +6,15 @@ from math import radians, sin
 
 from beadwright.job.job import Job
 from beadwright.job.preparations import SQUARE_REINFORCEMENT_M, groove_of, prepared_m, square_gap
+from beadwright.job.usual_leg import usual_leg
 from beadwright.joint.closed_corner import closed_corner_joint
 from beadwright.joint.fillet_joints import fillet_face, fillet_joint, skew_leg
-from beadwright.joint.fillets import gapped_leg, largest_convexity, minimum_leg, usual_crown
+from beadwright.joint.fillets import (
+    REINFORCED_OVER_FLAT,
+    gapped_leg,
+    largest_convexity,
+    usual_crown,
+)
 from beadwright.joint.groove_joints import groove_joint
 from beadwright.joint.groove_rules import (
     fillet_on_groove,
@@ -22,8 +28,9 @@ from beadwright.joint.joints import BUTTS, JointShape
 from beadwright.joint.plug_slot import plug_joint, turn_length
 from beadwright.joint.tee_grooves import tee_groove_joint
 
-SHEET_LEG_M = 1 / 16 * 0.0254
-"""Least leg a wire lays on sheet [m]. Common practice."""
+ROUNDED_CORNER = 0.4
+"""Crown over the face of an outside corner filled round where no leg is asked for [-]: near a half
+circle, what a wire lays on the edge of sheet. Common practice."""
 
 _SLOT_OVER_WIDTH = 3
 """A slot's length over its width where none is given [-]. Common practice."""
@@ -71,7 +78,11 @@ def _fillet(job: Job) -> tuple[JointShape, float]:
     crown = job.reinforcement_m
     if crown is None:
         flat = legs[0] * legs[1] * sin(radians(skew)) / 2
-        crown = usual_crown(flat, fillet_face(legs[0], legs[1], skew))
+        face = fillet_face(legs[0], legs[1], skew)
+        over_flat = job.wire.traits.over_flat if job.position.sprays else REINFORCED_OVER_FLAT
+        crown = usual_crown(flat, face, over_flat)
+        if job.joint == "corner" and job.leg_m is None:
+            crown = max(crown, min(ROUNDED_CORNER * face, largest_convexity(face)))
     shape = fillet_joint(
         job.joint, job.plate_m, job.plate2_m, legs[0], along[0], crown, gap,
         leg2_m=legs[1], wanted_leg2_m=along[1], skew_deg=skew, corner=job.edges.corner,
@@ -86,8 +97,8 @@ def _along(leg_m: float, skew_deg: float) -> float:
 def wanted_leg(job: Job) -> float:
     """Return the leg a job asks for, as on a square tee; zero for a joint without a fillet [m].
 
-    Blank means the code's minimum for the thinner part, no less than ``SHEET_LEG_M`` and no more
-    than a corner's edge holds; on a beveled tee the leg that covers the groove.
+    Blank means the leg that the plate's usual mode lays well, no more than a corner's edge holds;
+    on a beveled tee the leg that covers the groove.
 
     Args:
         job: The job [-].
@@ -98,7 +109,7 @@ def wanted_leg(job: Job) -> float:
         return 0.0
     if job.leg_m is not None:
         return job.leg_m
-    return min(max(minimum_leg(job.thinner_m), SHEET_LEG_M), corner_room(job))
+    return min(usual_leg(job), corner_room(job))
 
 
 def corner_room(job: Job) -> float:

@@ -131,21 +131,22 @@ def usual_convexity(leg_m: float) -> float:
     return usual_crown(flat_section(leg_m), leg_m * sqrt(2))
 
 
-def usual_crown(flat_m2: float, face_m: float) -> float:
+def usual_crown(flat_m2: float, face_m: float, over_flat: float = REINFORCED_OVER_FLAT) -> float:
     """Return the convexity of any fillet as welded [m].
 
-    Source: the crown that makes the section ``REINFORCED_OVER_FLAT`` times the flat one, held to
+    Source: the crown that makes the section ``over_flat`` times the flat one, held to
     ``largest_convexity``.
 
     Args:
         flat_m2: Section of the flat-faced fillet, above zero [m²].
         face_m: Width of its face, above zero [m].
+        over_flat: Section as welded over the flat one, 1 or more [-].
 
     Raises:
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(flat_m2=flat_m2, face_m=face_m)
-    extra = (REINFORCED_OVER_FLAT - 1) * flat_m2
+    extra = (over_flat - 1) * flat_m2
     return min(extra / face_section(face_m, 1.0), largest_convexity(face_m))
 
 

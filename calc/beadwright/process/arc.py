@@ -24,18 +24,26 @@ SHORT_SLOPE_V_A = 0.034
 SPRAY_SLOPE_V_A = 0.025
 """Slope of the open arc's line for 0.045 in and thicker wire, as of ``OPEN_LINES`` [V/A]."""
 
-OPEN_BELOW_V = 2.0
+OPEN_BELOW_V = 2.2
 OPEN_ABOVE_V = 2.5
 """Room of solid wire's open arc below and above its middle [V]; they hold the printed ranges."""
 
 _CORED_SHORT_BELOW_V = 4.0
 _CORED_OPEN_BELOW_V = 3.0
 """Room of metal-cored wire below its middle, short circuit and open arc [V]: they hold the printed
-15 V at 145 A and the trade's 23.6 V."""
+15 V at 145 A and a shop's low volts in 90/10."""
+
+CORED_UNDER_V = 1.2
+"""Metal-cored wire is set so far under solid wire at the same current [V]. Common practice: a volt
+or two."""
 
 _CO2_FOOT_V = 11.6
 _CO2_SLOPE_V_A = 0.0645
 """Line of the open arc in CO2: foot [V] and slope [V/A]; its source is with ``open_arc_volts``."""
+
+_RISE_FROM_A, _RISE_TO_A, _MOST_RISE_V = 133.0, 290.0, 1.8
+"""Where short circuit in CO2 begins to be set over its middle and where it stands on the open arc's
+line [A], and the most it rises [V]: see ``carbonic_rise``."""
 
 _CORED_TOP_FOOT_V = 23.0
 _CORED_TOP_SLOPE_V_A = 0.045
@@ -110,8 +118,8 @@ OPEN_LINES: Mapping[str, tuple[float, float]] = MappingProxyType(
     {
         "0.023in": (13.8, 0.045),
         "0.030in": (15.4, 0.045),
-        "0.035in": (15.4, 0.045),
-        "0.040in": (17.45, 0.035),
+        "0.035in": (8.5, 0.075),
+        "0.040in": (14.0, 0.050),
         "0.045in": (19.5, SPRAY_SLOPE_V_A),
         "0.052in": (19.5, SPRAY_SLOPE_V_A),
         "1/16in": (17.5, SPRAY_SLOPE_V_A),
@@ -119,8 +127,9 @@ OPEN_LINES: Mapping[str, tuple[float, float]] = MappingProxyType(
 )
 """Middle of the open arc in argon by wire size: foot [V] and slope [V/A].
 
-Thin wire needs more volts for each amp, and 0.023 in starts from fewer (through the technician's
-points at 110 and 150 A in 75/25); 1/16 in burns 2 V lower than 0.045 in at equal current.
+Thin wire needs more volts for each amp: 0.035 in climbs from 23 V at 195 A to 30 V at 275 A
+(procedure handbook, from memory), and 0.023 in starts from fewer (through the technician's points
+at 110 and 150 A in 75/25); 1/16 in burns 2 V lower than 0.045 in at equal current.
 0.040 in is interpolated between its neighbors: no open-arc settings were found for it.
 """
 
@@ -167,6 +176,22 @@ def flux_cored_volts(current_a: float, gas: Gas, size: str) -> float:
     return foot - FLUX_ARGON_V * (1 - gas.co2) + slope * current_a
 
 
+def carbonic_rise(current_a: float, gas: Gas) -> float:
+    """Return how far short circuit in CO2 is set over its middle as it nears the open arc [V].
+
+    Source: power-source manual, fillets in CO2, 23-26 V at 200-250 A (found), between short
+    circuit's line and the open arc's; the straight climb from where the two lines meet is ours.
+
+    Args:
+        current_a: Mean current [A].
+        gas: Shielding gas [-].
+    """
+    toward = max(0.0, (gas.co2 - _LEAN_CO2) / (1 - _LEAN_CO2))
+    gap = _CO2_FOOT_V + _CO2_SLOPE_V_A * current_a - short_circuit_volts(current_a, gas)
+    share = min(1.0, max(0.0, (current_a - _RISE_FROM_A) / (_RISE_TO_A - _RISE_FROM_A)))
+    return min(toward * share * max(0.0, gap), _MOST_RISE_V)
+
+
 def short_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, float]:
     """Return low, set and high volts in short circuit [V].
 
@@ -180,15 +205,16 @@ def short_window(current_a: float, gas: Gas, kind: Kind) -> tuple[float, float, 
     """
     middle = short_circuit_volts(current_a, gas)
     below = _CORED_SHORT_BELOW_V if KINDS[kind].cored else SHORT_HALF_BAND_V
-    return middle - below, middle, middle + SHORT_HALF_BAND_V
+    set_ = middle + carbonic_rise(current_a, gas)
+    return middle - below, set_, middle + SHORT_HALF_BAND_V
 
 
 def open_window(current_a: float, gas: Gas, kind: Kind, size: str) -> tuple[float, float, float]:
     """Return low, set and high volts in spray or globular transfer [V].
 
     Metal-cored wire runs clean over a far wider range than solid: published sheets for class
-    E70C-6M print 28-30 V at 180 A and 35-38 V at 340 A in 75-95 % argon, and the trade runs
-    0.045 in near 23.6 V at 290 in/min in 90/10 (common practice). Both ends are inside.
+    E70C-6M print 28-30 V at 180 A and 35-38 V at 340 A in 75-95 % argon, and the trade runs it a
+    volt or two under solid wire at the same current (common practice). Both ends are inside.
 
     Args:
         current_a: Mean current [A].
@@ -205,7 +231,7 @@ def open_window(current_a: float, gas: Gas, kind: Kind, size: str) -> tuple[floa
         return middle - OPEN_BELOW_V, middle, middle + OPEN_ABOVE_V
     top = min(_CORED_TOP_V, _CORED_TOP_FOOT_V + _CORED_TOP_SLOPE_V_A * current_a)
     low = middle - _CORED_OPEN_BELOW_V
-    return low, max(low, min(middle + 1.0, top)), max(top, low)
+    return low, middle - CORED_UNDER_V, max(top, low)
 
 
 def arc_length_m(volts: float) -> float:

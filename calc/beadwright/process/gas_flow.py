@@ -22,6 +22,10 @@ OUT_OF_POSITION_FT3_H = 10.0
 Source: trade textbook, 10 to 20.
 """
 
+MOST_USUAL_FT3_H = 35.0
+"""Most that is set out of position under a usual nozzle [ft³/h]. Source: handbook, 25-30 ft³/h and
+35 ft³/h (found): 30 to 35 do out of position too, more only adds turbulence."""
+
 
 @dataclass(frozen=True, slots=True)
 class Nozzle:
@@ -148,8 +152,8 @@ def gas_flow(
 ) -> GasFlow:
     """Return the gas to run.
 
-    Source: ``NOZZLES``; out of position 10 ft³/h more (trade textbook, flow rates), never over the
-    nozzle's most; with helium ``lightness`` times as much.
+    Source: ``NOZZLES``; out of position 10 ft³/h more (trade textbook, flow rates), to
+    ``MOST_USUAL_FT3_H`` and never over the nozzle's most; with helium ``lightness`` times as much.
 
     Args:
         gas: The gas [-].
@@ -163,7 +167,8 @@ def gas_flow(
     falls_away = orientation not in ("flat", "horizontal")
     held = nozzle if nozzle is not None else usual_nozzle(current_a)
     more = OUT_OF_POSITION_FT3_H * _FT3_H if falls_away else 0.0
-    usual = min(held.usual + more, held.most)
+    # Heavy gas falls away out of position; much more than usual would draw air in.
+    usual = min(max(held.usual, min(held.usual + more, MOST_USUAL_FT3_H * _FT3_H)), held.most)
     factor = lightness(gas)
     sources = ["gas-flow-nozzle", "gas-flow-handbook"]
     if falls_away:

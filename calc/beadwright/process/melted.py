@@ -45,6 +45,7 @@ def melted(
     thinner_m: float,
     bead_m2: float,
     leg_m: float | None,
+    co2: float = 0.0,
 ) -> Melted:
     """Return penetration and dilution of one bead.
 
@@ -62,11 +63,12 @@ def melted(
         thinner_m: Thinner plate [m].
         bead_m2: Section of the bead [m²].
         leg_m: Leg of the bead, or None for a butt [m].
+        co2: Share of CO2 in the gas [-].
     """
     reason = refused(kind, transfer, current_a, volts, travel_m_s)
     if reason is not None:
         return _none(reason, leg_m)
-    typical = bead_penetration(current_a, volts, travel_m_s)
+    typical = bead_penetration(current_a, volts, travel_m_s, co2)
     below, above = band_of(current_a, volts, travel_m_s)
     if typical * below >= thinner_m:
         return _none(say("process.no-estimate-thin-plate"), leg_m)

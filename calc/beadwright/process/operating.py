@@ -73,6 +73,7 @@ def at_feed(
     feed_m_s: float,
     tip_to_work_m: float,
     volts: float | None = None,
+    shift_v: float = 0.0,
 ) -> Operating:
     """Return the operating point of a feed; volts follow the mode unless given.
 
@@ -83,12 +84,13 @@ def at_feed(
         feed_m_s: Wire feed, above zero [m/s].
         tip_to_work_m: Contact tip to work, above zero [m].
         volts: Volts at the arc, or None for the mode's own [V].
+        shift_v: How far from the mode's own line they are set [V].
     """
     here = volts if volts is not None else open_arc_volts(200.0, gas, wire.size)
     current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
     if volts is None:
         for _ in range(_ROUNDS):
-            here, before = volts_window(current, wire, gas, transfer)[1], current
+            here, before = volts_window(current, wire, gas, transfer)[1] + shift_v, current
             current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
             if abs(current - before) <= _SETTLED * current:
                 break
@@ -102,6 +104,7 @@ def feed_at_current(
     current_a: float,
     tip_to_work_m: float,
     volts: float | None = None,
+    shift_v: float = 0.0,
 ) -> float:
     """Return the feed that draws a current; volts follow the mode unless given [m/s].
 
@@ -112,6 +115,8 @@ def feed_at_current(
         current_a: Mean current, above zero [A].
         tip_to_work_m: Contact tip to work, above zero [m].
         volts: Volts at the arc, or None for the mode's own [V].
+        shift_v: How far from the mode's own line they are set [V].
     """
-    here = volts if volts is not None else volts_window(current_a, wire, gas, transfer)[1]
+    own = volts_window(current_a, wire, gas, transfer)[1] + shift_v
+    here = volts if volts is not None else own
     return feed_from_current(wire, current_a, extension(tip_to_work_m, here))

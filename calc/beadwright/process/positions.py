@@ -97,11 +97,11 @@ MOVER_PHRASES: Mapping[Mover, Phrase] = MappingProxyType(
 """What moves the torch, as a sentence names it."""
 
 _TRAVEL_IN_MIN: tuple[tuple[Mover, Orientation, float, float], ...] = (
-    ("hand", "flat", 6.0, 30.0),
-    ("hand", "horizontal", 6.0, 30.0),
-    ("hand", "vertical-up", 3.0, 12.0),
-    ("hand", "vertical-down", 8.0, 30.0),
-    ("hand", "overhead", 5.0, 20.0),
+    ("hand", "flat", 6.0, 40.0),
+    ("hand", "horizontal", 6.0, 40.0),
+    ("hand", "vertical-up", 3.0, 8.0),
+    ("hand", "vertical-down", 8.0, 36.0),
+    ("hand", "overhead", 4.0, 20.0),
     ("track", "flat", 4.0, 60.0),
     ("track", "horizontal", 4.0, 60.0),
     ("track", "vertical-up", 3.0, 15.0),
@@ -123,10 +123,36 @@ TRAVEL_RANGE_M_S: Mapping[tuple[Mover, Orientation], tuple[float, float]] = Mapp
 """Travel that a hand, track or robot holds steadily, by position: low, high [m/s]. Common
 practice."""
 
-COMFORTABLE_TRAVEL_M_S: Mapping[Mover, float] = MappingProxyType(
-    {"hand": 12 * _IN / 60, "track": 16 * _IN / 60, "robot": 24 * _IN / 60}
+_COMFORTABLE_IN_MIN: tuple[tuple[Mover, Orientation, float, float], ...] = (
+    ("hand", "flat", 9.0, 24.0),
+    ("hand", "horizontal", 9.0, 24.0),
+    ("hand", "vertical-up", 3.5, 7.0),
+    ("hand", "vertical-down", 10.0, 26.0),
+    ("hand", "overhead", 5.0, 14.0),
+    ("track", "flat", 8.0, 32.0),
+    ("track", "horizontal", 8.0, 32.0),
+    ("track", "vertical-up", 3.5, 10.0),
+    ("track", "vertical-down", 10.0, 40.0),
+    ("track", "overhead", 5.0, 24.0),
+    ("robot", "flat", 12.0, 55.0),
+    ("robot", "horizontal", 12.0, 55.0),
+    ("robot", "vertical-up", 4.0, 14.0),
+    ("robot", "vertical-down", 12.0, 55.0),
+    ("robot", "overhead", 6.0, 36.0),
 )
-"""Travel that a plan aims for, where the window allows it [m/s]. Common practice."""
+
+COMFORTABLE_TRAVEL_M_S: Mapping[tuple[Mover, Orientation], tuple[float, float]] = MappingProxyType(
+    {
+        (mover, orientation): (low * _IN / 60, high * _IN / 60)
+        for mover, orientation, low, high in _COMFORTABLE_IN_MIN
+    }
+)
+"""Travel a mover keeps for a shift, by position: slow and fast end [m/s].
+
+Source: printed fillets run 25 to 60 cm/min, 10 to 24 in/min, flat and horizontal (power-source
+manuals, found); overhead flux-cored 8 to 14 in/min (a sample procedure, second-hand); vertical-up 3
+to 8 in/min (from memory). Track and robot: common practice.
+"""
 
 _ISO: Mapping[str, str] = MappingProxyType(
     {"PA": "1", "PB": "2", "PC": "2", "PD": "4", "PE": "4", "PF": "3-up", "PG": "3-down"}

@@ -17,10 +17,19 @@ _SHORT: Mapping[str, _Three] = MappingProxyType(
         "0.023in": (1 / 4, 5 / 16, 3 / 8),
         "0.030in": (1 / 4, 3 / 8, 1 / 2),
         "0.035in": (1 / 4, 3 / 8, 1 / 2),
-        "0.040in": (1 / 4, 7 / 16, 5 / 8),
-        "0.045in": (1 / 4, 1 / 2, 5 / 8),
+        "0.040in": (1 / 4, 3 / 8, 1 / 2),
+        "0.045in": (1 / 4, 3 / 8, 5 / 8),
         "0.052in": (3 / 8, 1 / 2, 5 / 8),
-        "1/16in": (3 / 8, 5 / 8, 3 / 4),
+        "1/16in": (3 / 8, 1 / 2, 3 / 4),
+    }
+)
+_SHORT_CORED: Mapping[str, _Three] = MappingProxyType(
+    {
+        "0.035in": (3 / 8, 1 / 2, 3 / 4),
+        "0.040in": (1 / 2, 1 / 2, 3 / 4),
+        "0.045in": (1 / 2, 5 / 8, 1.0),
+        "0.052in": (1 / 2, 3 / 4, 9 / 8),
+        "1/16in": (5 / 8, 7 / 8, 5 / 4),
     }
 )
 _OPEN_SOLID: Mapping[str, _Three] = MappingProxyType(
@@ -29,8 +38,8 @@ _OPEN_SOLID: Mapping[str, _Three] = MappingProxyType(
         "0.030in": (1 / 2, 1 / 2, 3 / 4),
         "0.035in": (1 / 2, 5 / 8, 3 / 4),
         "0.040in": (1 / 2, 5 / 8, 7 / 8),
-        "0.045in": (1 / 2, 5 / 8, 1.0),
-        "0.052in": (5 / 8, 3 / 4, 1.0),
+        "0.045in": (1 / 2, 3 / 4, 1.0),
+        "0.052in": (5 / 8, 7 / 8, 1.0),
         "1/16in": (3 / 4, 7 / 8, 9 / 8),
     }
 )
@@ -38,9 +47,9 @@ _OPEN_CORED: Mapping[str, _Three] = MappingProxyType(
     {
         "0.035in": (1 / 2, 5 / 8, 3 / 4),
         "0.040in": (1 / 2, 11 / 16, 7 / 8),
-        "0.045in": (1 / 2, 3 / 4, 1.0),
-        "0.052in": (5 / 8, 7 / 8, 9 / 8),
-        "1/16in": (3 / 4, 1.0, 5 / 4),
+        "0.045in": (5 / 8, 7 / 8, 1.0),
+        "0.052in": (3 / 4, 1.0, 9 / 8),
+        "1/16in": (3 / 4, 9 / 8, 5 / 4),
     }
 )
 _FLUX: Mapping[str, _Three] = MappingProxyType(
@@ -59,20 +68,21 @@ _OPEN: Mapping[Kind, Mapping[str, _Three]] = MappingProxyType(
 def tip_to_work(wire: Wire, transfer: Transfer) -> _Three:
     """Return low, set and high contact tip to work [m].
 
-    Source: power-source condition tables (10 mm to 110 A, 15 mm at 120-160 A, 80/20, rows
-    for 1.0 mm wire among them); published
-    E70C-6M sheet (0.045 in 3/4-1 in, 1/16 in 1-1¼ in); wire extension 1/4-1/2 in short circuit
-    and 1/2-1 in otherwise (from memory); metal-cored low ends and set points: common practice,
-    at least 1/2 to 5/8 in from about 250 in/min up. 0.040 in lies between
-    its neighbors. Flux-cored: 1/2-1 in to 0.052 in, 3/4-1¼ in
-    above (data sheets of class E71T-1, from memory).
+    Source: short circuit: power-source manuals, 9 mm and 10 mm to about 140 A (found), so 3/8 in to
+    0.045 in wire; 15 mm at 120-160 A, 80/20, too (found). Open arc: procedure handbook, 5/8 in at
+    0.035, 3/4 in at 0.045, 7/8 in at 0.052 in (from memory). Metal-cored: published E70C-6M sheet,
+    0.045 in 3/4-1 in, 1/16 in 1-1¼ in, in every mode (found); a sample procedure, 0.052 in
+    1-1⅛ in (second-hand); low ends and short circuit's set points: common practice. 0.040 in lies
+    between its neighbors. Flux-cored: 1/2-1 in to 0.052 in, 3/4-1¼ in above (data sheets of class
+    E71T-1, from memory).
 
     Args:
         wire: The wire [-].
         transfer: The mode planned [-].
     """
     short = transfer == "short" and wire.traits.shorts
-    table = _SHORT if short else _OPEN[wire.kind]
+    shorting = _SHORT_CORED if wire.traits.cored else _SHORT
+    table = shorting if short else _OPEN[wire.kind]
     low, set_, high = table[wire.size]
     return low * _IN, set_ * _IN, high * _IN
 

@@ -3,22 +3,26 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import replace
 from math import inf, sqrt
 from types import MappingProxyType
 
 from beadwright.job.job import Aim
-from beadwright.layers.bead_limits import COLD_LAP_M
+from beadwright.job.job_joint import joint_shape
 from beadwright.phrases import Phrase, say
-from beadwright.process.deposition import feed_for_travel
-from beadwright.process.heat import thickness_current
-from beadwright.process.operating import Operating, feed_at_current
+from beadwright.process.deposition import deposition_efficiency, feed_for_travel
+from beadwright.process.operating import Operating
 from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S
 from beadwright.process.tip_to_work import tip_to_work
-from beadwright.setting.limits import Limit, Window
+from beadwright.process.wire_kinds import KINDS
+from beadwright.process.wires import wire_of
+from beadwright.setting.limits import Window
 from beadwright.setting.plan import Plan
+from beadwright.setting.run import Run
 from beadwright.setting.size_limits import bead_room
 from beadwright.setting.tip_limits import tip_room
 from beadwright.setting.travel_limits import travel_room
+from beadwright.setting.usual_current import usual_current
 from beadwright.setting.volts_limits import START_V, volts_room
 
 AIMS: Mapping[Aim, Phrase] = MappingProxyType(
@@ -33,13 +37,8 @@ AIMS: Mapping[Aim, Phrase] = MappingProxyType(
 
 COLUMNS, ROUNDS = 6, 5
 """Even steps tried first, then rounds of golden section: to a thirtieth of the window."""
-_HALF, _PROBE, STEP = 0.5, 0.25, 0.05
-"""Shares of the volts' room: its middle, one probe away from it, steps of the last search."""
-_VOLTS_EASE: Mapping[str, int] = MappingProxyType(
-    {"arc-short": 1, "current-low": 1, "heat-low": 1, "arc-long": -1, "current-high": -1,
-     "heat": -1}
-)  # fmt: skip
-"""Direction in which volts move an end of travel or tip-to-work away; they move no other end."""
+_HALF = 0.5
+"""The middle of a window, as a share of its width."""
 TIE = 0.01
 """Weight of the mean distance from all edges beside the distance from the nearest [-]."""
 CLOSE = 0.02
@@ -47,6 +46,11 @@ CLOSE = 0.02
 A test compares it with a grid over the window."""
 _SLACK = 0.004
 """Gain over the best so far that a feed must promise to be worked out [-]."""
+TAKEN_BY_TRAVEL = 0.35
+"""Part of what lies beyond a comfortable travel that the travel takes, as a power [-]: the current
+takes the rest. Common practice; it keeps the set point from turning a corner."""
+EDGE = 0.05
+"""Share of the room kept free at either end by a balanced start [-]. Common practice."""
 _GOLDEN = (sqrt(5) - 1) / 2
 """Golden section [-]."""
 
@@ -54,8 +58,8 @@ _GOLDEN = (sqrt(5) - 1) / 2
 def aimed_feed(plan: Plan, aim: Aim) -> float:
     """Return the wire feed inside the plan's room that an aim asks for [m/s].
 
-    Least time: the most metal laid, so the most feed. Least heat: the feed whose lowest volts put
-    the least heat in a length of weld. Easiest: the feed farthest from every end of every window,
+    Least time: the most metal laid, so the most feed. Least heat: the coolest arc, so the least
+    feed. Easiest: the feed farthest from every end of every window,
     each counted as a share of its width. Balanced: ``balanced_feed``.
 
     Args:
@@ -70,7 +74,7 @@ def aimed_feed(plan: Plan, aim: Aim) -> float:
     if aim == "least-time":
         return window.high
     if aim == "least-heat":
-        return _most(lambda feed, _: -run.heat(aimed_point(plan, feed, aim)), window)
+        return window.low
     if aim == "easiest":
         return _most(lambda feed, beat: _ease_at(plan, feed, beat), window)
     return balanced_feed(plan)
@@ -79,8 +83,7 @@ def aimed_feed(plan: Plan, aim: Aim) -> float:
 def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
     """Return the operating point at a feed, its volts as an aim asks.
 
-    Least heat takes the lowest volts that hold, the easiest run those farthest from every edge,
-    as a rule the middle of their room; the others follow the mode's own line. Volts set by
+    Least heat takes the lowest volts that hold; the others follow the mode's own line. Volts set by
     hand are kept, and pulse leaves the volts to the machine.
 
     Args:
@@ -90,50 +93,22 @@ def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
     """
     run = plan.run
     volts = run.job.by_hand.volts
-    if volts is None and run.transfer != "pulse" and aim in ("least-heat", "easiest"):
+    if volts is None and run.transfer != "pulse" and aim == "least-heat":
         room = volts_room(run, run.point(feed_m_s, START_V))
-        if room.open and aim == "least-heat":
-            return run.point(feed_m_s, room.low)
         if room.open:
-            return run.point(feed_m_s, _easiest_volts(plan, feed_m_s, room))
+            return run.point(feed_m_s, room.low)
     return run.point(feed_m_s, volts)
 
 
 def _ease_at(plan: Plan, feed: float, beat: float) -> float:
-    """The most ease at a feed; if even the best volts cannot beat a value, an upper bound of it."""
+    """The ease of a feed on the mode's own volts; if it cannot beat a value, an upper bound of it."""
     run = plan.run
     cap = _ease([_share(plan.feeds, feed), _HALF, _HALF, _HALF])
     if cap <= beat + _SLACK:
         return min(cap, beat)
-    if run.transfer == "pulse":
-        return ease(plan, run.point(feed), None)
-    start = run.point(feed, run.job.by_hand.volts or START_V)
-    room = volts_room(run, start)
-    if run.job.by_hand.volts is not None or not room.open:
-        return ease(plan, start, room)
-    middle, way = _shares(plan, run.point(feed, room.place(_HALF)), room)
-    if way == 0:
-        return _ease(middle)
-    probe, _ = _shares(plan, run.point(feed, room.place(_HALF + way * _PROBE)), room)
-    # Travel and tip-to-work gain what the volts lose: the best place is where the lines meet.
-    held = min(middle[1:3])
-    gain = (min(probe[1:3]) - held) / _PROBE
-    meet = (held + gain * _HALF) / (1 + gain) if gain > 0 else 0.0
-    between = _ease([middle[0], meet, meet, meet]) if meet >= _HALF - _PROBE else 0.0
-    return max(_ease(middle), _ease(probe), between)
-
-
-def _easiest_volts(plan: Plan, feed: float, room: Window) -> float:
-    """The easiest volts at a feed: from the middle of the room, as long as each step is easier."""
-    found = _HALF
-    shares, way = _shares(plan, plan.run.point(feed, room.place(found)), room)
-    best = _ease(shares)
-    while way and 0 < (share := found + way * STEP) < 1:
-        shares, _ = _shares(plan, plan.run.point(feed, room.place(share)), room)
-        if _ease(shares) <= best:
-            break
-        best, found = _ease(shares), share
-    return room.place(found)
+    point = run.point(feed, run.job.by_hand.volts)
+    room = None if run.transfer == "pulse" else volts_room(run, point)
+    return ease(plan, point, room)
 
 
 def ease(plan: Plan, point: Operating, volts: Window | None) -> float:
@@ -148,34 +123,27 @@ def ease(plan: Plan, point: Operating, volts: Window | None) -> float:
         point: The operating point [-].
         volts: Room for the volts at its feed, or None where the machine sets them [V].
     """
-    return _ease(_shares(plan, point, volts)[0])
+    return _ease(_shares(plan, point, volts))
 
 
 def _ease(shares: list[float]) -> float:
     return min(shares) + TIE * sum(shares) / len(shares)
 
 
-def _shares(plan: Plan, point: Operating, volts: Window | None) -> tuple[list[float], int]:
-    """Room to the nearest end of each window as a share of its width, the feed's first.
-
-    Then the direction in which volts would ease the tightest: 1, -1, or 0 if they do not.
-    """
+def _shares(plan: Plan, point: Operating, volts: Window | None) -> list[float]:
+    """Room to the nearest end of each window as a share of its width, the feed's first."""
     run = plan.run
-    by_feed, travel = _share(plan.feeds, point.feed_m_s), run.travel(point.feed_m_s)
+    travel = run.travel(point.feed_m_s)
     travels = travel_room(run, point, bead_room(run.job, plan.shape, plan.passes))
     tips, (least, _, most) = tip_room(run, point, travel), tip_to_work(run.job.wire, run.transfer)
-    by_travel, by_tip = _share(travels, travel), _share(tips, run.tip_to_work_m, most - least)
-    tight = _nearer(travels, travel) if by_travel < by_tip else _nearer(tips, run.tip_to_work_m)
-    way = 0 if by_feed < min(by_travel, by_tip) else _VOLTS_EASE.get(tight.key, 0)
-    shares = [by_feed, by_travel, by_tip]
+    shares = [
+        _share(plan.feeds, point.feed_m_s),
+        _share(travels, travel),
+        _share(tips, run.tip_to_work_m, most - least),
+    ]
     if volts is not None:
         shares.append(_share(volts, point.volts))
-    return shares, way
-
-
-def _nearer(window: Window, value: float) -> Limit:
-    below = value - window.low < window.high - value
-    return window.low_limit if below else window.high_limit
+    return shares
 
 
 def _share(window: Window, value: float, width: float | None = None) -> float:
@@ -187,23 +155,65 @@ def _share(window: Window, value: float, width: float | None = None) -> float:
 def balanced_feed(plan: Plan) -> float:
     """Return the feed to start from inside the plan's room [m/s].
 
-    Short circuit on thin plate starts from the thumb-rule current; else from the travel that is
-    comfortable. Either is held between a fifth and three fifths of the way up the window.
+    The feed of ``balanced_current``; a part of the room is kept free at either end.
 
-    Source: ``heat.thickness_current``, ``positions.COMFORTABLE_TRAVEL_M_S``.
+    Source: ``EDGE``.
 
     Args:
         plan: An open plan [-].
     """
-    run, window = plan.run, plan.feeds
+    window = plan.feeds
+    feed = plan.run.feed_at(balanced_current(plan.run))
+    return min(max(feed, window.place(EDGE)), window.place(1 - EDGE))
+
+
+def balanced_current(run: Run) -> float:
+    """Return the current of a balanced start, limits aside [A].
+
+    The current a hand sets for this plate, wire and position, as long as the travel it takes is
+    comfortable; beyond that the hand moves on a little faster (or slower) and takes the rest off
+    the current. Metal-cored wire is given the current
+    solid wire of its size would be, and travels as much faster as it lays more.
+
+    Source: ``usual_current.usual_current``, ``positions.COMFORTABLE_TRAVEL_M_S``,
+    ``TAKEN_BY_TRAVEL``.
+
+    Args:
+        run: The run [-].
+    """
+    twin = solid_twin(run)
+    job = twin.job
+    usual = usual_current(job, twin.transfer)
+    slow, fast = COMFORTABLE_TRAVEL_M_S[job.travel_by, job.position.orientation]
+    travel = twin.filling(twin.feed_at(usual))
+    if slow <= travel <= fast:
+        return usual
+    end = slow if travel < slow else fast
+    taken = end * float((travel / end) ** TAKEN_BY_TRAVEL)
+    feed = feed_for_travel(job.wire, taken, twin.section_m2, twin.efficiency)
+    return twin.point(feed).current_a
+
+
+def solid_twin(run: Run) -> Run:
+    """Return the run as the wire whose current it is given would lay it; most as they are.
+
+    Args:
+        run: The run [-].
+    """
     job = run.job
-    if run.transfer == "short":
-        current = thickness_current(min(job.thinner_m, COLD_LAP_M))
-        target = feed_at_current(job.wire, job.gas, "short", current, run.tip_to_work_m)
-    else:
-        travel = COMFORTABLE_TRAVEL_M_S[job.travel_by]
-        target = feed_for_travel(job.wire, travel, run.section_m2, run.efficiency)
-    return min(max(target, window.place(0.2)), window.place(0.6))
+    kind = job.wire.traits.given_current_of
+    if kind == job.wire.kind:
+        return run
+    wire = wire_of(KINDS[kind].representative, job.wire.size)
+    twin = replace(job, wire=wire)
+    more = joint_shape(twin)[0].section_m2 / joint_shape(job)[0].section_m2
+    return replace(
+        run,
+        job=twin,
+        tip_to_work_m=tip_to_work(wire, run.transfer)[1],
+        section_m2=run.section_m2 * more,
+        efficiency=deposition_efficiency(wire, job.gas, run.transfer)[1],
+    )
 
 
 def _most(gain: Callable[[float, float], float], window: Window) -> float:

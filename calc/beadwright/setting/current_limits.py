@@ -8,6 +8,7 @@ from beadwright.job.job import Job
 from beadwright.phrases import Amount, say
 from beadwright.process.heat import burn_through_current, fusion_current
 from beadwright.process.operating import volts_window
+from beadwright.process.position_currents import SHORT_HELD, held_current
 from beadwright.process.transfer import (
     MODE_PHRASES,
     OPEN_TOP_A,
@@ -27,6 +28,7 @@ def current_limits(job: Job, transfer: Transfer) -> Iterator[Limit]:
         transfer: The mode planned [-].
     """
     yield from _of_mode(job, transfer)
+    yield from _of_position(job, transfer)
     yield from _of_plate(job)
     yield from _of_machine(job, transfer)
 
@@ -55,6 +57,20 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
     top = OPEN_TOP_A[wire.kind, wire.size]
     why = say("setting.usual-top", current=Amount(top, "current"))
     yield Limit("wire-top", why, high=top, source=wire.traits.top_source)
+
+
+def _of_position(job: Job, transfer: Transfer) -> Iterator[Limit]:
+    where = job.position.orientation
+    if transfer == "short":
+        top = SHORT_RANGE_A[job.wire.size][1] * SHORT_HELD[where][1]
+        source = "technician-points"
+    else:
+        held = held_current(job.wire, where, transfer)
+        if held is None:
+            return
+        top, source = held[1], "position-currents"
+    why = say("setting.pool-runs", current=Amount(top, "current"), orientation=job.position.phrase)
+    yield Limit("position-top", why, high=top, source=source)
 
 
 def _of_plate(job: Job) -> Iterator[Limit]:

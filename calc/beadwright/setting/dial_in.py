@@ -73,6 +73,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
         job.thinner_m,
         bead,
         leg_of_section(bead, over_flat) if job.is_fillet else None,
+        job.gas.co2,
     )
     return Outcome(
         transfer=mode,

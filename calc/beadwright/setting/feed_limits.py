@@ -99,6 +99,8 @@ def _of_current(run: Run, volts: float | None) -> Iterator[Limit]:
     def feed(current: float) -> float:
         if current in (inf, -inf):
             return current
+        if volts is None:
+            return run.feed_at(current)
         return feed_at_current(job.wire, job.gas, run.transfer, current, tip, volts)
 
     for limit in current_limits(job, run.transfer):

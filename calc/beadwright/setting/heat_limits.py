@@ -10,6 +10,10 @@ from beadwright.phrases import Amount, say
 from beadwright.process.heat import heat_ceiling
 from beadwright.setting.limits import Limit
 
+UPHILL_HEAT = 1.5
+"""Heat that thin plate stands uphill over flat [-]: the pool rests on the bead below it and travel
+is slow. Common practice."""
+
 STEP_ROOM = 0.98
 """Share of a heat limit that is used: the rest is for the steps of volts and feed [-]."""
 
@@ -17,12 +21,13 @@ STEP_ROOM = 0.98
 def heat_ceiling_j_m(job: Job) -> float:
     """Return the most heat input thin plate bears; no limit on thicker plate [J/m].
 
-    Source: ``heat.heat_ceiling``.
+    Source: ``heat.heat_ceiling``, ``UPHILL_HEAT``.
 
     Args:
         job: The job [-].
     """
-    return heat_ceiling(job.thinner_m, job.wire.material)
+    uphill = UPHILL_HEAT if job.position.orientation == "vertical-up" else 1.0
+    return heat_ceiling(job.thinner_m, job.wire.material) * uphill
 
 
 def heat_limits(job: Job) -> Iterator[Limit]:

@@ -12,11 +12,16 @@ from beadwright.job.job_joint import joint_shape
 from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads
 from beadwright.phrases import Phrase, say
-from beadwright.process.deposition import deposition_efficiency, feed_for_travel
-from beadwright.process.heat import burn_through_current
+from beadwright.process.deposition import (
+    bead_section,
+    deposition_efficiency,
+    feed_for_travel,
+)
+from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S, TRAVEL_RANGE_M_S
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import (
     MODE_PHRASES,
+    SHORT_RANGE_A,
     Transfer,
     gas_refused,
     spray_refused,
@@ -29,9 +34,21 @@ from beadwright.setting.heat_limits import heat_limits
 from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from beadwright.setting.size_limits import section_room
+from beadwright.setting.usual_current import usual_current
 
 SHORT_BELOW_M = 0.0031
 """Plate under which short circuit is planned: thinner than 1/8 in [m]. Common practice."""
+
+SHORT_TO_M = 1 / 4 * 0.0254
+"""Thickest plate short-circuited in argon mixtures that do not spray [m]. Common practice: 75/25 is
+run short to 1/4 in."""
+
+NEARLY = 0.95
+"""Spray is planned where the plate asks for so much of the transition current [-]: the transition
+is known to 20 % only. Common practice."""
+
+LEAST_ROOM = 1.1
+"""The least bead over what the lowest current lays at the fastest travel [-]: room for a hand."""
 
 MOST_PASSES = 150
 """Most passes tried: more than the largest leg takes in any position [-]."""
@@ -125,12 +142,14 @@ def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
         reason = say("setting.wants-pulse", kind=kind, orientation=position.phrase)
         return "pulse", reason, spray_refused(wire, gas)
     least = transition_current(wire, gas)
-    thin = job.thinner_m < wire.material.thin_m
-    if refusal is None and (not thin or least < burn_through_current(job.thinner_m, wire.material)):
+    open_arc = usual_current(job, "spray")
+    if refusal is None and open_arc >= NEARLY * least:
         return "spray", say("setting.all-carry-spray"), None
     if refusal is None:
-        return "short", say("setting.spray-burns-through"), None
-    if gas.co2 == 1 and position.sprays and thick:
+        return "short", say("setting.plate-wants-less"), None
+    shorts_to = COLD_LAP_M if gas.co2 == 1 else SHORT_TO_M
+    beyond = open_arc >= SHORT_RANGE_A[wire.size][1] or gas.co2 < 1
+    if position.sprays and beyond and job.thinner_m > shorts_to * 1.001:
         return "globular", say("setting.too-thick-to-short", why=refusal), None
     return "short", refusal, None
 
@@ -147,7 +166,8 @@ def make_plan(job: Job) -> Plan:
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
     hot = transfer in ("spray", "globular")
-    if not hot or job.transfer != "auto" or not job.wire.traits.shorts:
+    thick = job.thinner_m > COLD_LAP_M * 1.001  # short circuit may lie on it without fusing
+    if not hot or thick or job.transfer != "auto" or not job.wire.traits.shorts:
         return plan
     cooler = say("setting.mode-leaves-no-room", mode=MODE_PHRASES[transfer])
     free = replace(job, by_hand=ByHand())
@@ -176,7 +196,10 @@ def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | No
     open_: Plan | None = None
     fewest = fewest_beads(job, shape, transfer)
     for passes in range(fewest, max(fewest, MOST_PASSES) + 1):
-        run = Run(job, transfer, tip, shape.section_m2 / passes, efficiency[1], currents, heats)
+        section = shape.section_m2 / passes
+        run = Run(job, transfer, tip, section, efficiency[1], currents, heats)
+        if passes == 1:
+            run = least_bead(run, most)
         room = feed_room(run, (most / passes, least / passes))
         plan = Plan(transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents,
                     room.window, run, room.heat_fight)  # fmt: skip
@@ -188,6 +211,31 @@ def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | No
             break
     assert first is not None  # the loop runs at least once
     return open_ or first
+
+
+def least_bead(run: Run, most_m2: float) -> Run:
+    """Return the run, its bead made as large as the arc has to lay at the mover's fastest travel.
+
+    A joint smaller than that is laid over its size, as far as it is still the joint asked for. What
+    is fixed by hand stays.
+
+    Source: conservation of mass; ``LEAST_ROOM``.
+
+    Args:
+        run: The run in one pass [-].
+        most_m2: Largest section that is still the joint [m²].
+    """
+    job = run.job
+    if job.by_hand.travel_m_s is not None or not run.currents.open or run.currents.low <= 0:
+        return run
+    where = job.travel_by, job.position.orientation
+    current, fast = run.currents.low, TRAVEL_RANGE_M_S[where][1] / LEAST_ROOM
+    if job.joint == "corner" and job.leg_m is None:  # filled round, at a travel a hand likes
+        current = run.currents.hold(usual_current(job, run.transfer))
+        fast = COMFORTABLE_TRAVEL_M_S[where][1]
+    wanted = bead_section(run.laid(run.feed_at(current)), fast, job.wire.material)
+    least = min(wanted, most_m2)
+    return replace(run, section_m2=least) if run.section_m2 < least else run
 
 
 def _more_passes_help(run: Run, room: FeedRoom) -> bool:

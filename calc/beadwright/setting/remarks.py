@@ -6,12 +6,12 @@ from collections.abc import Iterator
 
 from beadwright.job.job import Job
 from beadwright.job.joint_remarks import joint_remarks
-from beadwright.layers.bead_limits import COLD_LAP_M
+from beadwright.layers.bead_limits import COLD_LAP_M, shorted_root
 from beadwright.phrases import Amount, say
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.gas_notes import gas_notes
 from beadwright.process.published_range import published_notes
-from beadwright.process.transfer import MODE_PHRASES, gas_refused
+from beadwright.process.transfer import MODE_PHRASES, gas_refused, transition_current
 from beadwright.process.wire_remarks import wire_remarks
 from beadwright.results import Note, severest_first
 from beadwright.setting.heat_fight import heat_fight
@@ -19,9 +19,16 @@ from beadwright.setting.outcome import SETTING_PHRASES, Outcome, Settings
 from beadwright.setting.plan import Plan
 from beadwright.setting.size_limits import bead_room
 from beadwright.setting.usual_range import usual_notes
+from beadwright.setting.ways_out import DOWNHILL_TO_M
 from beadwright.tolerance import REL_TOL
 
 _IN = 0.0254
+
+UNSURE_CO2 = 0.18
+"""CO2 from which the start of spray is not sure to a fifth [volume share].
+
+Source: one measurement in 80/20 wants 330-350 A where a supplier's table has 255 A."""
+
 
 _FIELD = {"wire_feed": "wfs", "volts": "volts", "tip_to_work": "ctwd", "travel": "travel"}
 """The field of each setting, by its measure."""
@@ -131,6 +138,16 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
                 "practice",
                 "transfer",
             )
+        if job.position.orientation == "vertical-down" and job.thinner_m > DOWNHILL_TO_M * 1.001:
+            yield Note("stop", say("setting.downhill-laps-cold"), "practice", "position")
+    if plan.transfer in ("spray", "globular") and falls_through(job, plan):
+        told = say("setting.root-falls-through", mode=MODE_PHRASES[plan.transfer])
+        # Asked for, it is refused; where the choice is ours these settings are for the beads after.
+        yield Note("stop" if job.transfer == "spray" else "caution", told, "practice", "gap")
+    if plan.transfer == "spray" and not job.wire.traits.cored and job.gas.co2 >= UNSURE_CO2:
+        least = Amount(transition_current(job.wire, job.gas), "current")
+        told = say("setting.top-of-spray-gas", gas=job.gas.name, least=least)
+        yield Note("caution", told, "spray-video", "gas")
     if plan.transfer == "globular":
         yield Note(
             "caution",
@@ -155,6 +172,19 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     yield from wire_remarks(job.wire, job.gas, job.position, plan.transfer, amps)
     if abs(job.plate_m - job.plate2_m) > 0.25 * job.plate_m:
         yield Note("note", say("setting.lean-to-thicker"), "practice", "plate2")
+
+
+def falls_through(job: Job, plan: Plan) -> bool:
+    """Return whether an open arc would fall through the root of a job.
+
+    Source: common practice; flux-cored wire holds its pool on a backing only and is told by its
+    joint.
+
+    Args:
+        job: The job [-].
+        plan: Its plan [-].
+    """
+    return shorted_root(job, plan.shape, plan.transfer)
 
 
 def _cautions(job: Job, outcome: Outcome | None) -> Iterator[Note]:

@@ -6,9 +6,10 @@ from dataclasses import dataclass
 
 from beadwright.job.job import Job
 from beadwright.process.deposition import laid_rate, travel_for_section
-from beadwright.process.operating import Operating, at_feed
+from beadwright.process.operating import Operating, at_feed, feed_at_current
 from beadwright.process.transfer import Transfer
 from beadwright.setting.limits import Window
+from beadwright.setting.set_volts import set_volts_shift
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,7 +42,20 @@ class Run:
             volts: Volts at the arc, or None for the mode's own [V].
         """
         job = self.job
-        return at_feed(job.wire, job.gas, self.transfer, feed_m_s, self.tip_to_work_m, volts)
+        shift = set_volts_shift(job, self.transfer)
+        return at_feed(job.wire, job.gas, self.transfer, feed_m_s, self.tip_to_work_m, volts, shift)
+
+    def feed_at(self, current_a: float) -> float:
+        """Return the feed that draws a current on the mode's own volts [m/s].
+
+        Args:
+            current_a: Mean current, above zero [A].
+        """
+        job = self.job
+        shift = set_volts_shift(job, self.transfer)
+        return feed_at_current(
+            job.wire, job.gas, self.transfer, current_a, self.tip_to_work_m, None, shift
+        )
 
     def laid(self, feed_m_s: float) -> float:
         """Return the deposition rate of a feed [kg/s]."""

@@ -16,6 +16,10 @@ from beadwright.setting.plan import make_plan
 MOST_OFFERED = 5
 """Changes offered at most: as many as a phone shows at once [-]."""
 
+DOWNHILL_TO_M = 1 / 4 * 0.0254
+"""Thickest plate that is offered downhill [m]. Common practice: short circuit downhill on thicker
+plate laps cold."""
+
 
 @dataclass(frozen=True, slots=True)
 class WayOut:
@@ -60,6 +64,10 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
         up = POSITIONS["3-up"]
         way = {"position": up.name(job.is_fillet)}
         yield say("setting.run-uphill"), way, replace(job, position=up)
+    if job.position.orientation == "vertical-up" and job.thinner_m <= DOWNHILL_TO_M:
+        down = POSITIONS["3-down"]
+        way = {"position": down.name(job.is_fillet)}
+        yield say("setting.run-downhill"), way, replace(job, position=down)
     for mover in ("track", "robot"):
         if mover != job.travel_by and job.travel_by != "robot":
             put = say("setting.put-torch-on", mover=MOVER_PHRASES[mover])

@@ -9,6 +9,7 @@ from beadwright.process.operating import at_feed, feed_at_current
 from beadwright.process.transfer import TRANSITION_BAND, Transfer, spray_refused, transition_current
 from beadwright.process.transfer_regions import edges
 from beadwright.setting.dial_in import DialIn
+from beadwright.setting.set_volts import set_volts_shift
 from beadwright.setting.volts_limits import START_V, volts_room
 
 STEPS = 8
@@ -83,16 +84,19 @@ def _currents(answer: DialIn, low: float, high: float) -> list[float]:
     The edges are straight in current, and feed follows from current in closed form; so the plane is
     drawn along the current.
     """
-    job, tip = answer.job, answer.plan.tip_to_work_m
+    job, tip, mode = answer.job, answer.plan.tip_to_work_m, _mode(answer)
+    shift = set_volts_shift(job, mode)
     first, last = (
-        at_feed(job.wire, job.gas, _mode(answer), feed, tip).current_a for feed in (low, high)
+        at_feed(job.wire, job.gas, mode, feed, tip, None, shift).current_a for feed in (low, high)
     )
     return [first + (last - first) * step / STEPS for step in range(STEPS + 1)]
 
 
 def _feed(answer: DialIn, current: float) -> float:
     job = answer.job
-    return feed_at_current(job.wire, job.gas, _mode(answer), current, answer.plan.tip_to_work_m)
+    mode, tip = _mode(answer), answer.plan.tip_to_work_m
+    shift = set_volts_shift(job, mode)
+    return feed_at_current(job.wire, job.gas, mode, current, tip, None, shift)
 
 
 def _rows(answer: DialIn, low: float, high: float) -> list[tuple[float, float, float, float]]:

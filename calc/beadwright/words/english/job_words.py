@@ -16,8 +16,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "it, weld both sides, or bevel it."
         ),
         "job.open-root": (
-            "Open root: run the root pass short circuit or pulse, or spray falls through. Spray "
-            "fills and caps."
+            "Open root: run the root pass in short circuit or pulse; spray falls through."
         ),
         "job.no-gap-no-backing": (
             "No gap and no backing: it is not through until the back is gouged and welded."
@@ -49,7 +48,14 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.slot-length": "slot length",
         "job.reinforcement": "reinforcement",
         "job.pitch": "pitch",
-        "job.leg-is-minimum": "Leg {leg} is the code's minimum for this plate. Your drawing rules.",
+        "job.usual-leg": (
+            "Leg {leg} is what a hand lays well on this plate; the code's minimum is {least}. Your "
+            "drawing rules."
+        ),
+        "job.usual-leg-of-edge": (
+            "Leg {leg} is all this edge holds; the code's minimum for the plate is {least}. Your "
+            "drawing rules."
+        ),
         "job.leg-under-minimum": (
             "Leg {leg} is under the code's minimum of {least} for this plate: the bead chills and "
             "may crack."

@@ -110,19 +110,14 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "process.volts-above": "volts above",
         "process.travel-below": "travel below",
         "process.travel-above": "travel above",
-        "process.two-truths": (
-            "Two truths about volts: sheets for 0.045 in print {sheet_low:bare g}-{sheet_high:g} "
-            "at 250 in/min in 75-95% argon, shops run it clean near {shop:g} at 290 in 90/10. "
-            "Leaner argon is up to {by_gas} of it, cable and clamp {lead_low:bare g} to "
-            "{lead_high:g} if the meter is on the machine, the rest an arc about {longer_mm:.0f} "
-            "mm longer. The window holds both."
+        "process.sheet-and-shop-volts": (
+            "Sheets for 0.045 in print {sheet_low:bare g}-{sheet_high:g} at 250 in/min in 75-95% "
+            "argon; shops run it a volt or two under solid wire, on a shorter arc. The window "
+            "holds both."
         ),
-        "process.two-truths-yours": (
-            "Two truths about volts: sheets for 0.045 in print {sheet_low:bare g}-{sheet_high:g} "
-            "at 250 in/min in 75-95% argon, shops run it clean near {shop:g} at 290 in 90/10. "
-            "Leaner argon is up to {by_gas} of it, cable and clamp {lead_low:bare g} to "
-            "{lead_high:g} if the meter is on the machine, the rest an arc about {longer_mm:.0f} "
-            "mm longer. {gas} stands {yours:+.1f} from 90/10. The window holds both."
+        "process.cored-in-oxygen": (
+            "Metal-cored wire is classified in argon with CO2, not in {gas}: weld metal and "
+            "spatter are not known. Use 90/10 or 85/15."
         ),
         "process.no-points-solid": (
             "No printed points for solid wire in this size: burn-off and spray currents are taken "
@@ -137,8 +132,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "from its neighbour, and the band is wider."
         ),
         "process.lays-against-solid": (
-            "At the same amps this wire lays {laid} than solid. Shops say 30% more: that counts "
-            "its lower volts and higher feed too."
+            "At the same amps this wire lays {laid} than solid. Shops say about 30% more: that is "
+            "near the band's top."
         ),
         "process.more-laid": "{share} (by the band {low} to {high})",
         "process.percent-more": "{percent}% more",

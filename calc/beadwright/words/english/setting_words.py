@@ -22,6 +22,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.pulse-stubs": "below {current} even pulse stubs this wire",
         "setting.usual-top": "{current} is this wire's usual top",
         "setting.burns-through": "over {current} this plate burns through",
+        "setting.pool-runs": "over {current} the pool runs {orientation}",
         "setting.does-not-fuse": "below {current} the bead lies on the plate without fusing",
         "setting.machine-stops": "your machine stops at {most}",
         "setting.machine-stops-at-volts": "your machine stops at {most:g}",
@@ -89,7 +90,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.wants-pulse": "{kind} wire wants pulse {orientation}",
         "setting.all-carry-spray": "wire, gas and position carry it",
         "setting.too-thick-to-short": "{why}, and the plate is too thick for short circuit",
-        "setting.spray-burns-through": "this wire would burn through in spray",
+        "setting.plate-wants-less": "this plate wants less than spray starts at",
         "setting.mode-leaves-no-room": "{mode} leaves no room on this joint",
         "setting.wrong-gas": "Wrong gas: {why}.",
         "setting.not-this-wire": "Not this wire: {why}.",
@@ -109,6 +110,18 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.short-not-prequalified": (
             "Short circuit has no prequalified procedure in AWS D1.1: structural work needs a "
             "qualified one."
+        ),
+        "setting.downhill-laps-cold": (
+            "Downhill short circuit on plate over 1/4 in: the pool runs under the arc and the bead "
+            "lies on the plate. Weld it uphill, or prove it: cut and etch a coupon."
+        ),
+        "setting.root-falls-through": (
+            "{mode:capital} falls through an open root. Short-circuit the root first, as Passes "
+            "plans it, or weld it on a backing; these settings fill and cap."
+        ),
+        "setting.top-of-spray-gas": (
+            "In {gas} spray starts anywhere from {least} up: one measurement in 80/20 wants 330 to "
+            "350 A. If it spits, use 90/10."
         ),
         "setting.short-may-not-fuse": (
             "Over 3/16 in, short circuit can lie on the plate without fusing. Prove it: cut and "
@@ -152,6 +165,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.use-wire": "Use {size} wire",
         "setting.use-gas": "Use {gas} gas",
         "setting.run-uphill": "Run it uphill",
+        "setting.run-downhill": "Run it downhill",
         "setting.put-torch-on": "Put the torch on {mover}",
         "setting.bigger-power-source": "Use a bigger power source",
         "setting.minimum-leg": "Weld the code's minimum leg",

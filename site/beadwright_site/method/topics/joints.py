@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.job.job_joint import SHEET_LEG_M
 from beadwright.job.joint_conflicts import MOST_FILLET_GAP_M
 from beadwright.job.preparations import (
     SQUARE_BACKED_TO_M,
@@ -186,9 +185,9 @@ def legs_table() -> Table:
         ("aisc-j2.4", "aws-d1.1-7.7", "aisc-j2.2b"),
         "No more than the thinner plate itself. Along an edge 1/4 in thick or more: 1/16 in less. "
         "Shortest fillet that counts in full: four legs; a piece of a broken one also 1-1/2 in. A "
-        "lap covers five times the thinner plate and 1 in. Leg left blank: the least, but "
-        f"{units.show(SHEET_LEG_M, 'leg', 'us')} in on sheet, and no more than a corner's edge "
-        "holds: open, all of the other plate; half open, half of it.",
+        "lap covers five times the thinner plate and 1 in. Leg left blank: what the plate's usual "
+        "mode lays well, and no more than a corner's edge holds: open, all of the other plate; "
+        "half open, half of it.",
         (
             "fillets.MINIMUM_LEG_M",
             "fillets.minimum_leg",
@@ -197,7 +196,6 @@ def legs_table() -> Table:
             "fillets.least_segment",
             "fillets.least_lap",
             "job_joint.wanted_leg",
-            "job_joint.SHEET_LEG_M",
             "job_joint.corner_room",
         ),
     )

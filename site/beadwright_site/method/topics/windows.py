@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S, Mover
 from beadwright.process.transfer import TRANSITION_BAND
 from beadwright.setting.aims import CLOSE, COLUMNS, ROUNDS, TIE
 from beadwright.setting.feed_limits import FEEDER_M_S
@@ -25,10 +24,6 @@ _FEED = Symbol("v", "wire feed", "m/s")
 _VOLTS = Symbol("U", "volts at the arc", "V")
 _CURRENT = Symbol("I", "current that feed draws, the arc's length taken off tip-to-work", "A")
 _TRAVEL = Symbol("w", "travel", "m/s")
-
-
-def _comfortable(mover: Mover) -> str:
-    return units.written(COMFORTABLE_TRAVEL_M_S[mover], "travel")
 
 
 def _percent(share: float) -> str:
@@ -172,33 +167,30 @@ def aims() -> Equation:
         "Least time, least heat, easiest to run",
         (
             equation("v", "=", sub("v", "high")),
-            equation(function("min", over(line("U · I"), "w"))),
+            equation("v", "=", sub("v", "low")),
             equation(function("max min", fenced(over(line("x − a"), line("b − a")), ",",
                                                 over(line("b − x"), line("b − a"))))),
         ),
         (
             _FEED,
             Symbol(sub("v", "high"), "high end of its window: least time", "m/s"),
-            _VOLTS,
-            _CURRENT,
-            _TRAVEL,
+            Symbol(sub("v", "low"), "low end: least heat", "m/s"),
             Symbol("x", "each of feed, volts, travel and tip-to-work: easiest", "SI"),
             Symbol("a", "low end of its window; of tip-to-work, the width is its usual range's",
                    "SI"),
             Symbol("b", "high end", "SI"),
         ),
         "An open window. What you set by hand stands, and the aim works with what is left.",
-        f"Least heat within 1% of the coolest spot of a fine grid; easiest within "
-        f"{_percent(CLOSE)} of a window's width of the spot farthest from every edge.",
+        f"Easiest within {_percent(CLOSE)} of a window's width of the spot farthest from every "
+        "edge.",
         ("practice",),
         f"The feed is sought over {COLUMNS + 1} even spots, then {ROUNDS} rounds of golden section "
-        "about the best; for each the volts that suit. Least heat stands on the lowest volts that "
-        "hold. Between spots as easy, the one farther on the whole counts "
+        "about the best, on the volts of the mode. Least heat is the coolest arc: the least feed "
+        "on the lowest volts that hold; heat in a length of weld hardly moves with the feed. "
+        "Between spots as easy, the one farther on the whole counts "
         f"{_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
-        f"window. Balanced starts from {_comfortable('hand')} by hand, {_comfortable('track')} on "
-        f"a track, {_comfortable('robot')} on a robot; short circuit from 1 A for "
-        "each 0.001 in of plate. The time told beside an aim is length × passes ÷ travel, the heat "
-        "volts × amps ÷ travel.",
+        "window. Balanced is told below. The time told beside an aim is length × passes ÷ travel, "
+        "the heat volts × amps ÷ travel.",
         ("aims.aimed_feed", "aims.aimed_point", "aims.ease", "aims.balanced_feed", "aims.COLUMNS",
          "aims.ROUNDS", "aims.TIE", "aims.CLOSE", "set_point.set_feed",
          "set_point.set_point", "set_point.stepped", "aim_results.aim_results"),

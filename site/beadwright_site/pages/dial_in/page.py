@@ -85,7 +85,10 @@ PAGE: Final = AnswerPage(
     ),
     form=dial_in_form,
     view=_view,
-    topics=("arc", "metal", "wires", "gas", "joints", "grooves", "windows", "plates", "melted"),
+    topics=(
+        "arc", "metal", "wires", "gas", "joints", "grooves", "windows", "planned", "plates",
+        "melted",
+    ),
     lists={"live": LIVE},
     keeps_in_address=True,
 )  # fmt: skip
