@@ -101,7 +101,7 @@ def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:
 
 
 def _ease_at(plan: Plan, feed: float, beat: float) -> float:
-    """The ease of a feed on the mode's own volts; if it cannot beat a value, an upper bound of it."""
+    """The ease of a feed on the mode's own volts; if it beats no value given, an upper bound."""
     run = plan.run
     cap = _ease([_share(plan.feeds, feed), _HALF, _HALF, _HALF])
     if cap <= beat + _SLACK:

@@ -9,6 +9,7 @@ from typing import Any
 from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.dial_in_query import DialInQuery
+from beadwright.setting.other_mode import OtherMode, other_mode
 from beadwright.setting.ways_out import WayOut, ways_out
 from beadwright.setting.window_map import WindowMap, window_map
 
@@ -23,12 +24,14 @@ class DialInAnswer(PageAnswered):
         dialled: The settings and what follows.
         window_map: Feed and volts plane.
         ways_out: What would open a shut window.
+        other_mode: Another mode that holds the joint, where the choice was a near one.
         notes: Notes, the most severe first.
     """
 
     dialled: DialIn
     window_map: WindowMap
     ways_out: tuple[WayOut, ...]
+    other_mode: OtherMode | None
 
 
 def dial_in_answer(query: str, kept: Mapping[str, Any] | None = None) -> DialInAnswer:
@@ -45,4 +48,6 @@ def dial_in_answer(query: str, kept: Mapping[str, Any] | None = None) -> DialInA
     dialled = dial_in(read.job)
     out = () if dialled.open else ways_out(read.job)
     notes = (*dialled.notes, *read.notes())
-    return DialInAnswer("dial-in", read, dialled, window_map(dialled), out, notes=notes)
+    other = other_mode(read.job, dialled.plan) if dialled.open else None
+    drawn = window_map(dialled)
+    return DialInAnswer("dial-in", read, dialled, drawn, out, other, notes=notes)

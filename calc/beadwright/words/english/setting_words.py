@@ -115,6 +115,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Downhill short circuit on plate over 1/4 in: the pool runs under the arc and the bead "
             "lies on the plate. Weld it uphill, or prove it: cut and etch a coupon."
         ),
+        "setting.other-side": (
+            "Either mode holds here. {mode:capital} instead: {feed}, {volts}, about {current}"
+        ),
         "setting.root-falls-through": (
             "{mode:capital} falls through an open root. Short-circuit the root first, as Passes "
             "plans it, or weld it on a backing; these settings fill and cap."

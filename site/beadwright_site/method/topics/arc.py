@@ -12,7 +12,7 @@ from beadwright.process.operating import LEAST_EXTENSION_M
 from beadwright.process.transfer import (
     TRANSITION_BAND,
 )
-from beadwright.process.wire_remarks import LEAD_DROP_V, SHEET_VOLTS, SHOP_VOLTS
+from beadwright.process.wire_remarks import SHEET_VOLTS
 from beadwright_site.method.equations import Equation, Section, Symbol, number
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 from beadwright_site.method.plots import burn_off_plots, transition_plot
@@ -140,16 +140,16 @@ def volts_lines() -> Equation:
         ("machinery-31-t5", "power-source-conditions", "equipment-sheet", "e70c-sheet",
          "fcaw-ranges"),
         "Volts are at the arc. The meter on the machine reads the drop of cable and clamp on top, "
-        f"usually {LEAD_DROP_V[0]:g} to {LEAD_DROP_V[1]:g} V. So a sheet may print "
-        f"{SHEET_VOLTS[0]:g} to {SHEET_VOLTS[1]:g} V for 0.045 in metal-cored wire where shops run "
-        f"{SHOP_VOLTS:g}: both stand inside its window.",
+        f"usually 1 to 3 V. A sheet prints {SHEET_VOLTS[0]:g} to {SHEET_VOLTS[1]:g} V for 0.045 in "
+        "metal-cored wire at 250 in/min; shops run it a volt or two under solid wire: both stand "
+        "inside its window.",
         ("arc.short_circuit_volts", "arc.open_arc_volts", "arc.flux_cored_volts",
          "arc.short_window", "arc.open_window", "operating.volts_window",
          "arc.SHORT_HALF_BAND_V", "arc.SHORT_SLOPE_V_A", "arc.SPRAY_SLOPE_V_A",
          "arc.OPEN_BELOW_V", "arc.OPEN_ABOVE_V", "arc.HELIUM_OPEN_V", "arc.HELIUM_SHORT_V",
          "arc.CO2_OPEN_V", "arc.OXYGEN_OPEN_V", "arc.FLUX_ROOM_V", "arc.FLUX_ARGON_V",
-         "arc.FLUX_LINES", "arc.OPEN_LINES", "wire_remarks.LEAD_DROP_V",
-         "wire_remarks.SHEET_VOLTS", "wire_remarks.SHOP_VOLTS", "wire_remarks.volts_remark"),
+         "arc.FLUX_LINES", "arc.OPEN_LINES", "arc.CORED_UNDER_V", "arc.carbonic_rise",
+         "wire_remarks.SHEET_VOLTS", "wire_remarks.volts_remark"),
     )  # fmt: skip
 
 

@@ -11,6 +11,7 @@ from beadwright.words.wording import worded
 from beadwright_site.drawings.map_drawing import draw_map
 from beadwright_site.links import query_of
 from beadwright_site.pages.dial_in.aims import aim_buttons
+from beadwright_site.pages.dial_in.alike import alike_table
 from beadwright_site.pages.dial_in.bands import band_of
 from beadwright_site.pages.dial_in.facts import (
     laid_facts,
@@ -20,10 +21,14 @@ from beadwright_site.pages.dial_in.facts import (
     torch_facts,
 )
 from beadwright_site.pages.dial_in.form import dial_in_form
+from beadwright_site.pages.dial_in.offer import offered
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.cited_notes import cited_notes
 from beadwright_site.parts.gas_facts import gas_lines
 from beadwright_site.parts.job_card import job_card, weld_symbols
+
+LATER = ("alike",)
+"""Parts asked for when the rest stands."""
 
 LIVE = ("state", "settings", "facts", "notes", "setup", "map")
 """Parts that follow a dragging finger; the others come when it lets go."""
@@ -47,6 +52,7 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
                 "let_go": {band.key: query_of({**typed, band.key: ""}) for band in bands},
                 "open": dialled.open,
                 "shut_notes": [note for note in notes if note.level == "stop"],
+                "offer": offered(found.other_mode, typed, system),
                 "ways_out": [
                     (worded(way.phrase, system), query_of({**typed, **way.changes}))
                     for way in found.ways_out
@@ -67,6 +73,7 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
                 "melted": melted_facts(dialled),
                 "never_size_by_it": NEVER_SIZE_BY_IT,
             },
+            "alike": lambda: {"table": alike_table(dialled)},
             "map": lambda: {"map": draw_map(found.window_map, system)},
             "how": lambda: {
                 "origins": tuple(origins(dialled)),
@@ -81,7 +88,7 @@ PAGE: Final = AnswerPage(
     name="dial-in",
     parts=(
         "units-switch", "state", "joint", "job-form", "settings", "aims", "facts", "notes",
-        "setup", "map", "how",
+        "setup", "alike", "map", "how",
     ),
     form=dial_in_form,
     view=_view,
@@ -89,7 +96,7 @@ PAGE: Final = AnswerPage(
         "arc", "metal", "wires", "gas", "joints", "grooves", "windows", "planned", "plates",
         "melted",
     ),
-    lists={"live": LIVE},
+    lists={"live": LIVE, "later": LATER},
     keeps_in_address=True,
 )  # fmt: skip
 """The page."""
