@@ -6,9 +6,10 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from beadwright.machine import conductors, duty_cycle, primary
+from beadwright.machine import conductors
 from beadwright.money import break_even, cost, cost_page
 from beadwright.money.way import Rates, Way, off_arc
+from beadwright.power import duty_cycle, primary
 from beadwright.process import compressibility, wires
 from beadwright.process.gases import Gas, gas_of
 from beadwright.supply import cylinders, spools

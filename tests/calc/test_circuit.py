@@ -12,10 +12,10 @@ from beadwright.api import answer, answer_json
 from beadwright.errors import OutOfRangeError, UnknownEntryError
 from beadwright.machine.circuit import Circuit, Load, Machine, circuit
 from beadwright.machine.conductors import CONDUCTORS, Conductor, conductor_of, volts_lost
-from beadwright.machine.duty_cycle import current_at, duty_at, minutes_on
-from beadwright.machine.primary import effective_current, line_factor, primary_current
 from beadwright.machine.shop_page import ShopAnswer
 from beadwright.machine.shop_query import DEFAULTS
+from beadwright.power.duty_cycle import current_at, duty_at, minutes_on
+from beadwright.power.primary import effective_current, line_factor, primary_current
 from tests.calc.ways import MB3
 
 MACHINE = Machine(

@@ -7,6 +7,7 @@ from typing import Literal
 
 from beadwright.joint.fillet_joints import Corner
 from beadwright.joint.joints import DOUBLES, FILLETS, HOLES, JointKind
+from beadwright.power.primary import Phases
 from beadwright.process.gas_flow import Nozzle
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Mover, Position
@@ -68,6 +69,29 @@ class Edges:
     pitch_m: float | None = None
 
 
+USUAL_SUPPLY_V = 230.0
+"""Supply volts where none are written [V]. Common practice: a shop's single phase."""
+
+
+@dataclass(frozen=True, slots=True)
+class PowerSource:
+    """What the plate of the power source and its circuit say; None where it is not written.
+
+    Attributes:
+        rated_a: Rated current [A].
+        duty: Duty cycle at it [-].
+        breaker_a: Breaker or fuse [A].
+        supply_v: Supply volts, between lines if three phase [V].
+        phases: 1 or 3.
+    """
+
+    rated_a: float | None = None
+    duty: float | None = None
+    breaker_a: float | None = None
+    supply_v: float = USUAL_SUPPLY_V
+    phases: Phases = 1
+
+
 @dataclass(frozen=True, slots=True)
 class Job:
     """One joint to weld, with wire, gas and limits.
@@ -90,6 +114,7 @@ class Job:
         welds: Welds in the job [-].
         machine_amps_a: Most the power source gives, or None [A].
         machine_volts_v: Most volts at the arc, or None [V].
+        source: Plate and circuit of the power source.
         edges: Place and preparation of the edges.
         nozzle: Gas nozzle, or None for the usual one at the current.
         aim: Aim of the set point.
@@ -114,6 +139,7 @@ class Job:
     welds: int
     machine_amps_a: float | None
     machine_volts_v: float | None
+    source: PowerSource = PowerSource()
     edges: Edges = Edges()
     nozzle: Nozzle | None = None
     aim: Aim = "balanced"

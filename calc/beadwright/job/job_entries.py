@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
+from typing import Literal
 
 from beadwright import units
 from beadwright.errors import UnknownEntryError
@@ -362,6 +363,53 @@ class JobEntries:
             label="Machine's most volts",
             help="most volts at the arc of the power source",
         )
+    )
+    rated_amps: float | None = optional(
+        Measured(
+            "current",
+            "30A",
+            "1500A",
+            "smallest to largest wire power source",
+            label="Rated amps",
+            help="rated current on the plate; blank: not counted",
+            blank="not counted",
+        )
+    )
+    duty: float | None = optional(
+        Measured(
+            "share",
+            "5%",
+            "100%",
+            "plates say 10 to 100 %",
+            label="Duty cycle at rated amps",
+            help="duty cycle at the rated current; blank: not counted",
+            blank="not counted",
+        )
+    )
+    breaker: float | None = optional(
+        Measured(
+            "current",
+            "5A",
+            "1000A",
+            "house circuit to factory line",
+            label="Breaker",
+            help="breaker or fuse of the circuit; blank: not counted",
+            blank="not counted",
+        )
+    )
+    supply: float | None = optional(
+        Measured(
+            "volts",
+            "90V",
+            "700V",
+            "wall socket to factory line",
+            label="Supply volts",
+            help="supply volts, between lines if three phase; blank: 230",
+            blank="230",
+        )
+    )
+    phase: Literal["1", "3"] | None = optional(
+        Choice(("1", "3"), label="Phases", help="1 or 3; blank: 1", blank="1")
     )
     nozzle: Nozzle | None = optional(
         Entry(

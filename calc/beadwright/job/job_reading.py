@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 from beadwright.errors import FieldErrors, UnknownEntryError
-from beadwright.job.job import ByHand, Edges, Job
+from beadwright.job.job import USUAL_SUPPLY_V, ByHand, Edges, Job, PowerSource
 from beadwright.job.job_entries import JobEntries
 from beadwright.job.job_joint import weld_way
 from beadwright.job.joint_conflicts import conflicts
@@ -48,6 +48,13 @@ def job_of(asked: JobEntries) -> Job:
         welds=asked.welds,
         machine_amps_a=asked.machine_amps,
         machine_volts_v=asked.machine_volts,
+        source=PowerSource(
+            rated_a=asked.rated_amps,
+            duty=asked.duty,
+            breaker_a=asked.breaker,
+            supply_v=asked.supply or USUAL_SUPPLY_V,
+            phases=3 if asked.phase == "3" else 1,
+        ),
         edges=_edges(asked),
         nozzle=asked.nozzle,
         aim=asked.aim,

@@ -8,15 +8,15 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.machine.conductors import WARM_K, Conductor, resistance, volts_lost
-from beadwright.machine.duty_cycle import PERIOD_S, current_at, duty_at, minutes_on
-from beadwright.machine.primary import (
+from beadwright.phrases import Amount, Parameter, Phrase, say
+from beadwright.power.duty_cycle import PERIOD_S, current_at, duty_at, minutes_on
+from beadwright.power.primary import (
     Phases,
     apparent_power,
     effective_current,
     line_factor,
     primary_current,
 )
-from beadwright.phrases import Amount, Parameter, Phrase, say
 
 Held = Literal["holds", "close", "fails"]
 

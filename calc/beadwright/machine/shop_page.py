@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from typing import Any
 
 from beadwright.errors import FieldErrors
+from beadwright.job.job import PowerSource
 from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.machine.circuit import Circuit, Load, Machine, circuit
 from beadwright.machine.shop_query import DEMO_RATED_A, ShopQuery
@@ -49,7 +50,9 @@ def shop_answer(query: str, kept: Mapping[str, Any] | None = None) -> ShopAnswer
     """
     read = read_page(ShopQuery, query, kept)
     # This page says what the machine cannot give, so the job is dialled in without its limits.
-    dialled = dial_in(replace(read.job, machine_amps_a=None, machine_volts_v=None))
+    dialled = dial_in(
+        replace(read.job, machine_amps_a=None, machine_volts_v=None, source=PowerSource())
+    )
     found = circuit(_machine(read), _load(read, dialled))
     return ShopAnswer("shop", read, dialled, found, notes=(*_notes(read, found), *read.notes()))
 

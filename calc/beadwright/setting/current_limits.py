@@ -7,10 +7,8 @@ from collections.abc import Iterator
 from beadwright.job.job import Job
 from beadwright.phrases import Amount, say
 from beadwright.process.heat import burn_through_current, fusion_current
-from beadwright.process.operating import volts_window
 from beadwright.process.position_currents import SHORT_HELD, held_current
 from beadwright.process.transfer import (
-    MODE_PHRASES,
     OPEN_TOP_A,
     SHORT_RANGE_A,
     Transfer,
@@ -18,6 +16,7 @@ from beadwright.process.transfer import (
 )
 from beadwright.process.transfer_regions import globular_current
 from beadwright.setting.limits import Limit
+from beadwright.setting.machine_limits import machine_limits
 
 
 def current_limits(job: Job, transfer: Transfer) -> Iterator[Limit]:
@@ -30,7 +29,7 @@ def current_limits(job: Job, transfer: Transfer) -> Iterator[Limit]:
     yield from _of_mode(job, transfer)
     yield from _of_position(job, transfer)
     yield from _of_plate(job)
-    yield from _of_machine(job, transfer)
+    yield from machine_limits(job, transfer)
 
 
 def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
@@ -82,18 +81,3 @@ def _of_plate(job: Job) -> Iterator[Limit]:
     least = fusion_current(thin, material)
     why = say("setting.does-not-fuse", current=Amount(least, "current"))
     yield Limit("fusion", why, low=least)
-
-
-def _of_machine(job: Job, transfer: Transfer) -> Iterator[Limit]:
-    if job.machine_amps_a is not None:
-        why = say("setting.machine-stops", most=Amount(job.machine_amps_a, "current"))
-        yield Limit("machine", why, high=job.machine_amps_a, source="yours")
-    if job.machine_volts_v is not None and transfer != "pulse":
-        # The low edge of the volts window is straight in current: above this the machine lacks
-        # volts.
-        foot = volts_window(0.0, job.wire, job.gas, transfer)[0]
-        slope = (volts_window(100.0, job.wire, job.gas, transfer)[0] - foot) / 100
-        volts, mode = Amount(job.machine_volts_v, "volts"), MODE_PHRASES[transfer]
-        why = say("setting.machine-volts-carry", volts=volts, mode=mode)
-        most = max(1.0, (job.machine_volts_v - foot) / slope)
-        yield Limit("machine-volts", why, high=most, source="yours")

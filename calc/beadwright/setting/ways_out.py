@@ -5,13 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from beadwright.job.job import Job
+from beadwright.job.job import Job, PowerSource
 from beadwright.phrases import Phrase, say
 from beadwright.process.gases import GASES
 from beadwright.process.positions import MOVER_PHRASES, POSITIONS
 from beadwright.process.transfer import MODE_PHRASES
 from beadwright.process.wires import wire_of
-from beadwright.setting.plan import make_plan
+from beadwright.setting.plan import SHORT_TO_M, make_plan
 
 MOST_OFFERED = 5
 """Changes offered at most: as many as a phone shows at once [-]."""
@@ -45,10 +45,6 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
     if hand.volts is not None:
         loose = replace(job, by_hand=replace(hand, volts=None))
         yield say("setting.let-go-of-volts"), {"volts": ""}, loose
-    for transfer in ("short", "pulse"):
-        if job.transfer != transfer:
-            run = say("setting.run-mode", mode=MODE_PHRASES[transfer])
-            yield run, {"transfer": transfer}, replace(job, transfer=transfer)
     made = job.wire.type.sizes
     near = made.index(job.wire.size)
     for size in sorted(made, key=lambda name: abs(made.index(name) - near)):
@@ -56,6 +52,11 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
             wire = wire_of(job.wire.type.name, size)
             use = say("setting.use-wire", size=size)
             yield use, {"dia": size}, replace(job, wire=wire)
+    for transfer in ("short", "pulse"):
+        thick = transfer == "short" and job.thinner_m > SHORT_TO_M * 1.001
+        if job.transfer != transfer and not thick:
+            run = say("setting.run-mode", mode=MODE_PHRASES[transfer])
+            yield run, {"transfer": transfer}, replace(job, transfer=transfer)
     for name in ("90/10", "75/25", "CO2"):
         if name != job.gas.name:
             use = say("setting.use-gas", gas=name)
@@ -72,9 +73,10 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
         if mover != job.travel_by and job.travel_by != "robot":
             put = say("setting.put-torch-on", mover=MOVER_PHRASES[mover])
             yield put, {"travel_by": mover}, replace(job, travel_by=mover)
-    if job.machine_amps_a is not None or job.machine_volts_v is not None:
-        bigger = replace(job, machine_amps_a=None, machine_volts_v=None)
-        changes = {"machine_amps": "", "machine_volts": ""}
+    limited = (job.machine_amps_a, job.machine_volts_v, job.source.rated_a, job.source.breaker_a)
+    if any(limit is not None for limit in limited):
+        bigger = replace(job, machine_amps_a=None, machine_volts_v=None, source=PowerSource())
+        changes = dict.fromkeys(("machine_amps", "machine_volts", "rated_amps", "breaker"), "")
         yield say("setting.bigger-power-source"), changes, bigger
     if job.leg_m is not None:
         least = replace(job, leg_m=None)

@@ -14,7 +14,9 @@ from beadwright_site.forms.typed import read_entries
 Kept = Mapping[str, Any] | None
 """What the phone keeps, by name."""
 
-NO_JOB = frozenset({"units", "machine_amps", "machine_volts"})
+NO_JOB = frozenset({
+    "units", "machine_amps", "machine_volts", "rated_amps", "duty", "breaker", "supply", "phase",
+})  # fmt: skip
 """Keys that say nothing of what is to be welded."""
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from beadwright.machine.circuit import GENERATOR_ROOM, MOST_CABLE_VOLTS, MOST_CORD_SHARE
 from beadwright.machine.conductors import WARM_K
-from beadwright.machine.primary import LEAST_MULTIPLIER
+from beadwright.power.primary import LEAST_MULTIPLIER
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 

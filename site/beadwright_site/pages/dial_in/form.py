@@ -16,6 +16,8 @@ GROUPS: tuple[tuple[str, str, tuple[str, ...]], ...] = (
     ("hand", "By hand: blank means ours", ("wfs", "volts", "travel", "ctwd")),
     ("torch", "Torch, machine, job", ("travel_by", "machine_amps", "machine_volts",
                                       "weld_length", "pitch", "welds")),
+    ("source", "Plate and circuit, as on Shop", ("rated_amps", "duty", "breaker", "supply",
+                                                 "phase")),
     ("aim", "Set it for", ("aim",)),
     ("procedure", "Written procedure: volts × amps ÷ travel", ("heat_min", "heat_max")),
     ("show", "Show in", ("units",)),

@@ -1,0 +1,1 @@
+"""The power source: how long it holds a current, what it draws from its circuit."""
