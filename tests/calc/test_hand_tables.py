@@ -4,6 +4,7 @@ Where print exists, rows of ``reference`` hold these to it; the rest is common p
 slip of one cell shows.
 """
 
+from collections.abc import Mapping
 from fractions import Fraction
 from math import pi
 
@@ -32,28 +33,32 @@ TIP_TO_WORK = """
 ER70S-6 short 0.023in 1/4 5/16 3/8
 ER70S-6 short 0.030in 1/4 3/8 1/2
 ER70S-6 short 0.035in 1/4 3/8 1/2
-ER70S-6 short 0.040in 1/4 7/16 5/8
-ER70S-6 short 0.045in 1/4 1/2 5/8
+ER70S-6 short 0.040in 1/4 3/8 1/2
+ER70S-6 short 0.045in 1/4 3/8 5/8
 ER70S-6 short 0.052in 3/8 1/2 5/8
-ER70S-6 short 1/16in 3/8 5/8 3/4
+ER70S-6 short 1/16in 3/8 1/2 3/4
 ER70S-6 spray 0.023in 3/8 1/2 5/8
 ER70S-6 spray 0.030in 1/2 1/2 3/4
 ER70S-6 spray 0.035in 1/2 5/8 3/4
 ER70S-6 spray 0.040in 1/2 5/8 7/8
-ER70S-6 spray 0.045in 1/2 5/8 1
-ER70S-6 spray 0.052in 5/8 3/4 1
+ER70S-6 spray 0.045in 1/2 3/4 1
+ER70S-6 spray 0.052in 5/8 7/8 1
 ER70S-6 spray 1/16in 3/4 7/8 9/8
 E70C-6M spray 0.035in 1/2 5/8 3/4
 E70C-6M spray 0.040in 1/2 11/16 7/8
-E70C-6M spray 0.045in 1/2 3/4 1
-E70C-6M spray 0.052in 5/8 7/8 9/8
-E70C-6M spray 1/16in 3/4 1 5/4
+E70C-6M spray 0.045in 5/8 7/8 1
+E70C-6M spray 0.052in 3/4 1 9/8
+E70C-6M spray 1/16in 3/4 9/8 5/4
 E71T-1C spray 0.035in 1/2 5/8 3/4
 E71T-1C spray 0.045in 1/2 3/4 1
 E71T-1C spray 0.052in 5/8 3/4 1
 E71T-1C spray 1/16in 3/4 1 5/4
 E71T-1C short 0.045in 1/2 3/4 1
-E70C-6M short 0.045in 1/4 1/2 5/8
+E70C-6M short 0.035in 3/8 1/2 3/4
+E70C-6M short 0.040in 1/2 1/2 3/4
+E70C-6M short 0.045in 1/2 5/8 1
+E70C-6M short 0.052in 1/2 3/4 9/8
+E70C-6M short 1/16in 5/8 7/8 5/4
 """
 
 
@@ -121,33 +126,47 @@ def test_least_shade() -> None:
 
 # By hand, on a track, by a robot [in/min].
 TRAVEL = """
-flat 6 30 4 60 6 80
-horizontal 6 30 4 60 6 80
-vertical-up 3 12 3 15 3 20
-vertical-down 8 30 8 60 8 80
-overhead 5 20 4 40 5 60
+flat 6 40 4 60 6 80
+horizontal 6 40 4 60 6 80
+vertical-up 3 8 3 15 3 20
+vertical-down 8 36 8 60 8 80
+overhead 4 20 4 40 5 60
+"""
+
+COMFORTABLE = """
+flat 9 24 8 32 12 55
+horizontal 9 24 8 32 12 55
+vertical-up 3.5 7 3.5 10 4 14
+vertical-down 10 26 10 40 12 55
+overhead 5 14 5 24 6 36
 """
 
 
-def test_travel_held() -> None:
+@pytest.mark.parametrize(
+    ("table", "held"), [(TRAVEL, TRAVEL_RANGE_M_S), (COMFORTABLE, COMFORTABLE_TRAVEL_M_S)]
+)
+def test_travel_held(
+    table: str, held: Mapping[tuple[Mover, Orientation], tuple[float, float]]
+) -> None:
     movers: tuple[Mover, ...] = ("hand", "track", "robot")
     typed = dict[tuple[str, str], tuple[float, float]]()
-    for row in TRAVEL.strip().splitlines():
+    for row in table.strip().splitlines():
         orientation, *ends = row.split()
         for place, mover in enumerate(movers):
             typed[mover, orientation] = float(ends[2 * place]), float(ends[2 * place + 1])
     found = {
         (str(mover), str(orientation)): (low / INCH * 60, high / INCH * 60)
-        for (mover, orientation), (low, high) in TRAVEL_RANGE_M_S.items()
+        for (mover, orientation), (low, high) in held.items()
     }
     assert set(found) == set(typed)
     for key, range_typed in typed.items():
         assert found[key] == pytest.approx(range_typed), key
 
 
-def test_comfortable_travel() -> None:
-    found = {mover: travel / INCH * 60 for mover, travel in COMFORTABLE_TRAVEL_M_S.items()}
-    assert found == pytest.approx({"hand": 12, "track": 16, "robot": 24})
+@pytest.mark.parametrize("key", COMFORTABLE_TRAVEL_M_S)
+def test_comfortable_travel_is_inside_what_is_held(key: tuple[Mover, Orientation]) -> None:
+    (least, most), (slow, fast) = TRAVEL_RANGE_M_S[key], COMFORTABLE_TRAVEL_M_S[key]
+    assert least < slow < fast < most
 
 
 @pytest.mark.parametrize(

@@ -60,7 +60,8 @@ def test_what_shops_run_with_metal_cored_wire_is_inside(tip: float) -> None:
 def test_windows_stand_about_their_middle(current: float, gas: Gas, kind: Kind, size: str) -> None:
     for low, set_, high in windows(current, gas, kind, size):
         assert low <= set_ <= high
-    assert short_window(current, gas, kind)[1] == short_circuit_volts(current, gas)
+    above = short_window(current, gas, kind)[1] - short_circuit_volts(current, gas)
+    assert -1e-9 <= above <= (1.8 + 1e-9 if gas.co2 > 0.25 else 1e-9)
     assert open_window(current, gas, "solid", size)[1] == open_arc_volts(current, gas, size)
 
 
