@@ -190,8 +190,14 @@ def travel_in_min(mover: Mover, position: str) -> Window:
     return low / INCH * 60, high / INCH * 60
 
 
-def comfortable_in_min(mover: Mover) -> float:
-    return positions.COMFORTABLE_TRAVEL_M_S[mover] / INCH * 60
+def comfortable_in_min(mover: Mover, position: str) -> Window:
+    where = positions.position_of(position).orientation
+    slow, fast = positions.COMFORTABLE_TRAVEL_M_S[mover, where]
+    return slow / INCH * 60, fast / INCH * 60
+
+
+def comfortable_end_in_min(mover: Mover, position: str, end: str) -> float:
+    return comfortable_in_min(mover, position)[("low", "high").index(end)]
 
 
 # Plate and heat

@@ -11,8 +11,12 @@ from beadwright.process import dilution, melted, penetration
 INCH = 0.0254
 
 
-def bead_in(current_a: float, volts: float, travel_in_min: float) -> float:
-    return penetration.bead_penetration(current_a, volts, travel_in_min * INCH / 60) / INCH
+def bead_in(current_a: float, volts: float, travel_in_min: float, co2: float = 0.0) -> float:
+    return penetration.bead_penetration(current_a, volts, travel_in_min * INCH / 60, co2) / INCH
+
+
+def co2_over_argon(co2: float) -> float:
+    return bead_in(300, 28, 18, co2) / bead_in(300, 28, 18)
 
 
 def bead_band_mm(current_a: float, volts: float, travel_mm_s: float) -> tuple[float, float]:
