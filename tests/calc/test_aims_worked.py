@@ -5,7 +5,7 @@ import pytest
 from beadwright.job.job_query import read_query
 from beadwright.phrases import Phrase
 from beadwright.process.tip_to_work import tip_to_work
-from beadwright.setting.aims import TIE, aimed_feed, aimed_point, balanced_feed, ease
+from beadwright.setting.aims import EDGE, TIE, aimed_feed, aimed_point, balanced_feed, ease
 from beadwright.setting.limits import Limit, Window
 from beadwright.setting.plan import Plan, make_plan
 from beadwright.setting.size_limits import bead_room
@@ -27,39 +27,76 @@ def feed_at(plan: Plan, travel_in_min: float) -> float:
     return laid / (plan.run.job.wire.linear_mass_kg_m * 0.97)
 
 
-@pytest.mark.parametrize(
-    ("query", "travel"), [("", 12.0), ("&travel_by=track", 16.0), ("&travel_by=robot", 24.0)]
-)
-@pytest.mark.parametrize("leg", ["5/32in", "3/16in", "1/4in", "7mm", "5/16in"])
-def test_a_balanced_start(query: str, travel: float, leg: str) -> None:
-    """The travel that is comfortable, held between a fifth and three fifths up the window."""
+# 3/8 in is 9.525 mm: fillets run 323 + 12 × 0.525 / 3 = 325.1 A there with 0.045 in wire. On its
+# line, 28.53 V, the arc takes 4.63 mm of the 19.05: 4.192 × 325.1 + 3.454e-7 × 325.1² × 0.01442 /
+# 1.0261e-6 = 1876 W against the 1227 W of 229.3 A and 277 in/min, so 423 in/min. A track runs 1.05
+# times the current, 341.4 A: 449 in/min. A robot's 1.15 times, 373.9 A or 503 in/min, is over the
+# last twentieth of the window, 277 to 514 in/min: 502.
+#
+# 423 in/min fill 5/32 in at 44.6 in/min, over the 24 a hand keeps: 24 × (44.6 / 24)^0.35 = 29.8
+# in/min, 283 in/min of feed; 3/16 in at 31.0, so at 26.2 and 359. From 1/4 in, 17.4 in/min, on it is
+# comfortable. On a track, 8 to 32 in/min: 5/32 in at 47.3, so at 36.7 and 348; 3/16 in at 32.9, so
+# at 32.3 and 442.
+STARTS = [
+    ("5/32in", "", 283.0), ("3/16in", "", 358.6), ("1/4in", "", 423.1), ("7mm", "", 423.1),
+    ("5/16in", "", 423.1),
+    ("5/32in", "&travel_by=track", 348.4), ("3/16in", "&travel_by=track", 441.6),
+    ("1/4in", "&travel_by=track", 449.4), ("5/16in", "&travel_by=track", 449.4),
+    ("5/32in", "&travel_by=robot", 501.9), ("1/4in", "&travel_by=robot", 501.9),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("leg", "query", "feed"), STARTS)
+def test_a_balanced_start(leg: str, query: str, feed: float) -> None:
     plan = plan_of(f"{BASE}&leg={leg}{query}")
+    assert balanced_feed(plan) / IN_MIN == pytest.approx(feed, rel=2e-3)
+
+
+def test_a_start_keeps_a_twentieth_free_at_either_end() -> None:
+    assert pytest.approx(0.05) == EDGE
+    plan = plan_of(f"{BASE}&leg=1/4in&travel_by=robot")
     low, high = plan.feeds.low, plan.feeds.high
-    wanted = feed_at(plan, travel)
-    expected = sorted((low + 0.2 * (high - low), wanted, low + 0.6 * (high - low)))[1]
-    assert balanced_feed(plan) == pytest.approx(expected)
+    assert balanced_feed(plan) == pytest.approx(low + 0.95 * (high - low))
 
 
-def test_one_balanced_start_is_the_comfortable_travel_itself() -> None:
-    """7 mm: 24.5e-6 m², 1.2 times that as welded, at 12 in/min: some 355 in/min."""
-    plan = plan_of(f"{BASE}&leg=7mm")
-    assert balanced_feed(plan) == pytest.approx(feed_at(plan, 12.0))
-    assert balanced_feed(plan) / IN_MIN == pytest.approx(355, rel=0.05)
+def test_a_heavy_bead_is_travelled_a_little_slower_than_comfortable() -> None:
+    """3/8 in flat: 423 in/min fill 54.4e-6 m² at 7.74 in/min, under 9: 9 × (7.74 / 9)^0.35 = 8.54
+    in/min, so 467 in/min."""
+    plan = plan_of(f"{BASE.replace('2F', '1F')}&leg=3/8in")
+    assert plan.passes == 1
+    assert balanced_feed(plan) / IN_MIN == pytest.approx(467, rel=2e-3)
 
 
 @pytest.mark.parametrize(
-    ("plate", "amps"), [("2mm", 78.74), ("2.5mm", 98.43), ("3mm", 118.11), ("3/8in", 187.5)]
+    ("query", "amps"),
+    [
+        ("position=2F&leg=1/4in", 325.1),
+        ("position=2F&leg=5/16in", 325.1),
+        # Pulsed out of position: 145 and 160 A, and metal-cored wire 1.06 times solid.
+        ("position=4F&leg=1/4in&transfer=pulse", 160.0),
+    ],
+)
+def test_metal_cored_wire_is_given_the_current_of_solid(query: str, amps: float) -> None:
+    solid = plan_of(f"wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&{query}")
+    cored = plan_of(f"wire=E70C-6M&dia=0.045in&gas=90/10&plate=3/8in&{query}")
+    assert solid.run.point(balanced_feed(solid)).current_a == pytest.approx(amps, rel=1e-3)
+    assert cored.run.point(balanced_feed(cored)).current_a == pytest.approx(amps, rel=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("plate", "amps"), [("2mm", 112.9), ("2.5mm", 126.1), ("3mm", 135.9), ("3/8in", 161.2)]
 )
 def test_a_balanced_start_in_short_circuit(plate: str, amps: float) -> None:
-    """1 A for each 0.001 in, up to 3/16 in; held as above."""
+    """0.94 of the fillet line, levelling off at 162 A: x / (1 + (x / 162)^8)^(1/8).
+
+    0.94 × 121, 136.6, 149.75 and 325.1 A. The last, 161.9 A, fills 1/8 in at 24.3 in/min, over the
+    24 a hand keeps, and gives way a little.
+    """
     plan = plan_of(
         f"wire=ER70S-6&dia=0.035in&gas=75/25&plate={plate}&leg=1/8in&position=2F&transfer=short"
     )
-    feeds, run = plan.feeds, plan.run
-    ends = [run.point(feeds.low + share * (feeds.high - feeds.low)).current_a
-            for share in (0.2, 0.6)]  # fmt: skip
-    expected = sorted((ends[0], amps, ends[1]))[1]
-    assert run.point(balanced_feed(plan)).current_a == pytest.approx(expected, rel=1e-4)
+    run = plan.run
+    assert run.point(balanced_feed(plan)).current_a == pytest.approx(amps, rel=1e-3)
 
 
 def test_least_time_is_the_most_feed() -> None:
@@ -81,7 +118,8 @@ def test_what_volts_the_aims_take() -> None:
     assert aimed_point(plan, feed, "balanced").volts == pytest.approx(line.volts)
     assert aimed_point(plan, feed, "least-time").volts == pytest.approx(line.volts)
     assert aimed_point(plan, feed, "least-heat").volts == pytest.approx(room.low)
-    assert room.low < aimed_point(plan, feed, "easiest").volts < room.high
+    assert aimed_point(plan, feed, "easiest").volts == pytest.approx(line.volts)
+    assert room.low < line.volts < room.high
     pulsed = plan_of(f"{BASE}&leg=5/16in&transfer=pulse")
     for aim in ("least-heat", "easiest"):
         here = pulsed.run.point(feed)
@@ -134,23 +172,19 @@ SEARCHED = [
 ]
 
 
-def heats_of(plan: Plan) -> list[tuple[float, float]]:
-    """Two hundred and forty feeds over the window, each with the heat its coolest volts put in."""
-    feeds = [plan.feeds.place(step / 240) for step in range(241)]
-    return [(plan.run.heat(aimed_point(plan, feed, "least-heat")), feed) for feed in feeds]
-
-
 @pytest.mark.parametrize("query", SEARCHED)
-def test_least_heat_is_found_among_all_feeds(query: str) -> None:
-    """To a thirtieth of the window, which costs a quarter of a hundredth of the heat at most."""
+def test_least_heat_is_the_lowest_feed_on_the_lowest_volts(query: str) -> None:
+    """Of two hundred and forty feeds none draws less; volts set by hand and pulse's own stand."""
     plan = plan_of(query)
     assert plan.open
-    coolest, best = min(heats_of(plan))
     chosen = aimed_feed(plan, "least-heat")
-    assert plan.feeds.low <= chosen <= plan.feeds.high
-    assert plan.run.heat(aimed_point(plan, chosen, "least-heat")) <= coolest * 1.0025
-    if best in (plan.feeds.low, plan.feeds.high):
-        assert chosen == pytest.approx(best)
+    assert chosen == plan.feeds.low
+    point = aimed_point(plan, chosen, "least-heat")
+    if plan.transfer != "pulse" and "volts" not in query:
+        assert point.volts == pytest.approx(volts_room(plan.run, plan.run.point(chosen)).low)
+    for step in range(241):
+        other = aimed_point(plan, plan.feeds.place(step / 240), "least-heat")
+        assert point.current_a <= other.current_a * (1 + 1e-6)
 
 
 def ease_of(plan: Plan, feed: float) -> float:
@@ -168,15 +202,10 @@ def test_the_easiest_is_found_among_all_feeds(query: str) -> None:
 
 @pytest.mark.parametrize("query", [one for one in SEARCHED if "volts" not in one])
 @pytest.mark.parametrize("part", [0.2, 0.5, 0.8])
-def test_the_easiest_volts_of_a_feed(query: str, part: float) -> None:
-    """None of a hundred is easier by two hundredths; volts of pulse are the machine's own."""
+def test_the_easiest_keeps_the_mode_s_own_volts(query: str, part: float) -> None:
     plan = plan_of(query)
-    if plan.transfer == "pulse":
-        return
-    run, feed = plan.run, plan.feeds.place(part)
-    room = volts_room(run, run.point(feed))
-    best = max(ease(plan, run.point(feed, room.place(n / 100)), room) for n in range(101))
-    assert ease(plan, aimed_point(plan, feed, "easiest"), room) >= best - 0.02
+    feed = plan.feeds.place(part)
+    assert aimed_point(plan, feed, "easiest").volts == plan.run.point(feed).volts
 
 
 def test_a_window_without_width_has_no_ease() -> None:

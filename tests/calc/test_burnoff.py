@@ -110,9 +110,17 @@ def test_carried_over_constants_come_from_their_neighbors() -> None:
 
 @pytest.mark.parametrize(("kind", "size"), FITTED)
 def test_a_band_is_the_least_whole_per_cent_that_holds_nine_in_ten(kind: Kind, size: str) -> None:
-    """From the printed points alone; no tighter than its kind's least, or 15 % on three points."""
-    found = fit(kind, size)
-    errors = sorted(abs(error) for error in found.errors)
+    """From the printed points alone; no tighter than its kind's least, or 15 % on three points.
+
+    Of metal-cored wire's sheet the short-arc rows count too, though the fit leaves them out.
+    """
+    found, wire = fit(kind, size), wire_for(kind, size)
+    printed = [
+        p for p in POINTS
+        if (p.kind, p.size) == (kind, size) and (p.fitted or kind == "metal-cored")
+    ]  # fmt: skip
+    off = relative_errors(printed, wire, found.phi_v, found.r_ohm_m)
+    errors = sorted(abs(error) for error in off)
     held = errors[ceil(0.9 * len(errors)) - 1]
     floor = 15 if len(errors) < 4 else {"solid": 13, "metal-cored": 12, "flux-cored": 15}[kind]
     assert CONSTANTS[kind, size].band == max(floor, ceil(100 * held)) / 100

@@ -100,13 +100,20 @@ def test_at_equal_feed_only_mass_and_efficiency_count() -> None:
 
 @pytest.mark.parametrize("current", [250.0, 275.0, 300.0, 340.0])
 def test_a_third_more_is_within_the_band_at_equal_current(current: float) -> None:
-    """Common practice: metal-cored lays about 30 % more. The model's middle is lower: 3 to 17 %.
+    """Common practice: metal-cored lays about 30 % more. Printed against printed: 13 to 24 %.
 
     So 30 % is neither proved nor refuted by the printed points; it stands at the top of the band.
     """
     found = at_equal_current(SOLID, CORED, current)
-    assert 1.0 < found.ratio < 1.30
+    assert 1.13 <= found.ratio <= 1.24
     assert found.low < 1.30 <= found.high + 0.005
+
+
+@pytest.mark.parametrize("current", [325.0, 400.0, 450.0])
+def test_a_sixteenth_lays_more_too(current: float) -> None:
+    """Printed against printed, both wires at 1/16 in: 4 to 21 % more."""
+    solid, cored = (usual_way(wire_of(name, "1/16in"), MIX) for name in ("ER70S-6", "E70C-6M"))
+    assert 1.04 <= at_equal_current(solid, cored, current).ratio <= 1.21
 
 
 def test_a_third_more_is_within_the_band_at_equal_heat_on_the_shop_s_own_volts() -> None:
@@ -167,7 +174,7 @@ def test_farther_out_the_same_wire_lays_more_for_the_same_current() -> None:
     assert near.current_a > laid_at_feed(far, 290 * IN_MIN).current_a
     assert near.current_a == pytest.approx(
         current_from_feed(
-            CORED.wire, 290 * IN_MIN, 0.75 * INCH - 0.004 - 0.00025 * (near.volts - 26)
+            CORED.wire, 290 * IN_MIN, 0.875 * INCH - 0.004 - 0.00025 * (near.volts - 26)
         ),
         rel=1e-6,
     )

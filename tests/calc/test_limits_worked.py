@@ -53,13 +53,29 @@ def ends_of(limits: list[Limit]) -> dict[str, tuple[float, float]]:
         # Thin ends just under 6 mm: at 6 mm nothing burns through.
         ("gas=90/10&plate=6mm", "short", {"short-low": (75, inf), "short-top": (-inf, 225),
                                           "fusion": (112.5, inf)}),
-        # The low end is 19.5 + 0.9 − 2 + 0.025 I: 26 V carry 7.6 / 0.025 A, 18 V none.
+        # The low end is 19.5 + 0.9 − 2.2 + 0.025 I: 26 V carry 7.8 / 0.025 A, 18 V none.
         ("gas=90/10&machine_volts=26V&machine_amps=300A", "spray",
          {"transition": (229.286, inf), "wire-top": (-inf, 380), "fusion": (112.5, inf),
-          "machine": (-inf, 300), "machine-volts": (-inf, 304)}),
+          "machine": (-inf, 300), "machine-volts": (-inf, 312)}),
         ("gas=90/10&machine_volts=18V", "spray",
          {"transition": (229.286, inf), "wire-top": (-inf, 380), "fusion": (112.5, inf),
           "machine-volts": (-inf, 1)}),
+        # Short circuit uphill to 0.85 and overhead to 0.90 of 225 A; downhill as flat.
+        ("gas=90/10&position=3F-up", "short",
+         {"short-low": (75, inf), "short-top": (-inf, 225), "position-top": (-inf, 191.25),
+          "fusion": (112.5, inf)}),
+        ("gas=90/10&position=4F", "short",
+         {"short-low": (75, inf), "short-top": (-inf, 225), "position-top": (-inf, 202.5),
+          "fusion": (112.5, inf)}),
+        ("gas=90/10&position=3F-down", "short", {"short-low": (75, inf), "short-top": (-inf, 225),
+                                                 "fusion": (112.5, inf)}),
+        # Pulsed, 0.045 in: 185 A uphill, 195 A overhead and downhill.
+        ("gas=90/10&position=3F-up", "pulse",
+         {"pulse-low": (75, inf), "wire-top": (-inf, 380), "position-top": (-inf, 185),
+          "fusion": (112.5, inf)}),
+        ("gas=90/10&position=4F", "pulse",
+         {"pulse-low": (75, inf), "wire-top": (-inf, 380), "position-top": (-inf, 195),
+          "fusion": (112.5, inf)}),
         ("gas=90/10&machine_volts=26V", "pulse", {"pulse-low": (75, inf), "wire-top": (-inf, 380),
                                               "fusion": (112.5, inf)}),
     ],
@@ -93,6 +109,10 @@ def test_limits_on_the_heat() -> None:
     assert [limit.key for limit in heat_limits(job("plate=6mm"))] == ["heat"]
     thin = ends_of(list(heat_limits(job("plate=4mm&units=si&heat_max=0.9kJ/mm&heat_min=0.5kJ/mm"))))
     assert thin["plate-heat"] == pytest.approx((-inf, 1.0e6))
+    uphill = ends_of(list(heat_limits(job("plate=4mm&position=3F-up"))))
+    assert uphill["plate-heat"] == pytest.approx((-inf, 1.5e6))  # half as much again
+    overhead = ends_of(list(heat_limits(job("plate=4mm&position=4F"))))
+    assert overhead["plate-heat"] == pytest.approx((-inf, 1.0e6))
     assert thin["heat-max"] == pytest.approx((-inf, 0.9e6))
     assert thin["heat-min"] == pytest.approx((0.5e6, inf))
     assert pytest.approx(0.98) == STEP_ROOM
