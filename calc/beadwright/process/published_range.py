@@ -14,15 +14,20 @@ from beadwright.results import Note
 
 @cache
 def published_currents(kind: Kind, size: str) -> tuple[float, float] | None:
-    """Return the lowest and highest current the burn-off of a wire was fitted to [A].
+    """Return the lowest and highest current of the printed points that a wire's burn-off holds [A].
 
-    Source: ``burnoff_points.POINTS``; None where no point is printed.
+    Source: ``burnoff_points.POINTS``: those fitted, and the short-arc rows of metal-cored wire's
+    sheet, which the fit leaves out and the band holds; None where no point is printed.
 
     Args:
         kind: The wire's kind [-].
         size: Inch name of its diameter [-].
     """
-    currents = [p.current_a for p in POINTS if p.fitted and (p.kind, p.size) == (kind, size)]
+    currents = [
+        p.current_a
+        for p in POINTS
+        if (p.kind, p.size) == (kind, size) and (p.fitted or p.source == "e70c-sheet")
+    ]
     return (min(currents), max(currents)) if currents else None
 
 

@@ -61,8 +61,10 @@ def _of_mode(job: Job, transfer: Transfer) -> Iterator[Limit]:
 def _of_position(job: Job, transfer: Transfer) -> Iterator[Limit]:
     where = job.position.orientation
     if transfer == "short":
-        top = SHORT_RANGE_A[job.wire.size][1] * SHORT_HELD[where][1]
-        source = "technician-points"
+        share = SHORT_HELD[where][1]
+        if share == 1:  # the pool stays as flat: short circuit's own top rules
+            return
+        top, source = SHORT_RANGE_A[job.wire.size][1] * share, "technician-points"
     else:
         held = held_current(job.wire, where, transfer)
         if held is None:
