@@ -34,9 +34,9 @@ def feed_at(plan: Plan, travel_in_min: float) -> float:
 # last twentieth of the window, 277 to 514 in/min: 502.
 #
 # 423 in/min fill 5/32 in at 44.6 in/min, over the 24 a hand keeps: 24 × (44.6 / 24)^0.35 = 29.8
-# in/min, 283 in/min of feed; 3/16 in at 31.0, so at 26.2 and 359. From 1/4 in, 17.4 in/min, on it is
-# comfortable. On a track, 8 to 32 in/min: 5/32 in at 47.3, so at 36.7 and 348; 3/16 in at 32.9, so
-# at 32.3 and 442.
+# in/min, 283 in/min of feed; 3/16 in at 31.0, so at 26.2 and 359. From 1/4 in, 17.4 in/min, on it
+# is comfortable. On a track, 8 to 32 in/min: 5/32 in at 47.3, so at 36.7 and 348; 3/16 in at 32.9,
+# so at 32.3 and 442.
 STARTS = [
     ("5/32in", "", 283.0), ("3/16in", "", 358.6), ("1/4in", "", 423.1), ("7mm", "", 423.1),
     ("5/16in", "", 423.1),
@@ -60,8 +60,10 @@ def test_a_start_keeps_a_twentieth_free_at_either_end() -> None:
 
 
 def test_a_heavy_bead_is_travelled_a_little_slower_than_comfortable() -> None:
-    """3/8 in flat: 423 in/min fill 54.4e-6 m² at 7.74 in/min, under 9: 9 × (7.74 / 9)^0.35 = 8.54
-    in/min, so 467 in/min."""
+    """3/8 in flat: 423 in/min fill 54.4e-6 m² at 7.74 in/min, under the 9 of a hand.
+
+    9 × (7.74 / 9)^0.35 = 8.54 in/min: 467 in/min.
+    """
     plan = plan_of(f"{BASE.replace('2F', '1F')}&leg=3/8in")
     assert plan.passes == 1
     assert balanced_feed(plan) / IN_MIN == pytest.approx(467, rel=2e-3)

@@ -159,7 +159,7 @@ def test_a_machine_is_never_asked_for_more_than_it_gives(typed: Typed, amps: int
     [
         ("wire_feed", "wfs=300in/min", 300 * IN_MIN),
         ("volts", "volts=26.5V", 26.5),
-        ("tip_to_work", "ctwd=3/4in", 0.01905),
+        ("tip_to_work", "ctwd=5/8in", 0.015875),
         ("travel", "travel=12in/min", 12 * IN_MIN),
     ],
 )

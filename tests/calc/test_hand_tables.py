@@ -33,7 +33,7 @@ TIP_TO_WORK = """
 ER70S-6 short 0.023in 1/4 5/16 3/8
 ER70S-6 short 0.030in 1/4 3/8 1/2
 ER70S-6 short 0.035in 1/4 3/8 1/2
-ER70S-6 short 0.040in 1/4 3/8 1/2
+ER70S-6 short 0.040in 1/4 3/8 5/8
 ER70S-6 short 0.045in 1/4 3/8 5/8
 ER70S-6 short 0.052in 3/8 1/2 5/8
 ER70S-6 short 1/16in 3/8 1/2 3/4

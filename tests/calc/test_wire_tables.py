@@ -102,7 +102,7 @@ def test_room_of_flux_cored_volts() -> None:
     [
         ("ER70S-6", "0.023in", "short", (4, 5, 6)),
         ("ER70S-6", "0.023in", "spray", (6, 8, 10)),
-        ("ER70S-6", "0.040in", "short", (4, 6, 8)),
+        ("ER70S-6", "0.040in", "short", (4, 6, 10)),
         ("ER70S-6", "0.040in", "spray", (8, 10, 14)),
         ("E70C-6M", "0.040in", "spray", (8, 11, 14)),
         ("E71T-1C", "0.035in", "spray", (8, 10, 12)),
