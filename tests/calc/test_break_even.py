@@ -144,8 +144,8 @@ def test_a_third_more_a_pound_does_not_pay_for_whom_time_is_free() -> None:
     assert "priced at nothing" in in_words(found.sentences["laid"])
 
 
-CLOSE = "spatter=4min&b_spatter=1min"
-"""The demonstration's own minutes: three minutes of spatter against a dearer wire."""
+CLOSE = "spatter=2min&b_spatter=1min"
+"""One minute of spatter, and what metal-cored wire lays more, against a dearer wire."""
 
 
 def test_switch_stay_and_too_close() -> None:

@@ -105,7 +105,8 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
     ("changes", "level", "text", "field"),
     [
         ({"leg": "1/8in"}, "stop", "under the code's minimum of 3/16 in", "leg"),
-        ({"leg": ""}, "note", "Leg 3/16 in is the code's minimum for this plate", "leg"),
+        ({"leg": ""}, "note", "Leg 7/32 in is what a hand lays well on this plate", "leg"),
+        ({"leg": ""}, "note", "the code's minimum is 3/16 in", "leg"),
         ({"joint": "lap", "leg": "3/8in"}, "stop", "over 5/16 in, the most along this edge",
          "leg"),
         ({"leg": "7/16in"}, "note", "Over 3/8 in in one pass is not prequalified horizontal",

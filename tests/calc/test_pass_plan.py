@@ -80,7 +80,9 @@ def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
 def test_beads_add_up_in_welding_order(typed: Typed) -> None:
     found = answered(typed).found
     total = sum(bead.slot.section_m2 for bead in found.beads)
-    assert total == pytest.approx(found.shape.section_m2, rel=1e-3)
+    # A drawn crown is a parabola in chords, a few parts in a thousand under it.
+    crown = found.shape.crown_m2
+    assert total == pytest.approx(found.shape.section_m2, rel=1e-3, abs=crown / 300)
     assert [bead.number for bead in found.beads] == list(range(1, len(found.beads) + 1))
     steps = [(bead.side, bead.slot.layer, bead.slot.place) for bead in found.beads]
     assert steps == sorted(steps)
@@ -258,9 +260,16 @@ def test_each_bead_leaves_the_next_a_shelf() -> None:
 
 
 def test_light_beads_are_shorted_where_the_mode_is_ours() -> None:
-    found = planned("plate=5/16in&joint=lap&leg=1/4in&passes=3")
+    found = planned("plate=3/16in&joint=lap&leg=3/16in&passes=3")
     assert found.open
     assert {bead.laid.transfer for bead in found.beads if bead.laid} == {"short"}
+
+
+def test_light_beads_on_thick_plate_stay_in_spray() -> None:
+    """Over 3/16 in short circuit may lie on the plate without fusing."""
+    found = planned("plate=5/16in&joint=lap&leg=1/4in&passes=3")
+    assert found.open
+    assert {bead.laid.transfer for bead in found.beads if bead.laid} == {"spray"}
 
 
 def test_heat_asked_for_takes_more_beads() -> None:

@@ -21,7 +21,16 @@ import beadwright
 from beadwright import units
 from beadwright.job import preparations
 from beadwright.joint import fillets, groove_rules, joints
-from beadwright.process import burnoff, burnoff_points, gases, positions, transfer, wires
+from beadwright.process import (
+    burnoff,
+    burnoff_points,
+    gases,
+    plate_currents,
+    position_currents,
+    positions,
+    transfer,
+    wires,
+)
 from tests.calc.reference_rows import read_rows, values_of
 from tests.calc.test_worked_pages import WORKED
 
@@ -229,7 +238,50 @@ def test_every_travel_range_is_checked() -> None:
         for mover, name in asked("travel_in_min", "mover", "position")
     }
     assert checked == set(positions.TRAVEL_RANGE_M_S)
-    assert asked("comfortable_in_min", "mover") == set(positions.COMFORTABLE_TRAVEL_M_S)
+    comfortable = {
+        (mover, positions.position_of(name).orientation)
+        for mover, name in asked("comfortable_in_min", "mover", "position")
+    }
+    assert comfortable == set(positions.COMFORTABLE_TRAVEL_M_S)
+
+
+def test_every_printed_plate_is_checked() -> None:
+    """A corner of either line is a printed plate but where the docstring calls it practice."""
+    for joint, line in (
+        ("fillet", plate_currents.FILLET_LINE_A),
+        ("butt", plate_currents.BUTT_LINE_A),
+    ):
+        checked = {
+            mm
+            for function in ("plate_a", "short_plate_a")
+            for mm, of in asked(function, "thickness_mm", "joint", home="plan_checks")
+            if of == joint
+        }
+        printed = {mm for mm, _ in line if 0.9 <= mm <= 12}
+        assert printed - checked <= {12.0}  # butts are printed to 9 mm
+
+
+def test_every_kind_held_out_of_position_is_checked() -> None:
+    asked_of = asked("held_a", "wire", "position", home="plan_checks")
+    checked = {
+        (wires.WIRE_TYPES[wire].kind, positions.position_of(name).orientation)
+        for wire, name in asked_of
+    }
+    # Downhill goes by overhead, and metal-cored by solid wire: common practice.
+    borrowed = {
+        ("solid", "vertical-down"),
+        ("metal-cored", "vertical-down"),
+        ("metal-cored", "overhead"),
+    }
+    assert set(position_currents.HELD_A) - borrowed <= checked
+
+
+def test_every_share_of_short_circuit_out_of_position_is_checked() -> None:
+    checked = {
+        positions.position_of(name).orientation
+        for name in asked("short_held", "position", home="plan_checks")
+    }
+    assert checked == set(position_currents.SHORT_HELD) - {"flat", "horizontal"}
 
 
 def test_every_wire_size_and_mass_is_checked() -> None:
