@@ -40,22 +40,24 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
     ),
     "a printed table, shown on its page with its source": (
         "conductors.CORD_AMPS", "conductors.IEC_CORD_AMPS", "conductors.IEC_OHM_KM",
-        "positions.COMFORTABLE_TRAVEL_M_S", "preheat.INTERPASS_K",
+        "preheat.INTERPASS_K",
     ),
     "says in words what is told here": (
         "comparison.more_laid", "published_range.published_notes",
         "transfer.gas_refused", "transfer.position_refused", "transfer.transfer_refused",
+        "remarks.remarks", "ways_out.ways_out",
         "weld_symbol.weld_symbol", "wire_remarks.print_remark", "wire_remarks.wire_remarks",
     ),
     "drawn only, or how finely a thing is sought": (
-        "aims.STEP", "chance.BINS", "cooling_curve.POINTS", "groove_joints.BACKING_M",
+        "procedure_score.groups_of", "procedure_score.query_of_row", "chance.BINS",
+        "cooling_curve.POINTS", "groove_joints.BACKING_M",
         "job_joint.joint_shape",
         "joints.FACE_CHORDS", "joints.box", "joints.corners", "joints.region", "joints.same",
         "strength_check.point_numbers", "transfer_regions.NO_SHORT_V", "window_map.LEAST_V",
         "window_map.STEPS",
     ),
     "a limit on what may be asked, or on waiting": (
-        "chance.MOST_DRAWS", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
+        "chance.MOST_DRAWS", "ways_out.MOST_OFFERED", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
     ),
     "refuses a pair of entries, and says why beside them": (
         "joint_conflicts.conflicts",

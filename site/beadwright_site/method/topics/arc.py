@@ -5,7 +5,7 @@ from __future__ import annotations
 from beadwright.process import arc, transfer
 from beadwright.process.burnoff import CONSTANTS
 from beadwright.process.burnoff_fit import shown_points
-from beadwright.process.gas_flow import OUT_OF_POSITION_FT3_H
+from beadwright.process.gas_flow import MOST_USUAL_FT3_H, OUT_OF_POSITION_FT3_H
 from beadwright.process.gases import GASES
 from beadwright.process.materials import CARBON_STEEL
 from beadwright.process.operating import LEAST_EXTENSION_M
@@ -193,7 +193,7 @@ GAS_FLOW = Equation(
     (
         Symbol("q", "flow to run", "m³/s"),
         Symbol(Q_0, "flow of argon mixes and CO2 by nozzle, below; out of position "
-               f"{OUT_OF_POSITION_FT3_H:g} ft³/h more", "m³/s"),
+               f"{OUT_OF_POSITION_FT3_H:g} ft³/h more, to {MOST_USUAL_FT3_H:g}", "m³/s"),
         Symbol(M_AR, "molar mass of argon", "kg/mol"),
         Symbol(M_GAS, "molar mass of a gas with helium in it; without helium the root is 1",
                "kg/mol"),
@@ -204,7 +204,7 @@ GAS_FLOW = Equation(
      "gas-flow-helium"),
     "Equal push on the air: density times speed squared.",
     ("gas_flow.gas_flow", "gas_flow.lightness", "gas_flow.usual_nozzle", "gas_flow.NOZZLES",
-     "gas_flow.OUT_OF_POSITION_FT3_H"),
+     "gas_flow.OUT_OF_POSITION_FT3_H", "gas_flow.MOST_USUAL_FT3_H"),
 )  # fmt: skip
 
 

@@ -38,8 +38,8 @@ PENETRATION = Equation(
         Symbol("K", f"constant, {depth.DEPTH_CONSTANT * 1e6:.2f} · 10⁻⁶ in SI units: the geometric "
                f"mean of {len(BEADS)} measured beads; 0.0016 in inches and in/min", "–"),
         Symbol("I", "mean current", "A"),
-        Symbol("w", f"travel, counted at {_TRAVEL[0]:g} mm/s where slower: the pool cushions the "
-               "arc", "m/s"),
+        Symbol("w", f"travel; under {_TRAVEL[0]:g} mm/s the pool cushions the arc, and the depth "
+               "falls with its cube root", "m/s"),
         Symbol("U", "volts at the arc", "V"),
         Symbol(_ROOT, "depth past the root of a fillet", "m"),
         Symbol("s", f"share of a bead's depth a fillet's root gets, {_SHARES[1]:g}; from "
@@ -55,14 +55,16 @@ PENETRATION = Equation(
     "as the root of the sum of squares.",
     ("jackson-form", "bead-runs", "travel-cushion", "aisc-saw-throat", "practice"),
     f"{NEVER_SIZE_BY_IT} Where the beads are printed, wire, gas and plate are not named; the "
-    "handbooks' constants, 0.0012 for submerged arc and 0.0019 for CO2, stand inside the band.",
+    "handbooks' constants, 0.0012 for submerged arc and 0.0019 for CO2, stand inside the band. "
+    f"CO2 is counted {depth.CO2_DEEPER:.0%} deeper than argon mixtures, by its share.",
     ("penetration.bead_penetration", "penetration.root_penetration", "penetration.band_of",
      "penetration.outside_measured", "penetration.refused", "penetration.measured_over_formed",
      "penetration.fit_constant", "penetration.DEPTH_CONSTANT", "penetration.BAND",
      "penetration.STRETCHED_BAND", "penetration.MEASURED_CURRENT_A",
      "penetration.MEASURED_VOLTS", "penetration.MEASURED_TRAVEL_M_S",
      "penetration.STRETCHED_CURRENT_A", "penetration.STRETCHED_VOLTS",
-     "penetration.STRETCHED_TRAVEL_M_S", "penetration.ROOT_SHARE", "melted.melted"),
+     "penetration.STRETCHED_TRAVEL_M_S", "penetration.ROOT_SHARE", "penetration.CUSHION",
+     "penetration.CO2_DEEPER", "melted.melted"),
 )  # fmt: skip
 
 DILUTION = Equation(

@@ -70,11 +70,12 @@ def start() -> Equation:
         f"{FLUX_OUT_OF_POSITION_V['overhead']:+g} V overhead. A bead is never planned smaller "
         "than the arc has to lay at the fastest travel, with "
         f"{_percent(LEAST_ROOM - 1)} room.",
-        ("usual_current.usual_current", "usual_current.OPEN_SHARE", "usual_current.BACKED_BUTT",
+        ("usual_current.usual_current", "usual_current.runs_as_butt",
+         "usual_current.OPEN_SHARE", "usual_current.BACKED_BUTT",
          "aims.balanced_current", "aims.solid_twin", "aims.TAKEN_BY_TRAVEL", "aims.EDGE",
          "set_volts.set_volts_shift", "set_volts.SHORT_BUTT_V", "set_volts.SHORT_FILLET_V",
          "set_volts.FLUX_OUT_OF_POSITION_V", "plan.least_bead", "plan.LEAST_ROOM",
-         "like_for_like.like_for_like"),
+         "like_for_like.like_for_like", "like_for_like.other_wire"),
     )  # fmt: skip
 
 
@@ -195,7 +196,14 @@ def score_table() -> Table:
         f"At the set point: within {_percent(NEAR_AMPS)} of the printed amps and {NEAR_VOLTS:g} V "
         "of the printed volts, counted from the nearer end of a range. Off: the median, with its "
         f"sign. Tables that took no part in making any constant: {', '.join(left)}.",
-        ("procedure_rows.TABLES", "procedure_score.scores", "procedure_score.held_rows"),
+        (
+            "procedure_rows.TABLES",
+            "procedure_score.scores",
+            "procedure_score.held_rows",
+            "procedure_score.NEAR_AMPS",
+            "procedure_score.NEAR_VOLTS",
+            "procedure_score.SHEET_TO_MM",
+        ),
     )
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from beadwright import units
 from beadwright.process.heat import burn_through_current, fusion_current, thickness_current
 from beadwright.process.materials import CARBON_STEEL
+from beadwright.setting.heat_limits import UPHILL_HEAT
 from beadwright_site.method.equations import Equation, Section, Symbol, number
 from beadwright_site.method.mathml import equation, line, over, sub
 
@@ -63,12 +64,14 @@ def plate_limits() -> Equation:
             Symbol("t", "thickness of the thinner plate", "0.001 in"),
             Symbol("s", "the same thickness", "mm"),
         ),
-        f"The thumb rule stands between the two: {thumb:g} A for each 0.001 in, on sheet.",
+        f"The thumb rule stands between the two: {thumb:g} A for each 0.001 in, on sheet. "
+        f"Uphill the plate takes {UPHILL_HEAT:g} times the heat: the pool rests on the bead.",
         "Rules, not laws. Prove them on a coupon.",
         ("power-source-conditions", "power-source-rule", "practice"),
         "",
         ("heat.thickness_current", "heat.burn_through_current", "heat.fusion_current",
-         "heat.heat_ceiling", "materials.CARBON_STEEL"),
+         "heat.heat_ceiling", "heat_limits.UPHILL_HEAT", "heat_limits.heat_ceiling_j_m",
+         "materials.CARBON_STEEL"),
     )  # fmt: skip
 
 

@@ -7,6 +7,11 @@ from beadwright.process.transfer import TRANSITION_BAND
 from beadwright.setting.aims import CLOSE, COLUMNS, ROUNDS, TIE
 from beadwright.setting.feed_limits import FEEDER_M_S
 from beadwright.setting.heat_limits import STEP_ROOM
+from beadwright.setting.machine_limits import (
+    ARC_SHARE,
+    SOURCE_EFFICIENCY,
+    SOURCE_POWER_FACTOR,
+)
 from beadwright.setting.plan import SHORT_BELOW_M
 from beadwright.setting.size_limits import MOST_BUTT_CROWN_M, OVERWELD_M
 from beadwright.setting.window_map import EDGE_BAND_V
@@ -228,6 +233,7 @@ def limits_table() -> Table:
         ("current", "mode: where it starts, the wire's usual top", "Currents by wire size, A"),
         ("current", "plate: lies on it, burns through", "Burning through, and lying on the plate"),
         ("current", "machine: its amps, the amps its volts carry", "yours"),
+        ("current", "machine: its duty cycle, its breaker", "Duty cycle; yours"),
         ("heat", "plate: burns through", "Burning through, and lying on the plate"),
         ("heat", "your procedure: least, most", "yours"),
         ("feed", "feeder", "common practice"),
@@ -243,9 +249,22 @@ def limits_table() -> Table:
         ("on", "what sets it", "where to read of it, or its source"),
         rows,
         ("practice",),
-        f"Plate under {short} mm is planned in short circuit; where an open arc leaves no room and "
-        "the choice is ours, short circuit is tried.",
-        ("plan.SHORT_BELOW_M", "plan.planned_transfer"),
+        f"Plate under {short} mm is planned in short circuit; where an open arc leaves no room on "
+        "plate to 3/16 in and the choice is ours, short circuit is tried. The duty cycle counts "
+        f"the arc on {ARC_SHARE['hand']:.0%} of the time by hand and {ARC_SHARE['robot']:.0%} on a "
+        f"track or robot; the breaker counts a machine of {SOURCE_EFFICIENCY:.0%} efficiency and "
+        f"{SOURCE_POWER_FACTOR:.0%} power factor.",
+        (
+            "plan.SHORT_BELOW_M",
+            "plan.planned_transfer",
+            "machine_limits.machine_limits",
+            "machine_limits.ARC_SHARE",
+            "machine_limits.SOURCE_EFFICIENCY",
+            "machine_limits.SOURCE_POWER_FACTOR",
+            "ways_out.DOWNHILL_TO_M",
+            "remarks.UNSURE_CO2",
+            "remarks.falls_through",
+        ),
     )
 
 
