@@ -8,10 +8,12 @@ from beadwright import units
 from beadwright.process.gas_effects import effects_of
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.process.wire_ranges import usual_positions
-from beadwright.reports import ESTIMATE_DIGITS, Tree, rounded, same
+from beadwright.reports import ESTIMATE_DIGITS, Shown, Tree, rounded, same
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.dial_in_page import DialInAnswer
+from beadwright.setting.like_for_like import Alike, like_for_like
+from beadwright.setting.other_mode import OtherMode
 from beadwright.setting.outcome import Outcome
 from beadwright.setting.ways_out import WayOut
 from beadwright.setting.window_map import WindowMap
@@ -33,6 +35,33 @@ def dial_in_report(answer: DialInAnswer) -> Tree:
         "answer": _settings(answer.dialled) | ({} if outcome is None else _outcome(outcome)),
         "window_map": _map(answer.window_map, answer.units),
         "ways_out": ways_out_report(answer.ways_out),
+        "other_mode": _other_mode(answer.other_mode),
+        "like_for_like": map(_alike, like_for_like(answer.dialled)),
+    }
+
+
+def _other_mode(other: OtherMode | None) -> Tree | None:
+    if other is None:
+        return None
+    return {
+        "transfer": other.transfer,
+        "wire_feed": Shown(other.feed_m_s, "wire_feed"),
+        "volts": Shown(other.volts, "volts"),
+        "current": Shown(other.current_a, "current"),
+    }
+
+
+def _alike(alike: Alike) -> Tree:
+    return {
+        "held": alike.basis,
+        "wire": alike.wire.type.name,
+        "wire_feed": Shown(alike.feed_m_s, "wire_feed"),
+        "current": Shown(alike.current_a, "current"),
+        "volts": Shown(alike.volts, "volts"),
+        "travel": Shown(alike.travel_m_s, "travel"),
+        "laid": Shown(alike.laid_kg_s, "deposition"),
+        "heat": Shown(alike.heat_j_m, "heat_input"),
+        "inside": alike.holds,
     }
 
 
