@@ -85,7 +85,7 @@ NOTES = (
     ("leg=1/4in&weld_length=1in&pitch=6in", "stop", "under 1-1/2 in, the least", "weld_length"),
     # Grooves.
     ("joint=v&plate=1/2in", "note", "prequalified detail B-U2-GF, but not for short", "angle"),
-    ("joint=v&plate=1/2in", "caution", "Open root: run the root pass short circuit", "gap"),
+    ("joint=v&plate=1/2in", "caution", "run the root pass in short circuit or pulse", "gap"),
     ("joint=v&gap=0", "stop", "not through until the back is gouged", "gap"),
     ("joint=v&angle=50", "caution", "groove angle 50° is under 60°", "angle"),
     ("joint=v&angle=75", "caution", "groove angle 75° is over 70°", "angle"),

@@ -231,7 +231,7 @@ def open_window(current_a: float, gas: Gas, kind: Kind, size: str) -> tuple[floa
         return middle - OPEN_BELOW_V, middle, middle + OPEN_ABOVE_V
     top = min(_CORED_TOP_V, _CORED_TOP_FOOT_V + _CORED_TOP_SLOPE_V_A * current_a)
     low = middle - _CORED_OPEN_BELOW_V
-    return low, middle - CORED_UNDER_V, max(top, low)
+    return low, max(low, min(middle - CORED_UNDER_V, top)), max(top, low)
 
 
 def arc_length_m(volts: float) -> float:
