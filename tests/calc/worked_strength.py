@@ -130,6 +130,12 @@ STRENGTH = (
     ),
     Worked(
         "strength",
+        f"{TEE}&line_load=5.3kip/in",
+        {"holds": True, "segment": None},
+        "1.5 x 5.4/5.3 = 1.53, by halves 1-1/2: pieces without a gap are a weld all along.",
+    ),
+    Worked(
+        "strength",
         f"{TEE}&line_load=90kip/in",
         {"holds": False, "leg_needed.value": None, "leg.value": 2.0, "segment": None},
         "90/(2 x 0.92808) = 48.5 sixteenths: over 2 in no fillet is offered, and 2 in is judged.",
