@@ -137,7 +137,21 @@ def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
     Raises:
         FieldErrors: As ``planned_ways``.
     """
-    return _planned(_Asked("", job, way, way, way, way, True, frozenset(), (), shop), None)
+    return _planned(
+        _Asked(
+            prefix="",
+            job=job,
+            own=way,
+            base=way,
+            taken=way,
+            tested=way,
+            same=True,
+            given=frozenset(),
+            once=(),
+            shop=shop,
+        ),
+        None,
+    )
 
 
 def _later(query: CostQuery, prefix: str, way: LaterWay, shop: ShopShare) -> _Asked:

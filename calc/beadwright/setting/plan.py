@@ -176,10 +176,30 @@ def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | No
     open_: Plan | None = None
     fewest = fewest_beads(job, shape, transfer)
     for passes in range(fewest, max(fewest, MOST_PASSES) + 1):
-        run = Run(job, transfer, tip, shape.section_m2 / passes, efficiency[1], currents, heats)
+        run = Run(
+            job=job,
+            transfer=transfer,
+            tip_to_work_m=tip,
+            section_m2=shape.section_m2 / passes,
+            efficiency=efficiency[1],
+            currents=currents,
+            heats=heats,
+        )
         room = feed_room(run, (most / passes, least / passes))
-        plan = Plan(transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents,
-                    room.window, run, room.heat_fight)  # fmt: skip
+        plan = Plan(
+            transfer=transfer,
+            reason=reason,
+            refused=refused,
+            shape=shape,
+            wanted_leg_m=wanted,
+            tip_to_work_m=tip,
+            efficiency=efficiency,
+            passes=passes,
+            currents=currents,
+            feeds=room.window,
+            run=run,
+            heat_fight=room.heat_fight,
+        )
         if room.window.open and room.kept:
             return plan
         first = first or plan
