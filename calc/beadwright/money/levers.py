@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from beadwright.money.break_even import Case
-from beadwright.money.cost_query import SwingShares
 from beadwright.money.cost_ways import PlannedWay
+from beadwright.money.swing_shares import SwingShares
 from beadwright.money.swings import Lever, Part
 from beadwright.phrases import Phrase, say
 
