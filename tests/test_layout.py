@@ -121,3 +121,9 @@ def test_files_stay_small_enough_to_read() -> None:
         and (lines := len((ROOT / name).read_text().splitlines())) > LONGEST
     }
     assert long == {}
+
+
+def test_the_map_fits_two_printed_pages() -> None:
+    lines = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").splitlines()
+    assert len(lines) <= 130
+    assert max(map(len, lines)) <= 100

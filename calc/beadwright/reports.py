@@ -118,14 +118,21 @@ def encoded(value: object, system: System) -> Any:
         value: The tree or value [SI].
         system: Whose units [-].
     """
-    encode = _ENCODERS.get(type(value))
+    kind = type(value)
+    if kind in _PLAIN:
+        return value
+    encode = _ENCODERS.get(kind)
     if encode is not None:
         return encode(value, system)
     if isinstance(value, Mapping):
         return _encoded_tree(cast("Tree", value), system)
-    if isinstance(value, Iterable) and not isinstance(value, str):
-        return [encoded(each, system) for each in cast("Iterable[object]", value)]
-    return value
+    if isinstance(value, Iterable):
+        return _encoded_all(cast("Iterable[object]", value), system)
+    raise TypeError(f"{kind.__name__} is nothing a report can hold")
+
+
+def _encoded_all(values: Iterable[object], system: System) -> list[Any]:
+    return [encoded(each, system) for each in values]
 
 
 def _encoded_tree(tree: Tree, system: System) -> dict[str, Any]:
@@ -187,7 +194,13 @@ def _joined(value: Joined, system: System) -> str:
     return value.between.join(worded(phrase, system) for phrase in value.phrases)
 
 
+_PLAIN = frozenset({str, int, float, bool, type(None)})
+
+# The usual kinds by their type: to ask each value whether it is iterable would take longer.
 _ENCODERS: Mapping[type, Callable[[Any, System], Any]] = {
+    dict: _encoded_tree,
+    list: _encoded_all,
+    tuple: _encoded_all,
     Phrase: worded,
     Quantity: _quantity,
     Note: _note,

@@ -102,4 +102,12 @@ def within(name: str, measure: str, value: float, share: float, *sources: str) -
         share: Half the band, as a share of the value; 0 to 1 [-].
         *sources: Source ids [-].
     """
-    return Quantity(name, measure, value, value * (1 - share), value * (1 + share), "band", sources)
+    return Quantity(
+        name=name,
+        measure=measure,
+        value=value,
+        low=value * (1 - share),
+        high=value * (1 + share),
+        meaning="band",
+        sources=sources,
+    )

@@ -9,7 +9,7 @@ from beadwright import units
 from beadwright.heating.heat_query import PreheatTemperature
 from beadwright.job.job_entries import FIELDS
 from beadwright.pages import PAGES
-from beadwright.strength.strength_query import Outline
+from beadwright.strength.outline_field import Outline
 from beadwright.supply.supplies_query import Temperature
 from beadwright.units import System
 

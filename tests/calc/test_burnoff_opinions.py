@@ -103,7 +103,11 @@ def test_feed_and_current_do_not_depend_on_the_enthalpy(
     wire = wire_for(kind, size)
     hotter = replace(wire.material, drop_enthalpy_j_kg=enthalpy)
     hot_wire = replace(wire, type=replace(wire.type, material=hotter))
-    monkeypatch.setattr(burnoff_fit, "wire_of", lambda name, size: hot_wire)
+
+    def hot(_name: str, _size: str) -> Wire:
+        return hot_wire
+
+    monkeypatch.setattr(burnoff_fit, "wire_of", hot)
     after = fit(kind, size)
     scale = enthalpy / CARBON_STEEL.drop_enthalpy_j_kg
     assert after.phi_v == pytest.approx(before.phi_v * scale, rel=1e-9)

@@ -15,9 +15,9 @@ from beadwright.money.break_even import (
 from beadwright.money.capacity import Hours, capacity
 from beadwright.money.cost import cost_of
 from beadwright.money.cost_page import cost_answer
-from beadwright.money.cost_query import SwingShares
 from beadwright.money.curves import curve
 from beadwright.money.levers import levers_of
+from beadwright.money.swing_shares import SwingShares
 from beadwright.money.swings import Lever, Part, cost_bands, moved, net_band, swings
 from beadwright.phrases import Phrase
 from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone

@@ -71,3 +71,8 @@ def test_short_ways_to_write_a_report() -> None:
     assert same(Shown(2.0, "leg"), "measure", "value") == {"measure": "leg", "value": 2.0}
     with pytest.raises(AttributeError):
         same(Shown(2.0, "leg"), "colour")
+
+
+def test_what_a_report_cannot_hold_is_refused() -> None:
+    with pytest.raises(TypeError, match="complex is nothing a report can hold"):
+        encoded({"answer": 1j}, "us")

@@ -2,6 +2,7 @@
 
 import pytest
 
+from beadwright.api import answer_json
 from beadwright.pages import PAGES
 from tests.calc.worked_heat import HEAT
 from tests.calc.worked_joint import DIAL_IN, PASSES
@@ -16,6 +17,12 @@ WORKED = (*STRENGTH, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN)
 def test_a_page_answers_as_worked_by_hand(worked: Worked) -> None:
     wrong = worked.wrong()
     assert not wrong, "\n".join([worked.query, *wrong, worked.working])
+
+
+def test_the_cooling_time_stands_between_those_of_the_least_and_the_most_heat() -> None:
+    found = answer_json("heat", "plate=3/8in&leg=5/16in")["answer"]
+    assert found["heat_en"]["low"] < found["heat_en"]["value"] < found["heat_en"]["high"]
+    assert found["cooling"]["low"] < found["cooling"]["value"] < found["cooling"]["high"]
 
 
 def test_every_page_is_worked_by_hand() -> None:

@@ -49,6 +49,31 @@ HEAT = (
     ),
     Worked(
         "heat",
+        f"{JOB}&steel=A572-50",
+        {
+            "melt": "typical",
+            "carbon_equivalents.ce.worst": 0.485,
+            "carbon_equivalents.cet.worst": 0.365,
+        },
+        """The most the grade allows, C .23, Mn 1.35 (TI 809-26 Table 4-3), V .15 (ASTM A572, type
+        2): CE .23 + 1.35/6 + .15/5 = .485; CET .23 + 1.35/10 = .365.""",
+    ),
+    Worked(
+        "heat",
+        f"{JOB}&steel=A992",
+        {"carbon_equivalents.ce.worst": 0.45, "carbon_equivalents.cet.worst": 0.45375},
+        """TI 809-26 Table 4-3: C .23, Mn 1.5, Cr .35, Mo .15, V .11, Ni .45, Cu .6. CE .23 + .25 +
+        .61/5 + 1.05/15 = .672, but ASTM A992 allows .45 in all. CET .23 + 1.65/10 + .95/20 +
+        .45/40 = .45375; it has no such limit.""",
+    ),
+    Worked(
+        "heat",
+        "plate=2in&leg=1/2in&heat=60kJ/in&steel=A36&c=.05&mn=.3&units=si",
+        {"preheat.value": 65.0, "preheat.by": "table", "welded_at.value": 65.0},
+        "AWS D1.1 category B, over 1-1/2 to 2-1/2 in: 65 C, more than a lean melt needs.",
+    ),
+    Worked(
+        "heat",
         f"{JOB}&{CERTIFICATE}",
         {"steel": None, "melt": "certificate", "preheat.table": None, "preheat.by": "method-b"},
         "A certificate without a grade: no row of the table, only the formula.",

@@ -118,6 +118,24 @@ STRENGTH = (
     ),
     Worked(
         "strength",
+        f"{TEE}&line_load=1kip/in&leg=7/16in",
+        {"segment.length.value": 2.0, "segment.pitch.value": 8.0},
+        "4 x 7/16 = 1-3/4 in, by halves of an inch 2; 2 + 16 x 3/8 = 8.",
+    ),
+    Worked(
+        "strength",
+        f"{TEE}&line_load=5.5kip/in",
+        {"holds": False, "use": 1.0185, "segment": None},
+        "5.5/5.4: what is overloaded all along is not carried by pieces.",
+    ),
+    Worked(
+        "strength",
+        f"{TEE}&line_load=5.3kip/in",
+        {"holds": True, "segment": None},
+        "1.5 x 5.4/5.3 = 1.53, by halves 1-1/2: pieces without a gap are a weld all along.",
+    ),
+    Worked(
+        "strength",
         f"{TEE}&line_load=90kip/in",
         {"holds": False, "leg_needed.value": None, "leg.value": 2.0, "segment": None},
         "90/(2 x 0.92808) = 48.5 sixteenths: over 2 in no fillet is offered, and 2 in is judged.",

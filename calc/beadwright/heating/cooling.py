@@ -164,13 +164,15 @@ def cooling(
         times.append((thick_time(heat, start_k, f3), thin_time(heat, depth, start_k, f2)))
     thick_s, thin_s = times[1]
     return Cooling(
-        "thin" if thin_s > thick_s else "thick",
-        max(times[1]),
-        max(times[0]),
-        max(times[2]),
-        thick_s,
-        thin_s,
-        transition_thickness(heat_en_j_m[1], start_k, factors.thin[1], factors.thick[1]),
-        start_k,
-        factors,
+        regime="thin" if thin_s > thick_s else "thick",
+        seconds=max(times[1]),
+        low=max(times[0]),
+        high=max(times[2]),
+        thick_s=thick_s,
+        thin_s=thin_s,
+        transition_m=transition_thickness(
+            heat_en_j_m[1], start_k, factors.thin[1], factors.thick[1]
+        ),
+        start_k=start_k,
+        factors=factors,
     )

@@ -219,14 +219,14 @@ def distortion_of(key: str, name: str, laid: Laid, part: WeldedPart) -> Distorti
     sideways = 0.0 if laid.sides == 2 else part.sweep_offset_m
     length = part.length_m
     return Distortion(
-        key,
-        name,
-        laid,
-        _across(laid),
-        _along(laid, part),
-        _bow("Camber", laid, part.camber_offset_m, part.camber_inertia_m4, length),
-        _bow("Sweep", laid, sideways, part.sweep_inertia_m4, length),
-        _lift(laid, part),
+        key=key,
+        name=name,
+        laid=laid,
+        across=_across(laid),
+        along=_along(laid, part),
+        camber=_bow("Camber", laid, part.camber_offset_m, part.camber_inertia_m4, length),
+        sweep=_bow("Sweep", laid, sideways, part.sweep_inertia_m4, length),
+        lift=_lift(laid, part),
     )
 
 

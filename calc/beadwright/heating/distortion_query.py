@@ -176,7 +176,15 @@ def _part(dialled: DialIn, asked: PartEntries, laid: Laid) -> WeldedPart:
     own = _own_section(asked)
     if own is not None:
         area, inertia, offset = own
-        return WeldedPart(area, inertia, offset, None, 0.0, width, length)
+        return WeldedPart(
+            area_m2=area,
+            camber_inertia_m4=inertia,
+            camber_offset_m=offset,
+            sweep_inertia_m4=None,
+            sweep_offset_m=0.0,
+            width_m=width,
+            length_m=length,
+        )
     match job.joint:
         case "tee":
             return tee_part(job.plate_m, job.plate2_m, width, height, laid.leg_m, length)

@@ -56,13 +56,13 @@ def spread(name: str, measure: str, forms: Sequence[Form], none: Phrase | None =
     lowest = min(forms, key=lambda form: form.value)
     highest = max(forms, key=lambda form: form.value)
     return Quantity(
-        name,
-        measure,
-        value,
-        min(lowest.value, value / room),
-        max(highest.value, value * room),
-        "band",
-        tuple(dict.fromkeys(form.source for form in forms)),
-        lowest.name,
-        highest.name,
+        name=name,
+        measure=measure,
+        value=value,
+        low=min(lowest.value, value / room),
+        high=max(highest.value, value * room),
+        meaning="band",
+        sources=tuple(dict.fromkeys(form.source for form in forms)),
+        low_by=lowest.name,
+        high_by=highest.name,
     )

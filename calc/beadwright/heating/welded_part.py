@@ -75,7 +75,15 @@ def _part(
     boxes: tuple[Box, ...], weld: tuple[float, float], width_m: float, length_m: float
 ) -> WeldedPart:
     area, x, y, level, upright = section(boxes)
-    return WeldedPart(area, level, abs(weld[1] - y), upright, abs(weld[0] - x), width_m, length_m)
+    return WeldedPart(
+        area_m2=area,
+        camber_inertia_m4=level,
+        camber_offset_m=abs(weld[1] - y),
+        sweep_inertia_m4=upright,
+        sweep_offset_m=abs(weld[0] - x),
+        width_m=width_m,
+        length_m=length_m,
+    )
 
 
 def tee_part(

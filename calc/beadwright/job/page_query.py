@@ -124,6 +124,11 @@ def _reader(query: type[PageQuery]) -> _Reader:
     return _readers[query]
 
 
+def _standing(fields: Fields) -> dict[str, str]:
+    """The defaults that are not blank."""
+    return {key: field.default for key, field in fields.items() if field.default}
+
+
 def read_page[Q: PageQuery](query: type[Q], text: str, kept: Mapping[str, Any] | None) -> Q:
     """Return a page's query, read once.
 
@@ -139,8 +144,7 @@ def read_page[Q: PageQuery](query: type[Q], text: str, kept: Mapping[str, Any] |
     typed = {key: given[key] for key in fields if given.get(key)}
     shop = {key: str(value) for key, value in (kept or {}).items() if key in fields and value}
     own = {**shop, **typed}
-    defaults = defaults_of(query.fields_for(own))
-    filled = {k: v for k, v in {**defaults, **own}.items() if v}
+    filled = {**_standing(query.fields_for(own)), **own}
     try:
         values = cast("dict[str, Any]", _reader(query).schema.load(filled))
     except ValidationError as error:

@@ -169,7 +169,15 @@ def groove_of(job: Job) -> Groove:
     thick, case, edges = prepared_m(job), case_of(job), job.edges
     if job.joint == "square":
         deep = thick if case != "part" or edges.depth_m is None else edges.depth_m
-        return Groove("square", 0.0, square_gap(job), deep, 0.0, case != "part", job.backed)
+        return Groove(
+            kind="square",
+            angle_deg=0.0,
+            gap_m=square_gap(job),
+            depth_m=deep,
+            depth2_m=0.0,
+            complete=case != "part",
+            backed=job.backed,
+        )
     detail = DETAILS[job.joint, case]
     angle = detail.angle_deg if edges.angle_deg is None else edges.angle_deg
     gap = detail.gap_m if job.gap_m is None else job.gap_m
@@ -188,4 +196,12 @@ def groove_of(job: Job) -> Groove:
         depth2 = thick - face - depth
     assert depth is not None
     assert depth2 is not None
-    return Groove(job.joint, angle, gap, depth, depth2, case != "part", job.backed)
+    return Groove(
+        kind=job.joint,
+        angle_deg=angle,
+        gap_m=gap,
+        depth_m=depth,
+        depth2_m=depth2,
+        complete=case != "part",
+        backed=job.backed,
+    )

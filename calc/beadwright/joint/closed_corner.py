@@ -37,17 +37,17 @@ def closed_corner_joint(
     weld = region("first", filled if gap_m > 0 else (), low, high, (-thin, 0.0), crown_m)
     reach = 3.2 * max(plate_m, plate2_m)
     return JointShape(
-        "corner",
-        (
+        kind="corner",
+        plates=(
             box(-plate2_m - reach, half, 0.0, half + plate_m),
             box(-plate2_m, -half - reach, 0.0, -half),
         ),
-        (weld,),
-        weld.section_m2,
-        0.0,
-        thin,
-        weld.face_m,
-        (
+        regions=(weld,),
+        section_m2=weld.section_m2,
+        leg_m=0.0,
+        throat_m=thin,
+        face_m=weld.face_m,
+        dimensions=(
             Dimension(
                 "plate",
                 (-plate2_m - reach, half),

@@ -167,14 +167,14 @@ def fillet_joint(
     if skew_deg == 90:
         legs.append(Dimension("leg2", top, (leg_m, leg2), leg_m))
     return JointShape(
-        kind,
-        plates,
-        (weld,),
-        weld.section_m2,
-        leg_m,
-        fillet_throat(wanted_leg_m, wanted2, skew_deg),
-        face,
-        (*legs, *sizes),
+        kind=kind,
+        plates=plates,
+        regions=(weld,),
+        section_m2=weld.section_m2,
+        leg_m=leg_m,
+        throat_m=fillet_throat(wanted_leg_m, wanted2, skew_deg),
+        face_m=face,
+        dimensions=(*legs, *sizes),
         leg2_m=leg2,
         gap_m=gap_m,
         angles=(

@@ -121,14 +121,14 @@ def groove_joint(
         slope = _TAPER * abs(plate_m - plate2_m)
         reach = max(reach, _flat(groove, thin) + slope + 0.3 * max(plate_m, plate2_m))
     return JointShape(
-        groove.kind,
-        _plates(groove, plate_m, plate2_m, thin, reach),
-        tuple(regions),
-        section,
-        0.0,
-        thin if throat_m is None else throat_m,
-        regions[0].face_m,
-        _dimensions(groove, plate_m, plate2_m, thin, reach, regions[0]),
+        kind=groove.kind,
+        plates=_plates(groove, plate_m, plate2_m, thin, reach),
+        regions=tuple(regions),
+        section_m2=section,
+        leg_m=0.0,
+        throat_m=thin if throat_m is None else throat_m,
+        face_m=regions[0].face_m,
+        dimensions=_dimensions(groove, plate_m, plate2_m, thin, reach, regions[0]),
         root_face_m=0.0 if groove.kind == "square" and groove.complete else root_face,
         gap_m=groove.gap_m,
         complete=groove.complete,

@@ -267,4 +267,12 @@ def region(
     outline = corners((*filled, right, *rounded_face(right, left, crown_m), left))
     width = hypot(right[0] - left[0], right[1] - left[1])
     section = face_section(width, crown_m) + (polygon_area(filled) if len(filled) > 2 else 0.0)
-    return WeldRegion(side, outline, filled, root, (right, left), crown_m, section)
+    return WeldRegion(
+        side=side,
+        outline=outline,
+        filled=filled,
+        root=root,
+        face=(right, left),
+        crown_m=crown_m,
+        section_m2=section,
+    )

@@ -59,16 +59,16 @@ def plug_joint(
         Dimension("hole", (-half, plate2_m), (half, plate2_m), hole_m),
     ]
     return JointShape(
-        kind,
-        (
+        kind=kind,
+        plates=(
             box(-reach, -plate_m, reach, 0.0),
             box(-reach, 0.0, -half, plate2_m),
             box(half, 0.0, reach, plate2_m),
         ),
-        (weld,),
-        weld.section_m2 / 2,
-        0.0,
-        fill_m,
-        hole_m / 2,
-        tuple(dimensions),
+        regions=(weld,),
+        section_m2=weld.section_m2 / 2,
+        leg_m=0.0,
+        throat_m=fill_m,
+        face_m=hole_m / 2,
+        dimensions=tuple(dimensions),
     )

@@ -87,14 +87,14 @@ def tee_groove_joint(
     top = max(first.face[1][1], leg_m, 1e-9)
     reach = 0.8 * max(plate_m, plate2_m, top)
     return JointShape(
-        groove.kind,
-        _plates(groove, plate_m, plate2_m, top + reach, rise, leg_m + reach),
-        tuple(regions),
-        sum(r.section_m2 for r in regions),
-        leg_m,
-        plate2_m if groove.complete else _throat(groove, leg_m, lost_m, rise),
-        first.face_m,
-        _dimensions(groove, plate_m, plate2_m, leg_m, top + reach, leg_m + reach),
+        kind=groove.kind,
+        plates=_plates(groove, plate_m, plate2_m, top + reach, rise, leg_m + reach),
+        regions=tuple(regions),
+        section_m2=sum(r.section_m2 for r in regions),
+        leg_m=leg_m,
+        throat_m=plate2_m if groove.complete else _throat(groove, leg_m, lost_m, rise),
+        face_m=first.face_m,
+        dimensions=_dimensions(groove, plate_m, plate2_m, leg_m, top + reach, leg_m + reach),
         leg2_m=first.face[1][1] if leg_m > 0 else 0.0,
         root_face_m=root_face,
         gap_m=groove.gap_m,
@@ -135,13 +135,13 @@ def _mirrored(right: WeldRegion, plate2: float) -> WeldRegion:
         return -plate2 - point[0], point[1]
 
     return WeldRegion(
-        right.side,
-        tuple(over(p) for p in reversed(right.outline)),
-        tuple(over(p) for p in reversed(right.filled)),
-        over(right.root),
-        (over(right.face[1]), over(right.face[0])),
-        right.crown_m,
-        right.section_m2,
+        side=right.side,
+        outline=tuple(over(p) for p in reversed(right.outline)),
+        filled=tuple(over(p) for p in reversed(right.filled)),
+        root=over(right.root),
+        face=(over(right.face[1]), over(right.face[0])),
+        crown_m=right.crown_m,
+        section_m2=right.section_m2,
     )
 
 

@@ -73,7 +73,15 @@ def frame_of(region: WeldRegion) -> Frame:
         dx, dy = x - origin[0], y - origin[1]
         flat.append((dx * along[0] + dy * along[1], dx * out[0] + dy * out[1]))
     points = tuple((x, y + bow * x * x) for x, y in dense(flat, width))
-    return Frame(origin, along, out, bow, points, sweep(points, 1), width)
+    return Frame(
+        origin=origin,
+        along=along,
+        out=out,
+        bow=bow,
+        outline=points,
+        levels=sweep(points, 1),
+        face_m=width,
+    )
 
 
 def dense(points: Sequence[XY], width: float) -> list[XY]:

@@ -184,19 +184,19 @@ def circuit(machine: Machine, load: Load) -> Circuit:
     )
     worked = min(duty, load.share) if load.share is not None else duty
     found = Circuit(
-        machine,
-        load,
-        duty,
-        minutes_on(duty),
-        PERIOD_S - minutes_on(duty),
-        current_at(1.0, machine.rated_a, machine.duty),
-        cable,
-        volts,
-        primary,
-        effective_current(primary, worked),
-        apparent_power(output, machine.efficiency, machine.power_factor),
-        worked,
-        (),
+        machine=machine,
+        load=load,
+        duty=duty,
+        on_s=minutes_on(duty),
+        off_s=PERIOD_S - minutes_on(duty),
+        all_day_a=current_at(1.0, machine.rated_a, machine.duty),
+        cable_v=cable,
+        machine_v=volts,
+        primary_a=primary,
+        effective_a=effective_current(primary, worked),
+        apparent_va=apparent_power(output, machine.efficiency, machine.power_factor),
+        worked_duty=worked,
+        checks=(),
     )
     return _checked(found)
 

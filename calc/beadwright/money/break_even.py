@@ -101,14 +101,14 @@ def break_even(case: Case) -> BreakEven:
     target = case.to_carry / case.parts if case.parts > 0 else None
     laid = least_laid(case, 0.0 if target is None else target)
     return BreakEven(
-        crossing,
-        parts,
-        months_to_pay(case.once, case.year_saving),
-        parts_to_pay(case.once, case.part_saving),
-        highest_price(case, 0.0),
-        None if target is None else highest_price(case, target),
-        laid,
-        None if laid is None else laid / case.now.laid_kg_s - 1,
+        crossing=crossing,
+        parts_a_year=parts,
+        months=months_to_pay(case.once, case.year_saving),
+        parts_to_pay=parts_to_pay(case.once, case.part_saving),
+        price=highest_price(case, 0.0),
+        price_paid_back=None if target is None else highest_price(case, target),
+        laid=laid,
+        gain=None if laid is None else laid / case.now.laid_kg_s - 1,
     )
 
 

@@ -70,13 +70,13 @@ def capacity(way: Way, parts: float, hours: Hours) -> Capacity:
     asked, most = parts * way.time_s, hours.year_s / way.time_s
     used = asked / hours.year_s
     return Capacity(
-        arc,
-        asked,
-        hours.welders * hours.shift_s / way.time_s,
-        most,
-        used,
-        used <= 1,
-        _sentence(parts, most, used),
+        arc_s=arc,
+        shift_s=asked,
+        parts_a_shift=hours.welders * hours.shift_s / way.time_s,
+        most_parts=most,
+        used=used,
+        delivers=used <= 1,
+        phrase=_sentence(parts, most, used),
     )
 
 

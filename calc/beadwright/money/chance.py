@@ -94,7 +94,15 @@ class Chance:
         savings = self._savings
         pays = sum(saving > 0 for saving in savings) / len(savings)
         low, middle, high = (_quantile(savings, share) for share in (0.1, 0.5, 0.9))
-        return ChanceState(len(savings), self._draws, pays, low, middle, high, _bars(savings))
+        return ChanceState(
+            done=len(savings),
+            draws=self._draws,
+            pays=pays,
+            low=low,
+            middle=middle,
+            high=high,
+            bars=_bars(savings),
+        )
 
 
 def _quantile(ordered: Sequence[float], share: float) -> float:

@@ -15,8 +15,10 @@ from typing import Any
 
 from beadwright.job.page_query import PageQuery, page_defaults, page_fields
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES, DEMO_VOLUME
+from beadwright.money.later_way import JobChanges, LaterWay, OnceEntries
 from beadwright.money.price_fields import Price, Words
-from beadwright.money.way_entries import JobChanges, LaterWay, OnceEntries, WayEntries
+from beadwright.money.swing_shares import SwingShares
+from beadwright.money.way_entries import WayEntries
 from beadwright.reading.entries import Fields, part, required
 from beadwright.reading.fields import Measured, QueryField, WholeNumber
 
@@ -45,47 +47,6 @@ def _later(prefix: str, key: str, field: QueryField[Any]) -> QueryField[Any]:
         text += "; blank: as the first way"
     default = _OF_LATER.get(prefix + key, "")
     return field.but(help=text, default=default, blank=field.blank or "as A")
-
-
-def _swing(label: str, help: str, default: str) -> Measured:
-    return Measured(
-        "share",
-        "0%",
-        "90%",
-        "0 is sure, 90 % is a guess",
-        label=label,
-        help=help,
-        default=default,
-    )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class SwingShares:
-    """The keys of how far each kind of input may be off, as a share either way.
-
-    Attributes:
-        rates: Labour and overhead [-].
-        prices: Wire and gas [-].
-        feed: Laid metal per hour, where it was not measured [-].
-        minutes: Minutes off the arc [-].
-        volume: Parts a year [-].
-        once: Paid once [-].
-        size: Welds heavier than drawn; only upward [-].
-    """
-
-    rates: float = required(
-        _swing("Rates, either way", "how far labour and overhead may be off, either way", "10%")
-    )
-    prices: float = required(_swing("Prices", "how far wire and gas prices may be off", "5%"))
-    feed: float = required(_swing("Laid an hour", "how far laid metal per hour may be off", "5%"))
-    minutes: float = required(
-        _swing("Minutes off the arc", "how far the minutes off the arc may be off", "15%")
-    )
-    volume: float = required(_swing("Parts a year", "how far the parts a year may be off", "25%"))
-    once: float = required(_swing("Paid once", "how far what is paid once may be off", "25%"))
-    size: float = required(
-        _swing("Welds heavier than drawn", "how much heavier than drawn the welds may be", "10%")
-    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -1,29 +1,19 @@
-"""From a query to the numbers of each way: dialled in, or as the shop measured it.
-
-What is not written for a later way comes from the first, with two exceptions. Settings by hand and
-measurements pass only to a way that welds the same (same wire, size, gas, transfer, mover, position
-and size of weld), because a measured feed says nothing about another wire. If the first way has an
-operating factor, a later one takes the minutes without an arc, not the factor, changed by any
-minutes of its own: a faster wire does not make fit-up faster.
-"""
+"""From a query to the numbers of each way: dialled in, or as the shop measured it."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
-from beadwright.job.job_entries import JobEntries
-from beadwright.job.job_reading import job_of
-from beadwright.money.cost_query import WAY_JOB_KEYS, CostQuery
+from beadwright.money.asked_way import AskedWay, ShopShare, later_way
+from beadwright.money.cost_query import CostQuery
 from beadwright.money.way import Rates, Way, off_arc
-from beadwright.money.way_entries import JobChanges, LaterWay, WayEntries, written
+from beadwright.money.way_entries import WayEntries
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.outcome import Outcome
 from beadwright.words.wording import worded
 
-_HAND = ("wfs", "volts", "ctwd", "travel")
-_SAME = tuple(key for key in WAY_JOB_KEYS if key not in _HAND)
 _OFF_ARC = {key: f"{key}_s" for key in ("fit_up", "reposition", "clean", "spatter", "other")}
 
 
@@ -48,52 +38,6 @@ class PlannedWay:
     measured: bool
     once: tuple[tuple[str, float], ...]
     inherited_price: bool
-
-
-@dataclass(frozen=True, slots=True)
-class ShopShare:
-    """What the shop says that goes into every way.
-
-    Attributes:
-        nozzle_price: Price of a nozzle [money].
-        nozzle_life_s: Arc time one lasts [s].
-        gas_extra_s: Gas before and after each arc [s].
-        grind_s: Grinding out a part before it is welded again [s].
-    """
-
-    nozzle_price: float
-    nozzle_life_s: float
-    gas_extra_s: float
-    grind_s: float = 0.0
-
-
-@dataclass(frozen=True, slots=True)
-class _Asked:
-    """What a way says, and what it takes from the first.
-
-    Attributes:
-        prefix: What its keys begin with.
-        job: The job as this way welds it.
-        own: What the way itself says.
-        base: What the first way says.
-        taken: What the way says, or the first.
-        tested: What was measured on this way, or on one that welds the same.
-        same: True if it welds the same as the first.
-        given: Its keys the shop gave or the query typed, without the prefix.
-        once: What is paid once for changing to it, name by name [money].
-        shop: What the shop says.
-    """
-
-    prefix: str
-    job: Job
-    own: WayEntries
-    base: WayEntries
-    taken: WayEntries
-    tested: WayEntries
-    same: bool
-    given: frozenset[str]
-    once: tuple[tuple[str, float], ...]
-    shop: ShopShare
 
 
 def rates_of(query: CostQuery) -> Rates:
@@ -123,7 +67,7 @@ def planned_ways(query: CostQuery) -> tuple[PlannedWay, ...]:
     shop = ShopShare(query.nozzle_price, query.nozzle_life, query.gas_extra, query.grind)
     first = first_way(query.job, query.way, shop)
     later = query.later().items()
-    return (first, *(_planned(_later(query, *way, shop), first) for way in later))
+    return (first, *(_planned(later_way(query, *way, shop), first) for way in later))
 
 
 def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
@@ -137,45 +81,24 @@ def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
     Raises:
         FieldErrors: As ``planned_ways``.
     """
-    return _planned(_Asked("", job, way, way, way, way, True, frozenset(), (), shop), None)
-
-
-def _later(query: CostQuery, prefix: str, way: LaterWay, shop: ShopShare) -> _Asked:
-    own, base = way.way, query.way
-    same = _welds_the_same(way.job, query.asked)
-    taken = replace(base, **written(own))
-    return _Asked(
-        prefix=prefix,
-        job=_job(query.asked, prefix, way.job, same=same),
-        own=own,
-        base=base,
-        taken=taken,
-        tested=taken if same else own,
-        same=same,
-        given=frozenset(k.removeprefix(prefix) for k in query.own if k.startswith(prefix)),
-        once=way.once.amounts(),
-        shop=shop,
+    return _planned(
+        AskedWay(
+            prefix="",
+            job=job,
+            own=way,
+            base=way,
+            taken=way,
+            tested=way,
+            same=True,
+            given=frozenset(),
+            once=(),
+            shop=shop,
+        ),
+        None,
     )
 
 
-def _welds_the_same(changes: JobChanges, first: JobEntries) -> bool:
-    """True for the same wire, size, gas, transfer, mover, position and size of weld."""
-    said = changes.written()
-    return all(said[key] == getattr(first, key) for key in _SAME if key in said)
-
-
-def _job(first: JobEntries, prefix: str, changes: JobChanges, *, same: bool) -> Job:
-    """The job as a later way welds it."""
-    by_hand = {} if same else dict.fromkeys(_HAND)
-    try:
-        return job_of(replace(first, **{**by_hand, **changes.written()}))
-    except FieldErrors as error:
-        raise FieldErrors(
-            {prefix + k if k in WAY_JOB_KEYS else k: v for k, v in error.messages.items()}
-        ) from error
-
-
-def _planned(asked: _Asked, first: PlannedWay | None) -> PlannedWay:
+def _planned(asked: AskedWay, first: PlannedWay | None) -> PlannedWay:
     dialled = dial_in(asked.job)
     outcome = dialled.outcome
     if outcome is None:
@@ -195,7 +118,7 @@ def _planned(asked: _Asked, first: PlannedWay | None) -> PlannedWay:
     )
 
 
-def _efficiency(asked: _Asked, dialled: DialIn) -> tuple[float, float, float]:
+def _efficiency(asked: AskedWay, dialled: DialIn) -> tuple[float, float, float]:
     measured = asked.tested.efficiency
     return dialled.plan.efficiency if measured is None else (measured, measured, measured)
 
@@ -222,7 +145,7 @@ def _melted(
     return melted * efficiency * (outcome.arc_time.value or 0.0), melted
 
 
-def _way(asked: _Asked, dialled: DialIn, outcome: Outcome, first: PlannedWay | None) -> Way:
+def _way(asked: AskedWay, dialled: DialIn, outcome: Outcome, first: PlannedWay | None) -> Way:
     job, point, taken, shop = dialled.job, dialled.point, asked.taken, asked.shop
     assert point is not None  # an outcome comes from a point
     assert taken.spool is not None  # the first way has defaults for these three
@@ -257,7 +180,7 @@ def _way(asked: _Asked, dialled: DialIn, outcome: Outcome, first: PlannedWay | N
 
 
 def _off_arc(
-    asked: _Asked, arc_s: float, times: dict[str, int], first: PlannedWay | None
+    asked: AskedWay, arc_s: float, times: dict[str, int], first: PlannedWay | None
 ) -> dict[str, float]:
     """Time off the arc by field [s]; by factor where one is given, spool changes and all."""
     own, base, taken = asked.own, asked.base, asked.taken
@@ -277,7 +200,7 @@ def _off_arc(
     return found | {"spool_change_s": taken.spool_change or 0.0}
 
 
-def _name(asked: _Asked, dialled: DialIn, first: PlannedWay | None) -> str:
+def _name(asked: AskedWay, dialled: DialIn, first: PlannedWay | None) -> str:
     """The name given, or wire and gas; told apart from the first way's where they are the same."""
     if asked.own.name:
         return asked.own.name
@@ -288,7 +211,7 @@ def _name(asked: _Asked, dialled: DialIn, first: PlannedWay | None) -> str:
     return f"{name}, way {asked.prefix[0].upper()}"
 
 
-def _gas_price(asked: _Asked) -> float:
+def _gas_price(asked: AskedWay) -> float:
     """Price by the cylinder where it and its content are given, else by volume [money/m³]."""
     own, price, content = asked.own, asked.taken.cylinder_price, asked.taken.cylinder_gas
     by_volume = own.gas_price is not None and own.cylinder_price is None

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from beadwright.money.break_even import Case
-from beadwright.money.cost_query import SwingShares
 from beadwright.money.cost_ways import PlannedWay
+from beadwright.money.swing_shares import SwingShares
 from beadwright.money.swings import Lever, Part
 from beadwright.phrases import Phrase, say
 
@@ -45,7 +45,17 @@ def _lever(
     bench: bool = False,
 ) -> Lever:
     low, high = share if isinstance(share, tuple) else (1 - share, 1 + share)
-    return Lever(key, name, targets, low, high, measure, value, bench, settle)
+    return Lever(
+        key=key,
+        name=name,
+        targets=targets,
+        low=low,
+        high=high,
+        measure=measure,
+        value=value,
+        bench=bench,
+        settle=settle,
+    )
 
 
 def _each(*fields: str) -> tuple[tuple[Part, str], ...]:

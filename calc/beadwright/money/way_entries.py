@@ -6,21 +6,14 @@ blank comes from the first; see ``cost_ways``.
 
 from __future__ import annotations
 
-import dataclasses
 from dataclasses import dataclass
-from typing import Any
 
-from beadwright.job.job import AskedTransfer
-from beadwright.job.job_entries import FIELDS as JOB_FIELDS
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES
 from beadwright.money.price_fields import Price, Words
-from beadwright.process.gases import Gas
-from beadwright.process.positions import Mover, Position
-from beadwright.reading.entries import optional, part
-from beadwright.reading.fields import Measured, QueryField
+from beadwright.reading.entries import optional
+from beadwright.reading.fields import Measured
 
 _MONEY = "no shop pays that for one way"
-_MOST_ONCE = "1000000000", "no change of wire costs that"
 
 
 def _minutes(label: str, help: str, high: str, why: str, default: str = "") -> Measured:
@@ -242,77 +235,3 @@ class WayEntries:
             help="paid by the year for this way",
         )
     )
-
-
-def _once(label: str, help: str) -> Price:
-    return Price("money", *_MOST_ONCE, label=label, help=f"{help}, paid once", blank="0")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class OnceEntries:
-    """The keys of what changing to a way may cost once [money]."""
-
-    rolls: float | None = optional(_once("Drive rolls", "drive rolls for the wire"))
-    liner: float | None = optional(_once("Liner and gun parts", "liner and gun parts"))
-    gas_change: float | None = optional(
-        _once("Changing the gas", "changing gas: regulators, mixer, leftover cylinders")
-    )
-    procedure: float | None = optional(_once("Qualifying a procedure", "qualifying a procedure"))
-    training: float | None = optional(
-        _once("Training and trial plates", "training and trial plates")
-    )
-    stock: float | None = optional(_once("Old and new stock", "old wire left over and new stock"))
-
-    def amounts(self) -> tuple[tuple[str, float], ...]:
-        """Return what is paid once, name by name [money]."""
-        names = (each.name for each in dataclasses.fields(self))
-        return tuple((name, getattr(self, name) or 0.0) for name in names)
-
-
-def _of_job(key: str) -> QueryField[Any]:
-    return JOB_FIELDS[key].but(default="", blank="worked out")
-
-
-def _chosen(key: str) -> QueryField[Any]:
-    return JOB_FIELDS[key].but(default="", blank="As A")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class JobChanges:
-    """The keys of the job that a later way may have of its own [SI]."""
-
-    wire: str | None = optional(_chosen("wire"))
-    dia: str | None = optional(_chosen("dia"))
-    gas: Gas | None = optional(_chosen("gas"))
-    transfer: AskedTransfer | None = optional(_chosen("transfer"))
-    travel_by: Mover | None = optional(_chosen("travel_by"))
-    position: Position | None = optional(_chosen("position"))
-    leg: float | None = optional(_of_job("leg"))
-    reinforcement: float | None = optional(_of_job("reinforcement"))
-    wfs: float | None = optional(_of_job("wfs"))
-    volts: float | None = optional(_of_job("volts"))
-    ctwd: float | None = optional(_of_job("ctwd"))
-    travel: float | None = optional(_of_job("travel"))
-
-    def written(self) -> dict[str, Any]:
-        """Return those that are said, by key."""
-        return written(self)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class LaterWay:
-    """The keys of a later way, without its prefix."""
-
-    job: JobChanges = part(JobChanges)
-    way: WayEntries = part(WayEntries)
-    once: OnceEntries = part(OnceEntries)
-
-
-def written(entries: JobChanges | WayEntries) -> dict[str, Any]:
-    """Return what of some keys is said, by key.
-
-    Args:
-        entries: The keys [SI].
-    """
-    found = {each.name: getattr(entries, each.name) for each in dataclasses.fields(entries)}
-    return {key: value for key, value in found.items() if value is not None}

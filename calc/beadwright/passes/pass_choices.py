@@ -84,7 +84,15 @@ def _choice(
     heat = hottest.laid.heat_j_m if hottest is not None and hottest.laid is not None else None
     holds = plan.open and not plan.over
     time = plan.arc_time_s if plan.open else None
-    return Choice(phrase, changes, len(plan.beads), time, heat if plan.open else None, holds, same)
+    return Choice(
+        phrase=phrase,
+        changes=changes,
+        beads=len(plan.beads),
+        arc_time_s=time,
+        heat_j_m=heat if plan.open else None,
+        open=holds,
+        same=same,
+    )
 
 
 def nearest(found: PassPlan) -> Choice | None:

@@ -84,15 +84,15 @@ def _side_by_side(frame: Frame, piece: list[XY], layer: Layer, number: int, way:
         corner = _corner(upright, layer, way, place)
         slots.append(
             Slot(
-                number,
-                place,
-                layer.beads,
-                (_shown(frame, upright),),
-                across.area / layer.beads,
-                _width(upright, layer),
-                layer.high - layer.low,
-                frame.back(corner),
-                ((cuts[at] + cuts[at + 1]) / 2 - middle) / half,
+                layer=number,
+                place=place,
+                of=layer.beads,
+                outlines=(_shown(frame, upright),),
+                section_m2=across.area / layer.beads,
+                width_m=_width(upright, layer),
+                thickness_m=layer.high - layer.low,
+                aim=frame.back(corner),
+                across=((cuts[at] + cuts[at + 1]) / 2 - middle) / half,
             )
         )
     return slots
@@ -132,15 +132,15 @@ def _rings(frame: Frame, piece: list[XY], layer: Layer, number: int) -> list[Slo
         left = [(-x, y) for x, y in reversed(right)]
         slots.append(
             Slot(
-                number,
-                place,
-                layer.beads,
-                (_shown(frame, right), _shown(frame, left)),
-                across.area / layer.beads,
-                outer - inner,
-                layer.high - layer.low,
-                frame.back((outer, layer.low)),
-                0.0,
+                layer=number,
+                place=place,
+                of=layer.beads,
+                outlines=(_shown(frame, right), _shown(frame, left)),
+                section_m2=across.area / layer.beads,
+                width_m=outer - inner,
+                thickness_m=layer.high - layer.low,
+                aim=frame.back((outer, layer.low)),
+                across=0.0,
             )
         )
     return slots

@@ -69,7 +69,17 @@ def _planned(job: Job, plan: Plan, asked: Asked) -> PassPlan:
     beads = tuple(_beads(job, plan, processes, sides, layers))
     over = () if asked.count is None else tuple(_over(job, plan.shape, sides, layers, size))
     counts = tuple(len(side) for side in layers)
-    return PassPlan(job, plan, asked, plan.shape, beads, counts, processes, limits, over)
+    return PassPlan(
+        job=job,
+        plan=plan,
+        asked=asked,
+        shape=plan.shape,
+        beads=beads,
+        layers=counts,
+        processes=processes,
+        limits=limits,
+        over=over,
+    )
 
 
 def _held_by_runs(processes: Mapping[Part, Process], size: BeadLimits) -> BeadLimits:
@@ -161,7 +171,17 @@ def _beads(
         found = laid[at]
         held, fight = (found, None) if isinstance(found, Laid) else (None, found)
         leg = leg_of_section(slot.section_m2)
-        yield Bead(at + 1, number, role, slot, torch, work, leg, held, fight)
+        yield Bead(
+            number=at + 1,
+            side=number,
+            role=role,
+            slot=slot,
+            torch_deg=torch,
+            work_deg=work,
+            leg_m=leg,
+            laid=held,
+            blocked=fight,
+        )
 
 
 def _order(job: Job, side: int) -> tuple[int, bool]:

@@ -62,13 +62,13 @@ class Process:
             section_m2: Its section, above zero [m²].
         """
         return Run(
-            self.job,
-            self.transfer,
-            self.tip_to_work_m,
-            section_m2,
-            self.efficiency[1],
-            self.currents,
-            self.heats,
+            job=self.job,
+            transfer=self.transfer,
+            tip_to_work_m=self.tip_to_work_m,
+            section_m2=section_m2,
+            efficiency=self.efficiency[1],
+            currents=self.currents,
+            heats=self.heats,
         )
 
     def room(self, section_m2: float) -> FeedRoom:
@@ -147,16 +147,16 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         thin = min(job.thinner_m, COLD_LAP_M)
         edge = replace(ours, plate_m=thin, plate2_m=thin)
     return Process(
-        part,
-        ours,
-        transfer,
-        why,
-        transfer_refused(job.wire, job.gas, job.position, transfer)
+        part=part,
+        job=ours,
+        transfer=transfer,
+        why=why,
+        refused=transfer_refused(job.wire, job.gas, job.position, transfer)
         if own.transfer is not None
         else None,
-        fixed.tip_to_work_m or tip_to_work(job.wire, transfer)[1],
-        deposition_efficiency(job.wire, job.gas, transfer),
-        tightest_window(current_limits(edge, transfer)),
-        tightest_window(heat_limits(ours)),
-        hand.travel_m_s,
+        tip_to_work_m=fixed.tip_to_work_m or tip_to_work(job.wire, transfer)[1],
+        efficiency=deposition_efficiency(job.wire, job.gas, transfer),
+        currents=tightest_window(current_limits(edge, transfer)),
+        heats=tightest_window(heat_limits(ours)),
+        travel_m_s=hand.travel_m_s,
     )

@@ -107,13 +107,13 @@ def _one(job: Job, process: Process, point: Operating, section: float) -> Laid:
     time = job.weld_length_m / travel
     wire = point.feed_m_s * time
     return Laid(
-        process.transfer,
-        point,
-        process.tip_to_work_m,
-        travel,
-        run.heat(point, travel),
-        heat_input_en(point.volts, point.current_a, travel),
-        time,
-        wire,
-        wire * job.wire.linear_mass_kg_m,
+        transfer=process.transfer,
+        point=point,
+        tip_to_work_m=process.tip_to_work_m,
+        travel_m_s=travel,
+        heat_j_m=run.heat(point, travel),
+        heat_en_j_m=heat_input_en(point.volts, point.current_a, travel),
+        arc_time_s=time,
+        wire_m=wire,
+        wire_kg=wire * job.wire.linear_mass_kg_m,
     )

@@ -105,9 +105,15 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
                                   "or leave it blank for the last."]})  # fmt: skip
     notes = [*worked.notes, *query.notes()]
     return PassesAnswer(
-        "passes", query, worked.dialled, worked.found, worked.nearest, worked.ways_out, at,
+        page="passes",
+        query=query,
+        dialled=worked.dialled,
+        found=worked.found,
+        nearest=worked.nearest,
+        ways_out=worked.ways_out,
+        at=at,
         notes=severest_first(notes),
-    )  # fmt: skip
+    )
 
 
 def _of_joint(dialled: DialIn) -> Iterator[Note]:

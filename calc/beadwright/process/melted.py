@@ -84,9 +84,17 @@ def melted(
     shares = [dilution(melted_by_fillet(leg_m, root), bead_m2) for root in (low, middle, high)]
     return Melted(
         _estimate("Penetration past the root", low, middle, high, mark, _DEPTH_SOURCES),
-        Quantity("Dilution", "share", shares[1], shares[0], shares[2], "band",
-                 ("dilution-sections", *_DEPTH_SOURCES), mark),
-    )  # fmt: skip
+        Quantity(
+            name="Dilution",
+            measure="share",
+            value=shares[1],
+            low=shares[0],
+            high=shares[2],
+            meaning="band",
+            sources=("dilution-sections", *_DEPTH_SOURCES),
+            low_by=mark,
+        ),
+    )
 
 
 def _estimate(
@@ -97,7 +105,16 @@ def _estimate(
     mark: Phrase | None,
     sources: tuple[str, ...],
 ) -> Quantity:
-    return Quantity(name, "length", value, low, high, "band", sources, mark)
+    return Quantity(
+        name=name,
+        measure="length",
+        value=value,
+        low=low,
+        high=high,
+        meaning="band",
+        sources=sources,
+        low_by=mark,
+    )
 
 
 def _blank(name: str, measure: str, reason: Phrase) -> Quantity:

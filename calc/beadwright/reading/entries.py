@@ -10,6 +10,7 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from functools import cache
 from typing import Any, cast
 
 from beadwright.reading.fields import QueryField
@@ -107,13 +108,19 @@ def made[T](kind: type[T], values: Mapping[str, Any], prefix: str = "", **given:
         prefix: What stands before its keys [-].
         **given: Its attributes that are no keys [-].
     """
-    for each in dataclasses.fields(cast(Any, kind)):
-        if "field" in each.metadata and prefix + each.name in values:
-            given[each.name] = values[prefix + each.name]
-        elif "part" in each.metadata:
-            held: _Part = each.metadata["part"]
-            given[each.name] = made(held.kind, values, prefix + held.prefix)
+    for name, held in _attributes(cast(Any, kind)):
+        if held is not None:
+            given[name] = made(held.kind, values, prefix + held.prefix)
+        elif prefix + name in values:
+            given[name] = values[prefix + name]
     return kind(**given)
+
+
+@cache
+def _attributes(kind: Any) -> tuple[tuple[str, _Part | None], ...]:
+    """The attributes of a dataclass that are keys or parts, looked up once."""
+    found = ((each.name, each.metadata) for each in dataclasses.fields(kind))
+    return tuple((name, told.get("part")) for name, told in found if told)
 
 
 def defaults_of(fields: Fields) -> dict[str, str]:

@@ -32,7 +32,10 @@ def dial_in_report(answer: DialInAnswer) -> Tree:
     """
     outcome = answer.dialled.outcome
     return {
-        "answer": _settings(answer.dialled) | ({} if outcome is None else _outcome(outcome)),
+        "answer": {
+            **_settings(answer.dialled),
+            **({} if outcome is None else _outcome(outcome)),
+        },
         "window_map": _map(answer.window_map, answer.units),
         "ways_out": ways_out_report(answer.ways_out),
         "other_mode": _other_mode(answer.other_mode),
@@ -74,7 +77,7 @@ def ways_out_report(ways: Iterable[WayOut]) -> Iterator[Tree]:
     return ({"text": way.phrase, "changes": way.changes} for way in ways)
 
 
-def _settings(dialled: DialIn) -> dict[str, object]:
+def _settings(dialled: DialIn) -> Tree:
     job, plan, outcome, torch = dialled.job, dialled.plan, dialled.outcome, dialled.torch
     made, gas = job.wire.type, job.gas
     return {
@@ -113,9 +116,12 @@ def _settings(dialled: DialIn) -> dict[str, object]:
     }
 
 
-def _outcome(outcome: Outcome) -> dict[str, object]:
+def _outcome(outcome: Outcome) -> Tree:
     estimates = same(outcome, "penetration", "dilution")
-    return same(outcome, *_FOLLOWS) | {key: _estimate(each) for key, each in estimates.items()}
+    return {
+        **same(outcome, *_FOLLOWS),
+        **{key: _estimate(each) for key, each in estimates.items()},
+    }
 
 
 def _estimate(found: Quantity) -> Tree:

@@ -197,12 +197,32 @@ def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | No
     fewest = fewest_beads(job, shape, transfer)
     for passes in range(fewest, max(fewest, MOST_PASSES) + 1):
         section = shape.section_m2 / passes
-        run = Run(job, transfer, tip, section, efficiency[1], currents, heats)
+        run = Run(
+            job=job,
+            transfer=transfer,
+            tip_to_work_m=tip,
+            section_m2=section,
+            efficiency=efficiency[1],
+            currents=currents,
+            heats=heats,
+        )
         if passes == 1:
             run = least_bead(run, most)
         room = feed_room(run, (most / passes, least / passes))
-        plan = Plan(transfer, reason, refused, shape, wanted, tip, efficiency, passes, currents,
-                    room.window, run, room.heat_fight)  # fmt: skip
+        plan = Plan(
+            transfer=transfer,
+            reason=reason,
+            refused=refused,
+            shape=shape,
+            wanted_leg_m=wanted,
+            tip_to_work_m=tip,
+            efficiency=efficiency,
+            passes=passes,
+            currents=currents,
+            feeds=room.window,
+            run=run,
+            heat_fight=room.heat_fight,
+        )
         if room.window.open and room.kept:
             return plan
         first = first or plan

@@ -214,6 +214,12 @@ def window_map(answer: DialIn) -> WindowMap:
     if point is not None:
         heights.append(point[1])
     return WindowMap(
-        (low, high), (min(LEAST_V, *heights), max(heights) + 1.0), regions, window, point,
-        soft, spray_refused(job.wire, job.gas, job.position), answer.plan.transfer == "pulse",
-    )  # fmt: skip
+        feeds=(low, high),
+        volts=(min(LEAST_V, *heights), max(heights) + 1.0),
+        regions=regions,
+        window=window,
+        point=point,
+        soft=soft,
+        refused=spray_refused(job.wire, job.gas, job.position),
+        pulsed=answer.plan.transfer == "pulse",
+    )

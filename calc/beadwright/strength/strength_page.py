@@ -59,7 +59,14 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     segments = _segments(task, links[0], legs)
     notes = strength_notes(task, found, legs, links, segments)
     return StrengthAnswer(
-        "strength", read, task, found, legs, links, segments, notes=(*notes, *read.notes())
+        page="strength",
+        query=read,
+        task=task,
+        spread=found,
+        legs=legs,
+        links=links,
+        segments=segments,
+        notes=(*notes, *read.notes()),
     )
 
 
@@ -74,10 +81,16 @@ def _legs(task: StrengthTask, found: Spread) -> LegSizes:
     gap, leg2 = job.gap_m or 0.0, _leg2(task)
     skew = job.edges.skew_deg if job.joint == "tee" else 90.0
     return LegSizes(
-        judged, job.leg_m is not None, needed, least, most, job.position.single_pass_leg_m,
-        skew_leg(gapped_leg(judged, gap), skew), counted_throat(judged, leg2),
-        least_length(judged),
-    )  # fmt: skip
+        judged=judged,
+        given=job.leg_m is not None,
+        needed=needed,
+        least=least,
+        most=most,
+        one_pass=job.position.single_pass_leg_m,
+        to_weld=skew_leg(gapped_leg(judged, gap), skew),
+        throat=counted_throat(judged, leg2),
+        shortest=least_length(judged),
+    )
 
 
 def _leg2(task: StrengthTask) -> float | None:

@@ -5,21 +5,14 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
-from typing import Any, Literal
+from typing import Literal
 
-from marshmallow import ValidationError
-
-from beadwright import units
-from beadwright.errors import OutOfRangeError
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.reading.entries import optional, part, required
-from beadwright.reading.fields import Choice, Entry, Measured, QueryField
+from beadwright.reading.fields import Choice, Entry, Measured
+from beadwright.strength.outline_field import GROUPS, Outline
 from beadwright.strength.steel_strength import STRENGTHS, SteelStrength, strength_of
-from beadwright.strength.weld_group import MOST_POINTS, SHAPES, WeldGroup, polyline_group
-from beadwright.units import System
-
-GROUPS = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")
-"""Shapes of weld by name; besides them ``polyline:0,0 4,0 4,6``."""
+from beadwright.strength.weld_group import WeldGroup
 
 DesignCode = Literal["asd", "lrfd", "en", "en-directional"]
 """AISC 360 on service loads, AISC 360 on factored loads, EN 1993-1-8 simplified, directional."""
@@ -41,60 +34,6 @@ DEMO_LOAD: Mapping[str, str] = MappingProxyType({"py": "-10kip", "load_z": "3in"
 
 DEMO_LOAD_IN_PLANE: Mapping[str, str] = MappingProxyType({"py": "-10kip", "load_x": "3in"})
 """The same where only a load in the plane can be taken."""
-
-_POLYLINE = "polyline:"
-_LONGEST = 400
-
-
-class Outline(QueryField[str | WeldGroup]):
-    """A shape of weld by name, or one's own polyline, read in the page's units."""
-
-    def with_unit(self, text: str, system: System) -> str:
-        """Return what was typed, with the unit behind each coordinate that is a bare number."""
-        plain = " ".join(text.split())
-        if not plain.lower().startswith(_POLYLINE):
-            return text
-        unit = units.typed_unit("length", system)
-        pairs = (pair.split(",") for pair in plain[len(_POLYLINE) :].split())
-        said = (",".join(x + unit if units.is_bare_number(x) else x for x in p) for p in pairs)
-        return _POLYLINE + " ".join(said)
-
-    def _deserialize(
-        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
-    ) -> str | WeldGroup:
-        text = " ".join(str(value).split()).lower()
-        if text in GROUPS:
-            return text
-        if not text.startswith(_POLYLINE):
-            raise ValidationError(
-                f"{units.quoted(text)} is no shape; use {', '.join(GROUPS)}, or "
-                "polyline:0,0 4,0 4,6"
-            )
-        if len(text) > _LONGEST:
-            raise ValidationError(f"The polyline is too long; give up to {MOST_POINTS} points")
-        system = self.system_of(data)
-        points = tuple(_point(pair, system) for pair in text.removeprefix(_POLYLINE).split())
-        try:
-            return polyline_group(points)
-        except OutOfRangeError as error:
-            raise ValidationError(
-                f"A polyline takes 2 to {MOST_POINTS} points, no point twice in a row"
-            ) from error
-
-
-def _point(pair: str, system: System) -> tuple[float, float]:
-    parts = pair.split(",")
-    try:
-        if len(parts) != 2:
-            raise ValueError
-        x, y = (units.read(part, "length", system) for part in parts)
-    except ValueError as error:
-        raise ValidationError(
-            f"{units.quoted(pair)} is no point; write x,y such as 4,0 or 100mm,50mm"
-        ) from error
-    if max(abs(x), abs(y)) > 30.0:
-        raise ValidationError(f"{units.quoted(pair)} is farther off than 100 ft (30 m)")
-    return x, y
 
 
 def _force(label: str, help: str) -> Measured:
@@ -298,5 +237,3 @@ class StrengthQuery(PageQuery):
 
 DEFAULTS = page_defaults(StrengthQuery)
 """What a blank or missing key of the page means."""
-
-assert set(SHAPES) | {"circle"} == set(GROUPS)

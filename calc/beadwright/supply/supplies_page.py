@@ -10,8 +10,9 @@ from typing import Any
 from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.job.page_query import PageAnswered, read_page
+from beadwright.money.asked_way import ShopShare
 from beadwright.money.cost_page import invented_in_use
-from beadwright.money.cost_ways import PlannedWay, ShopShare, first_way
+from beadwright.money.cost_ways import PlannedWay, first_way
 from beadwright.money.demo_prices import INVENTED_IN_USE
 from beadwright.phrases import say
 from beadwright.results import Note

@@ -76,7 +76,8 @@ class _Shown:
     __slots__ = ("_system", "_value")
 
     def __init__(self, value: Parameter, system: System) -> None:
-        self._value, self._system = value, system
+        self._value: Parameter = value
+        self._system: System = system
 
     def __format__(self, how: str) -> str:
         return _written(self._value, how, self._system)
