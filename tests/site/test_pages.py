@@ -133,15 +133,15 @@ def test_errors_stand_beside_their_fields_and_the_rest_is_kept(client: FlaskClie
 
 
 def test_a_shut_window_says_why_and_offers_ways_out(client: FlaskClient) -> None:
-    page = client.get("/?plate=16ga").text
-    found = answer("dial-in", "plate=16ga")
+    page = client.get("/?plate=24ga").text
+    found = answer("dial-in", "plate=24ga")
     assert found.ways_out
     settings = by_id(page, "settings")
     assert "Two limits fight" in words(settings)
     ways = {e.attrs["href"]: words(e) for e in elements(page) if e.attrs.get("class") == "way"}
     assert list(ways.values()) == [in_words(way.phrase) for way in found.ways_out]
     for link, way in zip(ways, found.ways_out, strict=True):
-        assert link.startswith("./?plate=16ga&") or "&plate=16ga" in link
+        assert link.startswith("./?plate=24ga&") or "&plate=24ga" in link
         assert answer("dial-in", link.partition("?")[2]).dialled.open, in_words(way.phrase)
 
 

@@ -254,9 +254,9 @@ def test_other_plans_say_what_they_cost_against_this_one() -> None:
         assert row.time == arc_words(choice.arc_time_s)
         if not row.same:
             change = choice.arc_time_s - now
-            assert row.against.startswith(
-                f"{'+' if change > 0 else '−'}{arc_words(abs(change))}, hottest "
-            )
+            told = f"{'+' if change > 0 else '−'}{arc_words(abs(change))}"
+            time = told if abs(change) > 0.5 else "same time"
+            assert row.against.startswith(f"{time}, hottest ")
             other = planned(f"{EXAMPLE_QUERY}&{row.query}")
             assert other.arc_time_s == pytest.approx(choice.arc_time_s)
 

@@ -74,9 +74,9 @@ def test_a_kept_price_goes_to_the_way_that_welds_with_that_wire() -> None:
 
 
 def test_what_is_kept_feeds_every_page_and_the_query_wins() -> None:
-    kept = {"labour": "41/h", "weeks": "40", "machine_amps": "150A"}
+    kept = {"labour": "41/h", "weeks": "40", "machine_amps": "300A"}
     cost = COST.show(EXAMPLE, kept).html["ways"]
-    assert cost == COST.show(f"{EXAMPLE}&labour=41&weeks=40&machine_amps=150A").html["ways"]
+    assert cost == COST.show(f"{EXAMPLE}&labour=41&weeks=40&machine_amps=300A").html["ways"]
     assert COST.show(f"{EXAMPLE}&labour=26&machine_amps=", kept).html["ways"] != cost
     supplies = SUPPLIES.show(EXAMPLE, {"wire_price@ER70S-6 0.045in": "5/lb"}).html["buy"]
     assert "$165.00" in supplies  # 33 lb at 5 a pound

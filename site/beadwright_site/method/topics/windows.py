@@ -233,7 +233,7 @@ def limits_table() -> Table:
         ("current", "mode: where it starts, the wire's usual top", "Currents by wire size, A"),
         ("current", "plate: lies on it, burns through", "Burning through, and lying on the plate"),
         ("current", "machine: its amps, the amps its volts carry", "yours"),
-        ("current", "machine: its duty cycle, its breaker", "Duty cycle; yours"),
+        ("current", "machine: its duty cycle, its breaker", "Duty cycle at another current; yours"),
         ("heat", "plate: burns through", "Burning through, and lying on the plate"),
         ("heat", "your procedure: least, most", "yours"),
         ("feed", "feeder", "common practice"),
