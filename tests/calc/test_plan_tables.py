@@ -22,6 +22,7 @@ from beadwright.process.plate_currents import (
     short_plate_current,
 )
 from beadwright.process.position_currents import HELD_A, SHORT_HELD, held_current
+from beadwright.process.positions import Orientation
 from beadwright.process.transfer import OPEN_TOP_A, Transfer
 from beadwright.process.wires import wire_of
 from beadwright.setting.other_mode import NEAR_SPRAY_CO2
@@ -135,10 +136,9 @@ def test_held_out_of_position() -> None:
     ],
 )
 def test_a_hand_out_of_position(
-    name: str, size: str, where: str, mode: Transfer, amps: tuple[float, float] | None
+    name: str, size: str, where: Orientation, mode: Transfer, amps: tuple[float, float] | None
 ) -> None:
-    [orientation] = [one for one in SHORT_HELD if one == where]
-    found = held_current(wire_of(name, size), orientation, mode)
+    found = held_current(wire_of(name, size), where, mode)
     assert found is None if amps is None else found == pytest.approx(amps)
 
 
