@@ -101,7 +101,7 @@ class Job:
         joint: Kind of joint.
         plate_m: Thickness of the horizontal plate [m].
         plate2_m: Thickness of the other [m].
-        leg_m: Fillet leg asked for, or None for the code's minimum [m].
+        leg_m: Fillet leg asked for, or None for what a hand lays on the plate [m].
         gap_m: Fit-up gap, or None for the joint's usual [m].
         reinforcement_m: Crown of the face, or None for the usual [m].
         position: Welding position.

@@ -115,7 +115,7 @@ class JobEntries:
             "leg",
             *_LEG,
             label="Leg",
-            help="fillet leg as on a square tee; blank: the code's minimum",
+            help="fillet leg as on a square tee; blank: what a hand lays on the plate",
         )
     )
     leg2: float | None = optional(

@@ -76,7 +76,7 @@ class Plan:
         reason: Why that mode.
         refused: Why the mode asked for cannot be held, or None.
         shape: The joint to scale.
-        wanted_leg_m: Leg asked for or the code's minimum; zero for a groove [m].
+        wanted_leg_m: Leg asked for or what a hand lays on the plate; zero for a groove [m].
         tip_to_work_m: Tip-to-work held or set [m].
         efficiency: Deposition efficiency: low, typical, high [-].
         passes: Passes [-].
