@@ -14,7 +14,7 @@ from beadwright.job import page_query
 from beadwright.pages import PAGES, Page, class_name, module_name
 from beadwright.reading.queries import split_query
 
-PARTS = {"dial-in": {"answer", "window_map", "ways_out"}}
+PARTS = {"dial-in": {"answer", "window_map", "ways_out", "other_mode", "like_for_like"}}
 """Parts of a page's JSON besides page, query and notes, where there is more than the answer."""
 
 each_page = pytest.mark.parametrize("page", PAGES.values(), ids=PAGES)

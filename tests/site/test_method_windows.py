@@ -42,5 +42,5 @@ def test_numbers_as_the_trade_holds_them() -> None:
 
 def test_how_close_the_search_comes_is_said() -> None:
     assert "within 2% of a window's width" in aims().band
-    assert "the least feed on the lowest volts that hold" in aims().words
+    assert "the lowest volts the mode holds" in aims().words
     assert "7 even spots, then 5 rounds" in aims().words

@@ -65,10 +65,10 @@ interpolated by diameter between 0.035 and 0.045 in, metal-cored 0.052 in betwee
 published points were found. Metal-cored wire is fitted to its spray rows, which are what is
 compared in practice; its short-arc rows then stand 6 to 9 % off, inside the band. Solid 0.040 in
 stands in the ranges of feed that a machine's manual prints from 80 to 160 A, and 3 % under its
-range at 180 A. The band is the least whole per cent that holds nine points in ten, but no tighter
-than 13 % for solid wire, 12 % for metal-cored (by so much the sheet of 1/16 in disagrees with
-itself), and 15 % for flux-cored wire, whose points are remembered and print no tip-to-work, and
-where only three points stand.
+range at 180 A. The band is the least whole per cent that holds nine printed points in ten, those of
+metal-cored wire's short-arc rows too, but no tighter than 13 % for solid wire, 12 % for metal-cored
+(by so much the sheet of 1/16 in disagrees with itself), and 15 % for flux-cored wire, whose points
+are remembered and print no tip-to-work, and where only three points stand.
 """
 
 

@@ -23,7 +23,7 @@ from beadwright.setting.size_limits import bead_room
 from beadwright.setting.tip_limits import tip_room
 from beadwright.setting.travel_limits import travel_room
 from beadwright.setting.usual_current import usual_current
-from beadwright.setting.volts_limits import START_V, volts_room
+from beadwright.setting.volts_limits import START_V, mode_volts, volts_room
 
 AIMS: Mapping[Aim, Phrase] = MappingProxyType(
     {
@@ -58,9 +58,9 @@ _GOLDEN = (sqrt(5) - 1) / 2
 def aimed_feed(plan: Plan, aim: Aim) -> float:
     """Return the wire feed inside the plan's room that an aim asks for [m/s].
 
-    Least time: the most metal laid, so the most feed. Least heat: the coolest arc, so the least
-    feed. Easiest: the feed farthest from every end of every window,
-    each counted as a share of its width. Balanced: ``balanced_feed``.
+    Least time: the most metal laid, so the most feed. Least heat: ``coolest_feed``. Easiest: the
+    feed farthest from every end of every window, each counted as a share of its width. Balanced:
+    ``balanced_feed``.
 
     Args:
         plan: An open plan [-].
@@ -74,10 +74,28 @@ def aimed_feed(plan: Plan, aim: Aim) -> float:
     if aim == "least-time":
         return window.high
     if aim == "least-heat":
-        return window.low
+        return coolest_feed(plan)
     if aim == "easiest":
         return _most(lambda feed, beat: _ease_at(plan, feed, beat), window)
     return balanced_feed(plan)
+
+
+def coolest_feed(plan: Plan) -> float:
+    """Return the least feed at which the volts may come down to the mode's own low end [m/s].
+
+    The current falls with the volts. Where the least current ends the window, the lowest volts need
+    a little more feed than the mode's own volts do; volts set by hand and pulse's stay.
+
+    Args:
+        plan: An open plan [-].
+    """
+    run, window = plan.run, plan.feeds
+    if run.transfer == "pulse" or run.job.by_hand.volts is not None:
+        return window.low
+    if volts_room(run, run.point(window.low, START_V)).low_limit.key != "current-low":
+        return window.low
+    least = run.currents.low
+    return window.hold(run.feed_at(least, mode_volts(run, least)[0]))
 
 
 def aimed_point(plan: Plan, feed_m_s: float, aim: Aim) -> Operating:

@@ -45,16 +45,17 @@ class Run:
         shift = set_volts_shift(job, self.transfer)
         return at_feed(job.wire, job.gas, self.transfer, feed_m_s, self.tip_to_work_m, volts, shift)
 
-    def feed_at(self, current_a: float) -> float:
-        """Return the feed that draws a current on the mode's own volts [m/s].
+    def feed_at(self, current_a: float, volts: float | None = None) -> float:
+        """Return the feed that draws a current; volts follow the mode's line unless given [m/s].
 
         Args:
             current_a: Mean current, above zero [A].
+            volts: Volts at the arc, or None for the mode's own [V].
         """
         job = self.job
         shift = set_volts_shift(job, self.transfer)
         return feed_at_current(
-            job.wire, job.gas, self.transfer, current_a, self.tip_to_work_m, None, shift
+            job.wire, job.gas, self.transfer, current_a, self.tip_to_work_m, volts, shift
         )
 
     def laid(self, feed_m_s: float) -> float:

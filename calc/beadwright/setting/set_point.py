@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from fractions import Fraction
 
 from beadwright import units
@@ -29,7 +30,9 @@ def set_feed(plan: Plan) -> float | None:
         feed = aimed_feed(plan, job.aim)
         if hand.travel_m_s is not None:
             return feed
-        return stepped(feed, "wire_feed", job.units, plan.feeds)
+        # Under the coolest feed the volts could not come down: its step is the next one up.
+        room = replace(plan.feeds, low=feed) if job.aim == "least-heat" else plan.feeds
+        return stepped(feed, "wire_feed", job.units, room)
     if hand.travel_m_s is not None:
         return aimed_feed(plan, job.aim)
     return None

@@ -179,7 +179,7 @@ def aims() -> Equation:
         (
             _FEED,
             Symbol(sub("v", "high"), "high end of its window: least time", "m/s"),
-            Symbol(sub("v", "low"), "low end: least heat", "m/s"),
+            Symbol(sub("v", "low"), "low end, on the mode's lowest volts: least heat", "m/s"),
             Symbol("x", "each of feed, volts, travel and tip-to-work: easiest", "SI"),
             Symbol("a", "low end of its window; of tip-to-work, the width is its usual range's",
                    "SI"),
@@ -190,14 +190,15 @@ def aims() -> Equation:
         "edge.",
         ("practice",),
         f"The feed is sought over {COLUMNS + 1} even spots, then {ROUNDS} rounds of golden section "
-        "about the best, on the volts of the mode. Least heat is the coolest arc: the least feed "
-        "on the lowest volts that hold; heat in a length of weld hardly moves with the feed. "
-        "Between spots as easy, the one farther on the whole counts "
-        f"{_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
+        "about the best, on the volts of the mode. Least heat is the coolest arc: the lowest "
+        "volts the mode holds, and the least feed that may stand on them; heat in a length of "
+        "weld hardly moves with the feed. Between spots as easy, the one farther on the whole "
+        f"counts {_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
         "window. Balanced is told below. The time told beside an aim is length × passes ÷ travel, "
         "the heat volts × amps ÷ travel.",
-        ("aims.aimed_feed", "aims.aimed_point", "aims.ease", "aims.balanced_feed", "aims.COLUMNS",
-         "aims.ROUNDS", "aims.TIE", "aims.CLOSE", "set_point.set_feed",
+        ("aims.aimed_feed", "aims.coolest_feed", "aims.aimed_point", "aims.ease",
+         "aims.balanced_feed", "aims.COLUMNS", "aims.ROUNDS", "aims.TIE", "aims.CLOSE",
+         "set_point.set_feed",
          "set_point.set_point", "set_point.stepped", "aim_results.aim_results"),
     )  # fmt: skip
 
