@@ -73,6 +73,7 @@ def test_our_packer_compiles_what_pyodide_py_compile_does(tmp_path: Path) -> Non
                     for file in sources
                 },
                 "optimize": 0,
+                "docstrings": True,
                 "codes": {},
             }
         ],

@@ -5,6 +5,7 @@ source instead of a time. Entries are stored, not deflated: the whole archive th
 better on its way to the phone, and the phone need not inflate a module to import it.
 """
 
+import ast
 import hashlib
 import importlib.util
 import json
@@ -22,11 +23,14 @@ class Archive(TypedDict):
     """One archive to write: the files in it, by name, and how to compile them.
 
     ``codes`` names further modules and, for each, texts whose compiled code it shall hold.
+    ``docstrings`` is False to leave them out; a dataclass keeps a mark in place of its own, for
+    with none it writes itself one at import, from its signature.
     """
 
     to: str
     files: dict[str, str]
     optimize: int
+    docstrings: bool
     codes: dict[str, list[str]]
 
 
@@ -59,7 +63,10 @@ def _write(archive: Archive, contents: dict[str, bytes]) -> None:
     entries: dict[str, bytes] = {}
     for name, data in contents.items():
         if name.endswith(".py"):
-            code = compile(data, name, "exec", dont_inherit=True, optimize=optimize)
+            tree = ast.parse(data, name)
+            if not archive["docstrings"]:
+                leave_out_docstrings(tree)
+            code = compile(tree, name, "exec", dont_inherit=True, optimize=optimize)
             entries[f"{name}c"] = _pyc(code, data)
         else:
             entries[name] = data
@@ -68,6 +75,23 @@ def _write(archive: Archive, contents: dict[str, bytes]) -> None:
     with zipfile.ZipFile(archive["to"], "w", zipfile.ZIP_STORED) as out:
         for name, data in sorted(entries.items()):
             out.writestr(_entry(name), data)
+
+
+def leave_out_docstrings(tree: ast.Module) -> None:
+    """Take the docstrings out of a module; a class with a decorator keeps a mark in its place."""
+    for node in ast.walk(tree):
+        if not isinstance(node, ast.Module | ast.FunctionDef | ast.AsyncFunctionDef | ast.ClassDef):
+            continue
+        match node.body:
+            case [ast.Expr(value=ast.Constant(value=str())) as first, *rest]:
+                if isinstance(node, ast.ClassDef) and node.decorator_list:
+                    first.value = ast.copy_location(ast.Constant("."), first.value)
+                elif rest or isinstance(node, ast.Module):
+                    node.body = rest
+                else:
+                    node.body = [ast.copy_location(ast.Pass(), first)]
+            case _:
+                pass
 
 
 def _code_table(texts: list[str], optimize: int) -> CodeType:
