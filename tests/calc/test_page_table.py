@@ -91,7 +91,8 @@ def _counted(work: Callable[[], object]) -> tuple[int, int]:
 
     def read(self: Schema, data: Any, **given: Any) -> object:
         loaded.append(data)
-        return load(self, data, **given)
+        result: object = load(self, data, **given)
+        return result
 
     with patch.object(page_query, "split_query", take_apart), patch.object(Schema, "load", read):
         work()

@@ -47,7 +47,7 @@ def test_an_open_arc_is_held_no_closer_than_a_shorting_one(name: str) -> None:
 def test_angles_are_in_order_and_within_reach() -> None:
     """Over 20-25 degrees is poor (machine manuals), but spray is pushed to 30 (common practice)."""
     transfers: tuple[Transfer, ...] = ("short", "globular", "spray", "pulse")
-    orientations = [position.orientation for position in POSITIONS.values()]
+    orientations: list[Orientation] = [position.orientation for position in POSITIONS.values()]
     wrong: list[str] = []
     for joint, orientation, transfer in product(JOINTS, orientations, transfers):
         held = torch(joint, orientation, transfer)

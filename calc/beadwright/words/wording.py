@@ -74,6 +74,8 @@ class _Shown:
     """A parameter that knows the system it is written in."""
 
     __slots__ = ("_system", "_value")
+    _system: System
+    _value: Parameter
 
     def __init__(self, value: Parameter, system: System) -> None:
         self._value: Parameter = value
