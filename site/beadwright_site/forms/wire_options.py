@@ -4,17 +4,24 @@ from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
 from beadwright.job.job_entries import size_of
-from beadwright.process.wires import METRIC_NAMES, WIRE_TYPES
+from beadwright.process.gases import GASES
+from beadwright.process.wire_types import WIRE_TYPES, WireType
+from beadwright.process.wires import METRIC_NAMES
 from beadwright.units import System, short
 from beadwright_site.forms.entries import Option
 
 
 def wire_choices() -> list[tuple[str, str, str]]:
-    """Return value, word and a word under it for each wire; flux-cored wire names its gas."""
-    gas = {"E71T-1C": ", CO2", "E71T-1M": ", 75/25"}
-    return [
-        (wire.name, wire.name, wire.kind + gas.get(wire.name, "")) for wire in WIRE_TYPES.values()
-    ]
+    """Return value, word and a word under it for each wire, with the gas its class is for."""
+    return [(wire.name, wire.name, _kind(wire)) for wire in WIRE_TYPES.values()]
+
+
+def _kind(wire: WireType) -> str:
+    """The kind, and the gas where the class is made for one: the richest it takes by its name."""
+    if not wire.gases.plain:
+        return wire.kind
+    gas = next(gas.name for gas in GASES.values() if gas.co2 == wire.gases.co2[1])
+    return f"{wire.kind}, {gas}"
 
 
 def size_options(wire: str, wanted: str, system: System) -> tuple[Option, ...]:
