@@ -67,7 +67,7 @@ def least_percent(method: Method, element: Element) -> float:
 
 
 def ce_percent(percent: dict[str, float]) -> float:
-    return nine(carbon_equivalent.ce_iiw(analysis(percent)))
+    return _inside(percent, "ce")
 
 
 def ce_sum_percent(percent: dict[str, float]) -> float:
@@ -76,11 +76,18 @@ def ce_sum_percent(percent: dict[str, float]) -> float:
 
 
 def cet_percent(percent: dict[str, float]) -> float:
-    return nine(carbon_equivalent.cet(analysis(percent)))
+    return _inside(percent, "cet")
 
 
 def pcm_percent(percent: dict[str, float]) -> float:
-    return nine(carbon_equivalent.pcm(analysis(percent)))
+    return _inside(percent, "pcm")
+
+
+def _inside(percent: dict[str, float], method: Method) -> float:
+    """A carbon equivalent of a steel that the method is for."""
+    steel = analysis(percent)
+    assert carbon_equivalent.outside(steel, method) == ()
+    return nine(carbon_equivalent.equivalent(steel, method))
 
 
 # Preheat

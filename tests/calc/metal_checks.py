@@ -6,7 +6,7 @@ Standard library and beadwright only; see ``reference_rows``.
 from __future__ import annotations
 
 from math import radians as to_radians
-from math import tan
+from math import sqrt, tan
 
 from beadwright.joint import fillet_joints, fillets, groove_joints, joints
 from beadwright.process import wires
@@ -43,7 +43,8 @@ def wire_needed_lb_ft(leg_in: str, efficiency: float) -> float:
 
 def reinforced_fillet_g_mm(leg_in: str) -> float:
     leg = inches(leg_in)
-    shape = fillet_joints.fillet_joint("tee", 0.01, 0.01, leg, leg, fillets.usual_convexity(leg))
+    crown = fillets.usual_crown(fillets.flat_section(leg), leg * sqrt(2))
+    shape = fillet_joints.fillet_joint("tee", 0.01, 0.01, leg, leg, crown)
     return shape.section_m2 * CARBON_STEEL.density_kg_m3
 
 
@@ -55,7 +56,8 @@ def bevel_triangle_lb_ft(thickness_in: str, bevel_deg: float) -> float:
 
 def square_groove_lb_ft(thickness_in: str, gap_in: str) -> float:
     deep = inches(thickness_in)
-    return _lb_ft(groove_joints.square_joint(deep, deep, inches(gap_in), 0.0).section_m2)
+    groove = groove_joints.Groove("square", 0.0, inches(gap_in), deep)
+    return _lb_ft(groove_joints.groove_joint(groove, deep, deep, 0.0).section_m2)
 
 
 def v_groove_lb_ft(thickness_in: str, gap_in: str, bevel_deg: float) -> float:

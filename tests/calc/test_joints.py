@@ -14,8 +14,8 @@ from beadwright.job.job_query import read_query
 from beadwright.joint.fillet_joints import (
     fillet_joint,
 )
-from beadwright.joint.fillets import face_section, flat_section, usual_convexity
-from beadwright.joint.groove_joints import square_face_width, square_joint
+from beadwright.joint.fillets import face_section, flat_section, usual_crown
+from beadwright.joint.groove_joints import Groove, groove_joint, square_face_width
 from beadwright.joint.joints import (
     FILLETS,
     XY,
@@ -123,13 +123,19 @@ def test_the_throat_is_of_the_leg_asked_for_not_of_the_one_welded_for_a_gap(
 
 @given(kinds, plates, legs)
 def test_the_toes_stand_a_leg_from_the_root(kind: JointKind, plate: float, leg: float) -> None:
-    shape = fillet_joint(kind, plate, plate, leg, leg, usual_convexity(leg))
+    shape = fillet_joint(
+        kind, plate, plate, leg, leg, usual_crown(flat_section(leg), leg * sqrt(2))
+    )
     left, bottom, right, top = solid(shape.weld).bounds
     assert (left, bottom) == (0, 0)
     assert (0.0, leg) in shape.weld
     assert (leg, 0.0) in shape.weld
     assert leg <= right <= 1.6 * leg
     assert leg <= top <= 1.6 * leg
+
+
+def square_joint(plate: float, plate2: float, gap: float, crown: float) -> JointShape:
+    return groove_joint(Groove("square", 0.0, gap, min(plate, plate2)), plate, plate2, crown)
 
 
 @given(plates, plates, gaps, st.floats(0.0003, 0.0047))

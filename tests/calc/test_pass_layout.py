@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 
 from beadwright.errors import OutOfRangeError
 from beadwright.joint.fillet_joints import fillet_joint
-from beadwright.joint.fillets import usual_convexity
+from beadwright.joint.fillets import flat_section, usual_crown
 from beadwright.joint.groove_joints import Groove, groove_joint
 from beadwright.joint.joints import JointShape, Polygon, WeldRegion, polygon_area
 from beadwright.joint.plug_slot import plug_joint
@@ -30,7 +30,7 @@ HORIZONTAL = BeadLimits(
 
 
 def fillet(leg: float, leg2: float | None = None, crown: float | None = None) -> JointShape:
-    crown = usual_convexity(leg) if crown is None else crown
+    crown = usual_crown(flat_section(leg), leg * sqrt(2)) if crown is None else crown
     return fillet_joint("tee", 0.02, 0.02, leg, leg, crown, leg2_m=leg2)
 
 

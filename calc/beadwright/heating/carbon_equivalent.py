@@ -7,7 +7,6 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
-from beadwright.errors import OutOfRangeError
 from beadwright.heating.steels import SYMBOLS, Composition, Element
 from beadwright.phrases import Phrase, say
 
@@ -95,57 +94,3 @@ def outside(steel: Composition, method: Method) -> tuple[tuple[Element, Phrase],
             )
             found.append((element, why))
     return tuple(found)
-
-
-def _held(steel: Composition, method: Method) -> float:
-    wrong = outside(steel, method)
-    if wrong:
-        ranges = FORMULAS[method].ranges
-        shares = (
-            f"{SYMBOLS[element]} = {steel.share(element):g} must be {ranges[element]}"
-            for element, _ in wrong
-        )
-        raise OutOfRangeError("; ".join(shares))
-    return equivalent(steel, method)
-
-
-def ce_iiw(steel: Composition) -> float:
-    """Return CE(IIW) = C + Mn/6 + (Cr+Mo+V)/5 + (Ni+Cu)/15 [% by mass].
-
-    Source: IIW; range of EN 1011-2 method A, from memory.
-
-    Args:
-        steel: The analysis, inside ``FORMULAS['ce'].ranges`` [% by mass].
-
-    Raises:
-        OutOfRangeError: Naming each element outside and its range.
-    """
-    return _held(steel, "ce")
-
-
-def cet(steel: Composition) -> float:
-    """Return CET = C + (Mn+Mo)/10 + (Cr+Cu)/20 + Ni/40 [% by mass].
-
-    Source: EN 1011-2, C.3.
-
-    Args:
-        steel: The analysis, inside ``FORMULAS['cet'].ranges`` [% by mass].
-
-    Raises:
-        OutOfRangeError: Naming each element outside and its range.
-    """
-    return _held(steel, "cet")
-
-
-def pcm(steel: Composition) -> float:
-    """Return Pcm = C + Si/30 + (Mn+Cu+Cr)/20 + Ni/60 + Mo/15 + V/10 + 5B [% by mass].
-
-    Source: Ito and Bessyo.
-
-    Args:
-        steel: The analysis, inside ``FORMULAS['pcm'].ranges`` [% by mass].
-
-    Raises:
-        OutOfRangeError: Naming each element outside and its range.
-    """
-    return _held(steel, "pcm")

@@ -5,15 +5,14 @@ from __future__ import annotations
 from math import sqrt
 
 from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.measures import INCH_M
 from beadwright.tolerance import REL_TOL
 
-_IN = 0.0254
-
 MINIMUM_LEG_M = (
-    (1 / 4 * _IN, 1 / 8 * _IN),
-    (1 / 2 * _IN, 3 / 16 * _IN),
-    (3 / 4 * _IN, 1 / 4 * _IN),
-    (float("inf"), 5 / 16 * _IN),
+    (1 / 4 * INCH_M, 1 / 8 * INCH_M),
+    (1 / 2 * INCH_M, 3 / 16 * INCH_M),
+    (3 / 4 * INCH_M, 1 / 4 * INCH_M),
+    (float("inf"), 5 / 16 * INCH_M),
 )
 """Thinner part up to [m], least leg [m]. Source: AISC 360 Table J2.4."""
 
@@ -53,7 +52,7 @@ def largest_edge_leg(edge_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(edge_m=edge_m)
-    return edge_m if edge_m < 1 / 4 * _IN - REL_TOL else edge_m - 1 / 16 * _IN
+    return edge_m if edge_m < 1 / 4 * INCH_M - REL_TOL else edge_m - 1 / 16 * INCH_M
 
 
 def gapped_leg(leg_m: float, gap_m: float) -> float:
@@ -70,9 +69,9 @@ def gapped_leg(leg_m: float, gap_m: float) -> float:
         OutOfRangeError: If the leg is not above zero, or the gap negative or over 3/16 in.
     """
     require_positive(leg_m=leg_m)
-    if not 0 <= gap_m <= 3 / 16 * _IN + REL_TOL:
-        raise OutOfRangeError(f"gap_m = {gap_m} must be 0 to {3 / 16 * _IN:.5f} (3/16 in)")
-    return leg_m if gap_m <= 1 / 16 * _IN + REL_TOL else leg_m + gap_m
+    if not 0 <= gap_m <= 3 / 16 * INCH_M + REL_TOL:
+        raise OutOfRangeError(f"gap_m = {gap_m} must be 0 to {3 / 16 * INCH_M:.5f} (3/16 in)")
+    return leg_m if gap_m <= 1 / 16 * INCH_M + REL_TOL else leg_m + gap_m
 
 
 def throat(leg_m: float) -> float:
@@ -117,20 +116,6 @@ def face_section(face_m: float, height_m: float) -> float:
     return 2 / 3 * face_m * height_m
 
 
-def usual_convexity(leg_m: float) -> float:
-    """Return the convexity of an equal-leg fillet at 90° as welded [m].
-
-    Source: ``usual_crown``.
-
-    Args:
-        leg_m: Leg, above zero [m].
-
-    Raises:
-        OutOfRangeError: If the leg is not above zero.
-    """
-    return usual_crown(flat_section(leg_m), leg_m * sqrt(2))
-
-
 def usual_crown(flat_m2: float, face_m: float, over_flat: float = REINFORCED_OVER_FLAT) -> float:
     """Return the convexity of any fillet as welded [m].
 
@@ -163,9 +148,9 @@ def largest_convexity(face_m: float) -> float:
         OutOfRangeError: If the face is not above zero.
     """
     require_positive(face_m=face_m)
-    if face_m <= 5 / 16 * _IN + REL_TOL:
-        return 1 / 16 * _IN
-    return 1 / 8 * _IN if face_m < 1.0 * _IN - REL_TOL else 3 / 16 * _IN
+    if face_m <= 5 / 16 * INCH_M + REL_TOL:
+        return 1 / 16 * INCH_M
+    return 1 / 8 * INCH_M if face_m < 1.0 * INCH_M - REL_TOL else 3 / 16 * INCH_M
 
 
 def least_length(leg_m: float) -> float:
@@ -195,7 +180,7 @@ def least_segment(leg_m: float) -> float:
     Raises:
         OutOfRangeError: If the leg is not above zero.
     """
-    return max(least_length(leg_m), 3 / 2 * _IN)
+    return max(least_length(leg_m), 3 / 2 * INCH_M)
 
 
 def least_lap(thinner_m: float) -> float:
@@ -210,7 +195,7 @@ def least_lap(thinner_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thinner_m=thinner_m)
-    return max(5 * thinner_m, 1.0 * _IN)
+    return max(5 * thinner_m, 1.0 * INCH_M)
 
 
 def leg_of_section(section_m2: float, over_flat: float = REINFORCED_OVER_FLAT) -> float:

@@ -20,11 +20,12 @@ from beadwright.joint.joints import (
     corners,
     region,
 )
+from beadwright.measures import INCH_M
 
 GROOVE_TOE_M = 0.0015
 """Overlap of a cap on each edge of its groove [m]. Common practice."""
 
-BACKING_M = 1 / 4 * 0.0254
+BACKING_M = 1 / 4 * INCH_M
 """Thickness a backing is drawn with [m]. Common practice."""
 
 _TAPER = 2.5
@@ -136,27 +137,6 @@ def groove_joint(
         backing=_backing(groove, thin) if groove.backed else (),
         angles=tuple(_angles(groove, thin, crown_m)),
     )
-
-
-def square_joint(
-    plate_m: float, plate2_m: float, gap_m: float, reinforcement_m: float
-) -> JointShape:
-    """Return a square butt drawn to scale, welded from one side through the thinner plate.
-
-    Source: geometry: gap × thickness plus the crown as a parabola over the face.
-
-    Args:
-        plate_m: Thickness on the left, above zero [m].
-        plate2_m: Thickness on the right, above zero [m].
-        gap_m: Root gap, zero or more [m].
-        reinforcement_m: Crown above the plate, zero or more; not both zero [m].
-
-    Raises:
-        OutOfRangeError: If a length is out of range or there is nothing to fill.
-    """
-    require_positive(plate_m=plate_m, plate2_m=plate2_m)
-    groove = Groove("square", 0.0, gap_m, min(plate_m, plate2_m))
-    return groove_joint(groove, plate_m, plate2_m, reinforcement_m)
 
 
 def _require(groove: Groove, thin: float, crown: float) -> None:

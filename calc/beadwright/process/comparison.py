@@ -92,11 +92,6 @@ class Comparison:
     low: float
     high: float
 
-    @property
-    def heat_ratio(self) -> float:
-        """Heat the second takes for a bead over what the first takes for the same bead [-]."""
-        return self.second.heat_j_kg / self.first.heat_j_kg
-
 
 def usual_way(wire: Wire, gas: Gas, transfer: Transfer = "spray") -> Way:
     """Return a wire held at its usual tip-to-work, on its mode's own volts.

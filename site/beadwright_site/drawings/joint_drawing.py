@@ -36,22 +36,18 @@ class JointDrawing:
     Attributes:
         width: Of the paper [px].
         height: Of the paper [px].
-        scale: Pixels a metre [px/m].
         plates: Outlines as SVG points.
         welds: Weld metal by side, first side first, as SVG points.
         backing: Outline as SVG points, or empty.
         marks: Dimensions.
-        whole: False if it is a detail: plate runs off the paper.
     """
 
     width: float
     height: float
-    scale: float
     plates: tuple[str, ...]
     welds: tuple[str, ...]
     backing: str
     marks: tuple[DimensionMark, ...]
-    whole: bool
 
 
 def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDrawing:
@@ -71,16 +67,14 @@ def draw_joint(shape: JointShape, write: Callable[[Dimension], str]) -> JointDra
         texts[side] = max(texts.get(side, 0), len(write(dimension)))
     if shape.angles:
         texts.setdefault("above", 3)
-    paper, whole = _fit(shape, box, box_of(weld), _field(texts))
+    paper = _fit(shape, box, box_of(weld), _field(texts))
     return JointDrawing(
         WIDTH,
         HEIGHT,
-        paper.scale,
         tuple(paper.points(plate, 2) for plate in shape.plates),
         tuple(paper.points(region.outline, 2) for region in shape.regions),
         paper.points(shape.backing, 2),
         draw_dimensions(dimensions, shape.angles, paper, box, (WIDTH, HEIGHT), write),
-        whole,
     )
 
 
@@ -100,12 +94,12 @@ def _field(texts: Mapping[str, int]) -> Field:
     return Field(left, top, WIDTH - right, HEIGHT - bottom)
 
 
-def _fit(shape: JointShape, box: Box, weld: Box, field: Field) -> tuple[Paper, bool]:
+def _fit(shape: JointShape, box: Box, weld: Box, field: Field) -> Paper:
     """The whole joint, or a detail with the weld in the middle if that would be too small."""
     scale = field.largest_scale(box)
     fillet = shape.kind in FILLETS and shape.leg_m > 0
     least = LEAST_LEG / shape.leg_m if fillet else LEAST_FACE / shape.regions[0].face_m
     least = min(least, (field.bottom - field.top) / weld.height)
     if scale < least:
-        return fit(weld.middle, field, least), False
-    return fit(box.middle, field, scale), True
+        return fit(weld.middle, field, least)
+    return fit(box.middle, field, scale)

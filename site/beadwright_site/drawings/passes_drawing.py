@@ -44,7 +44,6 @@ class PassDrawing:
     Attributes:
         width: Of the paper [px].
         height: Of the paper [px].
-        scale: Pixels a metre [px/m].
         plates: Outlines as SVG points.
         backing: Outline as SVG points, or empty.
         beads: Every bead, in welding order.
@@ -53,12 +52,10 @@ class PassDrawing:
         tip: Head of the wire at the aim, as SVG points.
         dimensions: Dimension lines, as SVG path data.
         labels: What is written at them.
-        turned: Quarter turns clockwise from how the joint is kept.
     """
 
     width: float
     height: float
-    scale: float
     plates: tuple[str, ...]
     backing: str
     beads: tuple[BeadMark, ...]
@@ -67,7 +64,6 @@ class PassDrawing:
     tip: str
     dimensions: str
     labels: tuple[Label, ...]
-    turned: int
 
 
 def turns_of(found: PassPlan) -> int:
@@ -99,7 +95,6 @@ def draw_passes(found: PassPlan, at: int, write: Callable[[Dimension], str]) -> 
     return PassDrawing(
         WIDTH,
         px(height),
-        paper.scale,
         tuple(paper.points(plate) for plate in shape.plates),
         paper.points(shape.backing),
         tuple(mark_bead(each, paper, len(found.beads)) for each in found.beads),
@@ -108,7 +103,6 @@ def draw_passes(found: PassPlan, at: int, write: Callable[[Dimension], str]) -> 
         wedge((x, y), long, (way - TIP_HALF, way + TIP_HALF)),
         dimensions,
         labels,
-        turns,
     )
 
 

@@ -53,7 +53,7 @@ FILLET = Equation(
     ("fillet-weights", "fillet-reinforced", "aws-d1.1-convexity"),
     "A gap over 1/16 in is added to the leg, up to "
     f"{units.show(MOST_FILLET_GAP_M, 'leg', 'us')} in; over that no fillet is welded.",
-    ("fillets.throat", "fillets.flat_section", "fillets.face_section", "fillets.usual_convexity",
+    ("fillets.throat", "fillets.flat_section", "fillets.face_section",
      "fillets.usual_crown", "fillets.largest_convexity", "fillets.gapped_leg",
      "fillets.leg_of_section", "fillets.REINFORCED_OVER_FLAT", "joints.rounded_face",
      "joint_conflicts.MOST_FILLET_GAP_M"),
@@ -109,7 +109,7 @@ SQUARE = Equation(
     f"{units.show(SQUARE_MOST_GAP_M, 'leg', 'us')} in; on a backing as wide as the plate is thick, "
     f"to {units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in. Crown left blank: "
     f"{units.show(SQUARE_REINFORCEMENT_M, 'leg', 'us')} in, in a groove too.",
-    ("groove_joints.square_joint", "groove_joints.square_face_width",
+    ("groove_joints.square_face_width",
      "closed_corner.closed_corner_joint", "preparations.square_gap",
      "preparations.SQUARE_GAP_FROM_M", "preparations.SQUARE_MOST_GAP_M",
      "preparations.SQUARE_BACKED_TO_M", "preparations.SQUARE_REINFORCEMENT_M"),

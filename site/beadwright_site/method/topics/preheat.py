@@ -55,8 +55,8 @@ CARBON = Equation(
     "As good as the analysis. A usual melt is no certificate.",
     ("iiw-ce", "en-1011-2-a", "en-1011-2-b", "ito-bessyo"),
     "",
-    ("carbon_equivalent.FORMULAS", "carbon_equivalent.equivalent", "carbon_equivalent.ce_iiw",
-     "carbon_equivalent.cet", "carbon_equivalent.pcm", "carbon_equivalent.outside"),
+    ("carbon_equivalent.FORMULAS", "carbon_equivalent.equivalent",
+     "carbon_equivalent.outside"),
 )  # fmt: skip
 
 
