@@ -18,8 +18,9 @@ from typing import Literal
 
 System = Literal["us", "si"]
 
-INCH_M = Fraction(254, 10_000)
-FOOT_M = 12 * INCH_M
+EXACT_INCH_M = Fraction(254, 10_000)
+INCH_M = float(EXACT_INCH_M)
+FOOT_M = 12 * EXACT_INCH_M
 POUND_KG = Fraction(45_359_237, 100_000_000)
 CUBIC_FOOT_M3 = FOOT_M**3
 LITRE_M3 = Fraction(1, 1000)
@@ -27,7 +28,7 @@ MM_M = Fraction(1, 1000)
 MINUTE_S = 60
 HOUR_S = 3600
 POUND_N = POUND_KG * Fraction(980_665, 100_000)
-PSI_PA = POUND_N / INCH_M**2
+PSI_PA = POUND_N / EXACT_INCH_M**2
 
 
 @dataclass(frozen=True, slots=True)
@@ -92,19 +93,19 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
     {
         measure.name: measure
         for measure in (
-            Measure("length", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+            Measure("length", "m", _unit("in", EXACT_INCH_M, 3, *_INCH_SPELLINGS),
                     _unit("mm", MM_M, 1), (_unit("ft", FOOT_M, 2, "'", "foot", "feet"),
                     _unit("cm", MM_M * 10, 2), _unit("m", 1, 3))),
-            Measure("leg", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+            Measure("leg", "m", _unit("in", EXACT_INCH_M, 3, *_INCH_SPELLINGS),
                     _unit("mm", MM_M, 1), (_unit("cm", MM_M * 10, 2),), fraction_of=16),
-            Measure("wire_diameter", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+            Measure("wire_diameter", "m", _unit("in", EXACT_INCH_M, 3, *_INCH_SPELLINGS),
                     _unit("mm", MM_M, 1)),
-            Measure("tip_to_work", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+            Measure("tip_to_work", "m", _unit("in", EXACT_INCH_M, 3, *_INCH_SPELLINGS),
                     _unit("mm", MM_M, 0), (_unit("cm", MM_M * 10, 1),), fraction_of=16),
-            Measure("wire_feed", "m/s", _unit("in/min", INCH_M / MINUTE_S, 0, *_IN_MIN),
+            Measure("wire_feed", "m/s", _unit("in/min", EXACT_INCH_M / MINUTE_S, 0, *_IN_MIN),
                     _unit("m/min", Fraction(1, MINUTE_S), 1, "mpm"),
                     (_unit("mm/s", MM_M, 0), _unit("cm/min", Fraction(1, 6000), 0))),
-            Measure("travel", "m/s", _unit("in/min", INCH_M / MINUTE_S, 1, *_IN_MIN),
+            Measure("travel", "m/s", _unit("in/min", EXACT_INCH_M / MINUTE_S, 1, *_IN_MIN),
                     _unit("mm/min", MM_M / MINUTE_S, 0),
                     (_unit("cm/min", Fraction(1, 6000), 1), _unit("mm/s", MM_M, 1),
                      _unit("m/min", Fraction(1, MINUTE_S), 2))),
@@ -114,15 +115,15 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
                     _unit("A", 1, 0, "amp", "amps")),
             Measure("gas_flow", "m³/s", _unit("ft³/h", CUBIC_FOOT_M3 / HOUR_S, 0, "cfh", "ft3/hr"),
                     _unit("L/min", LITRE_M3 / MINUTE_S, 0, "lpm", "l/min")),
-            Measure("heat_input", "J/m", _unit("kJ/in", Fraction(1000) / INCH_M, 1),
-                    _unit("kJ/mm", Fraction(1_000_000), 2), (_unit("J/in", 1 / INCH_M, 0),)),
+            Measure("heat_input", "J/m", _unit("kJ/in", Fraction(1000) / EXACT_INCH_M, 1),
+                    _unit("kJ/mm", Fraction(1_000_000), 2), (_unit("J/in", 1 / EXACT_INCH_M, 0),)),
             Measure("deposition", "kg/s", _unit("lb/h", POUND_KG / HOUR_S, 1, "lb/hr"),
                     _unit("kg/h", Fraction(1, HOUR_S), 2)),
             Measure("mass", "kg", _unit("lb", POUND_KG, 2, "lbs"), _unit("kg", 1, 2),
                     (_unit("g", Fraction(1, 1000), 0),)),
             Measure("mass_per_length", "kg/m", _unit("lb/ft", POUND_KG / FOOT_M, 3),
                     _unit("kg/m", 1, 3), (_unit("g/m", Fraction(1, 1000), 1),)),
-            Measure("area", "m²", _unit("in²", INCH_M**2, 4), _unit("mm²", MM_M**2, 1)),
+            Measure("area", "m²", _unit("in²", EXACT_INCH_M**2, 4), _unit("mm²", MM_M**2, 1)),
             Measure("time", "s", _unit("min", MINUTE_S, 1), _unit("min", MINUTE_S, 1),
                     (_unit("h", HOUR_S, 2), _unit("s", 1, 0))),
             Measure("angle", "°", _unit("°", 1, 0), _unit("°", 1, 0)),
@@ -145,11 +146,11 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
             Measure("hours", "s", _unit("h", HOUR_S, 1, *_HOURS), _unit("h", HOUR_S, 1, *_HOURS),
                     (_unit("min", MINUTE_S, 0),)),
             Measure("distance", "m", _unit("ft", FOOT_M, 0, "'", "foot", "feet"),
-                    _unit("m", 1, 1), (_unit("in", INCH_M, 0, *_INCH_SPELLINGS),)),
+                    _unit("m", 1, 1), (_unit("in", EXACT_INCH_M, 0, *_INCH_SPELLINGS),)),
             Measure("gas_volume", "m³", _unit("ft³", CUBIC_FOOT_M3, 0, "cf", "cuft"),
                     _unit("m³", 1, 2), (_unit("L", LITRE_M3, 0),)),
             Measure("water_volume", "m³", _unit("L", LITRE_M3, 1), _unit("L", LITRE_M3, 1),
-                    (_unit("in³", INCH_M**3, 0), _unit("ft³", CUBIC_FOOT_M3, 2))),
+                    (_unit("in³", EXACT_INCH_M**3, 0), _unit("ft³", CUBIC_FOOT_M3, 2))),
             Measure("pressure", "Pa", _unit("psi", PSI_PA, 0, "psig"),
                     _unit("bar", 100_000, 0, "barg"),
                     (_unit("kPa", 1000, 0), _unit("MPa", 1_000_000, 1))),
@@ -157,19 +158,20 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
                     (_unit("W", 1, 0, "va"),)),
             Measure("force", "N", _unit("kip", 1000 * POUND_N, 2, "kips"), _unit("kN", 1000, 1),
                     (_unit("lbf", POUND_N, 0, "lb", "lbs"), _unit("N", 1, 0))),
-            Measure("moment", "N·m", _unit("kip·in", 1000 * POUND_N * INCH_M, 1, "kip·in", "kipin"),
+            Measure("moment", "N·m",
+                    _unit("kip·in", 1000 * POUND_N * EXACT_INCH_M, 1, "kip·in", "kipin"),
                     _unit("kN·m", 1000, 2, "kn·m", "knm"),
                     (_unit("kip·ft", 1000 * POUND_N * FOOT_M, 2, "kip·ft", "kipft"),
-                     _unit("lbf·in", POUND_N * INCH_M, 0, "lb-in", "in-lb"),
+                     _unit("lbf·in", POUND_N * EXACT_INCH_M, 0, "lb-in", "in-lb"),
                      _unit("lbf·ft", POUND_N * FOOT_M, 0, "lb-ft", "ft-lb"),
                      _unit("N·m", 1, 0, "n·m", "nm"))),
-            Measure("force_per_length", "N/m", _unit("kip/in", 1000 * POUND_N / INCH_M, 2),
+            Measure("force_per_length", "N/m", _unit("kip/in", 1000 * POUND_N / EXACT_INCH_M, 2),
                     _unit("kN/mm", 1_000_000, 3),
-                    (_unit("lbf/in", POUND_N / INCH_M, 0, "lb/in"), _unit("N/mm", 1000, 0),
+                    (_unit("lbf/in", POUND_N / EXACT_INCH_M, 0, "lb/in"), _unit("N/mm", 1000, 0),
                      _unit("kip/ft", 1000 * POUND_N / FOOT_M, 2), _unit("kN/m", 1000, 0))),
-            Measure("small_length", "m", _unit("in", INCH_M, 3, *_INCH_SPELLINGS),
+            Measure("small_length", "m", _unit("in", EXACT_INCH_M, 3, *_INCH_SPELLINGS),
                     _unit("mm", MM_M, 2)),
-            Measure("inertia", "m⁴", _unit("in⁴", INCH_M**4, 2, "in4", "in^4"),
+            Measure("inertia", "m⁴", _unit("in⁴", EXACT_INCH_M**4, 2, "in4", "in^4"),
                     _unit("cm⁴", (MM_M * 10)**4, 1, "cm4", "cm^4"),
                     (_unit("mm⁴", MM_M**4, 0, "mm4", "mm^4"),)),
             Measure("stress", "Pa", _unit("ksi", 1000 * PSI_PA, 0),

@@ -8,10 +8,9 @@ from decimal import Decimal, localcontext
 from fractions import Fraction
 from types import MappingProxyType
 
-from beadwright.measures import INCH_M, MEASURES, Measure, System, Unit
+from beadwright.measures import EXACT_INCH_M, MEASURES, Measure, System, Unit
 
 __all__ = [
-    "INCH_M",
     "LONGEST_TEXT",
     "MEASURES",
     "SHEET_GAUGE_IN",
@@ -209,7 +208,7 @@ def _read_gauge(number: int) -> float:
     if number not in SHEET_GAUGE_IN:
         known = ", ".join(str(n) for n in SHEET_GAUGE_IN)
         raise ValueError(f"{number} ga is not in the steel sheet table; it has {known}")
-    return float(Fraction(SHEET_GAUGE_IN[number]) * INCH_M)
+    return float(Fraction(SHEET_GAUGE_IN[number]) * EXACT_INCH_M)
 
 
 _SAMPLES: Mapping[tuple[str, System], str] = MappingProxyType(

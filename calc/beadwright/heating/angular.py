@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from beadwright.errors import OutOfRangeError, require_positive
-
-_IN = 0.0254
+from beadwright.measures import INCH_M
 
 LIFT = 0.02
 """Lift of the edge over W·ω^1.3/t², lengths in inches [in^0.7].
@@ -30,9 +29,9 @@ def edge_lift(leg_m: float, thickness_m: float, width_m: float) -> float:
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(leg_m=leg_m, thickness_m=thickness_m, width_m=width_m)
-    leg, thickness, width = leg_m / _IN, thickness_m / _IN, width_m / _IN
+    leg, thickness, width = leg_m / INCH_M, thickness_m / INCH_M, width_m / INCH_M
     lift: float = LIFT * width * leg**LEG_POWER / thickness**2
-    return lift * _IN
+    return lift * INCH_M
 
 
 def tilt(lift_m: float, width_m: float) -> float:

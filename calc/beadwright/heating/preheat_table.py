@@ -9,15 +9,13 @@ from types import MappingProxyType
 
 from beadwright.errors import require_positive
 from beadwright.heating.steels import Category
-from beadwright.measures import System
+from beadwright.measures import INCH_M, System
 from beadwright.temperatures import from_celsius, from_fahrenheit
 
-_IN = 0.0254
-
-THICKNESS_STEPS_M = (0.75 * _IN, 1.5 * _IN, 2.5 * _IN, inf)
+THICKNESS_STEPS_M = (0.75 * INCH_M, 1.5 * INCH_M, 2.5 * INCH_M, inf)
 """Upper ends of the table's four thickness rows [m]. Source: AWS D1.1 Table 5.8."""
 
-THINNEST_M = 0.125 * _IN
+THINNEST_M = 0.125 * INCH_M
 """Thickness at which the table begins [m]. Source: AWS D1.1 Table 5.8."""
 
 LEAST: Mapping[Category, tuple[tuple[int, int], ...]] = MappingProxyType(

@@ -7,6 +7,7 @@ them together.
 from __future__ import annotations
 
 from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.measures import INCH_M
 from beadwright.process.materials import Material
 
 TEE_M, LAP_M = 1.02e-3, 1.52e-3
@@ -27,7 +28,7 @@ FILLET_ALONG, BUTT_ALONG = 0.8e-3 / 3, 3e-3 / 3
 Source of the allowances: a welding institute's published rule of thumb; found.
 """
 
-KING_M_PER_A = 0.12e-5 * 0.0254
+KING_M_PER_A = 0.12e-5 * INCH_M
 """Longitudinal shrinkage × thickness over current and length, 0.12 in per 100 000 A [m/A]."""
 
 GUYOT = 0.025

@@ -10,11 +10,10 @@ from beadwright.job.job_joint import corner_room, fill_m, hole_m
 from beadwright.job.preparations import prepared_m, square_gap
 from beadwright.joint.groove_rules import longest_slot
 from beadwright.joint.joints import BUTTS, TEE_GROOVES
+from beadwright.measures import INCH_M
 from beadwright.tolerance import REL_TOL
 
-_IN = 0.0254
-
-MOST_FILLET_GAP_M = 3 / 16 * _IN
+MOST_FILLET_GAP_M = 3 / 16 * INCH_M
 """Widest gap a fillet may be welded over [m]. Source: AWS D1.1 7.21.1."""
 
 MOST_BEVEL_DEG = 70.0
@@ -47,7 +46,7 @@ def conflicts(job: Job) -> Iterator[Conflict]:
 
 
 def _w(value: float, job: Job) -> str:
-    return units.show(value, "leg", job.units) + units.symbol("leg", job.units)
+    return units.written(value, "leg", job.units)
 
 
 def _fillet(job: Job) -> Iterator[Conflict]:

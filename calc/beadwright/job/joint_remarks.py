@@ -21,11 +21,11 @@ from beadwright.joint.fillets import (
 from beadwright.joint.groove_rules import least_fill
 from beadwright.joint.joint_entries import entries_of
 from beadwright.joint.joints import TEE_GROOVES, JointShape
+from beadwright.measures import INCH_M
 from beadwright.phrases import Amount, Parameter, Phrase, say
 from beadwright.results import Note
 from beadwright.tolerance import REL_TOL
 
-_IN = 0.0254
 _DEGREES = 1e-6
 """Angles closer than this are equal [°]."""
 
@@ -159,7 +159,7 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
             "aisc-one-pass",
             "leg",
         )
-    if (job.gap_m or 0.0) > 1 / 16 * _IN + REL_TOL:
+    if (job.gap_m or 0.0) > 1 / 16 * INCH_M + REL_TOL:
         yield Note(
             "note",
             say("job.gap-takes-throat", leg=_leg_of(shape.leg_m)),
@@ -236,7 +236,7 @@ def _length_of(job: Job) -> Iterator[Note]:
 
 def _crown(job: Job, shape: JointShape) -> Iterator[Note]:
     filleted = job.is_fillet or job.joint in TEE_GROOVES
-    most = largest_convexity(shape.face_m) if filleted else 1 / 8 * _IN
+    most = largest_convexity(shape.face_m) if filleted else 1 / 8 * INCH_M
     crown = max(r.crown_m for r in shape.regions)
     if job.reinforcement_m is None or crown <= most + REL_TOL:
         return

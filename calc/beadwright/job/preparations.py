@@ -10,14 +10,13 @@ from typing import Literal
 from beadwright.job.job import Job
 from beadwright.joint.groove_joints import Groove
 from beadwright.joint.joints import JointKind
+from beadwright.measures import INCH_M
 from beadwright.tolerance import REL_TOL
-
-_IN = 0.0254
 
 Case = Literal["open", "backed", "part"]
 """Welded through from an open root or after gouging; onto a backing; cut to part of the depth."""
 
-MELTED_FACE_M = 1 / 8 * _IN
+MELTED_FACE_M = 1 / 8 * INCH_M
 """A root face up to this is melted or gouged through [m].
 
 Source: AWS D1.1, details with a root face of 0 to 1/8 in.
@@ -50,7 +49,7 @@ class Detail:
 def _detail(
     name: str, angle: float, gap: float, most: float, face: float, top: float, source: str
 ) -> Detail:
-    return Detail(name, angle, gap * _IN, most * _IN, face * _IN, top * _IN, source)
+    return Detail(name, angle, gap * INCH_M, most * INCH_M, face * INCH_M, top * INCH_M, source)
 
 
 _EIGHTH, _SIXTEENTH, _INF = 1 / 8, 1 / 16, float("inf")
@@ -81,10 +80,10 @@ DETAILS: Mapping[tuple[JointKind, Case], Detail] = MappingProxyType(
 )  # fmt: skip
 """Prequalified details for gas metal arc by joint and case: AWS D1.1:2020 Figures 5.1 and 5.2."""
 
-SQUARE_GAP_FROM_M = 1 / 16 * _IN
-SQUARE_MOST_GAP_M = 1 / 8 * _IN
-SQUARE_REINFORCEMENT_M = 1 / 16 * _IN
-SQUARE_BACKED_TO_M = 3 / 8 * _IN
+SQUARE_GAP_FROM_M = 1 / 16 * INCH_M
+SQUARE_MOST_GAP_M = 1 / 8 * INCH_M
+SQUARE_REINFORCEMENT_M = 1 / 16 * INCH_M
+SQUARE_BACKED_TO_M = 3 / 8 * INCH_M
 """A square butt on a backing is prequalified to this, with the gap as wide as the plate is thick
 [m]. Source: AWS D1.1, B-L1a-GF, from memory."""
 

@@ -7,6 +7,7 @@ from itertools import pairwise
 
 from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
+from beadwright.measures import INCH_M
 from beadwright.process.arc import arc_length_m
 from beadwright.process.burnoff import feed_from_current
 from beadwright.process.deposition import bead_section, deposition_efficiency, laid_rate
@@ -15,8 +16,6 @@ from beadwright.process.position_currents import SHORT_HELD, held_current
 from beadwright.process.positions import COMFORTABLE_TRAVEL_M_S
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer, spray_refused
-
-_IN = 0.0254
 
 USUAL_LEG_IN: Sequence[tuple[float, float]] = (
     (0.030, 0.080), (0.060, 0.100), (0.080, 0.115), (0.125, 0.140), (3 / 16, 3 / 16),
@@ -63,13 +62,13 @@ def leg_of_plate(thinner_m: float) -> float:
     Args:
         thinner_m: Thickness of the thinner part, above zero [m].
     """
-    line, thin = USUAL_LEG_IN, thinner_m / _IN
+    line, thin = USUAL_LEG_IN, thinner_m / INCH_M
     if thin <= line[0][0]:
-        return line[0][1] * _IN
+        return line[0][1] * INCH_M
     for (x0, y0), (x1, y1) in pairwise(line):
         if thin <= x1:
-            return (y0 + (y1 - y0) * (thin - x0) / (x1 - x0)) * _IN
-    return line[-1][1] * _IN
+            return (y0 + (y1 - y0) * (thin - x0) / (x1 - x0)) * INCH_M
+    return line[-1][1] * INCH_M
 
 
 def _uphill_leg(job: Job) -> float:

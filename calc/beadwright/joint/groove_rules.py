@@ -5,28 +5,27 @@ from __future__ import annotations
 from math import ceil
 
 from beadwright.errors import require_positive
+from beadwright.measures import INCH_M
 from beadwright.tolerance import REL_TOL
 
-_IN = 0.0254
-
 MINIMUM_THROAT_M = (
-    (1 / 4 * _IN, 1 / 8 * _IN),
-    (1 / 2 * _IN, 3 / 16 * _IN),
-    (3 / 4 * _IN, 1 / 4 * _IN),
-    (3 / 2 * _IN, 5 / 16 * _IN),
-    (9 / 4 * _IN, 3 / 8 * _IN),
-    (6 * _IN, 1 / 2 * _IN),
-    (float("inf"), 5 / 8 * _IN),
+    (1 / 4 * INCH_M, 1 / 8 * INCH_M),
+    (1 / 2 * INCH_M, 3 / 16 * INCH_M),
+    (3 / 4 * INCH_M, 1 / 4 * INCH_M),
+    (3 / 2 * INCH_M, 5 / 16 * INCH_M),
+    (9 / 4 * INCH_M, 3 / 8 * INCH_M),
+    (6 * INCH_M, 1 / 2 * INCH_M),
+    (float("inf"), 5 / 8 * INCH_M),
 )
 """Thinner part up to [m], least effective throat of a partial-penetration groove [m].
 
 Source: AISC 360 Table J2.3.
 """
 
-LOST_M = 1 / 8 * _IN
+LOST_M = 1 / 8 * INCH_M
 """Depth that a narrow bevel loses out of position [m]. Source: AISC 360 Table J2.1."""
 
-FULL_FILL_M = 5 / 8 * _IN
+FULL_FILL_M = 5 / 8 * INCH_M
 """Plate up to which a hole is filled level with its surface [m]. Source: AISC 360 J2.3b."""
 
 
@@ -78,7 +77,7 @@ def fillet_on_groove(upright_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(upright_m=upright_m)
-    return min(upright_m / 4, 3 / 8 * _IN)
+    return min(upright_m / 4, 3 / 8 * INCH_M)
 
 
 def least_hole(plate_m: float) -> float:
@@ -94,8 +93,8 @@ def least_hole(plate_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(plate_m=plate_m)
-    sixteenths = ceil((plate_m + 5 / 16 * _IN) / (_IN / 16) - 1e-6)
-    return (sixteenths + (sixteenths + 1) % 2) * _IN / 16
+    sixteenths = ceil((plate_m + 5 / 16 * INCH_M) / (INCH_M / 16) - 1e-6)
+    return (sixteenths + (sixteenths + 1) % 2) * INCH_M / 16
 
 
 def largest_hole(plate_m: float, fill_m: float) -> float:
@@ -112,7 +111,7 @@ def largest_hole(plate_m: float, fill_m: float) -> float:
         OutOfRangeError: If a length is not above zero.
     """
     require_positive(fill_m=fill_m)
-    return max(least_hole(plate_m) + 1 / 8 * _IN, 9 / 4 * fill_m)
+    return max(least_hole(plate_m) + 1 / 8 * INCH_M, 9 / 4 * fill_m)
 
 
 def least_fill(plate_m: float) -> float:

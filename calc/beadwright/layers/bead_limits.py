@@ -11,18 +11,17 @@ from beadwright.joint.fillets import REINFORCED_OVER_FLAT, flat_section
 from beadwright.joint.joints import JointShape
 from beadwright.layers.frame import frame_of
 from beadwright.layers.layers import BeadLimits, fewest_layers
+from beadwright.measures import INCH_M
 from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
 
-_IN = 0.0254
-
 ROOT_M: Mapping[Orientation, float] = MappingProxyType(
     {
-        "flat": 3 / 8 * _IN,
-        "horizontal": 5 / 16 * _IN,
-        "vertical-up": 1 / 2 * _IN,
-        "vertical-down": 3 / 16 * _IN,
-        "overhead": 5 / 16 * _IN,
+        "flat": 3 / 8 * INCH_M,
+        "horizontal": 5 / 16 * INCH_M,
+        "vertical-up": 1 / 2 * INCH_M,
+        "vertical-down": 3 / 16 * INCH_M,
+        "overhead": 5 / 16 * INCH_M,
     }
 )
 """Thickest root pass by position [m].
@@ -31,17 +30,17 @@ Source: AWS D1.1:2020, Table 5.1, root pass thickness (second-hand); vertical-do
 common practice.
 """
 
-LAYER_M = 1 / 4 * _IN
+LAYER_M = 1 / 4 * INCH_M
 """Thickest layer after the root [m]. Source: AWS D1.1:2020, Table 5.1, fill passes, gas metal arc
 and flux-cored arc (second-hand)."""
 
 SPLIT_M: Mapping[Orientation, float] = MappingProxyType(
     {
-        "flat": 5 / 8 * _IN,
-        "horizontal": 5 / 8 * _IN,
-        "vertical-up": 1.0 * _IN,
-        "vertical-down": 5 / 8 * _IN,
-        "overhead": 5 / 8 * _IN,
+        "flat": 5 / 8 * INCH_M,
+        "horizontal": 5 / 8 * INCH_M,
+        "vertical-up": 1.0 * INCH_M,
+        "vertical-down": 5 / 8 * INCH_M,
+        "overhead": 5 / 8 * INCH_M,
     }
 )
 """Widest bead before a layer is split [m].
@@ -50,10 +49,10 @@ Source: AWS D1.1:2020, Table 5.1, layers over 5/8 in wide are split, vertical ov
 memory).
 """
 
-STRINGER_M = 3 / 8 * _IN
+STRINGER_M = 3 / 8 * INCH_M
 """Widest stringer: about eight wire diameters of 0.045 in wire [m]. Common practice."""
 
-COLD_LAP_M = 3 / 16 * _IN
+COLD_LAP_M = 3 / 16 * INCH_M
 """Plate thickness over which short circuit may lie without fusing [m]. Common practice."""
 
 SIZE_SLACK = 1.03

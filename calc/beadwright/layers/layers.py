@@ -9,6 +9,7 @@ from math import ceil, inf, log
 from beadwright.errors import OutOfRangeError, require_positive
 from beadwright.layers.frame import Frame
 from beadwright.layers.sweep import Sweep
+from beadwright.measures import INCH_M
 from beadwright.tolerance import REL_TOL
 
 CAP_UNDER_FLUSH_M = 0.0008
@@ -19,7 +20,7 @@ SHAPELY = 1.8
 """Width over height of a well-shaped bead [-]. Common practice; it chooses between layers of the
 same number of beads."""
 
-FLAT_ROOT_M = 3 / 8 * 0.0254
+FLAT_ROOT_M = 3 / 8 * INCH_M
 """Width of a root's floor over which beads may lie side by side in it [m]. Common practice."""
 
 _WIDE_ROOT = 1000

@@ -8,6 +8,7 @@ from math import pi
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError, require_positive
+from beadwright.measures import INCH_M
 
 COPPER_OHM_M = 1 / 58 * 1e-6
 """Resistivity of annealed copper at 20 °C [Ω·m]. Source: IEC 60028, 1/58 Ω·mm²/m."""
@@ -85,7 +86,7 @@ def awg_diameter(number: int) -> float:
     Args:
         number: Gauge number; 1/0 is 0, 4/0 is -3 [-].
     """
-    return float(0.005 * 92 ** ((36 - number) / 39) * 0.0254)
+    return float(0.005 * 92 ** ((36 - number) / 39) * INCH_M)
 
 
 def _table() -> dict[str, Conductor]:

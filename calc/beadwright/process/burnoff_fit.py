@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from math import sqrt
 
+from beadwright.measures import INCH_M
 from beadwright.process.burnoff import (
     CONSTANTS,
     current_from_feed,
@@ -19,7 +20,6 @@ from beadwright.process.burnoff_points import POINTS, Point
 from beadwright.process.wire_kinds import KINDS, Kind
 from beadwright.process.wires import Wire, wire_of
 
-_INCH_M = 0.0254
 _SHORT_TIP_TO_WORK_IN = 0.375
 _OPEN_TIP_TO_WORK_IN = 0.75
 _SHORT_ARC_M = 0.002
@@ -53,12 +53,12 @@ def extension_m(point: Point) -> float:
     """Return the electrode extension of a point, assuming tip-to-work where none is printed [m]."""
     short = point.transfer == "short"
     stick = point.tip_to_work_in or (_SHORT_TIP_TO_WORK_IN if short else _OPEN_TIP_TO_WORK_IN)
-    return stick * _INCH_M - (_SHORT_ARC_M if short else _OPEN_ARC_M)
+    return stick * INCH_M - (_SHORT_ARC_M if short else _OPEN_ARC_M)
 
 
 def _terms(point: Point, wire: Wire) -> tuple[float, float]:
     """Shares of the melting power for each volt of φ and for each Ω·m of r."""
-    feed = point.feed_in_min * _INCH_M / 60
+    feed = point.feed_in_min * INCH_M / 60
     power = wire.linear_mass_kg_m * feed * wire.material.drop_enthalpy_j_kg
     extension = extension_m(point)
     return (
@@ -147,7 +147,7 @@ def shown_points(kind: Kind, size: str) -> tuple[Shown, ...]:
     wire, band = wire_of(KINDS[kind].representative, size), CONSTANTS[kind, size].band
     shown: list[Shown] = []
     for point in fitted_points(kind, size):
-        extension, feed = extension_m(point), point.feed_in_min * _INCH_M / 60
+        extension, feed = extension_m(point), point.feed_in_min * INCH_M / 60
         predicted = feed_from_current(wire, point.current_a, extension)
         current = current_from_feed(wire, feed, extension)
         low, high = predicted / (1 + band), predicted / (1 - band)

@@ -8,6 +8,7 @@ from math import sqrt
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError, require_positive
+from beadwright.measures import INCH_M
 from beadwright.process.compressibility import molar_mass
 from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas
@@ -15,7 +16,6 @@ from beadwright.process.positions import Orientation
 from beadwright.units import quoted, read
 
 _FT3_H = 0.3048**3 / 3600
-_INCH = 0.0254
 OUT_OF_POSITION_FT3_H = 10.0
 """Extra flow out of position, where a gas heavier than air falls away from the weld [ft³/h].
 
@@ -52,7 +52,7 @@ def _nozzle(
     name: str, bore_in: float, ft3_h: tuple[float, float, float], top_a: float
 ) -> tuple[str, Nozzle]:
     least, usual, most = (flow * _FT3_H for flow in ft3_h)
-    return name, Nozzle(name, bore_in * _INCH, least, usual, most, top_a)
+    return name, Nozzle(name, bore_in * INCH_M, least, usual, most, top_a)
 
 
 NOZZLES: Mapping[str, Nozzle] = MappingProxyType(

@@ -5,6 +5,7 @@ from __future__ import annotations
 from math import inf
 
 from beadwright.errors import require_positive
+from beadwright.measures import INCH_M
 from beadwright.process.materials import Material
 
 EN_EFFICIENCY = 0.8
@@ -58,7 +59,7 @@ def thickness_current(thickness_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thickness_m=thickness_m)
-    return thickness_m / 0.0254 * 1000
+    return thickness_m / INCH_M * 1000
 
 
 def burn_through_current(thickness_m: float, material: Material) -> float:

@@ -6,6 +6,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from beadwright.measures import INCH_M
+
 
 @dataclass(frozen=True, slots=True)
 class Material:
@@ -50,7 +52,7 @@ CARBON_STEEL = Material(
     burn_through_j_m2=0.25e9,
     burn_through_a=(25.0, 1.7),
     fusion_share=0.6,
-    fusion_to_m=0.1875 * 0.0254,
+    fusion_to_m=0.1875 * INCH_M,
     harmful_gases=MappingProxyType(
         {
             "h2": "hydrogen in the gas cracks carbon steel; use a mix of argon, CO2, O2 and helium",

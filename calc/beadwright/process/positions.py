@@ -8,6 +8,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.errors import UnknownEntryError
+from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
 from beadwright.units import quoted
 
@@ -50,21 +51,19 @@ class Position:
         return digit + ("F" if fillet else "G") + (f"-{way}" if way else "")
 
 
-_IN = 0.0254
-
 POSITIONS: Mapping[str, Position] = MappingProxyType(
     {
         position.number: position
         for position in (
-            Position("1", "flat", "PA", "PA", 1 / 2 * _IN, "aws-d1.1-5.1", 3 / 8 * _IN, True),
-            Position("2", "horizontal", "PB", "PC", 3 / 8 * _IN, "aws-d1.1-5.1",
-                     5 / 16 * _IN, True),
-            Position("3-up", "vertical-up", "PF", "PF", 1 / 2 * _IN, "aws-d1.1-5.1",
-                     3 / 8 * _IN, False),
-            Position("3-down", "vertical-down", "PG", "PG", 3 / 16 * _IN, "practice",
-                     3 / 16 * _IN, False),
-            Position("4", "overhead", "PD", "PE", 5 / 16 * _IN, "aws-d1.1-5.1",
-                     1 / 4 * _IN, False),
+            Position("1", "flat", "PA", "PA", 1 / 2 * INCH_M, "aws-d1.1-5.1", 3 / 8 * INCH_M, True),
+            Position("2", "horizontal", "PB", "PC", 3 / 8 * INCH_M, "aws-d1.1-5.1",
+                     5 / 16 * INCH_M, True),
+            Position("3-up", "vertical-up", "PF", "PF", 1 / 2 * INCH_M, "aws-d1.1-5.1",
+                     3 / 8 * INCH_M, False),
+            Position("3-down", "vertical-down", "PG", "PG", 3 / 16 * INCH_M, "practice",
+                     3 / 16 * INCH_M, False),
+            Position("4", "overhead", "PD", "PE", 5 / 16 * INCH_M, "aws-d1.1-5.1",
+                     1 / 4 * INCH_M, False),
         )
     }
 )  # fmt: skip
@@ -116,7 +115,7 @@ _TRAVEL_IN_MIN: tuple[tuple[Mover, Orientation, float, float], ...] = (
 
 TRAVEL_RANGE_M_S: Mapping[tuple[Mover, Orientation], tuple[float, float]] = MappingProxyType(
     {
-        (mover, orientation): (low * _IN / 60, high * _IN / 60)
+        (mover, orientation): (low * INCH_M / 60, high * INCH_M / 60)
         for mover, orientation, low, high in _TRAVEL_IN_MIN
     }
 )
@@ -143,7 +142,7 @@ _COMFORTABLE_IN_MIN: tuple[tuple[Mover, Orientation, float, float], ...] = (
 
 COMFORTABLE_TRAVEL_M_S: Mapping[tuple[Mover, Orientation], tuple[float, float]] = MappingProxyType(
     {
-        (mover, orientation): (low * _IN / 60, high * _IN / 60)
+        (mover, orientation): (low * INCH_M / 60, high * INCH_M / 60)
         for mover, orientation, low, high in _COMFORTABLE_IN_MIN
     }
 )

@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from beadwright.measures import INCH_M
 from beadwright.process.transfer import Transfer
 from beadwright.process.wire_kinds import Kind
 from beadwright.process.wires import Wire
 
-_IN = 0.0254
 _Three = tuple[float, float, float]
 
 _SHORT: Mapping[str, _Three] = MappingProxyType(
@@ -84,7 +84,7 @@ def tip_to_work(wire: Wire, transfer: Transfer) -> _Three:
     shorting = _SHORT_CORED if wire.traits.cored else _SHORT
     table = shorting if short else _OPEN[wire.kind]
     low, set_, high = table[wire.size]
-    return low * _IN, set_ * _IN, high * _IN
+    return low * INCH_M, set_ * INCH_M, high * INCH_M
 
 
 def tip_position(transfer: Transfer) -> str:

@@ -8,6 +8,7 @@ from math import pi
 from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError
+from beadwright.measures import INCH_M
 from beadwright.process.materials import Material
 from beadwright.process.wire_kinds import KINDS, Kind, KindTraits
 from beadwright.process.wire_types import WIRE_TYPES, WireType
@@ -25,13 +26,13 @@ __all__ = [
 
 INCH_SIZES_M: Mapping[str, float] = MappingProxyType(
     {
-        "0.023in": 0.023 * 0.0254,
-        "0.030in": 0.030 * 0.0254,
-        "0.035in": 0.035 * 0.0254,
-        "0.040in": 0.040 * 0.0254,
-        "0.045in": 0.045 * 0.0254,
-        "0.052in": 0.052 * 0.0254,
-        "1/16in": 0.0625 * 0.0254,
+        "0.023in": 0.023 * INCH_M,
+        "0.030in": 0.030 * INCH_M,
+        "0.035in": 0.035 * INCH_M,
+        "0.040in": 0.040 * INCH_M,
+        "0.045in": 0.045 * INCH_M,
+        "0.052in": 0.052 * INCH_M,
+        "1/16in": 0.0625 * INCH_M,
     }
 )
 """Wire diameters by their inch names [m]."""

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 from math import inf
 
+from beadwright.measures import INCH_M
 from beadwright.phrases import Amount, say
 from beadwright.process.deposition import feed_for_travel
 from beadwright.process.operating import feed_at_current, volts_window
@@ -19,7 +20,7 @@ from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from beadwright.setting.volts_limits import volts_room
 
-FEEDER_M_S = (50 * 0.0254 / 60, 800 * 0.0254 / 60)
+FEEDER_M_S = (50 * INCH_M / 60, 800 * INCH_M / 60)
 """Feeds a usual feeder holds steadily [m/s]. Common practice."""
 
 _ROUNDING_ROOM = 1 - 1e-6

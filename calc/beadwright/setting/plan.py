@@ -11,6 +11,7 @@ from beadwright.job.job import ByHand, Job
 from beadwright.job.job_joint import joint_shape
 from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads
+from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
 from beadwright.process.deposition import (
     bead_section,
@@ -39,7 +40,7 @@ from beadwright.setting.usual_current import usual_current
 SHORT_BELOW_M = 0.0031
 """Plate under which short circuit is planned: thinner than 1/8 in [m]. Common practice."""
 
-SHORT_TO_M = 1 / 4 * 0.0254
+SHORT_TO_M = 1 / 4 * INCH_M
 """Thickest plate short-circuited in argon mixtures that do not spray [m]. Common practice: 75/25 is
 run short to 1/4 in."""
 

@@ -12,6 +12,7 @@ from statistics import median
 
 from beadwright.job.job import Job
 from beadwright.job.job_query import read_query
+from beadwright.measures import INCH_M
 from beadwright.process.gases import gas_of
 from beadwright.process.operating import at_feed, volts_window
 from beadwright.process.tip_to_work import tip_to_work
@@ -29,7 +30,7 @@ NEAR_VOLTS = 1.5
 SHEET_TO_MM = 3.2
 """Thickest plate that counts as sheet [mm]."""
 
-_INCH_M_S = 0.0254 / 60
+_INCH_M_S = INCH_M / 60
 _SLACK = 1e-9
 
 

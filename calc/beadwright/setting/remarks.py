@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from beadwright.job.job import Job
 from beadwright.job.joint_remarks import joint_remarks
 from beadwright.layers.bead_limits import COLD_LAP_M, shorted_root
+from beadwright.measures import INCH_M
 from beadwright.phrases import Amount, say
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.gas_notes import gas_notes
@@ -21,8 +22,6 @@ from beadwright.setting.size_limits import bead_room
 from beadwright.setting.usual_range import usual_notes
 from beadwright.setting.ways_out import DOWNHILL_TO_M
 from beadwright.tolerance import REL_TOL
-
-_IN = 0.0254
 
 UNSURE_CO2 = 0.18
 """CO2 from which the start of spray is not sure to a fifth [volume share].
@@ -96,7 +95,7 @@ def _laid(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     if outcome is None or outcome.leg.value is None:
         return
     laid, wanted = outcome.leg.value, plan.shape.leg_m
-    if abs(laid - wanted) > 1 / 32 * _IN:
+    if abs(laid - wanted) > 1 / 32 * INCH_M:
         key = "setting.lays-over" if laid > wanted else "setting.lays-under"
         yield Note(
             "note" if _still_the_joint(job, plan, outcome) else "out",

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from beadwright.job.job import Job
 from beadwright.joint.joints import JointShape
+from beadwright.measures import INCH_M
 
-OVERWELD_M = 1 / 16 * 0.0254
+OVERWELD_M = 1 / 16 * INCH_M
 """Leg over the one asked for that counts as overwelding [m]. Common practice."""
 
-MOST_BUTT_CROWN_M = 1 / 8 * 0.0254
+MOST_BUTT_CROWN_M = 1 / 8 * INCH_M
 """Most reinforcement of a butt [m]. Source: AWS D1.1, from memory."""
 
 

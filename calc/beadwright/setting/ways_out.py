@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from beadwright.job.job import Job, PowerSource
+from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
 from beadwright.process.gases import GASES
 from beadwright.process.positions import MOVER_PHRASES, POSITIONS
@@ -16,7 +17,7 @@ from beadwright.setting.plan import SHORT_TO_M, make_plan
 MOST_OFFERED = 5
 """Changes offered at most: as many as a phone shows at once [-]."""
 
-DOWNHILL_TO_M = 1 / 4 * 0.0254
+DOWNHILL_TO_M = 1 / 4 * INCH_M
 """Thickest plate that is offered downhill [m]. Common practice: short circuit downhill on thicker
 plate laps cold."""
 
@@ -76,8 +77,8 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
     limited = (job.machine_amps_a, job.machine_volts_v, job.source.rated_a, job.source.breaker_a)
     if any(limit is not None for limit in limited):
         bigger = replace(job, machine_amps_a=None, machine_volts_v=None, source=PowerSource())
-        changes = dict.fromkeys(("machine_amps", "machine_volts", "rated_amps", "breaker"), "")
-        yield say("setting.bigger-power-source"), changes, bigger
+        own: tuple[str, ...] = ("machine_amps", "machine_volts", "rated_amps", "breaker")
+        yield say("setting.bigger-power-source"), dict.fromkeys(own, ""), bigger
     if job.leg_m is not None:
         least = replace(job, leg_m=None)
         yield say("setting.minimum-leg"), {"leg": ""}, least

@@ -12,7 +12,6 @@ from beadwright.measures import INCH_M, PSI_PA
 from beadwright.units import quoted
 
 _KSI = float(1000 * PSI_PA)
-_IN = float(INCH_M)
 _MPA = 1e6
 
 
@@ -47,7 +46,7 @@ class SteelStrength:
             if thickness_m <= limit * (1 + 1e-9):
                 return fy, fu
         raise OutOfRangeError(
-            f"{self.grade} is not held here over {self.rows[-1][0] / _IN:.4g} in "
+            f"{self.grade} is not held here over {self.rows[-1][0] / INCH_M:.4g} in "
             f"({self.rows[-1][0] * 1000:.0f} mm)"
         )
 
@@ -55,7 +54,7 @@ class SteelStrength:
 def _us(grade: str, *rows: tuple[float, float, float]) -> SteelStrength:
     return SteelStrength(
         grade,
-        tuple((inch * _IN, fy * _KSI, fu * _KSI) for inch, fy, fu in rows),
+        tuple((inch * INCH_M, fy * _KSI, fu * _KSI) for inch, fy, fu in rows),
         None,
         "astm-strengths",
     )

@@ -10,6 +10,7 @@ from types import MappingProxyType
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.joint.fillet_joints import fillet_throat
 from beadwright.joint.fillets import throat
+from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
 from beadwright.strength import resistance_en
 from beadwright.strength.elastic_line import LineForce, line_forces, worst
@@ -241,7 +242,7 @@ def _weld_en(task: StrengthTask, force: LineForce, a: float, name: Phrase) -> Li
     return Link("weld", name, force.total, task.sides * share * simple, "en-1993-1-8")
 
 
-SHOP_STEP_M = {"us": 0.0254 / 16, "si": 0.001}
+SHOP_STEP_M = {"us": INCH_M / 16, "si": 0.001}
 """Legs go up by 1/16 in or by 1 mm."""
 
 LARGEST_LEG_M = 0.0508

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from beadwright.measures import INCH_M
 from beadwright.process import penetration as depth
 from beadwright.process.burnoff import CONSTANTS, feed_from_current
 from beadwright.process.burnoff_fit import Shown, shown_points
@@ -22,7 +23,7 @@ from beadwright_site.drawings.points_drawing import (
     draw_points,
 )
 
-_IN_MIN = 60 / 0.0254
+_IN_MIN = 60 / INCH_M
 _STEPS = 12
 SHAPES: dict[str, Shape] = {"short": "circle", "globular": "triangle", "spray": "square"}
 """The shape of each transfer mode."""

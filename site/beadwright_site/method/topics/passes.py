@@ -13,6 +13,7 @@ from beadwright.layers.bead_limits import (
     STRINGER_M,
 )
 from beadwright.layers.layers import CAP_UNDER_FLUSH_M, FLAT_ROOT_M
+from beadwright.measures import INCH_M
 from beadwright.passes.pass_layout import LEAN
 from beadwright.passes.pass_torch import TILT_DEG
 from beadwright.process.filter_shade import least_shade
@@ -23,7 +24,6 @@ from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import equation, fenced, function, line, over, power, sub
 
 S_MOST, B_MOST, H_MOST = sub("S", "max"), sub("b", "max"), sub("h", "max")
-_INCH = units.read("1in", "length")
 
 _LAYER = Symbol("S", "section of the layer between the levels u and y", "m²")
 _WIDE = Symbol("b", "width of the layer where it is widest", "m")
@@ -136,7 +136,7 @@ SETTINGS = Equation(
     "That of laid metal and current.",
     ("mass-balance", "asme-qw-409"),
     "Root, fill and cap may each run on settings of their own. An open root under spray is run "
-    f"short circuit, no thicker than {COLD_LAP_M / _INCH * 16:g}/16 in.",
+    f"short circuit, no thicker than {COLD_LAP_M / INCH_M * 16:g}/16 in.",
     ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root"),
 )  # fmt: skip
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from beadwright import units
+from beadwright.measures import INCH_M
 from beadwright.process.heat import burn_through_current, fusion_current, thickness_current
 from beadwright.process.materials import CARBON_STEEL
 from beadwright.setting.heat_limits import UPHILL_HEAT
@@ -10,7 +11,7 @@ from beadwright_site.method.equations import Equation, Section, Symbol, number
 from beadwright_site.method.mathml import equation, line, over, sub
 
 I_MOST, I_LEAST, Q_MOST = sub("I", "most"), sub("I", "least"), sub("E", "most")
-MIL_M = 0.001 * 0.0254
+MIL_M = 0.001 * INCH_M
 
 _CURRENT = Symbol("I", "mean current, wire positive", "A")
 _VOLTS = Symbol("U", "volts at the arc", "V")

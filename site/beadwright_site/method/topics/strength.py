@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from beadwright.measures import INCH_M
 from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
 from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
 from beadwright.strength.resistance_en import GAMMA_M2
@@ -111,7 +112,7 @@ AISC = Equation(
     "A weld shorter than four legs counts a quarter of its length as leg; of one over 300 legs, "
     "180 legs count. Welds along and across a load through their middle hold the greater of two "
     "sums: both as they are, without the part with θ, or 0.85 of those along and 1.5 of those "
-    f"across. The leg goes up to 1/16 in or 1 mm; over {LARGEST_LEG_M / 0.0254:g} in cut a groove.",
+    f"across. The leg goes up to 1/16 in or 1 mm; over {LARGEST_LEG_M / INCH_M:g} in cut a groove.",
     ("resistance_aisc.SHEAR_SHARE", "resistance_aisc.PHI_WELD", "resistance_aisc.OMEGA_WELD",
      "resistance_aisc.filler_strength", "resistance_aisc.direction_factor",
      "resistance_aisc.nominal_strength", "resistance_aisc.available",

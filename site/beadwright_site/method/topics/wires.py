@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from beadwright.measures import INCH_M
 from beadwright.process.comparison import (
     Comparison,
     at_equal_current,
@@ -149,7 +150,7 @@ def ranges_table() -> Table:
             for size in WIRE_TYPES[KINDS[kind].representative].sizes:
                 wire = wire_of(KINDS[kind].representative, size)
                 for mode in modes:
-                    feeds = [feed / 0.0254 * 60 for feed in usual_feed(wire, gas, mode)]
+                    feeds = [feed / INCH_M * 60 for feed in usual_feed(wire, gas, mode)]
                     volts = usual_volts(wire, gas, mode)
                     assert volts is not None  # only pulse has none
                     yield (
