@@ -7,8 +7,8 @@ from __future__ import annotations
 
 from math import ceil
 
-from beadwright import units
 from beadwright.measures import System
+from beadwright.typed_number import quoted, read_number
 
 ZERO_CELSIUS_K = 273.15
 """The zero of the Celsius scale, exact by definition [K]. Source: SI Brochure, 9th ed."""
@@ -103,7 +103,7 @@ def read_temperature(text: str, system: System) -> float:
     plain = text.strip().upper().replace("°", "").replace("DEG", "").replace(" ", "")
     scale = plain[-1:] if plain[-1:] in ("F", "C") else "C" if system == "si" else "F"
     try:
-        number = float(units.read_number(plain.rstrip("FC").replace("−", "-")))
+        number = float(read_number(plain.rstrip("FC").replace("−", "-")))
     except ValueError as error:
-        raise ValueError(f"{units.quoted(text)} is no temperature; write 150F or 65C") from error
+        raise ValueError(f"{quoted(text)} is no temperature; write 150F or 65C") from error
     return from_celsius(number) if scale == "C" else from_fahrenheit(number)

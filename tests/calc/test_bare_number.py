@@ -11,6 +11,7 @@ from beadwright.job.job_entries import FIELDS
 from beadwright.pages import PAGES
 from beadwright.strength.outline_field import Outline
 from beadwright.supply.supplies_query import Temperature
+from beadwright.typed_number import is_bare_number, without_currency
 from beadwright.units import System
 
 # The page's script is held to the same cases by tests/site/test_bare_number.py.
@@ -24,7 +25,7 @@ BARE, NOT_BARE = CASES["bare"], CASES["not_bare"]
     ("text", "bare"), [*((t, True) for t in BARE), *((t, False) for t in NOT_BARE)]
 )
 def test_a_number_alone_is_told_from_all_else(text: str, bare: bool) -> None:
-    assert units.is_bare_number(text) is bare
+    assert is_bare_number(text) is bare
 
 
 @pytest.mark.parametrize(
@@ -73,7 +74,7 @@ def test_a_shape_of_weld_has_no_unit_and_a_line_of_ones_own_one_for_each_number(
 
 def test_a_price_without_its_sign() -> None:
     signed = ("$1.85/lb", "USD 4.10", "1.85 €", "1.85 €/kg", "2")
-    assert [units.without_currency(text) for text in signed] == [
+    assert [without_currency(text) for text in signed] == [
         "1.85/lb", "4.10", "1.85", "1.85/kg", "2",
     ]  # fmt: skip
 

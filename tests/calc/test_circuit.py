@@ -10,8 +10,9 @@ from hypothesis import strategies as st
 
 from beadwright.api import answer, answer_json
 from beadwright.errors import OutOfRangeError, UnknownEntryError
-from beadwright.machine.circuit import Circuit, Load, Machine, circuit
+from beadwright.machine.circuit import Circuit, circuit
 from beadwright.machine.conductors import CONDUCTORS, Conductor, conductor_of, volts_lost
+from beadwright.machine.power_source import Load, Machine
 from beadwright.machine.shop_page import ShopAnswer
 from beadwright.machine.shop_query import DEFAULTS
 from beadwright.power.duty_cycle import current_at, duty_at, minutes_on

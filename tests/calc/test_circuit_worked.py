@@ -7,8 +7,9 @@ import pytest
 
 from beadwright.errors import OutOfRangeError
 from beadwright.machine import circuit as circuits
-from beadwright.machine.circuit import Check, Circuit, Load, Machine, circuit
+from beadwright.machine.circuit import Check, Circuit, circuit
 from beadwright.machine.conductors import conductor_of, volts_lost
+from beadwright.machine.power_source import Load, Machine
 from beadwright.power.duty_cycle import current_at, duty_at
 from beadwright.power.primary import apparent_power, effective_current, primary_current
 from tests.told import in_words

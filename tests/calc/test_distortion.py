@@ -10,13 +10,11 @@ from beadwright.errors import OutOfRangeError
 from beadwright.heating import angular, camber, shrinkage, welded_part
 from beadwright.heating.distortion import (
     Distortion,
-    Laid,
     distortion_of,
     distortions,
     other_ways,
-    repassed,
-    resized,
 )
+from beadwright.heating.laid_weld import LaidWeld, repassed, resized
 from beadwright.heating.published_forms import Form, spread
 from beadwright.heating.welded_part import Box, WeldedPart, section, tee_part
 from beadwright.phrases import Phrase
@@ -26,7 +24,7 @@ from tests.told import in_words
 IN, MM = 0.0254, 1e-3
 
 # 8 mm fillet, 32 mm², on 10 mm plate; 0.8 kJ/mm gives 160 kN.
-LAID = Laid("tee", 8 * MM, 32 * MM**2, 10 * MM, 0.0, 1, 0.8e6, 250.0, 1, 1.0, 3.0, CARBON_STEEL)
+LAID = LaidWeld("tee", 8 * MM, 32 * MM**2, 10 * MM, 0.0, 1, 0.8e6, 250.0, 1, 1.0, 3.0, CARBON_STEEL)
 # A 1000 mm² bar: 10 mm off its axis each way, 5e5 and 1e5 mm⁴.
 PART = WeldedPart(1000 * MM**2, 5e5 * MM**4, 10 * MM, 1e5 * MM**4, 5 * MM, 100 * MM, 3.0)
 

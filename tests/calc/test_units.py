@@ -6,18 +6,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from beadwright.typed_number import LONGEST_TEXT, quoted, read_number, short
 from beadwright.units import (
-    LONGEST_TEXT,
     MEASURES,
     SHEET_GAUGE_IN,
     System,
     convert,
     fraction_text,
-    quoted,
     read,
-    read_number,
     settable,
-    short,
     show,
     symbol,
     write,

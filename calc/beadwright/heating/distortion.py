@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from beadwright.heating.angular import edge_lift, passes_factor
 from beadwright.heating.camber import bow_of_short_weld, camber_by_force, camber_by_section
+from beadwright.heating.laid_weld import LaidWeld, repassed, resized
 from beadwright.heating.published_forms import Form, spread
 from beadwright.heating.shrinkage import (
     FILLET_ACROSS_M,
@@ -23,7 +24,6 @@ from beadwright.heating.shrinkage import (
 )
 from beadwright.heating.welded_part import WeldedPart
 from beadwright.phrases import say
-from beadwright.process.materials import Material
 from beadwright.results import Quantity
 
 MOST_WELD_OF_PART = 1 / 20
@@ -38,44 +38,6 @@ _TENDON = say("heating.tendon-force")
 _GUYOT = say("heating.guyot")
 _KING = say("heating.king")
 """Whose form each is."""
-
-
-@dataclass(frozen=True, slots=True)
-class Laid:
-    """A weld as laid, for what it does to its part.
-
-    Attributes:
-        joint: Kind of joint, as of ``joints``.
-        leg_m: Leg of each fillet, zero for a groove [m].
-        section_m2: Weld metal of one side [m²].
-        plate_m: The plate that shrinks across [m].
-        gap_m: Root opening [m].
-        passes: Passes on each side [-].
-        heat_j_m: Net heat input of the hottest pass, or None without a set point [J/m].
-        current_a: Current, or None without a set point [A].
-        sides: 1, or 2 with the same on the other side [-].
-        share: Share of the length welded: 1 is continuous, less is intermittent [-].
-        length_m: From the weld's start to its end [m].
-        material: What is welded.
-    """
-
-    joint: str
-    leg_m: float
-    section_m2: float
-    plate_m: float
-    gap_m: float
-    passes: int
-    heat_j_m: float | None
-    current_a: float | None
-    sides: int
-    share: float
-    length_m: float
-    material: Material
-
-    @property
-    def fillet(self) -> bool:
-        """True for tee, lap and corner."""
-        return self.leg_m > 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,7 +57,7 @@ class Distortion:
 
     key: str
     name: str
-    laid: Laid
+    laid: LaidWeld
     across: Quantity
     along: Quantity
     camber: Quantity
@@ -121,7 +83,7 @@ def _scaled(forms: list[Form], share: float) -> list[Form]:
     return [replace(form, value=form.value * share) for form in forms]
 
 
-def _across(laid: Laid) -> Quantity:
+def _across(laid: LaidWeld) -> Quantity:
     forms: list[Form] = []
     if laid.fillet:
         lap = laid.joint == "lap"
@@ -146,7 +108,7 @@ def _across(laid: Laid) -> Quantity:
     return spread("Shrinkage across", "small_length", _scaled(forms, laid.share))
 
 
-def _along(laid: Laid, part: WeldedPart) -> Quantity:
+def _along(laid: LaidWeld, part: WeldedPart) -> Quantity:
     section, length = laid.section_m2 * laid.sides, laid.length_m
     forms: list[Form] = []
     if laid.heat_j_m is not None:
@@ -170,7 +132,7 @@ def _along(laid: Laid, part: WeldedPart) -> Quantity:
 
 
 def _bow(
-    name: str, laid: Laid, offset_m: float, inertia_m4: float | None, part_m: float
+    name: str, laid: LaidWeld, offset_m: float, inertia_m4: float | None, part_m: float
 ) -> Quantity:
     if inertia_m4 is None:
         return spread(name, "small_length", (), say("heating.stiffness-not-written"))
@@ -190,7 +152,7 @@ def _bow(
     return spread(name, "small_length", _scaled(forms, share))
 
 
-def _lift(laid: Laid, part: WeldedPart) -> Quantity:
+def _lift(laid: LaidWeld, part: WeldedPart) -> Quantity:
     name = "Edge lifted"
     if laid.joint not in ("tee", "corner"):
         return spread(name, "small_length", (), say("heating.no-form"))
@@ -199,7 +161,7 @@ def _lift(laid: Laid, part: WeldedPart) -> Quantity:
     return spread(name, "small_length", _scaled(forms, laid.share))
 
 
-def distortion_of(key: str, name: str, laid: Laid, part: WeldedPart) -> Distortion:
+def distortion_of(key: str, name: str, laid: LaidWeld, part: WeldedPart) -> Distortion:
     """Return what a weld does to its part.
 
     Source: the published forms of ``shrinkage``, ``camber`` and ``angular``; the band is the spread
@@ -230,36 +192,11 @@ def distortion_of(key: str, name: str, laid: Laid, part: WeldedPart) -> Distorti
     )
 
 
-def resized(laid: Laid, leg_m: float) -> Laid:
-    """Return a fillet with another leg: section by its square, heat of a pass by its section.
-
-    Source: geometry; a set point lays a section for a heat, whatever the travel.
-
-    Args:
-        laid: The weld [SI].
-        leg_m: The other leg, above zero [m].
-    """
-    share = (leg_m / laid.leg_m) ** 2
-    heat = None if laid.heat_j_m is None else laid.heat_j_m * share
-    return replace(laid, leg_m=leg_m, section_m2=laid.section_m2 * share, heat_j_m=heat)
-
-
-def repassed(laid: Laid, passes: int) -> Laid:
-    """Return a weld laid in another number of passes, the heat shared among them.
-
-    Args:
-        laid: The weld [SI].
-        passes: Passes, 1 or more [-].
-    """
-    heat = None if laid.heat_j_m is None else laid.heat_j_m * laid.passes / passes
-    return replace(laid, passes=passes, heat_j_m=heat)
-
-
 STITCHED = 0.5
 """Share of the length welded by the intermittent weld offered: as much weld as gap [-]."""
 
 
-def other_ways(laid: Laid, least_leg_m: float) -> Iterator[tuple[str, str, Laid]]:
+def other_ways(laid: LaidWeld, least_leg_m: float) -> Iterator[tuple[str, str, LaidWeld]]:
     """Yield key, name and weld of other ways that distort the part less.
 
     Args:
@@ -287,7 +224,7 @@ def other_ways(laid: Laid, least_leg_m: float) -> Iterator[tuple[str, str, Laid]
         yield "stitched", "Stitched, half the length", replace(laid, share=STITCHED)
 
 
-def distortions(laid: Laid, part: WeldedPart, least_leg_m: float) -> tuple[Distortion, ...]:
+def distortions(laid: LaidWeld, part: WeldedPart, least_leg_m: float) -> tuple[Distortion, ...]:
     """Return what the weld asked for does to its part, and what other ways do.
 
     Args:

@@ -7,7 +7,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.errors import FieldErrors
-from beadwright.heating.distortion import Distortion, Laid, distortions
+from beadwright.heating.distortion import Distortion, distortions
+from beadwright.heating.laid_weld import LaidWeld
 from beadwright.heating.welded_part import WeldedPart, butt_part, corner_part, lap_part, tee_part
 from beadwright.joint.fillets import minimum_leg
 from beadwright.phrases import say
@@ -146,11 +147,11 @@ def job_distortion(
     return PartDistortion(part, ways, tuple(_notes(laid, ways[0])))
 
 
-def _laid(dialled: DialIn, asked: PartEntries, heat: float | None) -> Laid:
+def _laid(dialled: DialIn, asked: PartEntries, heat: float | None) -> LaidWeld:
     job, plan, outcome = dialled.job, dialled.plan, dialled.outcome
     if heat is None and outcome is not None:
         heat = outcome.heat_en.value
-    return Laid(
+    return LaidWeld(
         joint=job.joint,
         leg_m=plan.shape.leg_m if job.is_fillet else 0.0,
         section_m2=plan.shape.section_m2,
@@ -166,7 +167,7 @@ def _laid(dialled: DialIn, asked: PartEntries, heat: float | None) -> Laid:
     )
 
 
-def _part(dialled: DialIn, asked: PartEntries, laid: Laid) -> WeldedPart:
+def _part(dialled: DialIn, asked: PartEntries, laid: LaidWeld) -> WeldedPart:
     job = dialled.job
     length = job.weld_length_m if asked.part_length is None else asked.part_length
     if job.weld_length_m > length * ROOM:
@@ -209,7 +210,7 @@ def _own_section(asked: PartEntries) -> tuple[float, float, float] | None:
     return None
 
 
-def _notes(laid: Laid, yours: Distortion) -> Iterator[Note]:
+def _notes(laid: LaidWeld, yours: Distortion) -> Iterator[Note]:
     yield Note(
         "caution",
         say("heating.forms-differ"),

@@ -8,7 +8,6 @@ from typing import Any, Literal
 
 from marshmallow import ValidationError
 
-from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.heating.distortion_query import PartEntries
 from beadwright.heating.preheat import HYDROGEN_RANGE
@@ -26,6 +25,7 @@ from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Choice, Entry, Measured, QueryField
 from beadwright.temperatures import degree_sign, from_fahrenheit, read_temperature
+from beadwright.typed_number import quoted, read_number, short
 from beadwright.units import System
 
 Melt = Literal["typical", "limit", "certificate"]
@@ -53,7 +53,7 @@ class PreheatTemperature(QueryField[float]):
         if not COLDEST_K - 1e-6 <= kelvin <= HOTTEST_K + 1e-6:
             allowed = "−45C to 398C" if system == "si" else "−50F to 750F"
             raise ValidationError(
-                f"{units.short(str(value))} is outside {allowed}: nobody welds plain steel so"
+                f"{short(str(value))} is outside {allowed}: nobody welds plain steel so"
             )
         return kelvin
 
@@ -67,14 +67,14 @@ class Hydrogen(QueryField[float]):
         text = str(value).strip().lower().replace(" ", "").removeprefix("h")
         low, high = HYDROGEN_RANGE
         try:
-            number = float(units.read_number(text.removesuffix("ml/100g")))
+            number = float(read_number(text.removesuffix("ml/100g")))
         except ValueError as error:
             raise ValidationError(
-                f"{units.quoted(str(value))} is no hydrogen; write 5 or H5, in ml/100 g"
+                f"{quoted(str(value))} is no hydrogen; write 5 or H5, in ml/100 g"
             ) from error
         if not low <= number <= high:
             raise ValidationError(
-                f"{units.short(str(value))} is outside {low:g} to {high:g} ml/100 g: "
+                f"{short(str(value))} is outside {low:g} to {high:g} ml/100 g: "
                 "method B knows no other"
             )
         return number

@@ -22,6 +22,7 @@ from beadwright.process.positions import Mover, Position, position_of
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES
 from beadwright.reading.entries import Fields, defaults_of, fields_of, optional, required
 from beadwright.reading.fields import Choice, Entry, Measured, WholeNumber
+from beadwright.typed_number import quoted
 from beadwright.units import System
 
 _POSITION_NAMES = (
@@ -64,7 +65,7 @@ def size_of(text: str) -> str:
         if abs(size - typed) < 1e-5:
             return name
     known = ", ".join(f"{name} ({METRIC_NAMES[name]})" for name in INCH_SIZES_M)
-    raise UnknownEntryError(f"{units.quoted(text)} is no size in the table; it has {known}")
+    raise UnknownEntryError(f"{quoted(text)} is no size in the table; it has {known}")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

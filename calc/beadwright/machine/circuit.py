@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from types import MappingProxyType
 from typing import Literal
 
 from beadwright.machine.conductors import WARM_K, Conductor, resistance, volts_lost
+from beadwright.machine.power_source import Load, Machine
 from beadwright.phrases import Amount, Parameter, Phrase, say
 from beadwright.power.duty_cycle import PERIOD_S, current_at, duty_at, minutes_on
 from beadwright.power.primary import (
-    Phases,
     apparent_power,
     effective_current,
     line_factor,
@@ -28,58 +28,6 @@ MOST_CORD_SHARE = 0.05
 
 GENERATOR_ROOM = 0.8
 """Share of a generator's rating that an arc, going on and off, may load [-]. Common practice."""
-
-
-@dataclass(frozen=True, slots=True)
-class Machine:
-    """A power source and what feeds it.
-
-    Attributes:
-        rated_a: Rated current [A].
-        duty: Duty cycle at it [-].
-        most_a: Most current it gives, or None if not written [A].
-        efficiency: Output power over power drawn [-].
-        power_factor: Power drawn over volt-amps drawn [-].
-        supply_v: Supply volts, between lines if three phase [V].
-        phases: 1 or 3.
-        breaker_a: Breaker or fuse, or None [A].
-        cord: Cord from wall or generator, or None.
-        cord_m: Its length, one way [m].
-        generator_va: Generator's rating, or None on the mains [VA].
-        cable: Welding leads, or None.
-        cable_m: Both leads together [m].
-    """
-
-    rated_a: float
-    duty: float
-    most_a: float | None
-    efficiency: float
-    power_factor: float
-    supply_v: float
-    phases: Phases
-    breaker_a: float | None
-    cord: Conductor | None
-    cord_m: float
-    generator_va: float | None
-    cable: Conductor | None
-    cable_m: float
-
-
-@dataclass(frozen=True, slots=True)
-class Load:
-    """The load of the job on the machine.
-
-    Attributes:
-        current_a: Current [A].
-        volts: Volts at the arc [V].
-        longest_arc_s: Longest arc without a break [s].
-        share: Share of the time the arc burns at the busiest, or None if not known [-].
-    """
-
-    current_a: float
-    volts: float
-    longest_arc_s: float
-    share: float | None
 
 
 _CHECKS: Mapping[str, Phrase] = MappingProxyType(
@@ -202,9 +150,7 @@ def circuit(machine: Machine, load: Load) -> Circuit:
 
 
 def _checked(found: Circuit) -> Circuit:
-    checks = (*_of_machine(found), *_of_leads(found), *_of_supply(found))
-    values = {name: getattr(found, name) for name in Circuit.__slots__ if name != "checks"}
-    return Circuit(**values, checks=checks)
+    return replace(found, checks=(*_of_machine(found), *_of_leads(found), *_of_supply(found)))
 
 
 def _of_machine(found: Circuit) -> Iterator[Check]:

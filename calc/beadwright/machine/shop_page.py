@@ -9,7 +9,8 @@ from typing import Any
 from beadwright.errors import FieldErrors
 from beadwright.job.job import PowerSource
 from beadwright.job.page_query import PageAnswered, PageQuery, read_page
-from beadwright.machine.circuit import Circuit, Load, Machine, circuit
+from beadwright.machine.circuit import Circuit, circuit
+from beadwright.machine.power_source import Load, Machine
 from beadwright.machine.shop_query import DEMO_RATED_A, ShopQuery
 from beadwright.phrases import say
 from beadwright.results import Level, Note

@@ -10,6 +10,7 @@ from marshmallow import ValidationError
 
 from beadwright import units
 from beadwright.reading.fields import FieldWords, Measured, QueryField
+from beadwright.typed_number import quoted, without_currency
 
 _THOUSANDS = re.compile(r"^\d{1,3}(?:,\d{3})+(?:\.\d+)?$", re.ASCII)
 
@@ -35,9 +36,9 @@ class Price(Measured):
     def _deserialize(
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
     ) -> float:
-        text = units.without_currency(str(value))
+        text = without_currency(str(value))
         if text.startswith("-"):
-            raise ValidationError(f"{units.quoted(str(value))} is below zero; write 0 or more")
+            raise ValidationError(f"{quoted(str(value))} is below zero; write 0 or more")
         if self.measure == "money" and _THOUSANDS.match(text):
             text = text.replace(",", "")
         return super()._deserialize(text, attr, data, **kwargs)
@@ -63,7 +64,7 @@ class Words(QueryField[str]):
         text = " ".join(str(value).split())
         if len(text) > self.longest or not text.isprintable() or text[:1] in _FORMULA:
             raise ValidationError(
-                f"{units.quoted(text)} is too long or not plain; write up to "
+                f"{quoted(text)} is too long or not plain; write up to "
                 f"{self.longest} characters and begin with a letter, a figure or a currency sign"
             )
         return text

@@ -13,7 +13,8 @@ from beadwright.process.compressibility import molar_mass
 from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Orientation
-from beadwright.units import quoted, read
+from beadwright.typed_number import quoted
+from beadwright.units import read
 
 _FT3_H = 0.3048**3 / 3600
 OUT_OF_POSITION_FT3_H = 10.0

@@ -13,7 +13,7 @@ from dataclasses import KW_ONLY, dataclass
 from beadwright.errors import UnknownEntryError
 from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.materials import MATERIALS
-from beadwright.units import quoted
+from beadwright.typed_number import quoted
 
 HOW_TO_SAY = "write argon first, CO2 second and a symbol after any other: 90/10, 98/2 O2, 90/8/2 O2"
 

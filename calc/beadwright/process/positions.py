@@ -10,7 +10,7 @@ from typing import Literal
 from beadwright.errors import UnknownEntryError
 from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
-from beadwright.units import quoted
+from beadwright.typed_number import quoted
 
 Orientation = Literal["flat", "horizontal", "vertical-up", "vertical-down", "overhead"]
 Mover = Literal["hand", "track", "robot"]

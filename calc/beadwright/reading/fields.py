@@ -14,6 +14,7 @@ from marshmallow import ValidationError, fields
 
 from beadwright import units
 from beadwright.errors import BeadwrightError
+from beadwright.typed_number import LONGEST_TEXT, is_bare_number, quoted, short
 from beadwright.units import System
 
 
@@ -73,7 +74,7 @@ class QueryField[T](fields.Field[T]):
             system: The units a bare number was meant in [-].
         """
         unit = self.bare_unit(system)
-        return text + unit if unit and units.is_bare_number(text) else text
+        return text + unit if unit and is_bare_number(text) else text
 
     def bare_unit(self, system: System) -> str:
         """Return the unit a bare number takes, as it is typed; empty where it takes none.
@@ -126,7 +127,7 @@ class Measured(QueryField[float]):
             allowed = f"{self._end(self.low_text, self.low, system)} to " + self._end(
                 self.high_text, self.high, system
             )
-            raise ValidationError(f"{units.short(str(value))} is outside {allowed}: {self.why}")
+            raise ValidationError(f"{short(str(value))} is outside {allowed}: {self.why}")
         return number
 
     def _end(self, text: str, value: float, system: System) -> str:
@@ -155,7 +156,7 @@ class Choice[T: str](QueryField[T]):
         for choice in self.choices:
             if choice.lower() == wanted:
                 return choice
-        raise ValidationError(f"{units.quoted(str(value))} is not one of {', '.join(self.choices)}")
+        raise ValidationError(f"{quoted(str(value))} is not one of {', '.join(self.choices)}")
 
 
 class Entry[T](QueryField[T]):
@@ -178,9 +179,9 @@ class Entry[T](QueryField[T]):
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
     ) -> T:
         text = " ".join(str(value).split())
-        if len(text) > units.LONGEST_TEXT:
+        if len(text) > LONGEST_TEXT:
             known = ", ".join(self.choices)
-            raise ValidationError(f"{units.quoted(text)} is too long; use {known}")
+            raise ValidationError(f"{quoted(text)} is too long; use {known}")
         try:
             return self.look_up(text)
         except BeadwrightError as error:
@@ -206,7 +207,7 @@ class WholeNumber(QueryField[int]):
         text = str(value).strip()
         if not text.isascii() or not text.isdigit() or len(text) > len(str(self.high)) + 2:
             raise ValidationError(
-                f"{units.quoted(text)} is not a count; use a whole number {self.low} to {self.high}"
+                f"{quoted(text)} is not a count; use a whole number {self.low} to {self.high}"
             )
         if not self.low <= int(text) <= self.high:
             raise ValidationError(f"{int(text)} is outside {self.low} to {self.high}")

@@ -11,6 +11,7 @@ from beadwright import units
 from beadwright.errors import OutOfRangeError
 from beadwright.reading.fields import QueryField
 from beadwright.strength.weld_group import MOST_POINTS, SHAPES, WeldGroup, polyline_group
+from beadwright.typed_number import is_bare_number, quoted
 from beadwright.units import System
 
 GROUPS = ("line", "lines", "flats", "rectangle", "circle", "c", "l", "t")
@@ -32,7 +33,7 @@ class Outline(QueryField[str | WeldGroup]):
             return text
         unit = units.typed_unit("length", system)
         pairs = (pair.split(",") for pair in plain[len(_POLYLINE) :].split())
-        said = (",".join(x + unit if units.is_bare_number(x) else x for x in p) for p in pairs)
+        said = (",".join(x + unit if is_bare_number(x) else x for x in p) for p in pairs)
         return _POLYLINE + " ".join(said)
 
     def _deserialize(
@@ -43,8 +44,7 @@ class Outline(QueryField[str | WeldGroup]):
             return text
         if not text.startswith(_POLYLINE):
             raise ValidationError(
-                f"{units.quoted(text)} is no shape; use {', '.join(GROUPS)}, or "
-                "polyline:0,0 4,0 4,6"
+                f"{quoted(text)} is no shape; use {', '.join(GROUPS)}, or polyline:0,0 4,0 4,6"
             )
         if len(text) > _LONGEST:
             raise ValidationError(f"The polyline is too long; give up to {MOST_POINTS} points")
@@ -66,8 +66,8 @@ def _point(pair: str, system: System) -> tuple[float, float]:
         x, y = (units.read(part, "length", system) for part in parts)
     except ValueError as error:
         raise ValidationError(
-            f"{units.quoted(pair)} is no point; write x,y such as 4,0 or 100mm,50mm"
+            f"{quoted(pair)} is no point; write x,y such as 4,0 or 100mm,50mm"
         ) from error
     if max(abs(x), abs(y)) > 30.0:
-        raise ValidationError(f"{units.quoted(pair)} is farther off than 100 ft (30 m)")
+        raise ValidationError(f"{quoted(pair)} is farther off than 100 ft (30 m)")
     return x, y

@@ -9,7 +9,7 @@ from types import MappingProxyType
 
 from beadwright.errors import OutOfRangeError, UnknownEntryError
 from beadwright.measures import INCH_M, PSI_PA
-from beadwright.units import quoted
+from beadwright.typed_number import quoted
 
 _KSI = float(1000 * PSI_PA)
 _MPA = 1e6

@@ -8,7 +8,6 @@ from typing import Any
 
 from marshmallow import ValidationError
 
-from beadwright import units
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.money.cost_query import CostQuery
 from beadwright.money.demo_prices import DEMO_PRICES
@@ -16,6 +15,7 @@ from beadwright.money.way_entries import WayEntries
 from beadwright.reading.entries import fields_of, optional, part, required
 from beadwright.reading.fields import Entry, Measured, QueryField, WholeNumber
 from beadwright.supply.cylinders import CYLINDERS, CylinderSize, cylinder_of
+from beadwright.typed_number import quoted, read_number, short
 from beadwright.units import System
 
 _OF_WAY = (
@@ -43,13 +43,13 @@ class Temperature(QueryField[float]):
         ours = self.bare_unit(self.system_of(data))
         scale = text[-1:] if text[-1:] in ("F", "C", "K") else ours
         try:
-            number = float(units.read_number(text.rstrip("FCK")))
+            number = float(read_number(text.rstrip("FCK")))
         except ValueError as error:
-            raise ValidationError(f"{units.quoted(str(value))} is no temperature; write 70F or "
+            raise ValidationError(f"{quoted(str(value))} is no temperature; write 70F or "
                                   "21C") from error  # fmt: skip
         kelvin = {"F": (number + 459.67) / 1.8, "C": number + ZERO_CELSIUS_K, "K": number}[scale]
         if not COLDEST_K <= kelvin <= HOTTEST_K:
-            raise ValidationError(f"{units.short(str(value))} is outside -10F to 134F (-23C to "
+            raise ValidationError(f"{short(str(value))} is outside -10F to 134F (-23C to "
                                   "56C): no cylinder is kept so")  # fmt: skip
         return kelvin
 

@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from beadwright import units
+from beadwright.typed_number import short
 
 _PLAIN = re.compile(r"[^\w-]", re.ASCII)
 
@@ -41,7 +41,7 @@ def options_of(choices: Choices, wanted: str, blank: str = "") -> tuple[Option, 
     if blank:
         options.insert(0, Option("", blank, "", not wanted))
     if options and not any(option.chosen for option in options):
-        options.append(Option(wanted, units.short(wanted), "not known", True))
+        options.append(Option(wanted, short(wanted), "not known", True))
     return tuple(options)
 
 

@@ -137,7 +137,7 @@ ANGULAR = Equation(
     "The share of passes follows from the power of the leg: fewer, larger passes turn it less. "
     "Another leg is counted with its section by the square, and the heat of a pass by its section.",
     ("angular.edge_lift", "angular.passes_factor", "angular.tilt", "angular.LIFT",
-     "angular.LEG_POWER", "distortion.resized", "distortion.repassed", "published_forms.ALONE"),
+     "angular.LEG_POWER", "laid_weld.resized", "laid_weld.repassed", "published_forms.ALONE"),
 )  # fmt: skip
 
 
