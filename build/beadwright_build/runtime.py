@@ -71,12 +71,16 @@ def prove_runtime(runtime: Path) -> None:
         raise BuildError(f"not compiled ahead:\n{seen['dataclass_sources'][0]}")
 
 
+DESK_ONLY = frozenset({"__main__", "burnoff_fit", "procedure_rows", "procedure_score"})
+"""Modules of the core for the terminal, for Method's tables and for benchmarks."""
+
+
 def core_modules() -> list[str]:
-    """Return the name of every module of the core but its command line."""
+    """Return the name of every module of the core that the phone may use."""
     files = (ROOT / "calc" / "beadwright").rglob("*.py")
     names = (file.relative_to(ROOT / "calc").with_suffix("") for file in files)
     dotted = (".".join(name.parts).removesuffix(".__init__") for name in names)
-    return sorted(name for name in dotted if not name.endswith("__main__"))
+    return sorted(name for name in dotted if name.rpartition(".")[2] not in DESK_ONLY)
 
 
 def _plan(seen: dict[str, list[str]], templates: Path) -> dict[str, object]:
