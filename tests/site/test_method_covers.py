@@ -29,7 +29,7 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
     ),
     "finds a row of a table": (
         "conductors.conductor_of", "cylinders.cylinder_of", "cylinders.usual_cylinder",
-        "gas_flow.nozzle_of", "positions.position_of", "wires.wire_of",
+        "gas_flow.nozzle_of", "positions.position_of", "wires.size_of", "wires.wire_of",
     ),
     "a table of sizes or names": (
         "conductors.AWG_NUMBERS", "conductors.CONDUCTORS", "cylinders.CYLINDERS",

@@ -1,4 +1,4 @@
-"""The keys of a job: what may be asked, its ranges, its defaults, what each is called.
+"""The table of a job's keys: what may be asked, its ranges, its defaults, what each is called.
 
 One set of fields serves the form, the address bar, the terminal and the tests. A blank value means
 the default; no default: ours to choose, or no limit.
@@ -11,18 +11,15 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
-from beadwright import units
-from beadwright.errors import UnknownEntryError
 from beadwright.job.job import Aim, AskedTransfer, Backing
 from beadwright.joint.fillet_joints import Corner
 from beadwright.joint.joints import JOINTS, JointKind
 from beadwright.process.gas_flow import NOZZLES, Nozzle, nozzle_of
 from beadwright.process.gases import GASES, Gas, gas_of
 from beadwright.process.positions import Mover, Position, position_of
-from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES, WIRE_TYPES
+from beadwright.process.wires import INCH_SIZES_M, WIRE_TYPES, size_of
 from beadwright.reading.entries import Fields, defaults_of, fields_of, optional, required
 from beadwright.reading.fields import Choice, Entry, Measured, WholeNumber
-from beadwright.typed_number import quoted
 from beadwright.units import System
 
 _POSITION_NAMES = (
@@ -34,38 +31,6 @@ _SHEET_TO_PLATE = "30ga", "4in", "sheet of 30 gauge to plate of 4 in"
 _LEG = "1/16in", "2in", "smaller cannot be measured, larger wants a groove"
 _DEPTH = "1/32in", "4in", "no groove is shallower, no plate here thicker"
 _HEAT = "1kJ/in", "200kJ/in", "no wire procedure asks less or more"
-
-
-def _number(metric: str) -> float | None:
-    """The number of a metric size as a spool names it, with or without its unit."""
-    try:
-        return float(metric.removesuffix("mm"))
-    except ValueError:
-        return None
-
-
-def size_of(text: str) -> str:
-    """Return the inch name of a wire diameter typed in inches or millimeters.
-
-    Args:
-        text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1mm``, ``1/16`` [-].
-
-    Raises:
-        UnknownEntryError: If no wire of that size is in the table.
-    """
-    plain = text.strip().lower()
-    for name, metric in METRIC_NAMES.items():
-        if _number(plain) == _number(metric):
-            return name
-    try:
-        typed = units.read(plain, "wire_diameter", "us")
-    except ValueError as error:
-        raise UnknownEntryError(str(error)) from error
-    for name, size in INCH_SIZES_M.items():
-        if abs(size - typed) < 1e-5:
-            return name
-    known = ", ".join(f"{name} ({METRIC_NAMES[name]})" for name in INCH_SIZES_M)
-    raise UnknownEntryError(f"{quoted(text)} is no size in the table; it has {known}")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -7,11 +7,13 @@ from dataclasses import dataclass
 from math import pi
 from types import MappingProxyType
 
+from beadwright import units
 from beadwright.errors import UnknownEntryError
 from beadwright.measures import INCH_M
 from beadwright.process.materials import Material
 from beadwright.process.wire_kinds import KINDS, Kind, KindTraits
 from beadwright.process.wire_types import WIRE_TYPES, WireType
+from beadwright.typed_number import quoted
 
 __all__ = [
     "CORED_MASS_RATIO",
@@ -20,6 +22,7 @@ __all__ = [
     "WIRE_TYPES",
     "Wire",
     "WireType",
+    "size_of",
     "solid_linear_mass",
     "wire_of",
 ]
@@ -129,6 +132,38 @@ def solid_linear_mass(diameter_m: float, material: Material) -> float:
         material: What it is made of [-].
     """
     return material.density_kg_m3 * pi / 4 * diameter_m**2
+
+
+def _number(metric: str) -> float | None:
+    """The number of a metric size as a spool names it, with or without its unit."""
+    try:
+        return float(metric.removesuffix("mm"))
+    except ValueError:
+        return None
+
+
+def size_of(text: str) -> str:
+    """Return the inch name of a wire diameter typed in inches or millimeters.
+
+    Args:
+        text: Such as ``0.045in``, ``.045``, ``1.2mm``, ``1mm``, ``1/16`` [-].
+
+    Raises:
+        UnknownEntryError: If no wire of that size is in the table.
+    """
+    plain = text.strip().lower()
+    for name, metric in METRIC_NAMES.items():
+        if _number(plain) == _number(metric):
+            return name
+    try:
+        typed = units.read(plain, "wire_diameter", "us")
+    except ValueError as error:
+        raise UnknownEntryError(str(error)) from error
+    for name, size in INCH_SIZES_M.items():
+        if abs(size - typed) < 1e-5:
+            return name
+    known = ", ".join(f"{name} ({METRIC_NAMES[name]})" for name in INCH_SIZES_M)
+    raise UnknownEntryError(f"{quoted(text)} is no size in the table; it has {known}")
 
 
 def wire_of(name: str, size: str) -> Wire:

@@ -14,10 +14,10 @@ from marshmallow import ValidationError
 
 from beadwright.errors import BeadwrightError
 from beadwright.job.job_entries import DEFAULTS as JOB
-from beadwright.job.job_entries import size_of
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES
 from beadwright.process.gases import gas_of
+from beadwright.process.wires import size_of
 from beadwright.reading.queries import messages_of
 from beadwright_site.forms.labels import kept_fields, label_of
 from beadwright_site.forms.typed import read_entries

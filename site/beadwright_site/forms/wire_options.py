@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from beadwright.errors import BeadwrightError
-from beadwright.job.job_entries import size_of
 from beadwright.process.gases import GASES
 from beadwright.process.wire_types import WIRE_TYPES, WireType
-from beadwright.process.wires import METRIC_NAMES
+from beadwright.process.wires import METRIC_NAMES, size_of
 from beadwright.typed_number import short
 from beadwright.units import System
 from beadwright_site.forms.entries import Option
