@@ -9,6 +9,7 @@ BeadwrightError
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from math import inf
 
 
 class BeadwrightError(Exception):
@@ -47,5 +48,5 @@ def require_positive(**values: float) -> None:
         OutOfRangeError: If a value is zero, negative, infinite or not a number.
     """
     for name, value in values.items():
-        if not 0 < value < float("inf"):
+        if not 0 < value < inf:
             raise OutOfRangeError(f"{name} = {value} must be above zero and finite")

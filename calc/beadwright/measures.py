@@ -11,7 +11,7 @@ at 9.806 65 m/s² (third General Conference on Weights and Measures, 1901).
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from types import MappingProxyType
 from typing import Literal
@@ -40,12 +40,17 @@ class Unit:
         factor: SI units in one of it, exact.
         places: Decimals to show.
         spellings: How else it may be typed, lower case, no spaces.
+        size: The factor as a float, for what is shown.
     """
 
     symbol: str
     factor: Fraction
     places: int
     spellings: tuple[str, ...] = ()
+    size: float = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "size", float(self.factor))
 
     @property
     def text(self) -> str:

@@ -170,7 +170,7 @@ def convert(value: float, measure: str, system: System) -> float:
         measure: Its kind [-].
         system: Whose unit [-].
     """
-    return value / float(MEASURES[measure].unit(system).factor)
+    return value / MEASURES[measure].unit(system).size
 
 
 def show(value: float, measure: str, system: System = "us") -> str:

@@ -186,7 +186,9 @@ def carbonic_rise(current_a: float, gas: Gas) -> float:
         current_a: Mean current [A].
         gas: Shielding gas [-].
     """
-    toward = max(0.0, (gas.co2 - _LEAN_CO2) / (1 - _LEAN_CO2))
+    if gas.co2 <= _LEAN_CO2:
+        return 0.0
+    toward = (gas.co2 - _LEAN_CO2) / (1 - _LEAN_CO2)
     gap = _CO2_FOOT_V + _CO2_SLOPE_V_A * current_a - short_circuit_volts(current_a, gas)
     share = min(1.0, max(0.0, (current_a - _RISE_FROM_A) / (_RISE_TO_A - _RISE_FROM_A)))
     return min(toward * share * max(0.0, gap), _MOST_RISE_V)

@@ -87,14 +87,16 @@ def at_feed(
         shift_v: How far from the mode's own line they are set [V].
     """
     here = volts if volts is not None else open_arc_volts(200.0, gas, wire.size)
-    current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
+    stick = extension(tip_to_work_m, here)
+    current = current_from_feed(wire, feed_m_s, stick)
     if volts is None:
         for _ in range(_ROUNDS):
             here, before = volts_window(current, wire, gas, transfer)[1] + shift_v, current
-            current = current_from_feed(wire, feed_m_s, extension(tip_to_work_m, here))
+            stick = extension(tip_to_work_m, here)
+            current = current_from_feed(wire, feed_m_s, stick)
             if abs(current - before) <= _SETTLED * current:
                 break
-    return Operating(feed_m_s, here, current, extension(tip_to_work_m, here))
+    return Operating(feed_m_s, here, current, stick)
 
 
 def feed_at_current(
@@ -117,6 +119,6 @@ def feed_at_current(
         volts: Volts at the arc, or None for the mode's own [V].
         shift_v: How far from the mode's own line they are set [V].
     """
-    own = volts_window(current_a, wire, gas, transfer)[1] + shift_v
-    here = volts if volts is not None else own
-    return feed_from_current(wire, current_a, extension(tip_to_work_m, here))
+    if volts is None:
+        volts = volts_window(current_a, wire, gas, transfer)[1] + shift_v
+    return feed_from_current(wire, current_a, extension(tip_to_work_m, volts))

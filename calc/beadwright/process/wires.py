@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from math import pi
 from types import MappingProxyType
 
@@ -92,6 +92,9 @@ class Wire:
         linear_mass_kg_m: Mass per length [kg/m].
         conducting_area_m2: Section that carries the current [m²].
         published: False where the mass was interpolated, carried over or remembered.
+        kind: Solid, metal-cored or flux-cored: the key of its tables; of its type.
+        traits: What makes its kind different.
+        material: The metal it is made of and lays; of its type.
     """
 
     type: WireType
@@ -100,21 +103,15 @@ class Wire:
     linear_mass_kg_m: float
     conducting_area_m2: float
     published: bool
+    # Stored, not worked out when asked: the arc asks for them at each step of each search.
+    kind: Kind = field(init=False, repr=False, compare=False)
+    traits: KindTraits = field(init=False, repr=False, compare=False)
+    material: Material = field(init=False, repr=False, compare=False)
 
-    @property
-    def kind(self) -> Kind:
-        """Solid, metal-cored or flux-cored: the key of its tables."""
-        return self.type.kind
-
-    @property
-    def traits(self) -> KindTraits:
-        """What makes its kind different."""
-        return KINDS[self.type.kind]
-
-    @property
-    def material(self) -> Material:
-        """The metal it is made of and lays."""
-        return self.type.material
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "kind", self.type.kind)
+        object.__setattr__(self, "traits", KINDS[self.type.kind])
+        object.__setattr__(self, "material", self.type.material)
 
     @property
     def metric_size(self) -> str:

@@ -181,11 +181,11 @@ def balanced_feed(plan: Plan) -> float:
         plan: An open plan [-].
     """
     window = plan.feeds
-    feed = plan.run.feed_at(balanced_current(plan.run))
+    feed = plan.run.feed_at(balanced_current(plan))
     return min(max(feed, window.place(EDGE)), window.place(1 - EDGE))
 
 
-def balanced_current(run: Run) -> float:
+def balanced_current(plan: Plan) -> float:
     """Return the current of a balanced start, limits aside [A].
 
     The current a hand sets for this plate, wire and position, as long as the travel it takes is
@@ -197,9 +197,9 @@ def balanced_current(run: Run) -> float:
     ``TAKEN_BY_TRAVEL``.
 
     Args:
-        run: The run [-].
+        plan: The plan [-].
     """
-    twin = solid_twin(run)
+    twin = solid_twin(plan)
     job = twin.job
     usual = usual_current(job, twin.transfer)
     slow, fast = COMFORTABLE_TRAVEL_M_S[job.travel_by, job.position.orientation]
@@ -212,19 +212,20 @@ def balanced_current(run: Run) -> float:
     return twin.point(feed).current_a
 
 
-def solid_twin(run: Run) -> Run:
-    """Return the run as the wire whose current it is given would lay it; most as they are.
+def solid_twin(plan: Plan) -> Run:
+    """Return a plan's run as the wire whose current it is given would lay it; most as they are.
 
     Args:
-        run: The run [-].
+        plan: The plan [-].
     """
+    run = plan.run
     job = run.job
     kind = job.wire.traits.given_current_of
     if kind == job.wire.kind:
         return run
     wire = wire_of(KINDS[kind].representative, job.wire.size)
     twin = replace(job, wire=wire)
-    more = joint_shape(twin)[0].section_m2 / joint_shape(job)[0].section_m2
+    more = joint_shape(twin)[0].section_m2 / plan.shape.section_m2
     return replace(
         run,
         job=twin,

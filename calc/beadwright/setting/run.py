@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from beadwright.job.job import Job
 from beadwright.process.deposition import laid_rate, travel_for_section
@@ -24,6 +24,7 @@ class Run:
         efficiency: Typical deposition efficiency [-].
         currents: Room for the current [A].
         heats: Room for the heat input, no efficiency in it [J/m].
+        shift_v: How far from the mode's own line its volts are set; of job and mode [V].
     """
 
     job: Job
@@ -33,6 +34,10 @@ class Run:
     efficiency: float
     currents: Window
     heats: Window
+    shift_v: float = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        object.__setattr__(self, "shift_v", set_volts_shift(self.job, self.transfer))
 
     def point(self, feed_m_s: float, volts: float | None = None) -> Operating:
         """Return the operating point at a feed; volts follow the mode's line unless given.
@@ -41,9 +46,8 @@ class Run:
             feed_m_s: Wire feed, above zero [m/s].
             volts: Volts at the arc, or None for the mode's own [V].
         """
-        job = self.job
-        shift = set_volts_shift(job, self.transfer)
-        return at_feed(job.wire, job.gas, self.transfer, feed_m_s, self.tip_to_work_m, volts, shift)
+        job, tip = self.job, self.tip_to_work_m
+        return at_feed(job.wire, job.gas, self.transfer, feed_m_s, tip, volts, self.shift_v)
 
     def feed_at(self, current_a: float, volts: float | None = None) -> float:
         """Return the feed that draws a current; volts follow the mode's line unless given [m/s].
@@ -52,10 +56,9 @@ class Run:
             current_a: Mean current, above zero [A].
             volts: Volts at the arc, or None for the mode's own [V].
         """
-        job = self.job
-        shift = set_volts_shift(job, self.transfer)
+        job, tip = self.job, self.tip_to_work_m
         return feed_at_current(
-            job.wire, job.gas, self.transfer, current_a, self.tip_to_work_m, volts, shift
+            job.wire, job.gas, self.transfer, current_a, tip, volts, self.shift_v
         )
 
     def laid(self, feed_m_s: float) -> float:

@@ -21,6 +21,9 @@ LEAST_V = 12.0
 
 FeedVolts = tuple[float, float]
 
+Row = tuple[float, float, float, float]
+"""Feed [m/s]; top of short circuit, low and top of the open arc [V]."""
+
 
 @dataclass(frozen=True, slots=True)
 class Region:
@@ -78,94 +81,96 @@ def _mode(answer: DialIn) -> Transfer:
     return "spray" if answer.plan.transfer == "pulse" else answer.plan.transfer
 
 
-def _currents(answer: DialIn, low: float, high: float) -> list[float]:
-    """Currents in even steps from the one at a feed to the one at another [A].
+@dataclass(frozen=True, slots=True)
+class _Axis:
+    """The feed axis, as the currents drawn along it.
 
-    The edges are straight in current, and feed follows from current in closed form; so the plane is
-    drawn along the current.
+    Attributes:
+        feeds: Its ends [m/s].
+        first: Current at its low end [A].
+        last: Current at its high end [A].
+        least: Least current of spray, which lies between them, or None where spray is refused [A].
     """
-    job, tip, mode = answer.job, answer.plan.tip_to_work_m, _mode(answer)
-    shift = set_volts_shift(job, mode)
-    first, last = (
-        at_feed(job.wire, job.gas, mode, feed, tip, None, shift).current_a for feed in (low, high)
-    )
-    return [first + (last - first) * step / STEPS for step in range(STEPS + 1)]
+
+    feeds: tuple[float, float]
+    first: float
+    last: float
+    least: float | None
 
 
 def _feed(answer: DialIn, current: float) -> float:
-    job = answer.job
-    mode, tip = _mode(answer), answer.plan.tip_to_work_m
+    job, tip, mode = answer.job, answer.plan.tip_to_work_m, _mode(answer)
     shift = set_volts_shift(job, mode)
     return feed_at_current(job.wire, job.gas, mode, current, tip, None, shift)
 
 
-def _rows(answer: DialIn, low: float, high: float) -> list[tuple[float, float, float, float]]:
-    """Feed, top of short circuit, low and top of the open arc, from one feed to another."""
+def _current(answer: DialIn, feed: float) -> float:
+    job, tip, mode = answer.job, answer.plan.tip_to_work_m, _mode(answer)
+    shift = set_volts_shift(job, mode)
+    return at_feed(job.wire, job.gas, mode, feed, tip, None, shift).current_a
+
+
+def _rows(answer: DialIn, first: float, last: float) -> list[Row]:
+    """Rows in even steps from one current to another [A].
+
+    The edges are straight in current, and feed follows from current in closed form; so the plane is
+    drawn along the current.
+    """
     job = answer.job
-    rows: list[tuple[float, float, float, float]] = []
-    for current in _currents(answer, low, high):
+    rows: list[Row] = []
+    for step in range(STEPS + 1):
+        current = first + (last - first) * step / STEPS
         at = edges(current, job.wire, job.gas)
         rows.append((_feed(answer, current), at.short_top, at.open_low, at.open_top))
     return rows
 
 
-def _axis(answer: DialIn) -> tuple[float, float]:
-    feeds = answer.plan.feeds
+def _axis(answer: DialIn) -> _Axis:
+    job, feeds = answer.job, answer.plan.feeds
     ends = [feeds.low, feeds.high]
     if answer.point is not None:
         ends.append(answer.point.feed_m_s)
-    job = answer.job
+    least = None
     if not spray_refused(job.wire, job.gas):
-        ends.append(_transition_feed(answer))
-    return 0.75 * min(ends), 1.15 * max(ends)
+        least = transition_current(job.wire, job.gas)
+        ends.append(_feed(answer, least))
+    low, high = 0.75 * min(ends), 1.15 * max(ends)
+    return _Axis((low, high), _current(answer, low), _current(answer, high), least)
 
 
-def _transition_feed(answer: DialIn) -> float:
-    return _feed(answer, transition_current(answer.job.wire, answer.job.gas))
-
-
-def _regions(answer: DialIn, low: float, high: float) -> tuple[Region, ...]:
-    rows = _rows(answer, low, high)
+def _regions(rows: list[Row], spray: list[Row], feeds: tuple[float, float]) -> tuple[Region, ...]:
+    """The regions, from the rows of the whole axis and those of spray, if it can be held."""
+    low, high = feeds
     short = (*((f, top) for f, top, _, _ in rows), (high, LEAST_V), (low, LEAST_V))
     globular = (
         *((f, max(top, long)) for f, top, _, long in rows),
         *((f, top) for f, top, _, _ in reversed(rows)),
     )
     regions = [Region("short", short), Region("globular", globular)]
-    if not spray_refused(answer.job.wire, answer.job.gas):
-        inner = _rows(answer, max(low, min(_transition_feed(answer), high)), high)
-        spray = (
-            *((f, long) for f, _, _, long in inner),
-            *((f, base) for f, _, base, _ in reversed(inner)),
+    if spray:
+        outline = (
+            *((f, long) for f, _, _, long in spray),
+            *((f, base) for f, _, base, _ in reversed(spray)),
         )
-        regions.append(Region("spray", spray))
+        regions.append(Region("spray", outline))
     return tuple(regions)
 
 
-def _soft(answer: DialIn, low: float, high: float) -> tuple[SoftEdge, ...]:
+def _soft(answer: DialIn, axis: _Axis, spray: list[Row]) -> tuple[SoftEdge, ...]:
     """The bands about the edges, as far as they lie on the axis."""
-    job = answer.job
-    sprays = not spray_refused(job.wire, job.gas)
-    start = min(max(_transition_feed(answer), low), high) if sprays else high
     found: list[SoftEdge] = []
-    if job.wire.traits.shorts and start > low:
-        rows = [(feed, top) for feed, top, _, _ in _rows(answer, low, start)]
-        found.append(SoftEdge("short-top", _about(rows)))
-    if not sprays:
+    if answer.job.wire.traits.shorts:
+        rows = _rows(answer, axis.first, axis.last if axis.least is None else axis.least)
+        found.append(SoftEdge("short-top", _about([(feed, top) for feed, top, _, _ in rows])))
+    if axis.least is None:
         return tuple(found)
-    if start < high:
-        rows = [(feed, foot) for feed, _, foot, _ in _rows(answer, start, high)]
-        found.append(SoftEdge("spray-foot", _about(rows)))
-    least = transition_current(job.wire, job.gas)
-    one, other = (
-        min(max(_feed(answer, least * share), low), high)
-        for share in (1 - TRANSITION_BAND, 1 + TRANSITION_BAND)
-    )
-    if one < other:
-        band = _rows(answer, one, other)
-        top = [(feed, long) for feed, _, _, long in band]
-        foot = [(feed, base) for feed, _, base, _ in reversed(band)]
-        found.append(SoftEdge("transition", (*top, *foot)))
+    found.append(SoftEdge("spray-foot", _about([(feed, foot) for feed, _, foot, _ in spray])))
+    one = max(axis.least * (1 - TRANSITION_BAND), axis.first)
+    other = min(axis.least * (1 + TRANSITION_BAND), axis.last)
+    band = _rows(answer, one, other)
+    top = [(feed, long) for feed, _, _, long in band]
+    foot = [(feed, base) for feed, _, base, _ in reversed(band)]
+    found.append(SoftEdge("transition", (*top, *foot)))
     return tuple(found)
 
 
@@ -202,19 +207,21 @@ def window_map(answer: DialIn) -> WindowMap:
         answer: A dial-in [-].
     """
     job = answer.job
-    low, high = _axis(answer)
+    axis = _axis(answer)
+    whole = _rows(answer, axis.first, axis.last)
+    spray = [] if axis.least is None else _rows(answer, axis.least, axis.last)
     point = None
     if answer.point is not None and answer.settings.volts.value is not None:
         point = (answer.point.feed_m_s, answer.point.volts)
-    regions = _regions(answer, low, high)
+    regions = _regions(whole, spray, axis.feeds)
     window = _window(answer)
-    soft = _soft(answer, low, high)
+    soft = _soft(answer, axis, spray)
     heights = [v for region in regions for _, v in region.outline] + [v for _, v in window]
     heights += [v for edge in soft for _, v in edge.outline]
     if point is not None:
         heights.append(point[1])
     return WindowMap(
-        feeds=(low, high),
+        feeds=axis.feeds,
         volts=(min(LEAST_V, *heights), max(heights) + 1.0),
         regions=regions,
         window=window,

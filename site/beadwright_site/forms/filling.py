@@ -15,6 +15,9 @@ from beadwright_site.forms.gas_options import gas_options
 LENGTHS = frozenset({"length", "leg", "tip_to_work"})
 """Kinds of quantity that shop fractions help in typing."""
 
+_NO_FIELD = QueryField[Any]()
+"""What stands for the field of an entry the core does not read."""
+
 
 @dataclass(frozen=True, slots=True)
 class Filling:
@@ -78,7 +81,7 @@ class Form:
             words: True if it is a text, though its field is none.
             other: What stands in the line for a choice not offered, if there is one.
         """
-        filling, field = self.filling, self.fields.get(key, QueryField[Any]())
+        filling, field = self.filling, self.fields.get(key, _NO_FIELD)
         measure = field.measure
         value = filling.typed.get(key, "")
         tag = "kept" if key in filling.held else "invented" if key in self.invented else ""
