@@ -22,6 +22,22 @@ class Change:
 
 CHANGES: tuple[Change, ...] = (
     Change(
+        "0.3.0",
+        "2026-11-28",
+        (
+            "Dial in plans what printed tables run: sheet hotter and faster, uphill and overhead "
+            "cooler and slower. The numbers on your old cards stay; the same job asked today may "
+            "come out different. Run a coupon before you change a setting that works.",
+            "Metal-cored wire gets the amps solid wire would, and travels faster. Like for like "
+            "shows two wires at equal amps, at equal heat and as each is usually run.",
+            "A blank leg is the leg a hand lays on that plate, with the code's minimum beside it. "
+            "Near a change of mode the other side is offered.",
+            "Give your machine's rated amps, duty cycle and breaker: the plan stays inside them, "
+            "or says what would fit.",
+            "How close the plan comes to the printed rows is on Method.",
+        ),
+    ),
+    Change(
         "0.2.0",
         "2026-11-25",
         (
