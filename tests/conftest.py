@@ -1,8 +1,17 @@
-"""Fixtures every folder of tests may use."""
+"""What every folder of tests may use, and how hypothesis works in all of them.
+
+The same examples every run, however slow the machine;
+``pytest tests/calc --hypothesis-profile=search`` looks for new ones.
+"""
 
 from pathlib import Path
 
 import pytest
+from hypothesis import settings
+
+settings.register_profile("repeatable", derandomize=True, deadline=None)
+settings.register_profile("search", max_examples=1000, deadline=None)
+settings.load_profile("repeatable")
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:

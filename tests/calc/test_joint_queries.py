@@ -141,7 +141,7 @@ def test_nothing_is_said_where_nothing_is_wrong(text: str, said: str) -> None:
     assert not [n for n in answer("dial-in", text).notes if said in told(n)]
 
 
-@settings(deadline=None, max_examples=120)
+@settings(max_examples=120)
 @given(typed_joints(), st.sampled_from(["us", "si"]))
 def test_any_joint_is_answered_or_refused_in_words(typed: Typed, system: str) -> None:
     found = answer_json("dial-in", urlencode(typed | {"units": system}))

@@ -75,7 +75,7 @@ def shape_of(typed: Typed) -> JointShape:
     raise AssertionError
 
 
-@settings(deadline=None, max_examples=400)
+@settings(max_examples=400)
 @given(typed_joints())
 def test_weld_metal_fills_its_joint_and_enters_no_plate(typed: Typed) -> None:
     shape = shape_of(typed)
@@ -106,7 +106,7 @@ def test_weld_metal_fills_its_joint_and_enters_no_plate(typed: Typed) -> None:
         assert hypot(x1 - x0, y1 - y0) == pytest.approx(dimension.value_m, rel=1e-9)
 
 
-@settings(deadline=None, max_examples=300)
+@settings(max_examples=300)
 @given(typed_joints())
 def test_sections_add_up_and_throats_are_within_the_joint(typed: Typed) -> None:
     shape = shape_of(typed)

@@ -53,7 +53,7 @@ def answered(typed: Typed) -> PassesAnswer:
         raise
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(heavy_jobs())
 def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
     answer = answered(typed)
@@ -75,7 +75,7 @@ def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
         assert any("Take more passes" in told(note) for note in beside)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=60)
 @given(heavy_jobs())
 def test_beads_add_up_in_welding_order(typed: Typed) -> None:
     found = answered(typed).found
@@ -94,7 +94,7 @@ def test_beads_add_up_in_welding_order(typed: Typed) -> None:
         assert max(bead.slot.width_m for bead in found.beads) < 2.0 * widest
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(heavy_jobs())
 def test_a_feed_of_a_part_is_shared_and_travel_fills_each_bead(typed: Typed) -> None:
     found = answered(typed).found
@@ -113,7 +113,7 @@ def test_a_feed_of_a_part_is_shared_and_travel_fills_each_bead(typed: Typed) -> 
         assert laid.wire_kg == pytest.approx(laid.wire_m * wire.linear_mass_kg_m)
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=30)
 @given(
     st.sampled_from(["3/16", "1/4", "5/16", "3/8", "7/16", "1/2", "9/16", "5/8", "3/4", "1"]),
     st.sampled_from(FILLET_POSITIONS),
@@ -128,7 +128,7 @@ def test_a_larger_leg_takes_no_fewer_beads_and_more_time(leg: str, position: str
     assert small.wire_kg <= large.wire_kg
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=40)
 @given(heavy_jobs())
 def test_beads_keep_apart_and_inside_the_joint(typed: Typed) -> None:
     found = answered(typed).found

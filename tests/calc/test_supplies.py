@@ -94,7 +94,7 @@ def test_ranges_of_the_spool_sums() -> None:
         weld_length(1, 0, 1)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=25)
 @given(st.integers(0, 5000), st.sampled_from(list(PACKAGES_KG)))
 def test_what_is_bought_does_the_job(count: int, package: str) -> None:
     found = supplies(f"count={count}&spool={package}").supplies

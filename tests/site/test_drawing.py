@@ -132,7 +132,7 @@ def test_on_thick_plate_the_weld_is_still_seen(query: str) -> None:
     assert not {"plate", "plate2"} <= {mark.name for mark in drawing.marks}
 
 
-@settings(deadline=None, max_examples=60)
+@settings(max_examples=60)
 @given(
     st.sampled_from(JOINTS),
     st.floats(0.02, 4),

@@ -103,7 +103,7 @@ def test_a_flush_face_has_its_bar() -> None:
     assert "convex face" in convex.spoken
 
 
-@settings(deadline=None, max_examples=80)
+@settings(max_examples=80)
 @given(
     st.sampled_from(JOINTS),
     st.sampled_from(["", "&reinforcement=0", "&reinforcement=1/16in"]),
