@@ -100,11 +100,11 @@ def test_keys_step_and_speak(page: Page) -> None:
 
 def test_a_number_is_typed_by_tapping_it(page: Page) -> None:
     page.click("#set-ctwd [data-type]")
-    page.keyboard.type("3/4")
+    page.keyboard.type("5/8")
     page.keyboard.press("Enter")
     expect(page.locator("#set-ctwd .word")).to_have_text("by hand")
-    assert number(page, "ctwd") == "3/4"
-    assert asked(page)["ctwd"] == "3/4in"
+    assert number(page, "ctwd") == "5/8"
+    assert asked(page)["ctwd"] == "5/8in"
 
 
 def test_what_cannot_be_taken_is_said_on_its_row_and_the_last_answer_stays(page: Page) -> None:
@@ -114,7 +114,7 @@ def test_what_cannot_be_taken_is_said_on_its_row_and_the_last_answer_stays(page:
     expect(page.locator("#set-wfs .word")).to_contain_text("“fast”")
     expect(page.locator("#state")).to_contain_text("last good answer, Tee, 2F, plate 3/8 in")
     expect(page.locator("#change")).not_to_have_attribute("open", "")
-    assert number(page, "wfs") == "395"
+    assert number(page, "wfs") == "425"
     page.click("#set-wfs [data-type]")
     page.keyboard.type("300")
     page.keyboard.press("Enter")
@@ -180,7 +180,7 @@ def test_a_bare_visit_offers_the_last_job(page: Page, host: Host) -> None:
 
 
 def test_a_way_out_opens_a_shut_window(page: Page, host: Host) -> None:
-    open_job(page, host, "plate=16ga")
+    open_job(page, host, "plate=3/8in&machine_amps=190A")
     expect(page.locator("#settings")).to_contain_text("Two limits fight")
     page.click(".way >> nth=0")
     expect(page.locator(".way")).to_have_count(0)

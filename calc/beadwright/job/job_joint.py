@@ -27,6 +27,7 @@ from beadwright.joint.groove_rules import (
 from beadwright.joint.joints import BUTTS, JointShape
 from beadwright.joint.plug_slot import plug_joint, turn_length
 from beadwright.joint.tee_grooves import tee_groove_joint
+from beadwright.measures import INCH_M
 
 ROUNDED_CORNER = 0.4
 """Crown over the face of an outside corner filled round where no leg is asked for [-]: near a half
@@ -110,6 +111,24 @@ def wanted_leg(job: Job) -> float:
     if job.leg_m is not None:
         return job.leg_m
     return min(usual_leg(job), corner_room(job))
+
+
+def told_leg(job: Job, leg_m: float | None = None) -> float:
+    """Return the leg a job asks for as a hand is told it; a blank one on the marks of a rule [m].
+
+    Source: fillets are named in fractions of an inch or half millimeters; ours goes to 1/32 in, for
+    sheet.
+
+    Args:
+        job: The job [-].
+        leg_m: A leg as it comes out, for ``wanted_leg`` [m].
+    """
+    leg = wanted_leg(job) if leg_m is None else leg_m
+    typed = job.leg_m is not None or job.edges.leg2_m is not None
+    if typed or job.joint in ("tee-bevel", "tee-double-bevel"):
+        return leg
+    mark = INCH_M / 32 if job.units == "us" else 0.0005
+    return round(leg / mark) * mark
 
 
 def corner_room(job: Job) -> float:

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from beadwright.job.groove_remarks import preparation_remarks
 from beadwright.job.job import Job
-from beadwright.job.job_joint import fill_m, hole_limits, hole_m, wanted_leg
+from beadwright.job.job_joint import fill_m, hole_limits, hole_m, told_leg, wanted_leg
 from beadwright.joint.fillet_joints import gauge_leg
 from beadwright.joint.fillets import (
     largest_convexity,
@@ -107,7 +107,7 @@ def _leg(job: Job, shape: JointShape, passes: int) -> Iterator[Note]:
     if job.leg_m is None:
         # A corner's edge may hold less than the code's minimum: the drawing rules, not a default.
         key = "job.usual-leg" if smaller >= least - REL_TOL else "job.usual-leg-of-edge"
-        told = say(key, leg=_leg_of(wanted), least=_leg_of(least))
+        told = say(key, leg=_leg_of(told_leg(job)), least=_leg_of(least))
         yield Note("note", told, "aisc-j2.4", "leg")
     elif smaller < least - REL_TOL:
         yield Note(

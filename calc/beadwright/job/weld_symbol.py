@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.job.job import Job
-from beadwright.job.job_joint import OUT_OF_POSITION, fill_m, hole_m, slot_m, wanted_leg
+from beadwright.job.job_joint import OUT_OF_POSITION, fill_m, hole_m, slot_m, told_leg
 from beadwright.job.preparations import groove_of
 from beadwright.joint.groove_rules import lost_depth
 from beadwright.joint.joints import TEE_GROOVES, JointShape
@@ -105,7 +105,7 @@ def _marks(job: Job, shape: JointShape) -> tuple[Mark, ...]:
     if job.is_fillet:
         pitch = job.edges.pitch_m
         apart = pitch is not None and pitch > job.weld_length_m + REL_TOL
-        wanted, wanted2 = wanted_leg(job), job.edges.leg2_m
+        wanted, wanted2 = told_leg(job), job.edges.leg2_m
         return (
             Mark(
                 "fillet",
@@ -172,5 +172,5 @@ def _grooves(job: Job, shape: JointShape, contour: Contour) -> list[Mark]:
             )
         )
         if filleted:
-            found.append(Mark("fillet", side, size_m=wanted_leg(job), contour=contour))
+            found.append(Mark("fillet", side, size_m=told_leg(job), contour=contour))
     return found

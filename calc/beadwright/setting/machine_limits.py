@@ -30,6 +30,9 @@ Source: textbook, inverters 0.85 to 0.90 (second-hand); power factor: common pra
 with the machine's own.
 """
 
+SOURCE_LIMITS = frozenset({"machine", "machine-volts", "duty", "breaker"})
+"""Keys of the limits of a power source."""
+
 _LOWEST_A, _HIGHEST_A = 5.0, 1500.0
 
 

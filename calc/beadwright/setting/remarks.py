@@ -15,7 +15,9 @@ from beadwright.process.published_range import published_notes
 from beadwright.process.transfer import MODE_PHRASES, gas_refused, transition_current
 from beadwright.process.wire_remarks import wire_remarks
 from beadwright.results import Note, severest_first
+from beadwright.setting.aims import balanced_current
 from beadwright.setting.heat_fight import heat_fight
+from beadwright.setting.machine_limits import SOURCE_LIMITS
 from beadwright.setting.outcome import SETTING_PHRASES, Outcome, Settings
 from beadwright.setting.plan import Plan
 from beadwright.setting.size_limits import bead_room
@@ -44,6 +46,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
     """
     notes = [
         *_shut(job, plan),
+        *_machine(plan),
         *_outside(job, settings),
         *joint_remarks(job, plan.shape, plan.passes),
         *usual_notes(job, plan.transfer, settings),
@@ -70,6 +73,17 @@ def _shut(job: Job, plan: Plan) -> Iterator[Note]:
         low, high = plan.feeds.low_limit, plan.feeds.high_limit
         told = say("setting.two-limits-fight", low=low.why, high=high.why)
         yield Note("stop", told, low.source, "wfs")
+
+
+def _machine(plan: Plan) -> Iterator[Note]:
+    """Say so where the power source holds the plan under what a hand would set."""
+    top = plan.run.currents.high_limit
+    if not plan.open or top.key not in SOURCE_LIMITS:
+        return
+    usual = balanced_current(plan)
+    if usual > top.high * (1 - REL_TOL):
+        told = say("setting.machine-binds", why=top.why, usual=Amount(usual, "current"))
+        yield Note("caution", told, top.source, "machine_amps")
 
 
 def _outside(job: Job, settings: Settings) -> Iterator[Note]:

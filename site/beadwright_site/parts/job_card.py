@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.job.job_joint import hole_m
+from beadwright.job.job_joint import hole_m, told_leg
 from beadwright.job.weld_symbol import weld_symbol
 from beadwright.joint.joints import BUTTS, Dimension
 from beadwright.setting.dial_in import DialIn
@@ -48,9 +48,10 @@ def _weld(found: DialIn) -> tuple[str, str, str]:
     """What the weld's size is called, the size, and both in a sentence."""
     job, shape = found.job, found.plan.shape
     if job.is_fillet:
-        leg = written(found.plan.wanted_leg_m, "leg", job.units)
+        wanted = told_leg(job, found.plan.wanted_leg_m)
+        leg = written(wanted, "leg", job.units)
         if job.edges.leg2_m is not None:
-            leg = f"{units.show(found.plan.wanted_leg_m, 'leg', job.units)} × " + written(
+            leg = f"{units.show(wanted, 'leg', job.units)} × " + written(
                 job.edges.leg2_m, "leg", job.units
             )
         return "Leg", leg, f"leg {leg}"
@@ -88,7 +89,9 @@ def job_card(found: DialIn) -> JobCard:
     job = found.job
 
     def write(dimension: Dimension) -> str:
-        return units.show(dimension.value_m, "leg", job.units)
+        leg = dimension.name == "leg"
+        shown = told_leg(job, dimension.value_m) if leg else dimension.value_m
+        return units.show(shown, "leg", job.units)
 
     drawing = draw_joint(found.plan.shape, write)
     joint = f"{_joint_name(found)}, {job.position_name}"

@@ -26,6 +26,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.does-not-fuse": "below {current} the bead lies on the plate without fusing",
         "setting.duty-holds": ("your machine holds {most} with the arc on {share:.0%} of the time"),
         "setting.breaker-carries": "your {breaker} breaker carries the arc to {most}",
+        "setting.machine-binds": (
+            "{why:capital}: that holds this plan down. Without it, about {usual}. Run it as shown, "
+            "take a smaller wire, or a larger machine."
+        ),
         "setting.machine-stops": "your machine stops at {most}",
         "setting.machine-stops-at-volts": "your machine stops at {most:g}",
         "setting.machine-volts-carry": "your machine's {volts:g} carry {mode} no higher",

@@ -174,7 +174,7 @@ def leg_table() -> Table:
         "Straight between. Uphill it is no less than what the usual current lays at a comfortable "
         f"travel, to {UPHILL_OVER_PLATE:g} times the plate. The code's minimum stands beside it.",
         ("usual_leg.USUAL_LEG_IN", "usual_leg.UPHILL_OVER_PLATE", "usual_leg.usual_leg",
-         "usual_leg.leg_of_plate", "job_joint.ROUNDED_CORNER"),
+         "usual_leg.leg_of_plate", "job_joint.ROUNDED_CORNER", "job_joint.told_leg"),
     )  # fmt: skip
 
 
