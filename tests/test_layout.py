@@ -110,7 +110,24 @@ def test_no_module_is_a_drawer_for_odds_and_ends() -> None:
     assert not stems & {"utils", "util", "helpers", "helper", "misc", "common"}
 
 
-LONGEST = 400
+LONGEST = 300
+"""Lines a file may have, but for tables."""
+
+TABLES = {
+    "calc/beadwright/job/job_entries.py": "one field for each key of a job, all asked on one form",
+    "calc/beadwright/setting/procedure_rows.py": "published rows, table by table, as printed",
+}
+"""Files that only list, and what; a list is found faster in one place."""
+
+TO_SPLIT = {
+    "tests/calc/test_burnoff.py",
+    "tests/calc/test_plan_tables.py",
+    "tests/calc/test_plan_worked.py",
+    "tests/calc/test_visited.py",
+    "tests/mutation/mutants.py",
+    "tests/mutation/run_mutants.py",
+}
+"""Tests still too long, each to be taken off here when it is split; no other file joins them."""
 
 
 def test_files_stay_small_enough_to_read() -> None:
@@ -120,10 +137,5 @@ def test_files_stay_small_enough_to_read() -> None:
         if Path(name).suffix in {".py", ".js", ".mjs", ".css", ".html", ".sh"}
         and (lines := len((ROOT / name).read_text().splitlines())) > LONGEST
     }
-    assert long == {}
-
-
-def test_the_map_fits_two_printed_pages() -> None:
-    lines = (ROOT / "DEVELOPERS.md").read_text(encoding="utf-8").splitlines()
-    assert len(lines) <= 130
-    assert max(map(len, lines)) <= 100
+    assert {name: lines for name, lines in long.items() if name not in {*TABLES, *TO_SPLIT}} == {}
+    assert long.keys() >= TABLES.keys()
