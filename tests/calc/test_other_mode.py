@@ -2,6 +2,7 @@
 
 import pytest
 
+from beadwright.api import answer_json
 from beadwright.job.job_query import read_query
 from beadwright.setting.dial_in import dial_in
 from beadwright.setting.other_mode import OtherMode, other_mode
@@ -46,3 +47,14 @@ def test_what_is_offered_is_what_asking_for_it_gives() -> None:
     assert found.volts == asked.settings.volts.value
     assert asked.point is not None
     assert found.current_a == asked.point.current_a
+
+
+def test_the_page_tells_the_other_mode_with_units() -> None:
+    found = answer_json("dial-in", f"{JOB}&gas=90/10&plate=1/4in")
+    asked = answer_json("dial-in", f"{JOB}&gas=90/10&plate=1/4in&transfer=short")["answer"]
+    assert found["answer"]["transfer"] == "spray"
+    assert found["other_mode"]["transfer"] == "short"
+    for key in ("wire_feed", "volts", "current"):
+        told = found["other_mode"][key]
+        assert told["unit"] == asked[key]["unit"]
+        assert told["value"] == pytest.approx(asked[key]["value"], rel=1e-6)

@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from beadwright.api import answer_json
 from beadwright.errors import FieldErrors
 from beadwright.passes.pass_choices import choices
 from beadwright.passes.pass_plan import pass_plan
@@ -18,14 +19,36 @@ def test_the_bead_looked_at_is_the_last_or_the_one_asked_for() -> None:
     assert whole.bead is whole.found.beads[-1]
     second = passes_answer("plate=3/4in&leg=5/8in&at=2")
     assert second.bead.number == 2
-    assert second.found == whole.found
+    assert passes_answer("plate=3/4in&leg=5/8in&at=1").bead.number == 1
+
+
+def test_a_plan_read_bead_by_bead_is_worked_out_once() -> None:
+    query = "plate=3/4in&leg=5/8in"
+    assert passes_answer(f"{query}&at=2").found is passes_answer(query).found
+    assert passes_answer(f"{query}&passes=7").found is not passes_answer(query).found
+
+
+def test_of_dial_in_s_notes_only_warnings_on_the_joint_are_told() -> None:
+    """Not that the settings run hot, nor which detail of the code the joint is."""
+    answer = passes_answer("plate=1in&joint=v&position=1G&angle=60deg&gap=1/8in")
+    dialled = {(note.level, note.field) for note in answer.dialled.notes}
+    here = {(note.level, note.field) for note in answer.notes}
+    assert ("caution", "gap") in here & dialled
+    assert {("caution", "wfs"), ("note", "angle")} <= dialled - here
 
 
 @pytest.mark.parametrize(
     ("query", "said"),
     [
-        ("plate=3/4in&leg=5/8in&at=99", "There is no bead 99: this plan has"),
-        ("leg=5/16in&at=2", "this plan has 1 bead. Use 1, or leave it blank"),
+        (
+            "plate=1/2in&leg=1/2in&passes=3&at=99",
+            "There is no bead 99: this plan has 3 beads. Use 1 to 3, or leave it blank for the "
+            "last.",
+        ),
+        (
+            "leg=5/16in&at=2",
+            "There is no bead 2: this plan has 1 bead. Use 1, or leave it blank for the last.",
+        ),
         ("leg=5/16in&at=0", "0 is outside 1 to 400"),
         ("leg=5/16in&at=two", "“two” is not a count"),
     ],
@@ -107,3 +130,10 @@ def test_the_plan_of_a_job_is_what_dial_in_calls_it() -> None:
     assert answer.found.plan.passes == len(answer.found.beads) == 1
     other = replace(answer.found.job, leg_m=0.0127)
     assert len(pass_plan(other).beads) == 3
+
+
+def test_a_torch_is_held_to_tenths_of_a_degree() -> None:
+    beads = answer_json("passes", "plate=1/2in&leg=1/2in&passes=3")["answer"]["beads"]
+    angles = [bead["work_angle"]["value"] for bead in beads]
+    assert len(set(angles)) == 3
+    assert all(angle == round(angle, 1) for angle in angles)

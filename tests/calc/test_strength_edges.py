@@ -120,6 +120,12 @@ def test_a_weld_is_loaded_at_its_end_by_a_force_along_it(query: str, ends: bool)
     assert ask(f"{query}&plate=1in&plate2=1in&leg=1/4in").task.end_loaded is ends
 
 
+def test_a_force_per_length_is_drawn_at_the_middle_of_the_weld() -> None:
+    # Uprights of 6 in, 4 in apart: 2 in to the right, 3 in up, in the plane of the weld.
+    at = ask("group=lines&group_height=6in&group_width=4in&line_load=1kip/in&leg=1/4in").task.at
+    assert at == pytest.approx((2 * 0.0254, 3 * 0.0254, 0.0))
+
+
 @pytest.mark.parametrize("group", ["line&group_height=6in", "polyline:2,2 8,2", "polyline:2,2 2,8"])
 def test_a_weld_as_long_as_its_part_fits_and_a_longer_one_does_not(group: str) -> None:
     assert ask(f"group={group}&py=1kip&part_length=6in").links

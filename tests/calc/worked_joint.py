@@ -74,4 +74,34 @@ PASSES = (
         """0.0015427 in2 x 400 = 0.61709 in3/min; / 0.048828 = 12.638 in/min; 10 in in 0.7913 min;
         0.048828 x 10 x 0.2836 / 0.97 = 0.1428 lb.""",
     ),
+    Worked(
+        "passes",
+        "plate=1/2in&leg=1/2in&position=2F&reinforcement=0in&passes=3&wire=ER70S-6&dia=0.045in"
+        "&gas=90/10&root_transfer=spray&root_wfs=300in/min&root_volts=27V&cap_wfs=500in/min"
+        "&cap_volts=29V",
+        {
+            "beads[0].role": "root",
+            "beads[0].transfer": "spray",
+            "beads[0].wire_feed.value": 300.0,
+            "beads[0].volts.value": 27.0,
+            "beads[0].travel.value": 11.1076,
+            "beads[2].role": "cap",
+            "beads[2].wire_feed.value": 500.0,
+            "beads[2].volts.value": 29.0,
+            "beads[2].travel.value": 18.5126,
+            "beads[0].work_angle.value": 45.0,
+        },
+        """Each bead a third of 0.125 in2, 0.0416667: 0.0015427 x 300 / 0.0416667 = 11.108 in/min,
+        and x 500 18.513. The root halves the square corner: 45 degrees.""",
+        lines=(
+            "bead,side,layer,what,transfer,wire feed (in/min),volts (V),travel (in/min)",
+            "1,1,1,Root,spray,300.0,27.0,",
+        ),
+    ),
+    Worked(
+        "passes",
+        "plate=1/2in&leg=1/2in&position=2F&passes=3&gas=90/10&root_transfer=pulse",
+        {"beads[0].transfer": "pulse", "beads[0].volts.value": None, "beads[2].transfer": "spray"},
+        "The root's mode as written, the cap's as planned; in pulse the machine sets the volts.",
+    ),
 )

@@ -62,6 +62,18 @@ COST = (
             "comparisons[0].break_even.price_paid_back.value": 2.93333,
             "comparisons[0].swings[now_price].at_low": 566.667,
             "comparisons[0].swings[labour].at_low": 566.667,
+            "comparisons[0].swings[now_price].value.value": 1.80,
+            "comparisons[0].swings[now_price].low": 1.71,
+            "comparisons[0].swings[other_price].value.value": 2.40,
+            "comparisons[0].swings[other_price].low": 2.28,
+            "comparisons[0].swings[other_price].at_low": 816.667,
+            "comparisons[0].swings[now_laid].value.value": 10.0,
+            "comparisons[0].swings[other_laid].value.value": 15.0,
+            "comparisons[0].break_even.laid.value": 12.6190,
+            "comparisons[0].break_even.gain.value": 26.190,
+            "comparisons[0].verdict.word": "switch",
+            "comparisons[0].verdict.reason": "Time on the arc saves $1.67 a part, wire costs $1.00 "
+            "more: $667 a year saved after what is paid once.",
         },
         """First way: 10 lb/h x 6 min = 1 lb; /0.9 = 1.1111 lb of wire, 2.00 at 1.80; 30 ft3/h x 6
         min = 3 ft3, 0.30; half the time arc: 12 min, 3 + 3 labour at 30/h, 4 overhead at 20/h. In
@@ -71,7 +83,10 @@ COST = (
         year less 100 paid once; back after 100/0.76667 = 130.43 parts, 1.565 months; the wire may
         cost 2.40 + 0.76667/1.25 = 3.0133, or 2.40 + 0.66667/1.25 where it must pay back. First
         wire 5 % cheaper: 2.00 x 5 % x 1000 = 100 less. Labour 10 %
-        lower: 2 min at 3/h, 100 less.""",
+        lower: 2 min at 3/h, 100 less. Second wire 5 % cheaper: 3.00 x 5 % x 1000 = 150 more. A
+        minute of arc costs 50/60 and 0.5 ft3 at 0.10, 0.88333: 0.66667/0.88333 = 0.75472 min more
+        than 4, so 1 lb in 4.75472 min, 12.619 lb/h, 26.19 % over 10. Time on the arc: 2 min at
+        50/h, 1.6667; wire 3.00 against 2.00.""",
         lines=(
             "Cost of a part,$,12.3,11.53333333",
             "Batch of 40,$,492.0,461.3333333",

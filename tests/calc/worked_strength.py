@@ -140,4 +140,30 @@ STRENGTH = (
         {"holds": False, "leg_needed.value": None, "leg.value": 2.0, "segment": None},
         "90/(2 x 0.92808) = 48.5 sixteenths: over 2 in no fillet is offered, and 2 in is judged.",
     ),
+    Worked(
+        "strength",
+        "plate=1in&plate2=1in&group=flats&weld_length=6in&group_width=4in&py=12kip&load_x=8in"
+        "&leg=1/4in",
+        {
+            "group.length.value": 12.0,
+            "group.x.value": 3.0,
+            "group.y.value": 2.0,
+            "load.mz.value": 60.0,
+            "points[1].force.value": 3.4523,
+            "links[weld].asked.value": 3.4523,
+            "links[weld].holds.value": 3.71232,
+            "use": 0.92996,
+        },
+        """Two level welds of 6 in, 4 in apart: 12 in, their middle 3 in to the right and 2 in up.
+        12 kip at 8 in is 5 in beside it: 60 kip in. Polar moment of the lines: 2 x 6^3/12 + 12 x
+        2^2 = 84 in3. At the right ends 12/12 + 60 x 3/84 = 3.1429 up and 60 x 2/84 = 1.4286 along,
+        in all 3.4523. A quarter holds 4 x 0.92808.""",
+    ),
+    Worked(
+        "strength",
+        "plate=1in&plate2=1in&group=flats&weld_length=6in&group_width=4in&group_height=10in"
+        "&py=1kip&leg=5/16in",
+        {"group.length.value": 8.0, "group.x.value": 2.0, "group.y.value": 5.0},
+        "With a height said, the width is the welds' length: 2 x 4 in, 10 in apart.",
+    ),
 )

@@ -1,0 +1,88 @@
+"""What the Cost page warns of beside its sums, and which comparison is left to chance."""
+
+import pytest
+
+from beadwright.api import answer, answer_json
+from beadwright.errors import UnknownEntryError
+from beadwright.job.page_query import page_fields
+from beadwright.money.cost_page import CostAnswer, start_chance
+from beadwright.money.cost_query import CostQuery
+
+JOB = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=5/16in"
+
+
+def notes(query: str) -> list[tuple[str, str, str, str]]:
+    """Return level, field, source and words of each note but those on invented figures."""
+    return [
+        (note["level"], note["field"], note["source"], note["text"])
+        for note in answer_json("cost", query)["notes"]
+        if note["source"] != "invented"
+    ]
+
+
+def test_what_stops_a_way_is_said_with_its_name_beside_its_field() -> None:
+    """AISC 360 Table J2.4: over 1/4 in to 1/2 in a fillet of 3/16 in at the least."""
+    under = "Leg 1/8 in is under the code's minimum of 3/16 in for this plate"
+    solid, cored = notes(JOB.replace("5/16in", "1/8in"))
+    assert solid[:3] == ("stop", "leg", "aisc-j2.4")
+    assert solid[3].startswith(f"ER70S-6 0.045in, 90/10: {under}")
+    assert cored[:3] == ("stop", "b_leg", "aisc-j2.4")
+    assert cored[3].startswith(f"E70C-6M 0.045in, 90/10: {under}")
+
+
+def test_a_sound_job_with_prices_of_its_own_has_no_notes() -> None:
+    assert notes(JOB) == []
+
+
+@pytest.mark.parametrize(
+    ("query", "said"),
+    [
+        ("labour=0&overhead=0", ["labour"]),
+        ("labour=0", []),
+        ("overhead=0", []),
+        ("parts=0", ["parts"]),
+        ("parts=1", []),
+        ("b_wire=ER70S-3", ["b_wire_price"]),
+        ("c_wire=ER70S-3&c_wire_price=2/lb", []),
+        ("c_wire=ER70S-3", ["c_wire_price"]),
+    ],
+)
+def test_a_figure_that_makes_the_sums_mean_less_is_said_beside_its_field(
+    query: str, said: list[str]
+) -> None:
+    assert [field for _, field, _, _ in notes(f"{JOB}&{query}")] == said
+
+
+def ways() -> CostAnswer:
+    """Return three ways compared, the seed and the draws written."""
+    return answer("cost", f"{JOB}&c_wire_price=5/lb&seed=3&draws=300")
+
+
+@pytest.mark.parametrize("way", [1, 2])
+def test_the_draws_are_those_of_the_way_asked_for(way: int) -> None:
+    found = ways()
+    run, comparison = start_chance(found, way), found.comparisons[way - 1]
+    assert comparison.case is not found.comparisons[2 - way].case
+    assert run.run(300) == comparison.chance
+
+
+@pytest.mark.parametrize("way", [-1, 0, 3])
+def test_a_way_that_is_not_there_has_no_draws(way: int) -> None:
+    with pytest.raises(UnknownEntryError, match=f"no way {way}; there are 1 to 2"):
+        start_chance(ways(), way)
+
+
+@pytest.mark.parametrize(
+    ("key", "more"),
+    [
+        ("b_leg", ", way B; blank: as the first way"),
+        ("d_wire_price", ", way D; blank: as the first way"),
+    ],
+)
+def test_help_on_a_later_way_names_it_and_says_what_blank_means(key: str, more: str) -> None:
+    fields = page_fields(CostQuery)
+    assert fields[key].help == fields[key[2:]].help + more
+
+
+def test_what_a_way_costs_once_is_not_as_in_the_first_way() -> None:
+    assert page_fields(CostQuery)["c_rolls"].help.endswith(", way C")
