@@ -111,6 +111,8 @@ def test_a_certificate_counts_before_the_grade() -> None:
         ("preheat=900F", "preheat", "nobody welds plain steel so"),
         ("preheat=450&units=si", "preheat", "outside −45C to 398C"),
         ("hydrogen=30", "hydrogen", "outside 1 to 20 ml/100 g"),
+        ("preheat=-51F", "preheat", "outside −50F to 750F"),
+        ("preheat=751F", "preheat", "outside −50F to 750F"),
         ("hydrogen=dry", "hydrogen", "write 5 or H5"),
         ("heat=900kJ/in", "heat", "outside 1kJ/in to 300kJ/in"),
         ("melt=best", "melt", "typical, limit"),
@@ -150,6 +152,17 @@ def test_a_temperature_by_hand_is_welded_at_and_judged() -> None:
     assert (good.hardness.value or 0) < (cold.hardness.value or 0)
     bare = heat("plate=1in&leg=1/2in&preheat=150")
     assert to_fahrenheit(bare.start_k) == pytest.approx(150)
+
+
+@pytest.mark.parametrize("typed", [-50, 750])
+def test_a_temperature_at_an_end_of_what_may_be_typed_is_taken(typed: int) -> None:
+    found = heat(f"{JOB}&preheat={typed}F")
+    assert to_fahrenheit(found.start_k) == pytest.approx(typed, abs=1e-6)
+
+
+@pytest.mark.parametrize("typed", [1, 20])
+def test_hydrogen_at_an_end_of_method_b_is_taken(typed: int) -> None:
+    assert heat(f"{JOB}&hydrogen={typed}").hydrogen == typed
 
 
 def test_heat_by_hand_is_counted_both_ways() -> None:
@@ -209,6 +222,8 @@ def test_json_is_plain_and_holds_the_answer() -> None:
     assert set(found["composition"]) == set(ELEMENTS)
     assert found["cooling"]["regime"] == "thick"
     assert found["curves"][0]["rules"] is True
+    seconds = [s for curve in found["curves"] for s, _ in curve["points"]]
+    assert seconds == [float(f"{s:.4f}") for s in seconds]
     assert answer_json("heat", "c=0.2")["errors"]["mn"]
 
 

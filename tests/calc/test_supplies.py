@@ -145,6 +145,24 @@ def test_a_package_for_a_lifetime_says_so() -> None:
     assert any("cannot be said" in text for text in none)
 
 
+@pytest.mark.parametrize(
+    ("query", "says"),
+    [
+        # 44 lb / (19 × 1.1111 lb) = 2.08 years; of 20 parts a year 1.98.
+        ("efficiency=90%25&spool=44lb&parts=19", "2 years of wire"),
+        ("efficiency=90%25&spool=44lb&parts=20", ""),
+        # 1000 lb × 0.96 / 19 = 50.5 years; / 20 = 48.
+        ("efficiency=96%25&spool=1000lb&parts=19", "a lifetime of wire"),
+        ("efficiency=96%25&spool=1000lb&parts=20", "48 years of wire"),
+    ],
+)
+def test_a_package_that_rusts_first_says_so(query: str, says: str) -> None:
+    found = supplies(f"arc_min=6min&laid=10lb/h&waste=0%25&rework=0%25&{query}")
+    notes = " ".join(told(note) for note in found.notes)
+    assert ("rusts first" in notes) == (says != "")
+    assert says in notes
+
+
 def test_a_begun_spool_by_weight_in_weld() -> None:
     found = supplies("spool_gross=20lb&spool_empty=2lb&waste=0%25").spool
     assert found is not None
@@ -196,6 +214,9 @@ def test_an_empty_cylinder_says_so() -> None:
         ("gauge=2000psi", "water", "stamped"),
         ("gauge=9000psi&water=49L", "gauge", "300 bar"),
         ("gas_temp=200F", "gas_temp", "no cylinder is kept so"),
+        ("gas_temp=-11F", "gas_temp", "no cylinder is kept so"),
+        ("gas_temp=135F", "gas_temp", "no cylinder is kept so"),
+        ("gas_temp=249.9K", "gas_temp", "no cylinder is kept so"),
         ("gas_temp=warm", "gas_temp", "write 70F"),
         ("spool_gross=20lb", "spool_empty", "Weigh an empty"),
         ("spool_gross=2lb&spool_empty=3lb", "spool_gross", "less than when empty"),
@@ -204,6 +225,7 @@ def test_an_empty_cylinder_says_so() -> None:
         ("spool_outside=6in&spool_hub=7in&spool_width=3in", "spool_outside", "at least its barrel"),
         ("cylinder=50lb CO2", "cylinder", "not sold by weight"),
         ("count=-1", "count", "not a count"),
+        ("count=100000001", "count", "outside 0 to 100000000"),
     ],
 )
 def test_messages_say_what_is_allowed(query: str, field: str, says: str) -> None:
@@ -215,6 +237,8 @@ def test_messages_say_what_is_allowed(query: str, field: str, says: str) -> None
 def test_temperatures_with_and_without_a_scale() -> None:
     for text in ("70F", "70", "70 °F", "21.1C"):
         assert supplies(f"gas_temp={text}").query.gas.gas_temp == pytest.approx(294.26, abs=0.1)
+    for kelvin in (250, 330):
+        assert supplies(f"gas_temp={kelvin}K").query.gas.gas_temp == kelvin
     metric = supplies("gas_temp=20&units=si").query.gas.gas_temp
     assert metric == pytest.approx(293.15)
 

@@ -74,6 +74,12 @@ HEAT = (
     ),
     Worked(
         "heat",
+        "plate=3in&leg=1/2in&heat=60kJ/in&steel=A36&c=.05&mn=.3",
+        {"preheat.value": 225.0, "preheat.by": "table", "welded_at.value": 225.0},
+        "AWS D1.1 category B, over 2-1/2 in: 225 F, as the table prints it and not up to tens.",
+    ),
+    Worked(
+        "heat",
         f"{JOB}&{CERTIFICATE}",
         {"steel": None, "melt": "certificate", "preheat.table": None, "preheat.by": "method-b"},
         "A certificate without a grade: no row of the table, only the formula.",
@@ -101,6 +107,7 @@ HEAT = (
             "preheat.table": None,
             "preheat.method_b": None,
             "hardness.value": None,
+            "hardness.refused": "no analysis, no hardness",
             "cooling.regime": "thin",
         },
         "Nothing known of the steel, nothing said of preheat or hardness; heat flows all the same.",

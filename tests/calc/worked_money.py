@@ -136,6 +136,7 @@ SUPPLIES = (
             "purchases[wire].count": 4,
             "purchases[wire].price": 66.0,
             "purchases[wire].amount": 264.0,
+            "purchases[gas].package": "330ft3",
             "purchases[gas].amount": 40.0,
             "purchases[tips].amount": 4.0,
             "purchases[nozzles].amount": 10.0,
@@ -152,6 +153,54 @@ SUPPLIES = (
         "&rework=0%&gas_flow=30ft3/h&gas_extra=0s&on_hand=30lb",
         {"wire.value": 222.222, "packages": 6, "gas.value": 600.0, "cylinders": 2},
         "222.2 lb less 30 on hand: 192.2, six spools of 33 lb; 600 ft3, two cylinders of 330.",
+    ),
+    Worked(
+        "supplies",
+        "plate=3/8in&leg=5/16in&wire=ER70S-6&dia=0.045in&count=100&arc_min=6min&laid=10lb/h"
+        "&efficiency=90%&waste=10%&rework=5%&gas_flow=30ft3/h&gas_extra=15s&tip_life=5h"
+        "&nozzle_life=10h&nozzle_price=0&parts=480&weeks=48",
+        {
+            "arc.value": 630.0,
+            "wire.value": 129.6296,
+            "wire_length.value": 23950.0,
+            "packages": 4,
+            "change_overs": 3,
+            "wire_left_over.value": 2.37037,
+            "package_years": 0.0530357,
+            "gas.value": 420.0,
+            "cylinders": 2,
+            "cylinders_a_week": 0.127273,
+            "tips": 3,
+            "nozzles": 2,
+            "purchases[nozzles].count": 2,
+            "purchases[nozzles].price": 0.0,
+            "purchases[nozzles].amount": 0.0,
+        },
+        """One part in twenty is welded twice: 100 x 1.05 x 6 min. A pound laid, / 0.9 melted, / 0.9
+        bought, x 1.05 = 1.296296 lb; of 100 parts 129.63 lb, four spools of 33 lb. Steel 0.2836
+        lb/in3: pi/4 x 0.045^2 x 12 x 0.2836 = 0.0054125 lb/ft, 23 950 ft. Gas: 6 min and 8 x 15 s,
+        8 min at 30 ft3/h = 4 ft3, x 1.05 = 4.2; of 10 parts a week 42, of 330 in a cylinder. 10.5 h
+        of arc: three tips of 5 h, two nozzles of 10 h. A spool: 33/(480 x 1.296296) years.""",
+        share=1e-3,
+    ),
+    Worked(
+        "supplies",
+        "plate=3/8in&leg=5/16in&count=100&arc_min=6min&gas_flow=30ft3/h&gas_extra=0s&rework=0%"
+        "&cylinder=bulk&gas_price=.10/ft3",
+        {
+            "cylinders": None,
+            "gas.value": 300.0,
+            "purchases[gas].count": 1,
+            "purchases[gas].amount": 30.0,
+        },
+        "10 h of arc at 30 ft3/h, 300 ft3 at .10.",
+    ),
+    Worked(
+        "supplies",
+        "plate=3/8in&leg=5/16in&count=100&arc_min=6min&gas_flow=30ft3/h&gas_extra=0s&rework=0%"
+        "&cylinder_gas=100ft3",
+        {"cylinders": 3, "cylinder_gas.value": 100.0, "cylinder_lasts.value": 3.333333},
+        "300 ft3 of cylinders of 100: three, none begun; 100/30 h.",
     ),
 )
 
