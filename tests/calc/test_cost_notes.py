@@ -3,8 +3,8 @@
 import pytest
 
 from beadwright.api import answer, answer_json
-from beadwright.errors import UnknownEntryError
-from beadwright.job.page_query import page_fields
+from beadwright.errors import FieldErrors, UnknownEntryError
+from beadwright.job.page_query import page_fields, read_page
 from beadwright.money.cost_page import CostAnswer, start_chance
 from beadwright.money.cost_query import CostQuery
 
@@ -86,3 +86,40 @@ def test_help_on_a_later_way_names_it_and_says_what_blank_means(key: str, more: 
 
 def test_what_a_way_costs_once_is_not_as_in_the_first_way() -> None:
     assert page_fields(CostQuery)["c_rolls"].help.endswith(", way C")
+
+
+def test_a_blank_figure_of_a_later_way_is_that_of_the_first_or_its_own() -> None:
+    fields = page_fields(CostQuery)
+    assert fields["c_wire_price"].blank == "as A"
+    assert fields["c_laid"].blank == "worked out"
+    assert fields["c_rolls"].blank == "0"
+
+
+@pytest.mark.parametrize(
+    ("key", "least", "most"),
+    [
+        ("parts", 0, 100_000_000),
+        ("batch", 1, 100_000_000),
+        ("months", 1, 240),
+        ("welders", 1, 10_000),
+        ("shifts", 1, 21),
+        ("weeks", 1, 53),
+        ("seed", 0, 999_999_999),
+        ("draws", 100, 100_000),
+    ],
+)
+def test_a_count_is_taken_to_its_ends_and_no_farther(key: str, least: int, most: int) -> None:
+    """Three shifts on seven days; 53 weeks begin in a year at most; twenty years of months."""
+    for count in (least, most):
+        assert getattr(read_page(CostQuery, f"{key}={count}", None), key) == count
+    for count in (least - 1, most + 1):
+        with pytest.raises(FieldErrors) as refused:
+            read_page(CostQuery, f"{key}={count}", None)
+        assert set(refused.value.messages) == {key}
+
+
+def test_the_sign_before_money_is_four_letters_at_most() -> None:
+    assert read_page(CostQuery, "currency=SFr.", None).currency == "SFr."
+    with pytest.raises(FieldErrors) as refused:
+        read_page(CostQuery, "currency=Euros", None)
+    assert set(refused.value.messages) == {"currency"}

@@ -27,6 +27,9 @@ def other(query: str) -> OtherMode | None:
         ("gas=80/20&plate=3/8in", "short"),
         ("gas=82/18&plate=3/8in", "short"),
         ("gas=83/17&plate=3/8in", None),
+        ("gas=74/26&plate=3/8in", "short"),
+        ("gas=73/27&plate=3/8in", None),
+        ("gas=90/10&plate=6.6mm", None),
         # No spray at all in CO2; nothing where the mode or a setting is the welder's own.
         ("gas=CO2&plate=3/16in", None),
         ("gas=90/10&plate=1/4in&transfer=spray", None),

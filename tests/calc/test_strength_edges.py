@@ -4,6 +4,7 @@ from dataclasses import replace
 
 import pytest
 
+from beadwright.api import answer_json
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.strength.elastic_line import GroupLoad
 from beadwright.strength.intermittent import intermittent_for
@@ -274,3 +275,10 @@ def test_the_leg_needed_goes_by_shop_steps_to_two_inches(
 ) -> None:
     found = ask(f"{query}&group_height=20in&weld_sides=1&plate=2in&plate2=2in").legs.needed
     assert found == (needed_m if needed_m is None else pytest.approx(needed_m))
+
+
+def test_shares_of_strength_are_told_to_six_decimals() -> None:
+    found = answer_json("strength", "plate=1in&plate2=3/8in&line_load=3.1kip/in")["answer"]
+    for use in (found["use"], *(link["use"] for link in found["links"])):
+        assert use == round(use, 6)
+    assert found["use"] == pytest.approx(3.1 / 5.4, abs=5e-7)

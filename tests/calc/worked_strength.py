@@ -166,4 +166,16 @@ STRENGTH = (
         {"group.length.value": 8.0, "group.x.value": 2.0, "group.y.value": 5.0},
         "With a height said, the width is the welds' length: 2 x 4 in, 10 in apart.",
     ),
+    Worked(
+        "strength",
+        "plate=1in&plate2=1in&group=lines&group_width=4in&group_height=6in&analysis=ic"
+        "&mz=20kip-in&leg=5/16in",
+        {
+            "group.length.value": 12.0,
+            "centre.x.value": 2.0,
+            "centre.y.value": 3.0,
+            "load.mz.value": 20.0,
+        },
+        "Turned without a push, two equal uprights turn about their middle.",
+    ),
 )
