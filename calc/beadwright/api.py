@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Literal, overload
 
-from beadwright import reports
 from beadwright.errors import FieldErrors
 from beadwright.pages import PAGES
 
@@ -68,7 +67,9 @@ def answer_json(page: str, query: str, kept: Kept = None) -> dict[str, Any]:
         found = answer(page, query, kept)
     except FieldErrors as error:
         return {"errors": error.messages}
-    report: dict[str, Any] = reports.encoded(
+    from beadwright.reports import encoded  # a page on a phone is drawn without
+
+    report: dict[str, Any] = encoded(
         {
             "page": page,
             "query": found.canonical,

@@ -132,7 +132,7 @@ def encoded(value: object, system: System) -> Any:
 
 
 def _encoded_all(values: Iterable[object], system: System) -> list[Any]:
-    return [encoded(each, system) for each in values]
+    return [each if type(each) in _PLAIN else encoded(each, system) for each in values]
 
 
 def _encoded_tree(tree: Tree, system: System) -> dict[str, Any]:
@@ -141,7 +141,7 @@ def _encoded_tree(tree: Tree, system: System) -> dict[str, Any]:
         if key == "**":
             report |= encoded(value, system)
         else:
-            report[key] = encoded(value, system)
+            report[key] = value if type(value) in _PLAIN else encoded(value, system)
     return report
 
 

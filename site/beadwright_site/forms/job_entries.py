@@ -111,12 +111,15 @@ def _joint_of(typed: Mapping[str, str]) -> tuple[JointKind, bool, frozenset[str]
     return joint, joint in FILLETS and not closed, entries_of(joint, corner)
 
 
-def job_entries(filling: Filling, found: DialIn | None = None) -> dict[str, Entry]:
-    """Return the entries of a job by key.
+def job_entries(
+    filling: Filling, found: DialIn | None = None, keys: Iterable[str] = FIELDS
+) -> dict[str, Entry]:
+    """Return entries of a job by key.
 
     Args:
         filling: What they are filled with.
         found: The answer, or None if the entries could not be taken.
+        keys: Those wanted.
     """
     typed, system = {**filling.held, **filling.typed}, filling.system
     chosen = _chosen(found) if found is not None else {}
@@ -147,7 +150,7 @@ def job_entries(filling: Filling, found: DialIn | None = None) -> dict[str, Entr
             hidden=key in JOINT_KEYS and key not in asked and not errors,
         )
 
-    return {key: entry(key) for key in FIELDS}
+    return {key: entry(key) for key in keys}
 
 
 def asked_entries(entries: Mapping[str, Entry], keys: Iterable[str]) -> tuple[Entry, ...]:

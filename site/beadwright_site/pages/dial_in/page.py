@@ -2,16 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Any, Final
 
 from beadwright.pages import PAGES
 from beadwright.process.melted import NEVER_SIZE_BY_IT
+from beadwright.setting.dial_in import DialIn
 from beadwright.setting.dial_in_page import DialInAnswer
 from beadwright.words.wording import worded
 from beadwright_site.drawings.map_drawing import draw_map
 from beadwright_site.links import query_of
 from beadwright_site.pages.dial_in.aims import aim_buttons
-from beadwright_site.pages.dial_in.alike import alike_table
 from beadwright_site.pages.dial_in.bands import band_of
 from beadwright_site.pages.dial_in.facts import (
     laid_facts,
@@ -32,6 +32,13 @@ LATER = ("alike",)
 
 LIVE = ("state", "settings", "facts", "notes", "setup", "map")
 """Parts that follow a dragging finger; the others come when it lets go."""
+
+
+def _alike(dialled: DialIn) -> dict[str, Any]:
+    # A later part: what only it needs is imported when it is asked for.
+    from beadwright_site.pages.dial_in.alike import alike_table
+
+    return {"table": alike_table(dialled)}
 
 
 def _view(answered: Answered[DialInAnswer]) -> PageView:
@@ -73,7 +80,7 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
                 "melted": melted_facts(dialled),
                 "never_size_by_it": NEVER_SIZE_BY_IT,
             },
-            "alike": lambda: {"table": alike_table(dialled)},
+            "alike": lambda: _alike(dialled),
             "map": lambda: {"map": draw_map(found.window_map, system)},
             "how": lambda: {
                 "origins": tuple(origins(dialled)),

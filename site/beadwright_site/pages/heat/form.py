@@ -25,7 +25,7 @@ def heat_form(filling: Filling, found: HeatAnswer | None) -> PageForm:
     """
     form = Form(filling, PAGES["heat"].fields)
     dialled = found.dialled if found is not None else None
-    fields = job_entries(filling, dialled)
+    fields = job_entries(filling, dialled, ("weld_length", *JOB_KEYS))
     wire = dialled.job.wire.kind if dialled is not None else "solid"
     grades = [*((name, name, "") for name in STEELS), (UNKNOWN, "Not known", "")]
     melts = (("typical", "A usual melt", ""), ("limit", "The worst allowed", ""))

@@ -94,7 +94,7 @@ def _price_field(name: str, demo: str) -> QueryField[Any]:
 
 
 def _usual(form: Form) -> Iterator[Entry]:
-    fields = job_entries(Filling({}, {}, form.filling.system))
+    fields = job_entries(Filling({}, {}, form.filling.system), keys=(*USUAL.values(), "units"))
     for name, key in USUAL.items():
         blank = "" if name in form.filling.typed else JOB[key]
         if key == "gas":

@@ -43,12 +43,12 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
     """
     demo = DEMO_LOAD if found is not None and found.task.demo_load else frozenset[str]()
     form = Form(filling, PAGES["strength"].fields, demo)
-    fields, typed = job_entries(filling), filling.typed
+    typed = filling.typed
 
     entry = form.entry
 
     def job(*keys: str) -> list[Entry]:
-        return [fields[key] for key in keys]
+        return list(job_entries(filling, keys=keys).values())
 
     own = typed.get("group", "").lower().startswith("polyline")
     shape = (

@@ -43,7 +43,7 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
     kept_as = {key: keep_name(key, wire, gas) for key in asked}
     form = Form(filling, asked, invented, kept_as)
     dialled = found.planned.dialled if found is not None else None
-    fields = job_entries(filling, dialled)
+    fields = job_entries(filling, dialled, JOB_KEYS)
 
     entry = form.entry
     sold = packages_sold(dialled.job.wire) if dialled is not None else tuple(PACKAGES_KG)
