@@ -12,6 +12,11 @@ _VULGAR = {
     "¼": "1/4", "½": "1/2", "¾": "3/4", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
     "⅓": "1/3", "⅔": "2/3",
 }  # fmt: skip
+_PLAIN = str.maketrans(
+    {sign: f" {fraction}" for sign, fraction in _VULGAR.items()}
+    | dict.fromkeys("‐‑‒–—−", "-")
+    | {"⁄": "/", "\u00a0": " ", "³": "3", "²": "2", "°": "deg"}
+)
 
 _NUMBER = re.compile(
     r"""^(?P<sign>[+-]?)(?:
@@ -30,13 +35,7 @@ def plain_text(text: str) -> str:
     Args:
         text: What was typed [-].
     """
-    for sign, fraction in _VULGAR.items():
-        text = text.replace(sign, f" {fraction}")
-    for dash in "‐‑‒–—−":
-        text = text.replace(dash, "-")
-    text = text.replace("⁄", "/").replace("\u00a0", " ").replace("³", "3").replace("²", "2")
-    text = text.replace("°", "deg")
-    return _AROUND.sub(r"\1", " ".join(text.split()))
+    return _AROUND.sub(r"\1", " ".join(text.translate(_PLAIN).split()))
 
 
 _THOUSANDS = re.compile(r"^[+-]?[1-9]\d{0,2},\d{3}(?!\d)", re.ASCII)
