@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from typing import Any, cast
 
 from beadwright import units
+from beadwright.measures import MEASURES
 from beadwright.phrases import Phrase
 from beadwright.results import Note, Quantity
 from beadwright.temperatures import degree_sign, degrees
@@ -149,8 +150,9 @@ def _shown(value: Shown, system: System) -> dict[str, Any]:
     if value.measure == "temperature":
         number = None if value.value is None else round(degrees(value.value, system), DEGREE_PLACES)
         return {"value": number, "unit": degree_sign(system)}
-    number = None if value.value is None else units.convert(value.value, value.measure, system)
-    return {"value": rounded(number), "unit": units.symbol(value.measure, system)}
+    unit = MEASURES[value.measure].unit(system)
+    number = None if value.value is None else value.value / unit.size
+    return {"value": rounded(number), "unit": unit.symbol}
 
 
 def _number(value: Number, system: System) -> float | None:
@@ -162,16 +164,16 @@ def _number(value: Number, system: System) -> float | None:
 
 
 def _quantity(quantity: Quantity, system: System) -> dict[str, Any]:
+    unit = MEASURES[quantity.measure].unit(system)
+
     def number(value: float | None) -> float | None:
-        if value is None:
-            return None
-        return rounded(units.convert(value, quantity.measure, system), ESTIMATE_DIGITS)
+        return None if value is None else rounded(value / unit.size, ESTIMATE_DIGITS)
 
     report: dict[str, Any] = {
         "value": number(quantity.value),
         "low": number(quantity.low),
         "high": number(quantity.high),
-        "unit": units.symbol(quantity.measure, system),
+        "unit": unit.symbol,
         "meaning": quantity.meaning,
         "sources": list(quantity.sources),
     }
