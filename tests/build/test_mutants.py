@@ -8,8 +8,9 @@ from pathlib import Path
 import pytest
 
 from tests.mutation.__main__ import ACCEPTED, accepted, module_path
+from tests.mutation.forks import forked
 from tests.mutation.mutants import mutants, unchanged
-from tests.mutation.run_mutants import Baseline, forked
+from tests.mutation.run_mutants import Baseline
 
 ROOT = Path(__file__).resolve().parents[2]
 

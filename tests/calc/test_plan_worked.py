@@ -6,9 +6,8 @@ import pytest
 
 from beadwright.job.job_query import read_query
 from beadwright.phrases import Phrase
-from beadwright.setting.limits import Limit, Window
 from beadwright.setting.plan import make_plan, planned_transfer
-from beadwright.setting.set_point import set_feed, set_point, stepped
+from beadwright.setting.set_point import set_feed, set_point
 from tests.told import in_words
 
 IN_MIN = 0.0254 / 60
@@ -99,39 +98,6 @@ def test_the_mode_asked_for_may_be_refused(query: str, mode: str, why: str) -> N
     planned, _, refused = planned_transfer(job)
     assert planned == mode
     assert why in in_words(refused)
-
-
-def room(low: float, high: float) -> Window:
-    limit = Limit("any", Phrase("any"))
-    return Window(low, high, limit, limit)
-
-
-@pytest.mark.parametrize(
-    ("volts", "low", "high", "set_"),
-    [
-        (25.04, 24.0, 26.0, 25.0),
-        (25.06, 24.0, 26.0, 25.1),
-        # The nearest tenth is out: the one on the other side.
-        (25.04, 25.01, 26.0, 25.1),
-        (24.96, 24.0, 24.99, 24.9),
-        # An end is inside.
-        (25.04, 25.0, 25.09, 25.0),
-        (24.96, 24.91, 25.0, 25.0),
-        # No tenth is in: as it is.
-        (25.04, 25.01, 25.09, 25.04),
-    ],
-)
-def test_volts_on_a_tenth(volts: float, low: float, high: float, set_: float) -> None:
-    assert stepped(volts, "volts", "us", room(low, high)) == set_
-
-
-@pytest.mark.parametrize(
-    ("feed", "low", "high", "set_"),
-    [(402, 380, 420, 400), (402, 401, 420, 405), (403, 380, 404, 400), (403, 402, 404, 403)],
-)
-def test_feed_on_five(feed: float, low: float, high: float, set_: float) -> None:
-    found = stepped(feed * IN_MIN, "wire_feed", "us", room(low * IN_MIN, high * IN_MIN))
-    assert found / IN_MIN == pytest.approx(set_)
 
 
 BASE = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=1/4in&position=2F"

@@ -16,6 +16,8 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import cast
 
+from tests.mutation.sites import Site, is_docstring, names_set, sites
+
 SHARE = 0.05
 """By how much a number is changed."""
 
@@ -40,9 +42,6 @@ COMPARISONS: dict[type[ast.cmpop], tuple[type[ast.cmpop], ...]] = {
 
 ENDS = {"min": "max", "max": "min"}
 
-COUNTING = ("round", "range", "islice", "batched")
-"""Calls whose numbers count things: a share more of one would only raise."""
-
 EITHER_ORDER = ("min", "max", "hypot", "isclose")
 """Calls that give the same whichever argument comes first."""
 
@@ -66,105 +65,7 @@ class Mutant:
     tree: ast.Module
 
 
-@dataclass(frozen=True)
-class _Site:
-    """Where a change can be made: the node's place in the walk, and who holds it.
-
-    Attributes:
-        number: Place in the walk.
-        node: What may be changed.
-        parent: Who holds it.
-        scope: Function it stands in.
-        counting: True where a number counts things.
-        types: Annotation of each name the function declares with one.
-        given: Names that have a value before this place.
-    """
-
-    number: int
-    node: ast.AST
-    parent: ast.AST
-    scope: str
-    counting: bool
-    types: Mapping[str, str]
-    given: frozenset[str]
-
-
-Change = Callable[[_Site], None]
-
-
-def _is_type(node: ast.AST) -> bool:
-    return (
-        isinstance(node, ast.Subscript)
-        and isinstance(node.value, ast.Name)
-        and node.value.id == "Literal"
-    )
-
-
-def _is_docstring(node: object) -> bool:
-    return isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
-
-
-def _children(node: ast.AST) -> Iterator[ast.AST]:
-    """Yield what is under a node, but for annotations, docstrings and what words a refusal."""
-    if isinstance(node, ast.Raise) or _is_type(node):
-        return
-    for name, field in ast.iter_fields(node):
-        if name in ("annotation", "returns", "format_spec", "type_params"):
-            continue
-        for child in cast("list[object]", field) if isinstance(field, list) else [field]:
-            if _is_docstring(child):
-                continue
-            if isinstance(child, ast.AST):
-                yield child
-
-
-def _declared(function: ast.FunctionDef) -> dict[str, str]:
-    """Return the annotation of each name a function declares with one."""
-    given = function.args
-    arguments = [*given.posonlyargs, *given.args, *given.kwonlyargs]
-    found = {one.arg: ast.unparse(one.annotation) for one in arguments if one.annotation}
-    for node in ast.walk(function):
-        if isinstance(node, ast.AnnAssign) and isinstance(node.target, ast.Name):
-            found[node.target.id] = ast.unparse(node.annotation)
-    return found
-
-
-def _names_set(node: ast.AST) -> set[str]:
-    """Return the names a statement gives a value."""
-    return {
-        one.id
-        for one in ast.walk(node)
-        if isinstance(one, ast.Name) and isinstance(one.ctx, ast.Store)
-    }
-
-
-def _sites(statement: ast.stmt, tree: ast.Module) -> Iterator[_Site]:
-    """Yield each place of one statement of a module where a change can be made."""
-    number = 0
-    types: Mapping[str, str] = {}
-    given: set[str] = set()
-    pending: list[tuple[ast.AST, ast.AST, str, bool]] = [(statement, tree, "", False)]
-    while pending:
-        node, parent, scope, counting = pending.pop()
-        if isinstance(node, ast.FunctionDef):
-            types = _declared(node)
-            given = {one.arg for one in ast.walk(node.args) if isinstance(one, ast.arg)}
-        yield _Site(number, node, parent, scope, counting, types, frozenset(given))
-        number += 1
-        if isinstance(node, ast.Assign | ast.AnnAssign | ast.For):
-            given |= _names_set(node)
-        called = (
-            node.func.id if isinstance(node, ast.Call) and isinstance(node.func, ast.Name) else ""
-        )
-        if isinstance(node, ast.FunctionDef | ast.ClassDef):
-            inside = f"{scope}.{node.name}".lstrip(".")
-            body = {id(statement) for statement in node.body}
-        else:
-            inside, body = scope, set[int]()
-        counts = called in COUNTING or (isinstance(parent, ast.Subscript) and node is parent.slice)
-        for child in reversed(list(_children(node))):
-            child_scope = inside if id(child) in body else scope
-            pending.append((child, node, child_scope, counting or counts))
+Change = Callable[[Site], None]
 
 
 def _numbers(value: object, counting: bool) -> list[object]:
@@ -185,7 +86,7 @@ def _set(name: str, value: object) -> Change:
 
 
 def _set_op(place: int, operator: type[ast.cmpop]) -> Change:
-    def change(site: _Site) -> None:
+    def change(site: Site) -> None:
         assert isinstance(site.node, ast.Compare)
         site.node.ops[place] = operator()
 
@@ -193,19 +94,19 @@ def _set_op(place: int, operator: type[ast.cmpop]) -> Change:
 
 
 def _swap(field: str, place: int) -> Change:
-    def change(site: _Site) -> None:
+    def change(site: Site) -> None:
         items: list[ast.expr] = getattr(site.node, field)
         items[place], items[place + 1] = items[place + 1], items[place]
 
     return change
 
 
-def _swap_branches(site: _Site) -> None:
+def _swap_branches(site: Site) -> None:
     assert isinstance(site.node, ast.IfExp)
     site.node.body, site.node.orelse = site.node.orelse, site.node.body
 
 
-def _leave_out(site: _Site) -> None:
+def _leave_out(site: Site) -> None:
     for _, field in ast.iter_fields(site.parent):
         if isinstance(field, list):
             statements = cast("list[ast.AST]", field)
@@ -235,7 +136,7 @@ def _swaps(field: str, items: Sequence[ast.expr], types: Mapping[str, str]) -> I
             yield _swap(field, place)
 
 
-def _can_be_left_out(site: _Site) -> bool:
+def _can_be_left_out(site: Site) -> bool:
     """True for a statement the rest runs without."""
     node = site.node
     match node:
@@ -244,7 +145,7 @@ def _can_be_left_out(site: _Site) -> bool:
         case ast.Raise() | ast.AugAssign() | ast.Continue() | ast.Break():
             return True
         case ast.Assign(targets=targets):
-            return all(_names_set(target) <= site.given for target in targets)
+            return all(names_set(target) <= site.given for target in targets)
         case ast.If(orelse=[], body=body):
             # An `if` around one raise is noticed with the raise.
             return not (len(body) == 1 and isinstance(body[0], ast.Raise))
@@ -258,7 +159,7 @@ def _of_text(node: ast.AST) -> bool:
     )
 
 
-def _changes(site: _Site) -> Iterator[Change]:
+def _changes(site: Site) -> Iterator[Change]:
     node = site.node
     if site.scope and _can_be_left_out(site):
         yield _leave_out
@@ -297,7 +198,7 @@ def _changes(site: _Site) -> Iterator[Change]:
             return
 
 
-def _double_not(site: _Site) -> None:
+def _double_not(site: Site) -> None:
     assert isinstance(site.node, ast.UnaryOp)
     site.node.operand = ast.UnaryOp(ast.Not(), site.node.operand)
 
@@ -307,7 +208,7 @@ def _shown(node: ast.AST) -> str:
     return text if len(text) <= LONGEST else text[:LONGEST] + "…"
 
 
-def _around(site: _Site) -> ast.AST:
+def _around(site: Site) -> ast.AST:
     """Return the smallest piece that says what is changed: a bare number needs its holder."""
     bare = isinstance(site.node, ast.Constant | ast.Name)
     return site.parent if bare and isinstance(site.parent, ast.expr | ast.keyword) else site.node
@@ -324,8 +225,8 @@ def mutants(source: str) -> Iterator[Mutant]:
     places = [
         (place, site)
         for place, statement in enumerate(tree.body)
-        if not _is_docstring(statement)
-        for site in _sites(statement, tree)
+        if not is_docstring(statement)
+        for site in sites(statement, tree)
     ]
     for place, site in places:
         for change in _changes(site):
@@ -333,7 +234,7 @@ def mutants(source: str) -> Iterator[Mutant]:
             statement = copy.deepcopy(tree.body[place])
             body = [*tree.body[:place], statement, *tree.body[place + 1 :]]
             changed = ast.Module(body, type_ignores=[])
-            twin = next(s for s in _sites(statement, changed) if s.number == site.number)
+            twin = next(s for s in sites(statement, changed) if s.number == site.number)
             before = _shown(_around(site))
             change(twin)
             ast.fix_missing_locations(statement)
