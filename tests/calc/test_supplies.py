@@ -163,6 +163,38 @@ def test_a_package_that_rusts_first_says_so(query: str, says: str) -> None:
     assert says in notes
 
 
+def said(query: str) -> dict[str, str]:
+    return {note.field: note.level for note in supplies(query).notes}
+
+
+def test_nothing_to_weld_and_no_gas_extra_are_said() -> None:
+    for query, fields in (
+        ("count=0&gas_extra=0s", {"count", "gas_extra"}),
+        ("count=1&gas_extra=1s", set[str]()),
+        ("count=2&gas_extra=3s", set[str]()),
+    ):
+        assert set(said(query)) & {"count", "gas_extra"} == fields
+
+
+def test_a_setting_out_of_its_limits_is_said_and_a_caution_is_not() -> None:
+    # 700 in/min is over this wire's 380 A; MB-3's leg holds the code's minimum, 1/8 in on an inch
+    # does not (AISC J2.4: 5/16 in).
+    assert said("wfs=700ipm&volts=30")["wfs"] == "out"
+    assert said("plate=1in&leg=1/8in")["leg"] == "stop"
+    levels = {note.level for note in answer("dial-in", MB3).notes}
+    assert "caution" in levels
+    own = ("wire_price=2/lb", "gas_price=1/ft3", "cylinder_price=9", "tip_price=2")
+    found = supplies("&".join((*own, "nozzle_price=9")))
+    assert {note.level for note in found.notes} <= {"note"}
+
+
+def test_invented_prices_in_use_are_named() -> None:
+    found = supplies("wire_price=2/lb")
+    [text] = [told(note) for note in found.notes if note.source == "invented"]
+    assert "gas_price" in text
+    assert "wire_price" not in text
+
+
 def test_a_begun_spool_by_weight_in_weld() -> None:
     found = supplies("spool_gross=20lb&spool_empty=2lb&waste=0%25").spool
     assert found is not None

@@ -185,6 +185,26 @@ SUPPLIES = (
     ),
     Worked(
         "supplies",
+        "plate=3/8in&leg=5/16in&wire=ER70S-6&dia=0.045in&arc_min=6min&laid=10lb/h&efficiency=90%"
+        "&waste=0%&rework=0%&spool_outside=10in&spool_hub=7.5in&spool_width=3.5in",
+        {
+            "spool.by": "size",
+            "spool.wire.low": 20.464,
+            "spool.wire.value": 23.875,
+            "spool.wire.high": 27.286,
+            "spool.weld.low": 73.67,
+            "spool.weld.value": 85.95,
+            "spool.weld.high": 98.23,
+            "spool.parts": 21.4875,
+            "spool.arc.value": 128.925,
+        },
+        """pi/4 x (100 - 56.25) x 3.5 = 120.264 in3 of ring, x 0.2836 lb/in3 = 34.107 lb, of which 0.6
+        to 0.8 is wire, 0.7 taken. A part takes 1/0.9 lb and is 4 ft: 3.6 ft a pound; at 10/0.9 lb/h
+        it lasts 2.149 h.""",
+        share=1e-3,
+    ),
+    Worked(
+        "supplies",
         "plate=3/8in&leg=5/16in&count=100&arc_min=6min&gas_flow=30ft3/h&gas_extra=0s&rework=0%"
         "&cylinder=bulk&gas_price=.10/ft3",
         {
