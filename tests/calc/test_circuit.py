@@ -18,6 +18,7 @@ from beadwright.machine.shop_query import DEFAULTS
 from beadwright.power.duty_cycle import current_at, duty_at, minutes_on
 from beadwright.power.primary import effective_current, line_factor, primary_current
 from tests.calc.ways import MB3
+from tests.told import told
 
 MACHINE = Machine(
     rated_a=350.0,
@@ -194,6 +195,27 @@ def test_the_demonstrations_machine_says_it_is_not_yours() -> None:
 
 
 @pytest.mark.parametrize(
+    ("query", "keys"),
+    [
+        ("", "rated_amps, duty, supply, breaker, cord, cable."),
+        ("machine_amps=400A", "duty, supply, breaker, cord, cable."),
+        ("rated_amps=400A&duty=60%25&cord=6 AWG", "supply, breaker, cable."),
+    ],
+)
+def test_the_figures_still_the_demonstrations_are_named(query: str, keys: str) -> None:
+    [text] = [told(note) for note in shop(query).notes if note.source == "invented"]
+    assert text.endswith(f" for: {keys}")
+
+
+def test_the_rule_for_duty_is_said_where_it_is_used_and_the_electrician_always() -> None:
+    # All day at the rating, below it no rule is asked.
+    for query, rule in (("amps=300A", {"duty"}), ("amps=300A&duty=100%25", set[str]())):
+        notes = shop(query).notes
+        assert {note.field for note in notes if note.source == "i2t"} == rule
+        assert any("licensed electrician" in told(note) for note in notes)
+
+
+@pytest.mark.parametrize(
     ("query", "field", "says"),
     [
         ("duty=0%25", "duty", "plates say"),
@@ -201,6 +223,7 @@ def test_the_demonstrations_machine_says_it_is_not_yours() -> None:
         ("cord=9/0", "cord", "not in the table"),
         ("supply=12V", "supply", "wall socket"),
         ("machine_amps=5", "machine_amps", "smallest to largest"),
+        ("plate=1in&leg=1/2in&gas=CO2&transfer=spray", "wfs", "Write the feed you run."),
     ],
 )
 def test_messages_say_what_is_allowed(query: str, field: str, says: str) -> None:

@@ -36,6 +36,8 @@ def test_demo_bracket_answers() -> None:
     assert [way.key for way in found.ways] == ["yours", "smaller", "both", "stitched"]
     assert {s for way in found.ways for q in way.all() for s in q.sources} <= set(SOURCES)
     assert {note.source for note in found.notes} <= set(SOURCES)
+    keys = {note.phrase.key for note in found.notes}
+    assert keys == {"heating.forms-differ", "heating.free-to-move"}
     yours = found.ways[0]
     assert yours.laid.leg_m == pytest.approx(5 / 16 * IN)
     # The form alone: 0.02·4·(5/16)^1.3/(3/8)² = 0.12541 in.
@@ -81,6 +83,43 @@ def test_every_joint_has_its_part(joint: str) -> None:
     assert found.ways[0].across.value is not None
     wide = 8 if joint == "square" else 4
     assert found.part.width_m == pytest.approx(wide * IN)
+
+
+@pytest.mark.parametrize(
+    ("joint", "wanted"),
+    [
+        # Boxes 6 x 1/2 and 1/4 x 4: 3 + 1 in2, middle (3 x .25 + 2.5)/4 = .8125 up; level 3 (.25/12
+        # + .5625^2) + 16/12 + 1.6875^2, upright 3 x 36/12 + .0625/12; the weld's middle at .25
+        # across, .625 up.
+        ("tee", (4.0, 5.1927083, 0.1875, 9.0052083, 0.25, 6.0)),
+        # The same boxes edge to edge: middle (3 x -3 + .125)/4 = -2.21875 across; upright 3 (3 +
+        # .78125^2) + .0625/12 + 2.34375^2; leg 3/16, the weld's middle at .0625 across, .4375 up.
+        ("corner", (4.0, 5.1927083, 0.375, 16.3294271, 2.28125, 6.0)),
+        # 6 x 1/2 under 6 x 1/4, half over: 3 + 1.5 in2, middle -1 across, .375 up; level 3
+        # (.25/12 + .125^2) + 1.5 (.0625/12 + .25^2), upright 3 x 4 + 1.5 x 7;
+        # the weld's at .125, .625.
+        ("lap", (4.5, 0.2109375, 0.25, 22.5, 1.125, 6.0)),
+        # Two of 6 in, counted as thick as the thinner: 12 x 1/4; 12/64/12 and 144 x 3/12.
+        ("square", (3.0, 0.015625, 0.0, 36.0, 0.0, 12.0)),
+    ],
+)
+def test_the_part_of_each_joint(joint: str, wanted: tuple[float, ...]) -> None:
+    leg = {"square": "", "corner": "&leg=3/16in"}.get(joint, "&leg=3/8in")
+    job = f"joint={joint}&plate=1/2in&plate2=1/4in{leg}&weld_length=6in"
+    found = of_query(job, part_width="6in", part_height="4in", part_length="48in")
+    part, laid = found.part, found.ways[0].laid
+    assert part.sweep_inertia_m4 is not None
+    assert (
+        part.area_m2 / IN**2,
+        part.camber_inertia_m4 / IN**4,
+        part.camber_offset_m / IN,
+        part.sweep_inertia_m4 / IN**4,
+        part.sweep_offset_m / IN,
+        part.width_m / IN,
+    ) == pytest.approx(wanted, rel=1e-6, abs=1e-9)
+    assert part.length_m / IN == pytest.approx(48)
+    # A fillet pulls on the plate it lies on, a groove on the thinner.
+    assert laid.plate_m / IN == pytest.approx(0.25 if joint == "square" else 0.5)
 
 
 def test_no_setting_still_has_an_answer() -> None:

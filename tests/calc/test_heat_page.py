@@ -1,5 +1,6 @@
 """The Heat page's answer: the stricter counts, what is by hand, what is refused, what is said."""
 
+import itertools
 import json
 
 import pytest
@@ -225,6 +226,22 @@ def test_json_is_plain_and_holds_the_answer() -> None:
     seconds = [s for curve in found["curves"] for s, _ in curve["points"]]
     assert seconds == [float(f"{s:.4f}") for s in seconds]
     assert answer_json("heat", "c=0.2")["errors"]["mn"]
+
+
+def test_the_thin_curve_falls_from_800_to_500_in_the_time_of_the_formula() -> None:
+    """EN 1011-2, thin, d the mean of both plates, 8 mm; 1.25 x 0.8 = 1 kJ/mm, 20 °C, F2 0.56.
+
+    (4300 - 86)·1e5·(1/8)²·((1/480)² - (1/780)²)·0.56 = 9.943 s.
+    """
+    asked = "joint=tee&plate=10mm&plate2=6mm&leg=5mm&heat=1.25kJ/mm&units=si"
+    [thin] = [c for c in answer_json("heat", asked)["answer"]["curves"] if c["regime"] == "thin"]
+
+    def when(celsius: float) -> float:
+        steps = itertools.pairwise(thin["points"])
+        [(s, c, s2, c2)] = [(*a, *b) for a, b in steps if a[1] >= celsius > b[1]]
+        return float(s + (s2 - s) * (c - celsius) / (c - c2))
+
+    assert when(500) - when(800) == pytest.approx(9.943, rel=0.01)
 
 
 def test_frost_is_taken_off_as_the_table_s_note_says() -> None:

@@ -6,9 +6,10 @@ from beadwright.api import answer_json
 from beadwright.pages import PAGES
 from tests.calc.worked_heat import HEAT
 from tests.calc.worked_joint import DIAL_IN, PASSES
-from tests.calc.worked_money import COST, SHOP, SUPPLIES
+from tests.calc.worked_money import COST
 from tests.calc.worked_pages import Worked, at
 from tests.calc.worked_strength import STRENGTH
+from tests.calc.worked_supplies import SHOP, SUPPLIES
 
 WORKED = (*STRENGTH, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN)
 
