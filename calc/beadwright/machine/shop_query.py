@@ -9,7 +9,7 @@ from beadwright.job.job_entries import FIELDS as JOB_FIELDS
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.machine.conductors import CONDUCTORS, Conductor, conductor_of
 from beadwright.reading.entries import optional, required
-from beadwright.reading.fields import Choice, Entry, Measured
+from beadwright.reading.fields import Entry, Measured
 
 DEMO_RATED_A = 350.0
 """Rated amps of the demonstration shop's machine, used while no machine is written [A]."""
@@ -27,40 +27,20 @@ class ShopQuery(PageQuery):
         JOB_FIELDS["machine_volts"].but(label="Most volts", blank="no limit")
     )
     rated_amps: float | None = optional(
-        Measured(
-            "current",
-            "30A",
-            "1500A",
-            "smallest to largest wire power source",
-            label="Rated amps",
-            help="rated current on the plate; blank: the most current",
-            blank=f"{DEMO_RATED_A:g}",
+        JOB_FIELDS["rated_amps"].but(
+            help="rated current on the plate; blank: the most current", blank=f"{DEMO_RATED_A:g}"
         )
     )
     duty: float = required(
-        Measured(
-            "share",
-            "5%",
-            "100%",
-            "plates say 10 to 100 %",
-            label="Duty cycle at rated amps",
-            help="duty cycle at the rated current",
-            default="60%",
-        )
+        JOB_FIELDS["duty"].but(help="duty cycle at the rated current", blank="", default="60%")
     )
     supply: float = required(
-        Measured(
-            "volts",
-            "90V",
-            "700V",
-            "wall socket to factory line",
-            label="Supply volts",
-            help="supply volts, between lines if three phase",
-            default="230",
+        JOB_FIELDS["supply"].but(
+            help="supply volts, between lines if three phase", blank="", default="230"
         )
     )
     phase: Literal["1", "3"] = required(
-        Choice(("1", "3"), label="Phases", help="1 or 3", default="1")
+        JOB_FIELDS["phase"].but(help="1 or 3", blank="", default="1")
     )
     machine_efficiency: float = required(
         Measured(
@@ -85,15 +65,7 @@ class ShopQuery(PageQuery):
         )
     )
     breaker: float = required(
-        Measured(
-            "current",
-            "5A",
-            "1000A",
-            "house circuit to factory line",
-            label="Breaker",
-            help="breaker or fuse of the circuit",
-            default="60",
-        )
+        JOB_FIELDS["breaker"].but(help="breaker or fuse of the circuit", blank="", default="60")
     )
     cord: Conductor = required(
         Entry(
