@@ -19,7 +19,8 @@ def test_each_way_offered_opens_the_window(typed: Typed) -> None:
     assert len(shut.ways_out) <= MOST_OFFERED
     assert len({in_words(way.phrase) for way in shut.ways_out}) == len(shut.ways_out)
     for way in shut.ways_out:
-        assert len(way.changes) == 1
+        machine = {"machine_amps", "machine_volts", "rated_amps", "breaker"}
+        assert len(way.changes) == 1 or way.changes.keys() <= machine
         changed = answer("dial-in", query(typed | dict(way.changes)))
         assert changed.dialled.open, way
 
@@ -69,3 +70,17 @@ def test_flux_cored_wire_is_led_to_its_gas_position_and_mode(
     found = answer("dial-in", query({"plate": "3/8in", "leg": "1/4in"} | job))
     assert not found.dialled.open
     assert way in [dict(offered.changes) for offered in found.ways_out]
+
+
+def test_only_sizes_a_hand_would_take_are_offered() -> None:
+    """On 3/8 in plate 0.035 in may stand in for 0.045 in; 0.030 and 0.023 in would never be."""
+    found = answer("dial-in", "plate=3/8in&leg=5/16in&machine_amps=190A")
+    offered = [in_words(way.phrase) for way in found.ways_out]
+    assert "Use 0.035in wire" in offered
+    assert not {"Use 0.030in wire", "Use 0.023in wire"} & set(offered)
+
+
+def test_no_gas_is_offered_that_would_only_run_globular() -> None:
+    """Solid wire in 75/25 on 3/8 in plate is globular: no way out of a spray job."""
+    found = answer("dial-in", "plate=3/8in&leg=5/16in&machine_amps=190A")
+    assert not any("gas" in in_words(way.phrase) for way in found.ways_out)

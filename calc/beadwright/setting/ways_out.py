@@ -17,6 +17,10 @@ from beadwright.setting.plan import SHORT_TO_M, make_plan
 MOST_OFFERED = 5
 """Changes offered at most: as many as a phone shows at once [-]."""
 
+NEAR_SIZES = 2
+"""Sizes up or down the list of a wire's that are offered [-]. Common practice: no hand takes 0.023
+in wire to plate where 0.045 in was meant."""
+
 DOWNHILL_TO_M = 1 / 4 * INCH_M
 """Thickest plate that is offered downhill [m]. Common practice: short circuit downhill on thicker
 plate laps cold."""
@@ -49,7 +53,7 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
     made = job.wire.type.sizes
     near = made.index(job.wire.size)
     for size in sorted(made, key=lambda name: abs(made.index(name) - near)):
-        if size != job.wire.size:
+        if 0 < abs(made.index(size) - near) <= NEAR_SIZES:
             wire = wire_of(job.wire.type.name, size)
             use = say("setting.use-wire", size=size)
             yield use, {"dia": size}, replace(job, wire=wire)
@@ -87,12 +91,16 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
 def ways_out(job: Job) -> tuple[WayOut, ...]:
     """Return the single changes that leave a window, the easiest first; none if no change does.
 
+    No change is offered that only opens by running globular where that was not meant.
+
     Args:
         job: A job whose window is shut [-].
     """
     found: list[WayOut] = []
+    meant = make_plan(job).transfer
     for phrase, changes, changed in _changes(job):
-        if make_plan(changed).open:
+        plan = make_plan(changed)
+        if plan.open and (plan.transfer != "globular" or meant == "globular"):
             found.append(WayOut(phrase, changes))
         if len(found) == MOST_OFFERED:
             break
