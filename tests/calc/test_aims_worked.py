@@ -5,7 +5,15 @@ import pytest
 from beadwright.job.job_query import read_query
 from beadwright.phrases import Phrase
 from beadwright.process.tip_to_work import tip_to_work
-from beadwright.setting.aims import EDGE, TIE, aimed_feed, aimed_point, balanced_feed, ease
+from beadwright.setting.aims import (
+    EDGE,
+    TIE,
+    aimed_feed,
+    aimed_point,
+    balanced_feed,
+    ease,
+    solid_twin,
+)
 from beadwright.setting.limits import Limit, Window
 from beadwright.setting.plan import Plan, make_plan
 from beadwright.setting.size_limits import bead_room
@@ -83,6 +91,21 @@ def test_metal_cored_wire_is_given_the_current_of_solid(query: str, amps: float)
     cored = plan_of(f"wire=E70C-6M&dia=0.045in&gas=90/10&plate=3/8in&{query}")
     assert solid.run.point(balanced_feed(solid)).current_a == pytest.approx(amps, rel=1e-3)
     assert cored.run.point(balanced_feed(cored)).current_a == pytest.approx(amps, rel=1e-3)
+
+
+def test_a_tip_to_work_set_by_hand_counts_for_solid_wire() -> None:
+    assert solid_twin(plan_of(f"{BASE}&leg=5/32in&ctwd=1in")).tip_to_work_m == pytest.approx(0.0254)
+
+
+def test_metal_cored_gives_way_to_travel_as_solid_does() -> None:
+    """5/32 in: solid takes 283 in/min, as above. 277 take 229.3 A and 1227 W, so 283 1254 W.
+
+    A watt more takes 1 / (4.192 + 2 × 265.8 / 229.3) A: 233.4 A.
+    """
+    for wire in ("ER70S-6", "E70C-6M"):
+        plan = plan_of(f"{BASE.replace('ER70S-6', wire)}&leg=5/32in")
+        current = plan.run.point(balanced_feed(plan)).current_a
+        assert current == pytest.approx(233.4, rel=3e-3)
 
 
 @pytest.mark.parametrize(
@@ -251,3 +274,20 @@ def test_the_easiest_of_many_jobs(query: str) -> None:
     if plan.open:
         best = max(ease_of(plan, plan.feeds.place(step / 40)) for step in range(41))
         assert ease_of(plan, aimed_feed(plan, "easiest")) >= best - 0.02
+
+
+@pytest.mark.parametrize("peak", [step / 40 for step in range(41)])
+def test_the_search_stands_within_a_thirtieth_of_the_window(
+    peak: float, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """On a slope up to any place and down again."""
+    plan = plan_of(f"{BASE}&leg=5/16in")
+    low, width = plan.feeds.low, plan.feeds.high - plan.feeds.low
+
+    def slope(_plan: Plan, feed: float, _beat: float) -> float:
+        return -abs((feed - low) / width - peak)
+
+    monkeypatch.setattr("beadwright.setting.aims._ease_at", slope)
+    found = (aimed_feed(plan, "easiest") - low) / width
+    assert found == pytest.approx(peak, abs=1 / 30)
+    assert 0 <= found <= 1

@@ -1,5 +1,7 @@
 """Solid and metal-cored wire on one joint, held against each other by hand."""
 
+from dataclasses import replace
+
 import pytest
 
 from beadwright.job.job_query import read_query
@@ -70,6 +72,36 @@ def test_at_equal_heat_the_heat_is_equal() -> None:
                 assert row.heat_j_m == pytest.approx(rows_of(query)["this-wire"].heat_j_m, rel=1e-6)
 
 
+STOUT = "wire=ER70S-6&dia=1/16in&gas=90/10&plate=3/8in&position=3F-up"
+
+
+@pytest.mark.parametrize("query", [STOUT, f"{STOUT}&transfer=pulse"])
+def test_a_feed_of_the_same_heat_is_told_where_the_other_wire_has_one(query: str) -> None:
+    rows = rows_of(query)
+    own, found = rows["this-wire"], rows["equal-heat"]
+    assert found.wire.type.name == "E70C-6M"
+    assert found.heat_j_m == pytest.approx(own.heat_j_m, rel=1e-6)
+    assert found.heat_j_m == pytest.approx(found.volts * found.current_a / found.travel_m_s)
+    assert found.holds
+
+
+def test_where_no_feed_of_the_other_wire_is_as_hot_none_is_told() -> None:
+    """Metal-cored wire needs less heat for its metal all over its room."""
+    rows = rows_of(SOLID)
+    assert max(rows["equal-amps"].heat_j_m, rows["as-run"].heat_j_m) < rows["this-wire"].heat_j_m
+    assert "equal-heat" not in rows
+
+
+def test_a_wire_at_the_very_end_of_its_room_holds_and_past_it_does_not() -> None:
+    answer = dialled(SOLID)
+    room, run = answer.plan.feeds, answer.plan.run
+    for feed, holds in (
+        (room.low, True), (room.high, True), (0.97 * room.low, False), (1.03 * room.high, False)
+    ):  # fmt: skip
+        own = like_for_like(replace(answer, point=run.point(feed)))[0]
+        assert own.holds is holds
+
+
 def test_as_run_each_is_given_the_same_current() -> None:
     """To a hand's step of 5 in/min, a hundredth of the feed."""
     rows = rows_of(SOLID)
@@ -92,6 +124,9 @@ def test_a_point_outside_the_other_wire_s_room_is_said_to_be() -> None:
     [
         f"{SOLID}&machine_amps=100A",  # nothing holds it
         "wire=ER70S-6&dia=0.045in&gas=CO2&plate=3/8in&leg=5/16in",  # the other is not for CO2
+        "wire=ER70S-6&dia=0.035in&gas=CO2&plate=1/8in&position=1F",  # nor where solid shorts
+        # Solid wire runs globular there, metal-cored sprays.
+        "wire=ER70S-6&dia=0.035in&gas=75/25&plate=3/8in&position=1F",
         "wire=E71T-1C&dia=0.045in&gas=CO2&plate=3/8in&leg=5/16in",
     ],
 )

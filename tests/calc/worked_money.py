@@ -64,6 +64,7 @@ COST = (
             "comparisons[0].swings[labour].at_low": 566.667,
             "comparisons[0].swings[now_price].value.value": 1.80,
             "comparisons[0].swings[now_price].low": 1.71,
+            "comparisons[0].swings[now_price].high": 1.89,
             "comparisons[0].swings[other_price].value.value": 2.40,
             "comparisons[0].swings[other_price].low": 2.28,
             "comparisons[0].swings[other_price].at_low": 816.667,
@@ -88,10 +89,33 @@ COST = (
         than 4, so 1 lb in 4.75472 min, 12.619 lb/h, 26.19 % over 10. Time on the arc: 2 min at
         50/h, 1.6667; wire 3.00 against 2.00.""",
         lines=(
+            'what,unit,"ER70S-6 0.045in, 90/10","E70C-6M 0.045in, 90/10"',
+            '"Labour, arc on, a part",$,3.0,2.0',
+            '"Wire, a part",$,2.0,3.0',
             "Cost of a part,$,12.3,11.53333333",
             "Batch of 40,$,492.0,461.3333333",
+            "Cost of weld,$/ft,3.075,2.883333333",
+            '"Arc, a part",min,6.0,4.0',
             "Time of a part,min,12.0,10.0",
+            "Saved a year after what is paid once,$,0.0,666.6666667",
+            'Verdict,,,"Switch to E70C-6M 0.045in, 90/10"',
+            'Reason,,,"Time on the arc saves $1.67 a part, wire costs $1.00 more',
         ),
+    ),
+    Worked(
+        "cost",
+        COST_QUERY.replace("b_wire_price=2.40", "b_wire_price=3.00"),
+        {
+            "comparisons[0].net_saving.value": -83.3333,
+            "comparisons[0].verdict.word": "too close",
+            "comparisons[0].verdict.ask": "Get the price of a year's wire in writing.",
+            "comparisons[0].verdict.coupon": "Run ER70S-6 0.045in, 90/10 at the settings you will "
+            "use: weigh the plate, weld one minute by the clock, weigh it again.",
+            "comparisons[0].swings[0].key": "other_price",
+        },
+        """1.25 lb at 3.00 is 3.75: 0.016667 saved a part, 16.67 less 100. Its price 5 % off is
+        187.50 either way, the most; of what a coupon shows, the metal now laid, 2 % off: 5/0.98 -
+        5/1.02 and gas, 212.""",
     ),
     Worked(
         "cost",
