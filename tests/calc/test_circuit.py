@@ -194,6 +194,11 @@ def test_the_demonstrations_machine_says_it_is_not_yours() -> None:
     assert not any(note.source == "invented" for note in found.notes)
 
 
+def test_with_no_machine_written_it_is_the_demonstrations() -> None:
+    # 350 A at 60 %: all day 350 × √0.6.
+    assert shop().circuit.all_day_a == pytest.approx(271.1088, rel=1e-6)
+
+
 @pytest.mark.parametrize(
     ("query", "keys"),
     [

@@ -26,6 +26,8 @@ SUPPLIES = (
             "purchases[wire].price": 66.0,
             "purchases[wire].amount": 264.0,
             "purchases[gas].package": "330ft3",
+            "purchases[gas].count": 1,
+            "purchases[gas].price": 40.0,
             "purchases[gas].amount": 40.0,
             "purchases[tips].amount": 4.0,
             "purchases[nozzles].amount": 10.0,
