@@ -92,6 +92,14 @@ def test_where_no_feed_of_the_other_wire_is_as_hot_none_is_told() -> None:
     assert "equal-heat" not in rows
 
 
+def test_a_wire_with_no_room_at_all_is_told_at_equal_amps_only() -> None:
+    """Solid 0.045 in sprays from 229 A on, over what the machine gives."""
+    query = CORED.replace("5/16in", "1/4in") + "&machine_amps=180A&duty=60%&volts=28.02V"
+    rows = rows_of(query)
+    assert set(rows) == {"this-wire", "equal-amps"}
+    assert not rows["equal-amps"].holds
+
+
 def test_a_wire_at_the_very_end_of_its_room_holds_and_past_it_does_not() -> None:
     answer = dialled(SOLID)
     room, run = answer.plan.feeds, answer.plan.run
