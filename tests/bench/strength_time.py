@@ -15,9 +15,9 @@ QUERIES = {
     "a line, both sides": "leg=5/16in",
     "C, elastic": "group=c&py=-9kip&load_x=9in",
     "circle, EN directional": "group=circle&mz=10kip-in&design_code=en-directional",
-    "C, centre": "group=c&py=-9kip&load_x=9in&analysis=ic",
-    "rectangle, centre, slanted load": "group=rectangle&py=-9kip&px=3kip&load_x=9in&analysis=ic",
-    "24 points, centre": f"group=polyline:{ZIGZAG}&py=3kip&load_x=40in&analysis=ic",
+    "C, center": "group=c&py=-9kip&load_x=9in&analysis=ic",
+    "rectangle, center, slanted load": "group=rectangle&py=-9kip&px=3kip&load_x=9in&analysis=ic",
+    "24 points, center": f"group=polyline:{ZIGZAG}&py=3kip&load_x=40in&analysis=ic",
 }
 RUNS = 40
 

@@ -90,7 +90,7 @@ def test_mirrored_weld_under_mirrored_load_holds_the_same(k: float, a: float, an
 
 @settings(max_examples=40)
 @given(st.floats(0.1, 2), st.floats(0.2, 3))
-def test_the_resistance_turns_about_the_centre_and_balances_the_load(k: float, a: float) -> None:
+def test_the_resistance_turns_about_the_center_and_balances_the_load(k: float, a: float) -> None:
     group = shaped_group("c", k, 1.0)
     p = line_properties(group)
     found = center_strength(group, GroupLoad(py=-1.0, mz=-a), 1.0)
@@ -128,7 +128,7 @@ def _angle(tx: float, ty: float, rx: float, ry: float) -> float:
     return degrees(acos(min(1.0, abs(-ry * tx + rx * ty) / hypot(rx, ry))))
 
 
-def test_a_quarter_turn_of_weld_and_load_turns_the_centre_with_them() -> None:
+def test_a_quarter_turn_of_weld_and_load_turns_the_center_with_them() -> None:
     one = center_strength(shaped_group("c", 0.5, 1.0), GroupLoad(py=-1.0, mz=-0.7), 1.0).center
     turned = polyline_group(((0.0, 0.5), (0.0, 0.0), (-1.0, 0.0), (-1.0, 0.5)))
     two = center_strength(turned, GroupLoad(px=1.0, mz=-0.7), 1.0).center

@@ -21,7 +21,7 @@ CONFLICTS = (
      "Root face 1/2 in on plate 1/4 in leaves nothing to bevel; make it smaller."),
     ("joint=v&angle=0", {"angle"}, "0 is outside 10deg to 120deg: narrower hides the root"),
     ("joint=v&angle=-60", {"angle"}, "-60 is outside 10deg to 120deg"),
-    ("joint=bevel&angle=80", {"angle"}, "80° is outside 10° to 70°: one bevelled face, not two"),
+    ("joint=bevel&angle=80", {"angle"}, "80° is outside 10° to 70°: one beveled face, not two"),
     ("joint=v&depth=1/2in", {"depth"}, "Depth 1/2 in is over the plate, 3/8 in."),
     ("joint=v&depth=1/4in&root_face=1/4in", {"depth", "root_face"},
      "Depth 1/4 in and root face 1/4 in make 1/2 in, over the plate, 3/8 in."),

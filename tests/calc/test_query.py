@@ -58,11 +58,11 @@ def test_the_last_of_a_repeated_key_holds() -> None:
 
 
 def test_unknown_keys_are_reported_not_fatal() -> None:
-    found = answer(PAGE, "plate=1/4in&colour=red&<script>=1")
-    assert found.query.unknown == ("colour", "<script>")
+    found = answer(PAGE, "plate=1/4in&color=red&<script>=1")
+    assert found.query.unknown == ("color", "<script>")
     said = [told(note) for note in found.notes if "is no entry of this page" in told(note)]
     assert said == [
-        "“colour” in the address is no entry of this page; left aside.",
+        "“color” in the address is no entry of this page; left aside.",
         "“<script>” in the address is no entry of this page; left aside.",
     ]
 
@@ -208,7 +208,7 @@ def test_wire_sizes_however_they_are_typed(size: str) -> None:
 
 
 @pytest.mark.parametrize("text", ["1.0mm", "1mm", "1%20mm", "1", ".040", "0.040in", "0.04"])
-def test_one_millimetre_is_its_own_size(text: str) -> None:
+def test_one_millimeter_is_its_own_size(text: str) -> None:
     assert read_query(f"dia={text}").job.wire.size == "0.040in"
     assert read_query(f"units=si&dia={text}").job.wire.size == "0.040in"
 
@@ -233,7 +233,7 @@ def test_a_bare_number_follows_the_units_asked_for_wherever_they_stand() -> None
 
 
 def test_the_shops_own_defaults_give_way_to_the_query() -> None:
-    own = {"gas": "75/25", "machine_amps": 250, "colour": "red", "leg": None}
+    own = {"gas": "75/25", "machine_amps": 250, "color": "red", "leg": None}
     assert read_query("", own).job.gas.name == "75/25"
     assert read_query("", own).job.machine_amps_a == 250
     assert read_query("gas=CO2", own).job.gas.name == "CO2"
@@ -254,12 +254,12 @@ def test_a_page_there_is_not() -> None:
 @given(jobs_by_hand())
 def test_the_canonical_query_is_the_same_job(typed: Typed) -> None:
     try:
-        found = answer(PAGE, query(typed) + "&colour=red")
+        found = answer(PAGE, query(typed) + "&color=red")
     except FieldErrors:
         return
     assert read_query(found.canonical).job == found.query.job
     assert answer(PAGE, found.canonical).canonical == found.canonical
-    assert "colour" not in found.canonical
+    assert "color" not in found.canonical
 
 
 @settings(max_examples=60)

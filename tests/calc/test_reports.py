@@ -39,8 +39,8 @@ def test_a_quantity_has_its_room_and_who_set_it_only_if_it_is_a_window() -> None
 
 
 def test_words_come_with_the_report() -> None:
-    phrase = say("job.no-entry", key="colour")
-    text = "“colour” in the address is no entry of this page; left aside."
+    phrase = say("job.no-entry", key="color")
+    text = "“color” in the address is no entry of this page; left aside."
     assert encoded(phrase, "us") == text
     assert encoded(Note("note", phrase, field="x"), "us") == {
         "level": "note", "text": text, "source": "", "field": "x",
@@ -70,7 +70,7 @@ def test_short_ways_to_write_a_report() -> None:
     }
     assert same(Shown(2.0, "leg"), "measure", "value") == {"measure": "leg", "value": 2.0}
     with pytest.raises(AttributeError):
-        same(Shown(2.0, "leg"), "colour")
+        same(Shown(2.0, "leg"), "color")
 
 
 def test_what_a_report_cannot_hold_is_refused() -> None:

@@ -139,7 +139,7 @@ def test_a_leg_may_be_the_most_along_its_edge() -> None:
     assert ask("joint=lap&plate=1/2in&plate2=1/4in&leg=3/16in&py=1kip").links
 
 
-def test_a_moment_in_the_plane_alone_finds_its_centre() -> None:
+def test_a_moment_in_the_plane_alone_finds_its_center() -> None:
     assert ask("group=c&analysis=ic&mz=5kip-in&leg=1/4in").spread.center is not None
 
 

@@ -136,14 +136,14 @@ def test_the_weld_is_drawn_to_scale_and_its_worst_point_ringed() -> None:
     assert drawing.load.text.text == "20.00 kip"
 
 
-def test_the_turning_centre_is_marked_where_it_is() -> None:
+def test_the_turning_center_is_marked_where_it_is() -> None:
     found = answer("strength", QUERIES[2])
     drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
     assert found.spread.center is not None
-    assert drawing.centre
+    assert drawing.center
     assert any(text.text == "turns here" for text in drawing.texts)
     elastic = answer("strength", QUERIES[1])
-    assert not draw_group(elastic, lambda v, m: written(v, m, "us")).centre
+    assert not draw_group(elastic, lambda v, m: written(v, m, "us")).center
 
 
 def test_pull_and_push_are_told_apart() -> None:

@@ -110,7 +110,7 @@ class JobEntries:
             "120deg",
             "narrower hides the root, wider is all filler",
             label="Groove angle",
-            help="groove angle: between the faces of a V, of the bevelled face of a bevel",
+            help="groove angle: between the faces of a V, of the beveled face of a bevel",
         )
     )
     root_face: float | None = optional(
@@ -301,9 +301,9 @@ class JobEntries:
             "length",
             "1/4in",
             "1000ft",
-            "centre to centre, not the whole job",
-            label="Centre to centre",
-            help="centre to centre of intermittent welds; blank: one after another",
+            "center to center, not the whole job",
+            label="Center to center",
+            help="center to center of intermittent welds; blank: one after another",
             blank="no space between",
         )
     )

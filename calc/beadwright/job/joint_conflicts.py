@@ -93,7 +93,7 @@ def _groove(job: Job) -> Iterator[Conflict]:
     if bevel and (edges.angle_deg or 0.0) > MOST_BEVEL_DEG:
         yield (
             ("angle",),
-            f"{edges.angle_deg:g}° is outside 10° to {MOST_BEVEL_DEG:g}°: one bevelled face, not "
+            f"{edges.angle_deg:g}° is outside 10° to {MOST_BEVEL_DEG:g}°: one beveled face, not "
             "two; flatter is no groove.",
         )
     yield from _backing(job)

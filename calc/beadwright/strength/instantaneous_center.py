@@ -199,7 +199,7 @@ def _settle(
         stepped = [m + step * (n - m) for n, m in zip(next_motion, motion, strict=True)]
         size = hypot(*stepped)
         motion = stepped[0] / size, stepped[1] / size, stepped[2] / size
-    raise OutOfRangeError("load finds no instantaneous centre in this weld group")
+    raise OutOfRangeError("load finds no instantaneous center in this weld group")
 
 
 def _solve(

@@ -18,7 +18,7 @@ DesignCode = Literal["asd", "lrfd", "en", "en-directional"]
 """AISC 360 on service loads, AISC 360 on factored loads, EN 1993-1-8 simplified, directional."""
 
 Analysis = Literal["elastic", "ic"]
-"""How the load spreads: by elastic vectors, or about the instantaneous centre."""
+"""How the load spreads: by elastic vectors, or about the instantaneous center."""
 
 FORCES = ("px", "py", "pz", "mx", "my", "mz")
 """Keys of forces and moments."""
@@ -190,7 +190,7 @@ class StrengthQuery(PageQuery):
         Choice(
             ("elastic", "ic"),
             label="How the load spreads",
-            help="elastic, or ic for the instantaneous centre",
+            help="elastic, or ic for the instantaneous center",
             default="elastic",
         )
     )

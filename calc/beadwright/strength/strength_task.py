@@ -236,7 +236,7 @@ def _check_plane(asked: LoadEntries, load: GroupLoad) -> None:
         return
     keys = asked.written("pz", "mx", "my", "load_z", "line_load")
     text = (
-        "The turning centre takes loads in the plane of the joint only. Leave pull, bending and "
+        "The turning center takes loads in the plane of the joint only. Leave pull, bending and "
         "reach out from the joint blank, or take the elastic method."
     )
     raise FieldErrors({key: [text] for key in ("analysis", *keys)})

@@ -49,7 +49,7 @@ class Temperature(QueryField[float]):
                                   "21C") from error  # fmt: skip
         kelvin = {"F": (number + 459.67) / 1.8, "C": number + ZERO_CELSIUS_K, "K": number}[scale]
         if not COLDEST_K <= kelvin <= HOTTEST_K:
-            raise ValidationError(f"{short(str(value))} is outside -10F to 134F (-23C to "
+            raise ValidationError(f"{short(str(value))} is outside -9F to 134F (-23C to "
                                   "56C): no cylinder is kept so")  # fmt: skip
         return kelvin
 

@@ -48,7 +48,7 @@ class PassDrawing:
         backing: Outline as SVG points, or empty.
         beads: Every bead, in welding order.
         aim: Where the wire points [px].
-        torch: The torch's centre line, from the aim out of the paper, as SVG path data.
+        torch: The torch's center line, from the aim out of the paper, as SVG path data.
         tip: Head of the wire at the aim, as SVG points.
         dimensions: Dimension lines, as SVG path data.
         labels: What is written at them.

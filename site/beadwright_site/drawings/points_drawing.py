@@ -1,6 +1,6 @@
 """Published points drawn against the lines that stand for them: a scatter to scale, with its band.
 
-Kinds of points differ by shape, inside and outside the band by fill, so that neither needs colour.
+Kinds of points differ by shape, inside and outside the band by fill, so that neither needs color.
 """
 
 from __future__ import annotations

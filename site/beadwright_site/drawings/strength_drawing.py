@@ -26,7 +26,7 @@ LEAST_SIZE_M = 1e-4
 
 FAR_SIDE, CENTROID, CENTRE = 7.0, 5.0, 5.0
 """The far side's weld is drawn so far beside the near one's; half the crosses of the centroid and
-of the instantaneous centre [px]."""
+of the instantaneous center [px]."""
 
 Write = Callable[[float, str], str]
 
@@ -48,9 +48,9 @@ class GroupDrawing:
         rings: What they carry out of it.
         worst: Middle of the point where the weakest link gives way.
         numbers: Number of each point.
-        centre: Path of the instantaneous centre's mark, or empty.
+        center: Path of the instantaneous center's mark, or empty.
         dimensions: Paths of the dimension lines.
-        texts: Dimensions and the centre's name.
+        texts: Dimensions and the center's name.
     """
 
     width: float
@@ -65,7 +65,7 @@ class GroupDrawing:
     rings: tuple[Ring, ...]
     worst: tuple[float, float]
     numbers: tuple[Label, ...]
-    centre: str
+    center: str
     dimensions: str
     texts: tuple[Label, ...]
 
@@ -82,7 +82,7 @@ def draw_group(found: StrengthAnswer, write: Write) -> GroupDrawing:
     worst = found.spread.forces[found.links[0].point].place
     worst_x, worst_y = paper.at((worst.x, worst.y))
     forces, rings = draw_forces(found, paper)
-    centre, centre_name = _centre(found, paper)
+    center, center_name = _center(found, paper)
     dimensions, texts = _dimensions(found, paper, write)
     return GroupDrawing(
         WIDTH,
@@ -98,9 +98,9 @@ def draw_group(found: StrengthAnswer, write: Write) -> GroupDrawing:
         rings,
         (px(worst_x), px(worst_y)),
         draw_numbers(found, paper),
-        centre,
+        center,
         dimensions,
-        (*texts, *centre_name),
+        (*texts, *center_name),
     )
 
 
@@ -134,8 +134,8 @@ def _circle(found: StrengthAnswer, paper: Paper) -> tuple[float, float, float] |
     return px(x), px(y), px(radius * paper.scale)
 
 
-def _centre(found: StrengthAnswer, paper: Paper) -> tuple[str, tuple[Label, ...]]:
-    """The instantaneous centre's cross and name, if it lies on the paper."""
+def _center(found: StrengthAnswer, paper: Paper) -> tuple[str, tuple[Label, ...]]:
+    """The instantaneous center's cross and name, if it lies on the paper."""
     if found.spread.center is None:
         return "", ()
     x, y = paper.at(found.spread.center)

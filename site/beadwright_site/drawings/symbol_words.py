@@ -36,7 +36,7 @@ def spoken(symbol: WeldSymbol, system: System) -> str:
             ("root opening", mark.gap_m or None),
             ("filled", mark.fill_m),
             ("length", mark.length_m),
-            ("centre to centre", mark.pitch_m),
+            ("center to center", mark.pitch_m),
         ):  # fmt: skip
             if value is not None:
                 words.append(f"{name} {number_text(value, system)} {unit}")

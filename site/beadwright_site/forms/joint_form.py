@@ -21,8 +21,8 @@ JOINT_NAMES: Mapping[JointKind, str] = {
     "double-v": "Double V",
     "bevel": "Bevel groove",
     "double-bevel": "Double bevel",
-    "tee-bevel": "Bevelled tee",
-    "tee-double-bevel": "Tee bevelled both sides",
+    "tee-bevel": "Beveled tee",
+    "tee-double-bevel": "Tee beveled both sides",
     "plug": "Plug",
     "slot": "Slot",
 }
@@ -30,8 +30,8 @@ JOINT_NAMES: Mapping[JointKind, str] = {
 
 _ON_JOINT: Mapping[tuple[str, JointKind], str] = {
     ("plate2", "tee"): "Upright plate",
-    ("plate2", "tee-bevel"): "Upright plate, bevelled",
-    ("plate2", "tee-double-bevel"): "Upright plate, bevelled",
+    ("plate2", "tee-bevel"): "Upright plate, beveled",
+    ("plate2", "tee-double-bevel"): "Upright plate, beveled",
     ("plate2", "lap"): "Upper plate",
     ("plate2", "plug"): "Plate with the hole",
     ("plate2", "slot"): "Plate with the slot",
@@ -40,8 +40,8 @@ _ON_JOINT: Mapping[tuple[str, JointKind], str] = {
     ("plate", "square"): "Plate",
     ("plate", "v"): "Plate",
     ("plate", "double-v"): "Plate",
-    ("plate", "bevel"): "Plate, bevelled",
-    ("plate", "double-bevel"): "Plate, bevelled",
+    ("plate", "bevel"): "Plate, beveled",
+    ("plate", "double-bevel"): "Plate, beveled",
     ("leg2", "lap"): "Leg up the edge",
     ("leg2", "corner"): "Leg up the edge",
     ("leg", "tee-bevel"): "Leg of the fillet on it",

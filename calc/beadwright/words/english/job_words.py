@@ -108,13 +108,13 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.hole-too-large": "Hole {hole} is over {most}: weld a fillet round it instead.",
         "job.slot-too-wide": "Slot {hole} is over {most}: weld a fillet round it instead.",
         "job.least-fill": "Fill it at least {fill} deep.",
-        "job.holes-too-close": "Centres {pitch} apart are under four times the hole, {least}.",
-        "job.slots-too-close": "Centres {pitch} apart are under four times the slot, {least}.",
+        "job.holes-too-close": "Centers {pitch} apart are under four times the hole, {least}.",
+        "job.slots-too-close": "Centers {pitch} apart are under four times the slot, {least}.",
         "job.keep-holes-apart": (
-            "Keep holes {apart} apart, centre to centre. Run round the foot first, then fill."
+            "Keep holes {apart} apart, center to center. Run round the foot first, then fill."
         ),
         "job.keep-slots-apart": (
-            "Keep slots side by side {apart} apart, centre to centre. Run round the foot first, "
+            "Keep slots side by side {apart} apart, center to center. Run round the foot first, "
             "then fill."
         ),
         "job.no-entry": "“{key}” in the address is no entry of this page; left aside.",

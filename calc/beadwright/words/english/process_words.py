@@ -24,7 +24,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "post a watch."
         ),
         "process.wind": (
-            "Wind over 5 mph (8 km/h) takes the gas away: screen it. In a draught run the high "
+            "Wind over 5 mph (8 km/h) takes the gas away: screen it. In a draft run the high "
             "end; more than that drags air in."
         ),
         "process.inert-gas": (

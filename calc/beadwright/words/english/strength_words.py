@@ -49,10 +49,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "strength.no-increase": (
             "No increase counted: the load misses the weld's centroid. Take the instantaneous "
-            "centre, which counts it as far as the weld stretches."
+            "center, which counts it as far as the weld stretches."
         ),
         "strength.both-lines-one-plate": "Both lines weld one plate: its thickness carries both.",
-        "strength.intermittent": "Or weld {segment} on {pitch} centres. Put a segment at each end.",
+        "strength.intermittent": "Or weld {segment} on {pitch} centers. Put a segment at each end.",
         "strength.demo-load": "The load is made up for the demonstration bracket. Put in yours.",
         "strength.licensed": (
             "Structural, pressure and lifting gear: the written procedure, the code there and "

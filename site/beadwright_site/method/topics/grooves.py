@@ -1,4 +1,4 @@
-"""The method of grooves cut part way, bevelled tees, plugs and slots as data; the details."""
+"""The method of grooves cut part way, beveled tees, plugs and slots as data; the details."""
 
 from __future__ import annotations
 
@@ -27,7 +27,7 @@ PART_WAY = Equation(
     "Gas metal arc; not short circuit.",
     "The code's; cut and etch a coupon to see how deep the arc reaches.",
     ("aisc-j2.1", "aisc-pjp-details"),
-    "The fillet on a bevelled tee: a quarter of the upright, no more than 3/8 in.",
+    "The fillet on a beveled tee: a quarter of the upright, no more than 3/8 in.",
     ("groove_rules.lost_depth", "groove_rules.LOST_M", "groove_rules.fillet_on_groove",
      "tee_grooves.distance_to_face", "tee_grooves.tee_groove_joint", "job_joint.effective_depth",
      "job_joint.OUT_OF_POSITION"),
@@ -63,7 +63,7 @@ HOLES = Equation(
     "Exact for the shape drawn.",
     ("geometry", "aisc-j2.3b"),
     "Filled level up to 5/8 in; thicker, half the plate and at least 5/8 in. Slots no longer than "
-    "ten times the fill. Centres four diameters apart.",
+    "ten times the fill. Centers four diameters apart.",
     ("plug_slot.turn_length", "plug_slot.plug_joint",
      "groove_rules.least_hole", "groove_rules.largest_hole", "groove_rules.least_fill",
      "groove_rules.longest_slot", "groove_rules.FULL_FILL_M", "job_joint.hole_m",

@@ -49,7 +49,7 @@ ELASTIC = Equation(
         Symbol("z", "out of the joint", "m"),
     ),
     "Any shape, one leg throughout. Where it is not symmetric, the product moment counts too.",
-    "Safe: before it breaks a weld shares its load more evenly. See the turning centre.",
+    "Safe: before it breaks a weld shares its load more evenly. See the turning center.",
     ("weld-as-line", "aisc-manual-8"),
     "",
     ("elastic_line.load_at_centroid", "elastic_line.line_forces", "elastic_line.worst",
@@ -57,8 +57,8 @@ ELASTIC = Equation(
 )  # fmt: skip
 
 CENTRE = Equation(
-    "turning-centre",
-    "Load along the weld, turning centre",
+    "turning-center",
+    "Load along the weld, turning center",
     (
         equation("f", "=", f"{SHEAR_SHARE:g}", "·", F_EXX, "·", "a", "·", line("( 1 + 0.5 ·"),
                  SIN_15, line(") ·"), power(line("( p · ( 1.9 − 0.9 · p ) )"), "0.3")),
@@ -74,7 +74,7 @@ CENTRE = Equation(
         _ANGLE,
         Symbol("sin", "sine", "–"),
         Symbol("p", "how far an element has given way", "–"),
-        Symbol("Δ", "how far it gives way: by its distance from the centre", "m"),
+        Symbol("Δ", "how far it gives way: by its distance from the center", "m"),
         Symbol(D_M, "where it holds most", "m"),
         Symbol(D_U, "where it breaks: the first to get there ends it", "m"),
         _LEG,

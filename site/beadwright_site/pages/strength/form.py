@@ -75,7 +75,7 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
         entry_group("code", "Code and method", [
             form.choice("design_code", CODES),
             form.choice("analysis", (
-                ("elastic", "Elastic", "any load"), ("ic", "Turning centre", "load in plane"))),
+                ("elastic", "Elastic", "any load"), ("ic", "Turning center", "load in plane"))),
             form.choice("cross_increase",
                         (("no", "Leave out", ""), ("yes", "Count it", ""))),
             *job("units"),

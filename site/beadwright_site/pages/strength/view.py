@@ -85,7 +85,7 @@ def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
         yield Fact("all along", "no intermittent weld here")
     else:
         pitch = f"{units.show(seam.segment_m, 'length', system)} at "
-        yield Fact(pitch + written(seam.pitch_m, "length", system), "or intermittent, centres")
+        yield Fact(pitch + written(seam.pitch_m, "length", system), "or intermittent, centers")
 
 
 def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:
