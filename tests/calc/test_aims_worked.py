@@ -276,16 +276,18 @@ def test_the_easiest_of_many_jobs(query: str) -> None:
         assert ease_of(plan, aimed_feed(plan, "easiest")) >= best - 0.02
 
 
+@pytest.mark.parametrize(("up", "down"), [(1, 1), (1, 4), (4, 1)])
 @pytest.mark.parametrize("peak", [step / 40 for step in range(41)])
 def test_the_search_stands_within_a_thirtieth_of_the_window(
-    peak: float, monkeypatch: pytest.MonkeyPatch
+    peak: float, up: int, down: int, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     """On a slope up to any place and down again."""
     plan = plan_of(f"{BASE}&leg=5/16in")
     low, width = plan.feeds.low, plan.feeds.high - plan.feeds.low
 
     def slope(_plan: Plan, feed: float, _beat: float) -> float:
-        return -abs((feed - low) / width - peak)
+        past = (feed - low) / width - peak
+        return min(up * past, -down * past)
 
     monkeypatch.setattr("beadwright.setting.aims._ease_at", slope)
     found = (aimed_feed(plan, "easiest") - low) / width
