@@ -77,6 +77,7 @@ def test_a_way_that_is_not_there_has_no_draws(way: int) -> None:
     [
         ("b_leg", ", way B; blank: as the first way"),
         ("d_wire_price", ", way D; blank: as the first way"),
+        ("c_wfs", ", way C; blank: worked out"),
     ],
 )
 def test_help_on_a_later_way_names_it_and_says_what_blank_means(key: str, more: str) -> None:
@@ -91,6 +92,7 @@ def test_what_a_way_costs_once_is_not_as_in_the_first_way() -> None:
 def test_a_blank_figure_of_a_later_way_is_that_of_the_first_or_its_own() -> None:
     fields = page_fields(CostQuery)
     assert fields["c_wire_price"].blank == "as A"
+    assert fields["c_leg"].blank == "as A"
     assert fields["c_laid"].blank == "worked out"
     assert fields["c_rolls"].blank == "0"
 

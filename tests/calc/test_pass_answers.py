@@ -137,3 +137,12 @@ def test_a_torch_is_held_to_tenths_of_a_degree() -> None:
     angles = [bead["work_angle"]["value"] for bead in beads]
     assert len(set(angles)) == 3
     assert all(angle == round(angle, 1) for angle in angles)
+
+
+@pytest.mark.parametrize("typed", ["ctwd=2in", "volts=15V"])
+def test_what_is_set_by_hand_for_every_bead_and_out_of_its_window_is_said(typed: str) -> None:
+    key = typed.partition("=")[0]
+    found = answer_json("passes", f"plate=3/8in&leg=1/4in&{typed}")["notes"]
+    assert ("out", key) in [(note["level"], note["field"]) for note in found]
+    plain = answer_json("passes", "plate=3/8in&leg=1/4in")["notes"]
+    assert not [note for note in plain if note["field"] == key]

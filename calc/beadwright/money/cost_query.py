@@ -44,7 +44,7 @@ def _later(prefix: str, key: str, field: QueryField[Any]) -> QueryField[Any]:
     """A field of a way as it stands for a later one."""
     text = f"{field.help}, way {prefix[0].upper()}"
     if key not in ONCE_KEYS:
-        text += "; blank: as the first way"
+        text += f"; blank: {'worked out' if field.blank == 'worked out' else 'as the first way'}"
     default = _OF_LATER.get(prefix + key, "")
     return field.but(help=text, default=default, blank=field.blank or "as A")
 

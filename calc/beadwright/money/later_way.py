@@ -61,8 +61,10 @@ class JobChanges:
     transfer: AskedTransfer | None = optional(_chosen("transfer"))
     travel_by: Mover | None = optional(_chosen("travel_by"))
     position: Position | None = optional(_chosen("position"))
-    leg: float | None = optional(_of_job("leg"))
-    reinforcement: float | None = optional(_of_job("reinforcement"))
+    leg: float | None = optional(JOB_FIELDS["leg"].but(default="", blank="as A"))
+    reinforcement: float | None = optional(
+        JOB_FIELDS["reinforcement"].but(default="", blank="as A")
+    )
     wfs: float | None = optional(_of_job("wfs"))
     volts: float | None = optional(_of_job("volts"))
     ctwd: float | None = optional(_of_job("ctwd"))

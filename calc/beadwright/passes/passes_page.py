@@ -19,8 +19,6 @@ from beadwright.results import Note, severest_first
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.ways_out import WayOut, ways_out
 
-_SETTINGS = ("wfs", "volts", "ctwd", "travel")
-
 
 @dataclass(frozen=True, slots=True)
 class PassesAnswer(PageAnswered):
@@ -117,7 +115,14 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
 
 
 def _of_joint(dialled: DialIn) -> Iterator[Note]:
-    """Dial in's notes on the joint, the code and the dangers; settings have notes of their own."""
+    """Dial in's notes on the joint, the code, the dangers, and what is set by hand for every bead.
+
+    Feed and travel are each bead's own here, and have notes of their own.
+    """
+    hand = dialled.job.by_hand
+    own = {"wfs", "travel"}
+    own |= {"volts"} if hand.volts is None else set()
+    own |= {"ctwd"} if hand.tip_to_work_m is None else set()
     for note in dialled.notes:
-        if note.level in ("stop", "out", "caution") and note.field not in _SETTINGS:
+        if note.level in ("stop", "out", "caution") and note.field not in own:
             yield note
