@@ -83,6 +83,22 @@ class Phone:
         """Wait until the header says this."""
         expect(self.part("word")).to_have_text(re.compile(text), timeout=READY_MS)
 
+    def look_for_update(self) -> None:
+        """Tap “Check for update” until a newer release is there.
+
+        A look that the browser had under way may answer for the tap, from before the release came:
+        the panel then says that there is none, and a welder taps once more.
+        """
+        ready = re.compile("^update ready$")
+        for _ in range(3):
+            self.tap("look")
+            none = self.part("update").filter(has_text="This is the newest release.")
+            found = self.part("word").filter(has_text=ready)
+            expect(found.or_(none)).to_be_visible(timeout=READY_MS)
+            if found.count():
+                return
+        self.expect_word("^update ready$")
+
     def expect_running(self) -> None:
         """Wait until the numbers follow."""
         expect(self.part("numbers")).to_have_text("running", timeout=READY_MS)

@@ -41,8 +41,7 @@ def test_an_update_waits_to_be_taken(host: Host, phone: Phone, newer: Path) -> N
     address = phone.page.url
     host.site = newer
     host.requests.clear()
-    phone.tap("look")
-    phone.expect_word("^update ready$")
+    phone.look_for_update()
     expect(phone.part("update")).to_contain_text(release_id(newer))
 
     # What did not change is not fetched again; what did is fetched once.
@@ -69,8 +68,7 @@ def test_taking_an_update_needs_no_signal(host: Host, phone: Phone, newer: Path)
     phone.open(QUERY)
     phone.expect_ready()
     host.site = newer
-    phone.tap("look")
-    phone.expect_word("^update ready$")
+    phone.look_for_update()
     host.kill()
     phone.tap("take")
     expect_release(phone, newer)
@@ -114,8 +112,7 @@ def test_what_an_update_leaves_behind_is_cleared(host: Host, phone: Phone, newer
     phone.page.evaluate("caches.open('another app').then((c) => c.put('/x', new Response('x')))")
     before = phone.page.evaluate(count)
     host.site = newer
-    phone.tap("look")
-    phone.expect_word("^update ready$")
+    phone.look_for_update()
     phone.tap("take")
     expect_release(phone, newer)
     phone.expect_ready()
@@ -136,8 +133,7 @@ def test_a_cut_update_harms_nothing(host: Host, phone: Phone, newer: Path) -> No
     assert phone.release() == release_id(older)
     host.faults.clear()
     host.requests.clear()
-    phone.tap("look")
-    phone.expect_word("^update ready$")
+    phone.look_for_update()
     assert host.asked(STYLE) == 0  # kept from the first try
 
 
@@ -169,8 +165,7 @@ def test_a_host_that_lets_files_go_stale_does_not_hold_an_update_back(
     phone.open()
     phone.expect_ready()
     host.site = newer
-    phone.tap("look")
-    phone.expect_word("^update ready$")
+    phone.look_for_update()
     phone.tap("take")
     expect_release(phone, newer)
     phone.expect_ready()
@@ -183,8 +178,7 @@ def test_a_release_can_be_called_back(host: Host, phone: Phone, newer: Path) -> 
     phone.expect_ready()
     for site in (newer, older):
         host.site = site
-        phone.tap("look")
-        phone.expect_word("^update ready$")
+        phone.look_for_update()
         phone.tap("take")
         expect_release(phone, site)
         phone.expect_ready()
