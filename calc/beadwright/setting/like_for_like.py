@@ -13,6 +13,7 @@ from beadwright.root import crossing
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.plan import Plan, make_plan
 from beadwright.setting.set_point import set_feed, set_point
+from beadwright.tolerance import REL_TOL
 
 Basis = Literal["this-wire", "equal-amps", "equal-heat", "as-run"]
 
@@ -107,7 +108,7 @@ def _at_heat(plan: Plan, heat_j_m: float) -> Operating | None:
 
 def _alike(basis: Basis, plan: Plan, point: Operating) -> Alike:
     run, feed = plan.run, point.feed_m_s
-    holds = plan.open and plan.feeds.low * (1 - 1e-9) <= feed <= plan.feeds.high * (1 + 1e-9)
+    holds = plan.open and plan.feeds.low * (1 - REL_TOL) <= feed <= plan.feeds.high * (1 + REL_TOL)
     return Alike(
         basis,
         run.job.wire,

@@ -8,6 +8,7 @@ from beadwright.job.job import AskedTransfer, ByHand, Job
 from beadwright.process.transfer import Transfer
 from beadwright.setting.plan import SHORT_TO_M, Plan, make_plan
 from beadwright.setting.set_point import set_feed, set_point
+from beadwright.tolerance import SAME_PLATE
 
 NEAR_SPRAY_CO2 = (0.18, 0.26)
 """CO2 about the limit of spray, where solid wire may do either [volume share]. Common practice."""
@@ -43,7 +44,7 @@ def other_mode(job: Job, plan: Plan) -> OtherMode | None:
     if job.transfer != "auto" or job.by_hand != ByHand() or not job.wire.traits.shorts:
         return None
     low, high = NEAR_SPRAY_CO2
-    if job.thinner_m > SHORT_TO_M * 1.001 and not low <= job.gas.co2 <= high:
+    if job.thinner_m > SHORT_TO_M * SAME_PLATE and not low <= job.gas.co2 <= high:
         return None
     wanted = _other(plan.transfer)
     found = make_plan(replace(job, transfer=wanted))

@@ -36,6 +36,7 @@ from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.run import Run
 from beadwright.setting.size_limits import section_room
 from beadwright.setting.usual_current import usual_current
+from beadwright.tolerance import SAME_PLATE
 
 SHORT_BELOW_M = 0.0031
 """Plate under which short circuit is planned: thinner than 1/8 in [m]. Common practice."""
@@ -134,10 +135,10 @@ def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
         return "short", wrong_gas, wrong_gas
     if job.thinner_m < SHORT_BELOW_M:
         return "short", say("setting.thin-plate"), None
-    if job.open_root and job.thinner_m <= COLD_LAP_M * 1.001:
+    if job.open_root and job.thinner_m <= COLD_LAP_M * SAME_PLATE:
         return "short", OPEN_GAP, None
     refusal = spray_refused(wire, gas, position)
-    thick = job.thinner_m > COLD_LAP_M * 1.001
+    thick = job.thinner_m > COLD_LAP_M * SAME_PLATE
     if wire.traits.wants_pulse and not position.sprays and thick:
         kind = wire.traits.phrase
         reason = say("setting.wants-pulse", kind=kind, orientation=position.phrase)
@@ -150,7 +151,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
         return "short", say("setting.plate-wants-less"), None
     shorts_to = COLD_LAP_M if gas.co2 == 1 else SHORT_TO_M
     beyond = open_arc >= SHORT_RANGE_A[wire.size][1] or gas.co2 < 1
-    if position.sprays and beyond and job.thinner_m > shorts_to * 1.001:
+    if position.sprays and beyond and job.thinner_m > shorts_to * SAME_PLATE:
         return "globular", say("setting.too-thick-to-short", why=refusal), None
     return "short", refusal, None
 
@@ -167,7 +168,7 @@ def make_plan(job: Job) -> Plan:
     transfer, reason, refused = planned_transfer(job)
     plan = _plan_for(job, transfer, reason, refused)
     hot = transfer in ("spray", "globular")
-    thick = job.thinner_m > COLD_LAP_M * 1.001  # short circuit may lie on it without fusing
+    thick = job.thinner_m > COLD_LAP_M * SAME_PLATE  # short circuit may lie on it without fusing
     if not hot or thick or job.transfer != "auto" or not job.wire.traits.shorts:
         return plan
     cooler = say("setting.mode-leaves-no-room", mode=MODE_PHRASES[transfer])

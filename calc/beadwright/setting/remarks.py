@@ -23,7 +23,7 @@ from beadwright.setting.plan import Plan
 from beadwright.setting.size_limits import bead_room
 from beadwright.setting.usual_range import usual_notes
 from beadwright.setting.ways_out import DOWNHILL_TO_M
-from beadwright.tolerance import REL_TOL
+from beadwright.tolerance import REL_TOL, SAME_PLATE
 
 UNSURE_CO2 = 0.18
 """CO2 from which the start of spray is not sure to a fifth [volume share].
@@ -151,7 +151,10 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
                 "practice",
                 "transfer",
             )
-        if job.position.orientation == "vertical-down" and job.thinner_m > DOWNHILL_TO_M * 1.001:
+        if (
+            job.position.orientation == "vertical-down"
+            and job.thinner_m > DOWNHILL_TO_M * SAME_PLATE
+        ):
             yield Note("stop", say("setting.downhill-laps-cold"), "practice", "position")
     if plan.transfer in ("spray", "globular") and falls_through(job, plan):
         told = say("setting.root-falls-through", mode=MODE_PHRASES[plan.transfer])

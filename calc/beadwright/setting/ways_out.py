@@ -13,6 +13,7 @@ from beadwright.process.positions import MOVER_PHRASES, POSITIONS
 from beadwright.process.transfer import MODE_PHRASES
 from beadwright.process.wires import wire_of
 from beadwright.setting.plan import SHORT_TO_M, make_plan
+from beadwright.tolerance import SAME_PLATE
 
 MOST_OFFERED = 5
 """Changes offered at most: as many as a phone shows at once [-]."""
@@ -58,7 +59,7 @@ def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
             use = say("setting.use-wire", size=size)
             yield use, {"dia": size}, replace(job, wire=wire)
     for transfer in ("short", "pulse"):
-        thick = transfer == "short" and job.thinner_m > SHORT_TO_M * 1.001
+        thick = transfer == "short" and job.thinner_m > SHORT_TO_M * SAME_PLATE
         if job.transfer != transfer and not thick:
             run = say("setting.run-mode", mode=MODE_PHRASES[transfer])
             yield run, {"transfer": transfer}, replace(job, transfer=transfer)

@@ -15,6 +15,7 @@ from beadwright.money.way_entries import WayEntries
 from beadwright.reading.entries import fields_of, optional, part, required
 from beadwright.reading.fields import Entry, Measured, QueryField, WholeNumber
 from beadwright.supply.cylinders import CYLINDERS, CylinderSize, cylinder_of
+from beadwright.temperatures import from_celsius, from_fahrenheit
 from beadwright.typed_number import quoted, read_number, short
 from beadwright.units import System
 
@@ -24,7 +25,6 @@ _OF_WAY = (
 )  # fmt: skip
 _OF_COST = fields_of(CostQuery)
 
-ZERO_CELSIUS_K = 273.15
 COLDEST_K, HOTTEST_K = 250.0, 330.0
 """Temperatures a cylinder is stored at, -23 to 57 °C [K]."""
 
@@ -47,7 +47,7 @@ class Temperature(QueryField[float]):
         except ValueError as error:
             raise ValidationError(f"{quoted(str(value))} is no temperature; write 70F or "
                                   "21C") from error  # fmt: skip
-        kelvin = {"F": (number + 459.67) / 1.8, "C": number + ZERO_CELSIUS_K, "K": number}[scale]
+        kelvin = {"F": from_fahrenheit, "C": from_celsius, "K": float}[scale](number)
         if not COLDEST_K <= kelvin <= HOTTEST_K:
             raise ValidationError(f"{short(str(value))} is outside -9F to 134F (-23C to "
                                   "56C): no cylinder is kept so")  # fmt: skip
