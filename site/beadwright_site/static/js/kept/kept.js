@@ -1,12 +1,12 @@
 // @ts-check
-import { createStore, del, get, set } from "../../vendor/idb-keyval.js";
+import { createStore, del, get, promisifyRequest, set } from "../../vendor/idb-keyval.js";
 import { askToKeep } from "../offline/lasting_storage.js";
 
 /** @typedef {{[name: string]: string}} Names */
 /** @typedef {{query: string, line: string}} LastJob */
 
 // Fixed names: what was kept must be found by every later release.
-const store = () => createStore("beadwright", "kept");
+const store = createStore("beadwright", "kept");
 const SHOP = "shop";
 const lastKey = (/** @type {string} */ page) => `last-${page}`;
 /** Where the first releases kept the last job of Dial in. */
@@ -20,11 +20,11 @@ function names(found) {
 
 /** The last job of Dial in moves to where those of all pages are. */
 async function moveOldLast() {
-  const old = await get(OLD_LAST, store());
+  const old = await get(OLD_LAST, store);
   if (old === undefined) return;
-  const newer = await get(lastKey("dial-in"), store());
-  if (newer === undefined) await set(lastKey("dial-in"), old, store());
-  await del(OLD_LAST, store());
+  const newer = await get(lastKey("dial-in"), store);
+  if (newer === undefined) await set(lastKey("dial-in"), old, store);
+  await del(OLD_LAST, store);
 }
 
 /** What the shop keeps on this phone; every page is asked with it. */
@@ -37,7 +37,7 @@ class Kept {
 
   async #read() {
     try {
-      this.now = names(await get(SHOP, store()));
+      this.now = names(await get(SHOP, store));
     } catch {
       this.lasting = false;
     }
@@ -52,10 +52,15 @@ class Kept {
     await this.#write(SHOP, this.now);
   }
 
-  /** @param {string} key @param {unknown} value */
+  /** Committed at once, in the same step as asked for: a page left right after loses nothing.
+   * @param {string} key @param {unknown} value */
   async #write(key, value) {
     try {
-      await set(key, value, store());
+      await store("readwrite", (kept) => {
+        kept.put(value, key);
+        kept.transaction.commit();
+        return promisifyRequest(kept.transaction);
+      });
     } catch {
       this.lasting = false; // private mode or a full phone
     }
@@ -70,7 +75,7 @@ class Kept {
   async last(page) {
     try {
       await moveOldLast();
-      const found = await get(lastKey(page), store());
+      const found = await get(lastKey(page), store);
       return typeof found?.query === "string" && typeof found?.line === "string" ? found : null;
     } catch {
       return null;
