@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any, Literal, overload
 
 from beadwright.errors import FieldErrors
+from beadwright.known_keys import unknown_keys
 from beadwright.pages import PAGES
 
 if TYPE_CHECKING:
@@ -52,7 +53,14 @@ def answer(page: str, query: str, kept: Kept = None) -> PageAnswered:
     """
     if page not in PAGES:
         raise FieldErrors({"page": [f"There is no page {page[:40]}; there is {', '.join(PAGES)}."]})
-    return PAGES[page].answer(query, kept)
+    strange = unknown_keys(page, query)
+    try:
+        found = PAGES[page].answer(query, kept)
+    except FieldErrors as error:
+        raise FieldErrors({**strange, **error.messages}) from error
+    if strange:
+        raise FieldErrors(strange)
+    return found
 
 
 def answer_json(page: str, query: str, kept: Kept = None) -> dict[str, Any]:

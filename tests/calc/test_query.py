@@ -16,7 +16,6 @@ from beadwright.pages import PAGES
 from beadwright.process.wires import INCH_SIZES_M, METRIC_NAMES
 from beadwright.reading.queries import MOST_KEYS
 from tests.calc.jobs import Typed, jobs_by_hand, query
-from tests.told import told
 
 EXAMPLE_QUERY = PAGES["dial-in"].example
 
@@ -34,7 +33,6 @@ def test_an_empty_query_is_the_default_job() -> None:
     spelled = read_query(query({key: value for key, value in DEFAULTS.items() if value}))
     assert found.job == spelled.job
     assert found.typed == {}
-    assert found.unknown == ()
 
 
 def test_units_are_named_whatever_their_case() -> None:
@@ -57,20 +55,10 @@ def test_the_last_of_a_repeated_key_holds() -> None:
     assert read_query("plate=1in&plate=1/4in").job.plate_m == pytest.approx(0.00635)
 
 
-def test_unknown_keys_are_reported_not_fatal() -> None:
-    found = answer(PAGE, "plate=1/4in&color=red&<script>=1")
-    assert found.query.unknown == ("color", "<script>")
-    said = [told(note) for note in found.notes if "is no entry of this page" in told(note)]
-    assert said == [
-        "“color” in the address is no entry of this page; left aside.",
-        "“<script>” in the address is no entry of this page; left aside.",
-    ]
-
-
 def test_too_many_keys_are_refused() -> None:
     many = "&".join(f"k{n}=1" for n in range(MOST_KEYS + 1))
     assert refused(many) == {"query": ["This address has more than 300 entries."]}
-    assert len(read_query("&".join(f"k{n}=1" for n in range(MOST_KEYS))).unknown) == MOST_KEYS
+    assert read_query("&".join(f"k{n}=1" for n in range(MOST_KEYS))).typed == {}
 
 
 LENGTH_RANGE = "outside 30ga to 4in: sheet of 30 gauge to plate of 4 in"
@@ -237,7 +225,7 @@ def test_the_shops_own_defaults_give_way_to_the_query() -> None:
     assert read_query("", own).job.gas.name == "75/25"
     assert read_query("", own).job.machine_amps_a == 250
     assert read_query("gas=CO2", own).job.gas.name == "CO2"
-    assert read_query("", own).unknown == ()
+    assert read_query("", own).own == {"gas", "machine_amps"}
 
 
 def test_a_wrong_default_of_the_shop_is_said_beside_its_field() -> None:

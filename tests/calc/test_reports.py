@@ -39,8 +39,8 @@ def test_a_quantity_has_its_room_and_who_set_it_only_if_it_is_a_window() -> None
 
 
 def test_words_come_with_the_report() -> None:
-    phrase = say("job.no-entry", key="color")
-    text = "“color” in the address is no entry of this page; left aside."
+    phrase = say("machine.gives-current")
+    text = "The machine gives the current."
     assert encoded(phrase, "us") == text
     assert encoded(Note("note", phrase, field="x"), "us") == {
         "level": "note", "text": text, "source": "", "field": "x",

@@ -58,7 +58,7 @@ class MadeUpAnswer(PageAnswered):
 def made_up_answer(query: str, kept: Mapping[str, Any] | None = None) -> MadeUpAnswer:
     """Return the made-up page's answer to a query string."""
     read = read_page(MadeUpQuery, query, kept)
-    return MadeUpAnswer("made-up", read, read.copies * read.job.welds, notes=read.notes())
+    return MadeUpAnswer("made-up", read, read.copies * read.job.welds, notes=())
 ''',
     "made_up_report.py": '''
 """The made-up page's answer as plain data."""

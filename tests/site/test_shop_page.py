@@ -2,7 +2,6 @@
 
 import json
 from typing import Any
-from urllib.parse import quote
 
 import pytest
 from flask.testing import FlaskClient
@@ -157,7 +156,3 @@ def test_links_carry_to_each_page_what_it_knows() -> None:
     assert "leg" in carried("dial-in").split()
     assert "labour" not in carried("dial-in").split()
     assert carried("method") == ""
-
-
-def test_a_strange_key_is_named_and_left_aside() -> None:
-    assert "no entry of this page" in SHOP.show(f"{EXAMPLE}&{quote('odd key')}=1").html["notes"]

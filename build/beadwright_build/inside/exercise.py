@@ -46,6 +46,7 @@ GOOD = (
 ACTS = (
     ("csv", {"page": "cost", "query": "leg=5/16in&draws=200", "kept": {"labour": "30/h"}}),
     ("csv", {"page": "supplies", "query": "units=si&gas=CO2&spool_gross=9kg&spool_empty=1kg"}),
+    ("json", {"page": "shop", "query": "plat=1/4in"}),
     ("csv", {"page": "passes", "query": "plate=1in&joint=double-v&position=2G&passes=14"}),
     ("page", {"page": "passes", "query": "plate=1/2in&leg=1/4in&passes=9&transfer=spray"}),
     ("page", {"page": "passes", "query": "leg=5/8in&plate=3/4in&at=2", "parts": ["bead"]}),

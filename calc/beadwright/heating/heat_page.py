@@ -78,7 +78,7 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
         distortion=job_distortion(dialled, read.part, heat_en.value),
         notes=(),
     )
-    return replace(found, notes=(*heat_remarks(found), *read.notes()))
+    return replace(found, notes=heat_remarks(found))
 
 
 def _heat(by_hand: float | None, dialled: DialIn) -> tuple[Quantity, Quantity]:

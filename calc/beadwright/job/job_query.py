@@ -11,7 +11,7 @@ from beadwright.job.page_query import PageQuery, read_page
 def read_query(query: str, kept: Mapping[str, Any] | None = None) -> PageQuery:
     """Return the job a query string describes.
 
-    Unknown keys are reported, not fatal. A blank value means the default.
+    A blank value means the default.
 
     Args:
         query: The query string [-].

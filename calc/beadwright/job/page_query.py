@@ -15,7 +15,6 @@ from beadwright.job.job import Job
 from beadwright.job.job_entries import FIELDS as JOB_FIELDS
 from beadwright.job.job_entries import JobEntries
 from beadwright.job.job_reading import job_of
-from beadwright.phrases import say
 from beadwright.reading.entries import Fields, defaults_of, fields_of, made
 from beadwright.reading.queries import messages_of, split_query
 from beadwright.results import Note
@@ -30,7 +29,6 @@ class PageQuery:
         typed: Keys given with a value, as typed, in the form's order.
         own: Keys the shop gave or the query typed; the rest are defaults.
         stood_in: Keys for which a default stands that is not blank.
-        unknown: Keys this page does not know.
         asked: The job's entries.
         job: The job.
     """
@@ -38,7 +36,6 @@ class PageQuery:
     typed: Mapping[str, str]
     own: frozenset[str]
     stood_in: frozenset[str]
-    unknown: tuple[str, ...]
     asked: JobEntries
     job: Job
 
@@ -56,10 +53,6 @@ class PageQuery:
     def canonical(self) -> str:
         """The query with known keys only, in the form's order, as typed."""
         return urlencode(self.typed, safe="/\"' ")
-
-    def notes(self) -> tuple[Note, ...]:
-        """A note for each key not known."""
-        return tuple(Note("note", say("job.no-entry", key=key[:40])) for key in self.unknown[:3])
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,7 +149,6 @@ def read_page[Q: PageQuery](query: type[Q], text: str, kept: Mapping[str, Any] |
         typed=typed,
         own=frozenset(own),
         stood_in=frozenset(filled.keys() - own.keys()),
-        unknown=tuple(key for key in given if key not in fields),
         asked=asked,
         job=job_of(asked),
     )

@@ -55,7 +55,7 @@ def shop_answer(query: str, kept: Mapping[str, Any] | None = None) -> ShopAnswer
         replace(read.job, machine_amps_a=None, machine_volts_v=None, source=PowerSource())
     )
     found = circuit(_machine(read), _load(read, dialled))
-    return ShopAnswer("shop", read, dialled, found, notes=(*_notes(read, found), *read.notes()))
+    return ShopAnswer("shop", read, dialled, found, notes=tuple(_notes(read, found)))
 
 
 def _machine(read: ShopQuery) -> Machine:

@@ -108,7 +108,7 @@ def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer
         costs=costs,
         capacities=tuple(capacity(planned.way, read.parts, hours) for planned in ways),
         comparisons=tuple(_compare(read, ways, costs, index) for index in range(1, len(ways))),
-        notes=(*_notes(read, ways), *read.notes()),
+        notes=tuple(_notes(read, ways)),
     )
 
 

@@ -101,7 +101,6 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
         there = f"{beads} beads" if beads > 1 else "1 bead"
         raise FieldErrors({"at": [f"There is no bead {at}: this plan has {there}. Use {last}, "
                                   "or leave it blank for the last."]})  # fmt: skip
-    notes = [*worked.notes, *query.notes()]
     return PassesAnswer(
         page="passes",
         query=query,
@@ -110,7 +109,7 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
         nearest=worked.nearest,
         ways_out=worked.ways_out,
         at=at,
-        notes=severest_first(notes),
+        notes=severest_first(worked.notes),
     )
 
 

@@ -66,7 +66,7 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
         legs=legs,
         links=links,
         segments=segments,
-        notes=(*notes, *read.notes()),
+        notes=notes,
     )
 
 
@@ -78,7 +78,9 @@ def _legs(task: StrengthTask, found: Spread) -> LegSizes:
     judged = job.leg_m
     if judged is None:
         judged = max(needed or LARGEST_LEG_M, least)
-    gap, leg2 = job.gap_m or 0.0, _leg2(task)
+    # A root opening belongs to its groove: only a fillet's gap takes from its throat.
+    gap = job.gap_m if job.is_fillet and job.gap_m is not None else 0.0
+    leg2 = _leg2(task)
     skew = job.edges.skew_deg if job.joint == "tee" else 90.0
     return LegSizes(
         judged=judged,

@@ -118,7 +118,7 @@ def supplies_answer(query: str, kept: Mapping[str, Any] | None = None) -> Suppli
         purchases=_purchases(read, planned, found),
         spool=spool_left(read.spool, planned),
         gas_left=cylinder_left(read.gas, read.cylinder, planned),
-        notes=(*_notes(read, planned, found), *read.notes()),
+        notes=tuple(_notes(read, planned, found)),
     )
 
 

@@ -14,6 +14,7 @@ from marshmallow import ValidationError
 
 from beadwright.errors import BeadwrightError
 from beadwright.job.job_entries import DEFAULTS as JOB
+from beadwright.known_keys import USUAL
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES
 from beadwright.process.gases import gas_of
@@ -30,8 +31,6 @@ MACHINE = ("machine_amps", "machine_volts", "rated_amps", "duty")
 CIRCUIT = ("supply", "phase", "power_factor", "breaker", "cord", "cord_length", "generator")
 LEADS = ("cable", "cable_length")
 SHOWN = ("units", "currency")
-USUAL: Mapping[str, str] = {"usual_wire": "wire", "usual_dia": "dia", "usual_gas": "gas"}
-"""The shop's usual wire, size and gas, and the keys of a job they stand in for."""
 
 RATES = ("labour", "overhead", "energy_price", "machine_efficiency", "idle")
 BOUGHT = ("spool", "waste", "tip_price", "tip_life", "nozzle_price", "nozzle_life", "cylinder_gas",

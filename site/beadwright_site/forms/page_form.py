@@ -39,14 +39,23 @@ class PageForm:
             for entries in part.values():
                 yield from entries
 
-    def view(self, typed: Mapping[str, str], general: Sequence[str] = ()) -> dict[str, Any]:
+    def view(
+        self, typed: Mapping[str, str], general: Sequence[str] = (), without: str = ""
+    ) -> dict[str, Any]:
         """Return what its template shows.
 
         Args:
             typed: Entries as typed; what has no entry goes along hidden, so that sending the form
                 loses nothing.
             general: Messages on what has no entry.
+            without: The query without what nothing knows; empty where there is no such thing.
         """
         left_out = {*self.keys, *self.unsent}
         hidden = tuple((key, text) for key, text in typed.items() if key not in left_out)
-        return {"groups": self.groups, "general": general, "hidden": hidden, **self.more}
+        return {
+            "groups": self.groups,
+            "general": general,
+            "without": without,
+            "hidden": hidden,
+            **self.more,
+        }

@@ -9,6 +9,7 @@ from typing import Any, cast
 
 from markupsafe import Markup
 
+from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.job.page_query import PageAnswered
 from beadwright.pages import PAGES
@@ -99,7 +100,7 @@ class AnswerPage[A: PageAnswered]:
         """
         asked = self.read(self.name, query, kept)
         try:
-            found = cast("A", PAGES[self.name].answer(asked.query, asked.kept))
+            found = cast("A", answer(self.name, asked.query, asked.kept))
         except FieldErrors as error:
             return self._refused(asked, {**error.messages, **asked.wrong})
         if asked.wrong:
@@ -110,9 +111,13 @@ class AnswerPage[A: PageAnswered]:
         form = self.form(Filling(asked.typed, asked.held, asked.system, messages), None)
         keys = form.keys
         general = [text for key, texts in messages.items() if key not in keys for text in texts]
+        unknown = any(key not in keys and key not in PAGES[self.name].fields for key in messages)
+        without = query_of(asked.typed) if unknown else ""
         html = {
             "state": draw_part(self.name, "state", line=_refusal(len(messages))),
-            "job-form": draw_part(self.name, "job-form", **form.view(asked.typed, general)),
+            "job-form": draw_part(
+                self.name, "job-form", **form.view(asked.typed, general, without)
+            ),
             **{part: draw_part(self.name, part, **shown) for part, shown in form.beside.items()},
         }
         return PageParts(False, query_of(asked.typed), "Not taken", html, dict(messages))

@@ -117,7 +117,6 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Keep slots side by side {apart} apart, center to center. Run round the foot first, "
             "then fill."
         ),
-        "job.no-entry": "“{key}” in the address is no entry of this page; left aside.",
     }
 )
 """Texts by id."""

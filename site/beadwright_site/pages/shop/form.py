@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from typing import Any
 
 from beadwright.job.job_entries import DEFAULTS as JOB
+from beadwright.known_keys import USUAL
 from beadwright.machine.conductors import CONDUCTORS
 from beadwright.machine.shop_page import ShopAnswer
 from beadwright.money.demo_prices import DEMO_PRICES, INVENTED
@@ -23,7 +24,6 @@ from beadwright_site.forms.kept import (
     OF_GAS,
     OF_WIRE,
     RATES,
-    USUAL,
     gas_name,
     way_buys,
 )
