@@ -12,6 +12,7 @@ from beadwright.strength.elastic_line import LineForce
 from beadwright.strength.resistance_aisc import (
     Basis,
 )
+from beadwright.strength.steel_strength import SteelStrength
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
 
@@ -32,7 +33,8 @@ def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
         ("plate", task.job.plate_m, 1 / task.sides, False),
         ("plate2", task.job.plate2_m, paired, pulled),
     ):
-        for way, pull, shear, source in _plate_strengths(task, thickness):
+        steel = task.steel if key == "plate" else task.steel2
+        for way, pull, shear, source in _plate_strengths(task, steel, thickness):
             at, use = _worst_use(found.forces, pull, shear, takes_pull=takes_pull)
             force = found.forces[at].total
             asked = force * times
@@ -52,10 +54,10 @@ _PLATES: Mapping[str, Phrase] = MappingProxyType(
 
 
 def _plate_strengths(
-    task: StrengthTask, thickness: float
+    task: StrengthTask, steel: SteelStrength, thickness: float
 ) -> Iterator[tuple[str, float, float, str]]:
     """Yield the kind of failure, its strength in pull and in shear [N/m], and the source."""
-    fy, fu = task.steel.at(thickness)
+    fy, fu = steel.at(thickness)
     if task.european:
         yield (
             "yield",

@@ -75,6 +75,11 @@ class StrengthAnswer(PageAnswered):
         return next(link for link in self.links if link.key == "weld")
 
     @property
+    def ringed(self) -> Link:
+        """The weakest of those that give way at a point of the weld."""
+        return next(link for link in self.links if link.measure == "force_per_length")
+
+    @property
     def load_times(self) -> float:
         """How many times the load, as it acts now, the weakest link holds [-]."""
         return 1 / self.links[0].use if self.links[0].use else float("inf")

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from math import acos, degrees, hypot, inf
 from types import MappingProxyType
+from typing import Literal
 
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.joint.fillet_joints import fillet_throat
@@ -32,12 +33,13 @@ class Link:
     """One thing that can give way.
 
     Attributes:
-        key: weld, plate-yield, plate-rupture, plate2-yield or plate2-rupture.
+        key: weld, or the plate and how it gives way: plate-yield, plate2-gross.
         phrase: What gives way.
-        asked: What it is asked to carry per length [N/m].
-        holds: What it may be asked [N/m].
+        asked: What it is asked to carry: per length of weld, or in all [N/m or N].
+        holds: What it may be asked [N/m or N].
         source: Source id.
         point: Index of the point of the weld where that is.
+        measure: force_per_length, or force for what the load strains as a whole.
     """
 
     key: str
@@ -46,6 +48,7 @@ class Link:
     holds: float
     source: str
     point: int = 0
+    measure: Literal["force_per_length", "force"] = "force_per_length"
 
     @property
     def use(self) -> float:
@@ -128,10 +131,9 @@ def _towards(force: LineForce) -> float:
 
 
 def _directional(task: StrengthTask, force: LineForce, throat_m: float) -> float:
-    _, fu = task.steel.at(max(task.job.plate_m, task.job.plate2_m))
-    assert task.steel.correlation is not None  # refused when the query was read
+    fu, correlation = task.weaker_en
     return resistance_en.directional_use(
-        force.along, force.across, force.fz, throat_m, fu, task.steel.correlation
+        force.along, force.across, force.fz, throat_m, fu, correlation
     )
 
 
@@ -225,8 +227,7 @@ def _mixed(task: StrengthTask) -> float | None:
 
 
 def _weld_en(task: StrengthTask, force: LineForce, a: float, name: Phrase) -> Link:
-    _, fu = task.steel.at(max(task.job.plate_m, task.job.plate2_m))
-    assert task.steel.correlation is not None  # refused when the query was read
+    fu, correlation = task.weaker_en
     whole = task.group.length_m
     share = 1.0
     if task.group.free_ends:
@@ -235,7 +236,7 @@ def _weld_en(task: StrengthTask, force: LineForce, a: float, name: Phrase) -> Li
         share = 1 - task.group.free_ends * a / whole
     if task.end_loaded:
         share *= resistance_en.long_weld_factor(task.group.shortest_m, a)
-    simple = resistance_en.simplified_strength(a, fu, task.steel.correlation)
+    simple = resistance_en.simplified_strength(a, fu, correlation)
     if task.code == "en-directional":
         use = _directional(task, force, a)
         simple = force.total / use if use else simple

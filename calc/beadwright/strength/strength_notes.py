@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from beadwright.phrases import Amount, say
 from beadwright.results import Note, severest_first
 from beadwright.strength.intermittent import Intermittent
+from beadwright.strength.lap_notes import lap_notes
 from beadwright.strength.resistance_aisc import counted_leg, long_weld_factor
 from beadwright.strength.strength_answer import LegSizes
 from beadwright.strength.strength_check import Link, Spread
@@ -34,6 +35,7 @@ def strength_notes(
         *_weakest(task, legs, links),
         *_sizes(task, legs),
         *_counting(task, found, legs),
+        *lap_notes(task),
         *_seam(task, segments),
         *_cautions(task),
     ]
@@ -175,12 +177,10 @@ def _cautions(task: StrengthTask) -> Iterator[Note]:
     loads = say(basis.get(task.code, "strength.design-loads"))
     yield Note("note", loads, "en-1993-1-8" if task.european else "aisc-j2.4-strength",
                "design_code")  # fmt: skip
-    yield Note(
-        "caution",
-        say("strength.steel-counted", steel=task.steel.grade),
-        task.steel.source,
-        "steel",
-    )
+    for steel in dict.fromkeys((task.steel, task.steel2)):
+        yield Note(
+            "caution", say("strength.steel-counted", steel=steel.grade), steel.source, "steel"
+        )
     if not task.job.is_fillet:
         yield Note(
             "caution",

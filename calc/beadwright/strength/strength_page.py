@@ -17,6 +17,7 @@ from beadwright.joint.fillets import (
     minimum_leg,
 )
 from beadwright.strength.intermittent import Intermittent, intermittent_for, widest_gap
+from beadwright.strength.lap_members import check_widths, lap_members
 from beadwright.strength.plate_links import plate_links
 from beadwright.strength.resistance_en import LEAST_THROAT_M
 from beadwright.strength.strength_answer import LegSizes, StrengthAnswer
@@ -48,6 +49,7 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     """
     read = read_page(StrengthQuery, query, kept)
     task = strength_task(read)
+    check_widths(task)
     found = spread(task)
     legs = _legs(task, found)
     try:
@@ -55,8 +57,9 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     except OutOfRangeError as error:
         text = f"This weld is too short for the leg: {error}."
         raise FieldErrors({"leg": [text], "group_height": [text]}) from error
-    links = tuple(sorted((weld, *plate_links(task, found)), key=lambda link: -link.use))
-    segments = _segments(task, links[0], legs)
+    given = (weld, *plate_links(task, found), *lap_members(task))
+    links = tuple(sorted(given, key=lambda link: -link.use))
+    segments = _segments(task, links, legs)
     notes = strength_notes(task, found, legs, links, segments)
     return StrengthAnswer(
         page="strength",
@@ -107,14 +110,17 @@ def _least(task: StrengthTask) -> float:
     return step * -floor(-LEAST_THROAT_M * 2**0.5 / step + REL_TOL)
 
 
-def _segments(task: StrengthTask, weakest: Link, legs: LegSizes) -> Intermittent | None:
+def _segments(task: StrengthTask, links: tuple[Link, ...], legs: LegSizes) -> Intermittent | None:
     """Segments of the judged leg that would carry what the seam is asked, where that can be said.
 
     Only for straight seams loaded evenly: elsewhere a gap may fall where the weld works hardest.
-    What a gap leaves out, the segments and the plates beside them carry: the weakest link counts.
+    What a gap leaves out, the segments and the plates beside them carry: the weakest link counts
+    of those the seam strains point by point.
     """
-    if task.european or task.group.way is None or not task.concentric or weakest.use > 1:
+    straight = task.group.way is not None and task.concentric
+    if task.european or not straight or links[0].use > 1:
         return None
+    weakest = next(link for link in links if link.measure == "force_per_length")
     segment = task.segment_m
     if segment is None:
         step = 4 * SHOP_STEP_M["us"] * 2 if task.job.units == "us" else 0.010

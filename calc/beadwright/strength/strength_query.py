@@ -10,6 +10,7 @@ from typing import Literal
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Choice, Entry, Measured
+from beadwright.strength.member_entries import MemberEntries
 from beadwright.strength.outline_field import GROUPS, Outline
 from beadwright.strength.steel_strength import STRENGTHS, SteelStrength, strength_of
 from beadwright.strength.weld_group import WeldGroup
@@ -178,6 +179,7 @@ class StrengthQuery(PageQuery):
         )
     )
     load: LoadEntries = part(LoadEntries)
+    member: MemberEntries = part(MemberEntries)
     design_code: DesignCode = required(
         Choice(
             ("asd", "lrfd", "en", "en-directional"),

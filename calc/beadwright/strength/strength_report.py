@@ -52,6 +52,6 @@ def strength_report(answer: StrengthAnswer) -> Tree:
 def _link(link: Link) -> Tree:
     return {
         "key": link.key, "name": link.phrase,
-        **shown("force_per_length", asked=link.asked, holds=link.holds),
+        **shown(link.measure, asked=link.asked, holds=link.holds),
         "use": round(link.use, 6), "source": link.source,
     }  # fmt: skip

@@ -42,7 +42,10 @@ class StrengthTask:
         at: Where the force acts, from the group's origin and out of its plane [m].
         per_length_n_m: Force per length, where that was given, or None [N/m].
         sides: 1, or 2 for the same weld on both sides of the plate.
-        steel: Steel of both plates.
+        steel: Steel of the plate lying down.
+        steel2: Steel of the other plate.
+        plate_width_m: Width of a lap's lower plate across the pull, or None [m].
+        plate2_width_m: Width of its upper plate, or None [m].
         filler_pa: Tensile strength of the filler [Pa].
         code: Design code.
         analysis: How the load spreads.
@@ -59,6 +62,9 @@ class StrengthTask:
     per_length_n_m: float | None
     sides: int
     steel: SteelStrength
+    steel2: SteelStrength
+    plate_width_m: float | None
+    plate2_width_m: float | None
     filler_pa: float
     code: DesignCode
     analysis: Analysis
@@ -70,6 +76,18 @@ class StrengthTask:
     def european(self) -> bool:
         """True for EN 1993-1-8."""
         return self.code.startswith("en")
+
+    @property
+    def weaker_en(self) -> tuple[float, float]:
+        """Tensile strength of the weaker plate and its correlation factor [Pa, -].
+
+        Source: EN 1993-1-8, 4.5.3.2(6).
+        """
+        found: list[tuple[float, float]] = []
+        for steel, thickness in ((self.steel, self.job.plate_m), (self.steel2, self.job.plate2_m)):
+            assert steel.correlation is not None  # refused when the query was read
+            found.append((steel.at(thickness)[1], steel.correlation))
+        return min(found)
 
     @property
     def concentric(self) -> bool:
@@ -124,7 +142,10 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
         at=at,
         per_length_n_m=asked.line_load,
         sides=_sides(query, group),
-        steel=_steel(query),
+        steel=_steel(query, "steel", "plate"),
+        steel2=_steel(query, "steel2" if query.member.steel2 else "steel", "plate2"),
+        plate_width_m=query.member.plate_width,
+        plate2_width_m=query.member.plate2_width,
         filler_pa=query.filler_strength or filler_strength(job.wire.type.name),
         code=query.design_code,
         analysis=query.analysis,
@@ -242,19 +263,20 @@ def _check_plane(asked: LoadEntries, load: GroupLoad) -> None:
     raise FieldErrors({key: [text] for key in ("analysis", *keys)})
 
 
-def _steel(query: StrengthQuery) -> SteelStrength:
-    job, european = query.job, query.design_code.startswith("en")
-    steel = query.steel or STRENGTHS["S235JR" if european else "A36"]
+def _steel(query: StrengthQuery, key: str, plate: str) -> SteelStrength:
+    """The steel of a plate, typed under one key or the other, or the usual."""
+    european = query.design_code.startswith("en")
+    typed = query.member.steel2 if key == "steel2" else query.steel
+    steel = typed or STRENGTHS["S235JR" if european else "A36"]
     if european and steel.correlation is None:
         grades = ", ".join(g for g, s in STRENGTHS.items() if s.correlation is not None)
         text = (
             f"EN 1993-1-8 has no correlation factor for {steel.grade}: take {grades}, "
             "or design by AISC (asd, lrfd)."
         )
-        raise FieldErrors({"steel": [text], "design_code": [text]})
-    for key, thickness in (("plate", job.plate_m), ("plate2", job.plate2_m)):
-        try:
-            steel.at(thickness)
-        except OutOfRangeError as error:
-            raise FieldErrors({key: [str(error)], "steel": [str(error)]}) from error
+        raise FieldErrors({key: [text], "design_code": [text]})
+    try:
+        steel.at(query.job.plate_m if plate == "plate" else query.job.plate2_m)
+    except OutOfRangeError as error:
+        raise FieldErrors({plate: [str(error)], key: [str(error)]}) from error
     return steel

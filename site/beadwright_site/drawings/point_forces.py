@@ -80,7 +80,7 @@ def _drawn(found: StrengthAnswer) -> Iterator[LineForce]:
     forces = found.spread.forces
     if found.task.group.radius_m:
         step = len(forces) // MOST_ROUND
-        weakest = found.links[0].point
+        weakest = found.ringed.point
         yield from (f for at, f in enumerate(forces) if at % step == 0 or at == weakest)
     else:
         yield from (force for _, force in _numbered(found))

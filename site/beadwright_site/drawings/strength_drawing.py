@@ -79,7 +79,7 @@ def draw_group(found: StrengthAnswer, write: Write) -> GroupDrawing:
     """
     task, paper = found.task, _fit(found)
     cx, cy = paper.at((task.properties.x, task.properties.y))
-    worst = found.spread.forces[found.links[0].point].place
+    worst = found.spread.forces[found.ringed.point].place
     worst_x, worst_y = paper.at((worst.x, worst.y))
     forces, rings = draw_forces(found, paper)
     center, center_name = _center(found, paper)

@@ -18,6 +18,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "strength.weld-at-point": "weld at point {point}",
         "strength.weld-at-worst": "weld at its worst point",
         "strength.weld-all": "weld, all of it",
+        "strength.member-yielding": "{plate}, pulled: yielding over {width}",
+        "strength.member-tearing": "{plate}, pulled: tearing over {width}, shear lag {lag:.2f}",
+        "strength.block-shear": "{plate}, a block torn out along the welds",
         "strength.no-leg-helps": (
             "{link:capital}: {use:.0%} of what it may. No leg helps: thicker plate, stronger "
             "steel or more weld."
@@ -52,6 +55,28 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "center, which counts it as far as the weld stretches."
         ),
         "strength.both-lines-one-plate": "Both lines weld one plate: its thickness carries both.",
+        "strength.lap-plates-unchecked": (
+            "The plates of this lap are checked beside the weld only. The load turns, leaves the "
+            "plane, runs at a slant or is given per length: check pull, bending and tearing of "
+            "both plates yourself."
+        ),
+        "strength.lap-width-unknown": (
+            "One line of weld does not tell how wide the plates are: without their widths they "
+            "are not checked for pull. Type both."
+        ),
+        "strength.lap-width-taken": (
+            "Each plate without a width counts as wide as the welds reach, {width}. Type the "
+            "width across the pull where it is more."
+        ),
+        "strength.lag-one-line": (
+            "Shear lag has no rule for a plate welded along one line: tearing is not checked. "
+            "Weld both edges."
+        ),
+        "strength.lag-en": (
+            "Side welds shorter than they stand apart: EN 1993-1-8 has no shear lag for them, "
+            "and it is not counted. BS 5950-1 allows none so short."
+        ),
+        "strength.least-lap": "Lap the plates {least} or more.",
         "strength.intermittent": "Or weld {segment} on {pitch} centers. Put a segment at each end.",
         "strength.demo-load": "The load is made up for the demonstration bracket. Put in yours.",
         "strength.licensed": (

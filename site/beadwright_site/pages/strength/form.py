@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import replace
 
 from beadwright.pages import PAGES
 from beadwright.strength.steel_strength import STRENGTHS
@@ -30,6 +31,12 @@ CODES = (
     ("en", "EN 1993", "simplified"), ("en-directional", "EN 1993", "directional"),
 )  # fmt: skip
 
+ONLY_ON: Mapping[str, tuple[str, ...]] = {
+    "plate_width": ("lap",),
+    "plate2_width": ("lap",),
+}
+"""Entries that only some joints ask."""
+
 DEMO_LOAD = frozenset({"py", "load_z", "load_x"})
 """Entries of the load the demonstration's bracket carries."""
 
@@ -45,7 +52,12 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
     form = Form(filling, PAGES["strength"].fields, demo)
     typed = filling.typed
 
-    entry = form.entry
+    joint = form.wanted("joint").lower()
+
+    def entry(key: str) -> Entry:
+        made = form.entry(key)
+        asked = joint in ONLY_ON.get(key, (joint,))
+        return made if asked or made.errors else replace(made, hidden=True)
 
     def job(*keys: str) -> list[Entry]:
         return list(job_entries(filling, keys=keys).values())
@@ -58,7 +70,7 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
     )
     links = (("Back to shapes", "group=line"),) if own else (("Draw your own line", _own(typed)),)
     steels = [(grade, grade, "") for grade in STRENGTHS]
-    steel = form.choice("steel", steels, form.fields["steel"].blank)
+    grades = [form.choice(key, steels, form.fields[key].blank) for key in ("steel", "steel2")]
     return PageForm((
         entry_group("load", "Load", [*map(entry, LOADS)],
                     "At the weld's centroid unless you say where."),
@@ -69,8 +81,8 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
             *job("leg", "gap", "weld_length"), *map(entry, ("part_length", "segment")),
         ], links=links),
         entry_group("plates", "Plates, steel, wire", [
-            *job("joint", "plate", "plate2"), steel, *job("position", "wire"),
-            entry("filler_strength"),
+            *job("joint", "plate", "plate2"), *map(entry, ("plate_width", "plate2_width")),
+            *grades, *job("position", "wire"), entry("filler_strength"),
         ]),
         entry_group("code", "Code and method", [
             form.choice("design_code", CODES),

@@ -42,7 +42,7 @@ def _view(answered: Answered[StrengthAnswer]) -> PageView:
             "picture": lambda: {
                 "drawing": draw_group(found, write),
                 "spoken": spoken(found),
-                "weakest": worded(found.links[0].phrase, system),
+                "weakest": worded(found.ringed.phrase, system),
             },
             "links": lambda: {"links": tuple(link_rows(found))},
             "sizes": lambda: {"facts": tuple(size_facts(found))},
@@ -57,6 +57,6 @@ PAGE: Final = AnswerPage(
     ),
     form=strength_form,
     view=_view,
-    topics=("strength",),
+    topics=("strength", "loaded"),
 )  # fmt: skip
 """The page."""

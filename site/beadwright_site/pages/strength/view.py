@@ -92,8 +92,8 @@ def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, 
     """Yield class, word, name, asked, holds and source of each link, the weakest first."""
     for link in found.links:
         tone = "fails" if link.use > 1 + 1e-9 else "holds"
-        asked = written(link.asked, "force_per_length", found.units)
-        holds = written(link.holds, "force_per_length", found.units)
+        asked = written(link.asked, link.measure, found.units)
+        holds = written(link.holds, link.measure, found.units)
         name = worded(link.phrase, found.units)
         name = name[0].upper() + name[1:]
         yield tone, f"{link.use:.0%}", name, asked, holds, link.source
@@ -104,5 +104,5 @@ def spoken(found: StrengthAnswer) -> str:
     p, system = found.task.properties, found.units
     whole = units.convert(p.length_m, "length", system)
     length = f"{whole:.4g} {units.symbol('length', system)}"
-    weakest = worded(found.links[0].phrase, system)
-    return f"Weld to scale, {length} long, with its load. Weakest link: {weakest}."
+    weakest = worded(found.ringed.phrase, system)
+    return f"Weld to scale, {length} long, with its load. Ringed: {weakest}."
