@@ -16,12 +16,14 @@ from beadwright.heating import (
     cooling,
     haz_hardness,
     preheat,
+    preheat_a,
     preheat_table,
     steels,
     thermal_field,
 )
 from beadwright.heating.carbon_equivalent import Method
 from beadwright.heating.steels import Composition, Element
+from beadwright.measures import System
 
 INCH = 0.0254
 KJ_MM = 1e6
@@ -44,16 +46,16 @@ def analysis(percent: dict[str, float]) -> Composition:
 # Steels
 
 
-def limit_percent(steel: str, element: Element) -> float:
-    return grade(steel).limit.share(element)
+def limit_percent(steel: str, element: Element, thickness_mm: float, units: System = "si") -> float:
+    return grade(steel).limits_at(thickness_mm / 1000, units).most.share(element)
 
 
 def typical_percent(steel: str, element: Element) -> float:
     return grade(steel).typical.share(element)
 
 
-def ce_cap(steel: str) -> float:
-    found = grade(steel).ce_cap
+def ce_cap(steel: str, thickness_mm: float, units: System = "si") -> float:
+    found = grade(steel).limits_at(thickness_mm / 1000, units).ce_cap
     assert found is not None
     return found
 
@@ -96,14 +98,14 @@ def _inside(percent: dict[str, float], method: Method) -> float:
 def table_f(steel: str, thickness_in: float) -> float:
     category = grade(steel).category
     assert category is not None
-    row = preheat_table.table_row(category, thickness_in * INCH)
+    row = preheat_table.table_row(category, thickness_in * INCH, "us")
     return nine(temperatures.to_fahrenheit(row.kelvin("us")))
 
 
 def table_c(steel: str, thickness_mm: float) -> float:
     category = grade(steel).category
     assert category is not None
-    row = preheat_table.table_row(category, thickness_mm / 1000)
+    row = preheat_table.table_row(category, thickness_mm / 1000, "si")
     return nine(temperatures.to_celsius(row.kelvin("si")))
 
 
@@ -131,7 +133,23 @@ def interpass_c() -> float:
 
 
 def warm_to_f() -> float:
-    return nine(temperatures.to_fahrenheit(preheat_table.COLD_TO_K))
+    return nine(temperatures.to_fahrenheit(preheat_table.COLD_TO_K["us"]))
+
+
+def warm_to_c() -> float:
+    return nine(temperatures.to_celsius(preheat_table.COLD_TO_K["si"]))
+
+
+def without_preheat_mm(ce: float, hydrogen: float, q_kj_mm: float) -> float:
+    """The largest combined thickness, by a steel of 0.15 % C and 0.5 % Cr with Mn to the CE."""
+    steel = Composition(0.15, 6 * (ce - 0.15 - 0.5 / 5), cr=0.5)
+    found = preheat_a.preheat_a(steel, 0.010, hydrogen, q_kj_mm * KJ_MM)
+    assert found.most_m is not None
+    return nine(1000 * found.most_m)
+
+
+def scale(hydrogen: float) -> str:
+    return preheat_a.hydrogen_scale(hydrogen)
 
 
 # Cooling

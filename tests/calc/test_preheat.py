@@ -11,8 +11,10 @@ from beadwright.errors import OutOfRangeError
 from beadwright.heating.preheat import method_b, preheat_b
 from beadwright.heating.preheat_table import LEAST, THICKNESS_STEPS_M, table_row
 from beadwright.heating.steels import Category, Composition
+from beadwright.measures import System
 from tests.told import in_words
 
+SYSTEMS: tuple[System, ...] = ("us", "si")
 CETS, DEPTHS = st.floats(0.20, 0.50), st.floats(10e-3, 90e-3)
 HYDROGENS, HEATS = st.floats(1, 20), st.floats(0.5e6, 4e6)
 
@@ -50,9 +52,9 @@ def test_outside_its_range_method_b_refuses_by_name(ask: Callable[[], float], na
 @pytest.mark.parametrize(
     ("steel", "depth", "heat", "said"),
     [
-        (Composition(0.15, 1.2), 5e-3, 1e6, "thinner than 10 mm"),
-        (Composition(0.15, 1.2), 20e-3, 6e6, "heat over 4 kJ/mm"),
-        (Composition(0.15, 1.2), 20e-3, 0.3e6, "heat under 0.5 kJ/mm"),
+        (Composition(0.15, 1.2), 5e-3, 1e6, "thinner than 0.394 in counted as 0.394 in"),
+        (Composition(0.15, 1.2), 20e-3, 6e6, "heat over 101.6 kJ/in counted as 101.6 kJ/in"),
+        (Composition(0.15, 1.2), 20e-3, 0.3e6, "heat under 12.7 kJ/in"),
         (Composition(0.10, 0.6), 20e-3, 1e6, "CET 0.160 counted as 0.2"),
         (Composition(0.22, 0.3), 20e-3, 1e6, "Mn counted as 0.5 %"),
         (Composition(0.02, 1.9), 20e-3, 1e6, "C counted as 0.05 %"),
@@ -107,14 +109,18 @@ def test_a_steel_past_the_method_is_refused_by_element() -> None:
 
 
 @pytest.mark.parametrize("category", LEAST)
-def test_each_row_of_the_table_ends_where_the_next_begins(category: Category) -> None:
-    rows = [table_row(category, step) for step in (*THICKNESS_STEPS_M[:3], 1.0)]
+@pytest.mark.parametrize("system", SYSTEMS)
+def test_each_row_of_the_table_ends_where_the_next_begins(
+    category: Category, system: System
+) -> None:
+    steps = THICKNESS_STEPS_M[system]
+    rows = [table_row(category, step, system) for step in (*steps[:3], 1.0)]
     for row, after in pairwise(rows):
-        assert table_row(category, row.through_m + 1e-6) == after
-        assert row.kelvin("us") < after.kelvin("us")
+        assert table_row(category, row.through_m + 1e-6, system) == after
+        assert row.kelvin(system) < after.kelvin(system)
         assert after.over_m == row.through_m
     assert rows[0].over_m == 0
     for row in rows:  # the two columns are rounded, not converted
         assert row.kelvin("us") == pytest.approx(row.kelvin("si"), abs=3)
     with pytest.raises(OutOfRangeError):
-        table_row(category, 0.0)
+        table_row(category, 0.0, system)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import inf
 from types import MappingProxyType
 from typing import Literal
 
-from beadwright.heating.steels import SYMBOLS, Composition, Element
+from beadwright.heating.steels import ELEMENTS, SYMBOLS, Composition, Element, Limits
 from beadwright.phrases import Phrase, say
 
 Method = Literal["ce", "cet", "pcm"]
@@ -94,3 +95,31 @@ def outside(steel: Composition, method: Method) -> tuple[tuple[Element, Phrase],
             )
             found.append((element, why))
     return tuple(found)
+
+
+def worst_melt(limits: Limits, method: Method) -> Composition:
+    """Return the melt a grade allows that a carbon equivalent counts highest [% by mass].
+
+    Every element at its limit; where the grade caps CE(IIW) too, no melt may have them all. Then
+    those that bring the method the most for what they use of the cap come first.
+
+    Source: derived; one linear cap on shares each with its own limit is filled best in that order.
+
+    Args:
+        limits: What the grade allows at the thickness [% by mass].
+        method: The carbon equivalent that is to be highest, key of ``FORMULAS`` [-].
+    """
+    cap, weights = FORMULAS["ce"].weights, FORMULAS[method].weights
+
+    def worth(element: Element) -> float:
+        return weights.get(element, 0.0) / cap[element] if element in cap else inf
+
+    room = inf if limits.ce_cap is None else limits.ce_cap
+    shares: dict[str, float] = {}
+    for element in sorted(ELEMENTS, key=worth, reverse=True):
+        share, uses = limits.most.share(element), cap.get(element, 0.0)
+        if uses:
+            share = min(share, room / uses)
+            room = max(0.0, room - share * uses)
+        shares[element] = share
+    return Composition(**shares)

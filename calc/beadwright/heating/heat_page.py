@@ -7,30 +7,30 @@ from dataclasses import replace
 from typing import Any
 
 from beadwright.errors import FieldErrors
-from beadwright.heating.carbon_equivalent import FORMULAS, equivalent, outside
+from beadwright.heating.carbon_equivalent import (
+    FORMULAS,
+    Method,
+    equivalent,
+    outside,
+    worst_melt,
+)
 from beadwright.heating.cooling import Cooling, cooling, shape_factors
 from beadwright.heating.cooling_curve import Curve, cooling_curves
 from beadwright.heating.distortion_query import job_distortion
 from beadwright.heating.haz_hardness import SCATTER_HV, hardness_refused, haz_hardness
-from beadwright.heating.heat_answer import SHOP_K, By, Equivalent, HeatAnswer, Needed
-from beadwright.heating.heat_query import ChosenSteel, HeatQuery, chosen_steel
+from beadwright.heating.heat_answer import Equivalent, HeatAnswer
+from beadwright.heating.heat_query import HeatQuery
 from beadwright.heating.heat_remarks import heat_remarks
-from beadwright.heating.preheat import (
-    HEAT_RANGE_J_M,
-    HYDROGEN,
-    INTERPASS_K,
-    MethodB,
-    combined_thickness,
-    preheat_b,
-)
-from beadwright.heating.preheat_table import table_row
+from beadwright.heating.preheat import HYDROGEN, INTERPASS_K, SHOP_K, combined_thickness
+from beadwright.heating.preheat_needed import Needed, Weld, preheat_needed
 from beadwright.heating.steels import Composition
+from beadwright.heating.welded_steel import ChosenSteel, chosen_steel
 from beadwright.job.page_query import read_page
 from beadwright.phrases import Phrase, say
 from beadwright.process.heat import EN_EFFICIENCY
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn, dial_in
-from beadwright.temperatures import from_celsius, rounded_up
+from beadwright.temperatures import from_celsius
 from beadwright.units import System
 from beadwright.words.wording import worded
 
@@ -47,11 +47,14 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
     """
     read = read_page(HeatQuery, query, kept)
     dialled = dial_in(read.job)
-    job, steel = dialled.job, chosen_steel(read)
+    job = dialled.job
+    thickest = max(job.plate_m, job.plate2_m)
+    steel = chosen_steel(read.asked_steel, thickest, job.units)
     heat, heat_en = _heat(read.heat, dialled)
     hydrogen = read.hydrogen or HYDROGEN[job.wire.kind]
-    thickest = max(job.plate_m, job.plate2_m)
-    needed = _needed(steel, thickest, hydrogen, heat_en.value, job.units)
+    combined = combined_thickness(job.joint, job.plate_m, job.plate2_m)
+    weld = Weld(thickest, combined, hydrogen, heat_en.value, job.units)
+    needed = preheat_needed(steel, weld, read.preheat_code)
     _refuse(steel, needed, job.units)
     start = read.preheat if read.preheat is not None else max(SHOP_K, needed.kelvin or SHOP_K)
     cooled = _cooling(dialled, heat_en, start)
@@ -64,7 +67,7 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
         equivalents=_equivalents(steel),
         hydrogen=hydrogen,
         thickness_m=thickest,
-        combined_m=combined_thickness(job.joint, job.plate_m, job.plate2_m),
+        combined_m=combined,
         needed=needed,
         start_k=start,
         by_hand=read.preheat is not None,
@@ -93,37 +96,6 @@ def _heat(by_hand: float | None, dialled: DialIn) -> tuple[Quantity, Quantity]:
     return dialled.outcome.heat, dialled.outcome.heat_en
 
 
-def _needed(
-    steel: ChosenSteel,
-    thickest_m: float,
-    hydrogen: float,
-    heat_en: float | None,
-    system: System,
-) -> Needed:
-    row = None
-    if steel.grade is not None and steel.grade.category is not None:
-        row = table_row(steel.grade.category, thickest_m)
-    # Without settings the least heat of the method's range counts: it needs the most preheat.
-    heat = HEAT_RANGE_J_M[0] if heat_en is None else heat_en
-
-    def by_b(analysis: Composition | None) -> MethodB | None:
-        return None if analysis is None else preheat_b(analysis, thickest_m, hydrogen, heat)
-
-    method_b, worst = by_b(steel.composition), by_b(steel.worst)
-    asked: dict[By, float] = {}
-    if row is not None:
-        asked["table"] = row.kelvin(system)
-    if method_b is not None and method_b.kelvin is not None:
-        asked["method-b"] = method_b.kelvin
-    if not asked:
-        return Needed(None, "none", row, None, method_b, worst)
-    by = max(asked, key=lambda key: asked[key])
-    most = asked[by]
-    if by == "method-b" and most > SHOP_K:
-        most = rounded_up(most, system)
-    return Needed(most, by, row, asked.get("table"), method_b, worst)
-
-
 def _refuse(steel: ChosenSteel, needed: Needed, system: System) -> None:
     """Refuse a certificate with elements outside method B, whatever the table says.
 
@@ -139,22 +111,28 @@ def _refuse(steel: ChosenSteel, needed: Needed, system: System) -> None:
 
 
 def _equivalents(steel: ChosenSteel) -> tuple[Equivalent, ...]:
-    analysis = steel.composition
-    if analysis is None:
+    if steel.composition is None:
         return ()
-    cap = steel.grade.ce_cap if steel.grade else None
     found: list[Equivalent] = []
     for method, formula in FORMULAS.items():
-        wrong = outside(analysis, method)
         worst = None
-        if steel.worst is not None and not outside(steel.worst, method):
-            worst = equivalent(steel.worst, method)
-        if method == "ce" and cap is not None and steel.worst is not None:
-            worst = min(worst if worst is not None else cap, cap)
-        value = None if wrong else equivalent(analysis, method)
-        refused = tuple(why for _, why in wrong)
+        if steel.worst is not None and steel.limits is not None:
+            worst = _valued(worst_melt(steel.limits, method), method)
+        refused = tuple(why for _, why in outside(steel.composition, method))
+        value = _valued(steel.composition, method)
         found.append(Equivalent(method, formula.name, value, worst, refused, formula.source))
     return tuple(found)
+
+
+def _valued(analysis: Composition, method: Method) -> float | None:
+    """A carbon equivalent, or None where the method is not for the steel.
+
+    CE(IIW) is given past its range of carbon: standards cap it and certificates print it there too.
+    """
+    wrong = {element for element, _ in outside(analysis, method)}
+    if method == "ce" and analysis.c > FORMULAS["ce"].ranges["c"][1]:
+        wrong.discard("c")
+    return None if wrong else equivalent(analysis, method)
 
 
 def _cooling(dialled: DialIn, heat_en: Quantity, start_k: float) -> Cooling | None:

@@ -8,27 +8,17 @@ from typing import Any, Literal
 
 from marshmallow import ValidationError
 
-from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.heating.distortion_query import PartEntries
 from beadwright.heating.preheat import HYDROGEN_RANGE
-from beadwright.heating.steels import (
-    ELEMENTS,
-    STEELS,
-    SYMBOLS,
-    UNKNOWN,
-    Composition,
-    Element,
-    Steel,
-    steel_of,
-)
+from beadwright.heating.preheat_needed import CODES, Code
+from beadwright.heating.steels import ELEMENTS, STEELS, SYMBOLS, UNKNOWN, Element, Steel, steel_of
+from beadwright.heating.welded_steel import AskedSteel
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Choice, Entry, Measured, QueryField
 from beadwright.temperatures import degree_sign, from_fahrenheit, read_temperature
 from beadwright.typed_number import quoted, read_number, short
 from beadwright.units import System
-
-Melt = Literal["typical", "limit", "certificate"]
 
 COLDEST_K, HOTTEST_K = from_fahrenheit(-50), from_fahrenheit(750)
 """Temperatures of a joint that may be typed; wider than what is allowed, so that it can be told
@@ -123,6 +113,14 @@ class HeatQuery(PageQuery):
     cu: float | None = optional(_percent("cu"))
     b: float | None = optional(_percent("b"))
     nb: float | None = optional(_percent("nb"))
+    preheat_code: Code | None = optional(
+        Choice(
+            CODES,
+            label="Preheat by",
+            help="d1.1, en-b or en-a; blank: d1.1 if its table lists the steel, else en-b",
+            blank="the steel's own",
+        )
+    )
     hydrogen: float | None = optional(
         Hydrogen(
             label="Hydrogen of the wire",
@@ -149,60 +147,13 @@ class HeatQuery(PageQuery):
     )
     part: PartEntries = part(PartEntries)
 
+    @property
+    def asked_steel(self) -> AskedSteel:
+        """What is written of the steel."""
+        written: dict[str, float | None] = {key: getattr(self, key) for key in ELEMENTS}
+        shares = {key: share for key, share in written.items() if share is not None}
+        return AskedSteel(self.steel, "steel" in self.own, self.melt, shares)
+
 
 DEFAULTS = page_defaults(HeatQuery)
 """What a blank or missing key of the page means."""
-
-
-@dataclass(frozen=True, slots=True)
-class ChosenSteel:
-    """The steel as asked.
-
-    Attributes:
-        grade: Its grade, or None where it is not known.
-        composition: The analysis used, or None without one.
-        worst: The worst the grade allows, if a usual melt is used; else None.
-        melt: Which analysis it is.
-    """
-
-    grade: Steel | None
-    composition: Composition | None
-    worst: Composition | None
-    melt: Melt
-
-    @property
-    def name(self) -> str:
-        """Its name."""
-        return self.grade.name if self.grade else "Steel not known"
-
-
-def chosen_steel(read: HeatQuery) -> ChosenSteel:
-    """Return the steel a query asks for: a certificate before the grade's melt.
-
-    Args:
-        read: The page's query [-].
-
-    Raises:
-        FieldErrors: If the certificate lacks C or Mn, or adds up to more than 100 %.
-    """
-    written: dict[str, float | None] = {key: getattr(read, key) for key in ELEMENTS}
-    shares = {key: round(x * 100, 9) for key, x in written.items() if x is not None}
-    grade = read.steel
-    if not shares:
-        if grade is None:
-            return ChosenSteel(None, None, None, "certificate")
-        if read.melt == "limit":
-            return ChosenSteel(grade, grade.limit, None, "limit")
-        return ChosenSteel(grade, grade.typical, grade.limit, "typical")
-    if "steel" not in read.own:
-        grade = None  # a certificate alone means no grade, so no grade is assumed
-    missing = [key for key in ("c", "mn") if key not in shares]
-    if missing:
-        text = "Write C and Mn both: every certificate prints them, every method needs them."
-        raise FieldErrors({key: [text] for key in missing})
-    try:
-        composition = Composition(**shares)
-    except OutOfRangeError as error:
-        most = max(shares, key=lambda key: shares[key])
-        raise FieldErrors({most: [f"Check the certificate: {error}."]}) from error
-    return ChosenSteel(grade, composition, None, "certificate")

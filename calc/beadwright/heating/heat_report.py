@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from beadwright.heating.cooling import Cooling
 from beadwright.heating.distortion_report import distortion_report
-from beadwright.heating.heat_answer import HeatAnswer, Needed
+from beadwright.heating.heat_answer import HeatAnswer
+from beadwright.heating.preheat_needed import Needed
 from beadwright.heating.steels import ELEMENTS
 from beadwright.reports import Joined, Number, Shown, Tree, rounded, same, shown
 
@@ -67,9 +68,13 @@ def heat_report(answer: HeatAnswer) -> Tree:
 
 def _preheat(needed: Needed) -> Tree:
     row, method_b, worst = needed.row, needed.method_b, needed.worst_b
+    method_a = needed.method_a
     return {
         "**": Shown(needed.kelvin, "temperature"),
         "by": needed.by,
+        "code": needed.code,
+        "code_chosen": needed.chosen,
+        "refused": needed.refused or "",
         "needed": None if needed.kelvin is None else not needed.even_cold,
         "table": row and {"**": Shown(needed.table_k, "temperature"), "category": row.category},
         "method_b": method_b
@@ -80,6 +85,14 @@ def _preheat(needed: Needed) -> Tree:
             "refused": [why for _, why in method_b.refused],
         },
         "method_b_worst": worst and Shown(worst.kelvin, "temperature"),
+        "method_a": method_a
+        and {
+            "**": Shown(method_a.kelvin, "temperature"),
+            **_few(ce=method_a.ce),
+            "scale": method_a.scale,
+            **shown("length", combined_most=method_a.most_m),
+            "refused": method_a.refused or "",
+        },
     }
 
 

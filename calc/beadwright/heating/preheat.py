@@ -8,9 +8,12 @@ from math import tanh
 from beadwright.errors import OutOfRangeError
 from beadwright.heating.carbon_equivalent import FORMULAS, equivalent, outside
 from beadwright.heating.steels import SYMBOLS, Composition, Element
-from beadwright.phrases import Phrase, say
+from beadwright.phrases import Amount, Phrase, say
 from beadwright.process.wire_kinds import Kind
 from beadwright.temperatures import from_celsius
+
+SHOP_K = from_celsius(20)
+"""Temperature of a joint that is not preheated [K]. Common practice."""
 
 CET_RANGE = (0.20, 0.50)
 """CET the method is for [% by mass]. Source: EN 1011-2, C.3, from memory."""
@@ -23,6 +26,9 @@ HYDROGEN_RANGE = (1.0, 20.0)
 
 HEAT_RANGE_J_M = (0.5e6, 4.0e6)
 """Heat input, with EN's efficiency, the method is for [J/m]. Source: EN 1011-2, C.3, memory."""
+
+_THINNEST = Amount(THICKNESS_RANGE_M[0], "length")
+_LEAST_HEAT, _MOST_HEAT = (Amount(heat, "heat_input") for heat in HEAT_RANGE_J_M)
 
 INTERPASS_K = from_celsius(250)
 """Highest interpass temperature of plain structural steel [K].
@@ -125,14 +131,14 @@ def preheat_b(
         refused.append(("cet", say("heating.cet-over", cet=cet, most=CET_RANGE[1])))
     depth = thickness_m
     if depth < THICKNESS_RANGE_M[0]:
-        counted.append(say("heating.thickness-counted"))
+        counted.append(say("heating.thickness-counted", least=_THINNEST))
         depth = THICKNESS_RANGE_M[0]
     heat = heat_en_j_m
     if heat > HEAT_RANGE_J_M[1]:
-        counted.append(say("heating.heat-counted"))
+        counted.append(say("heating.heat-counted", most=_MOST_HEAT))
         heat = HEAT_RANGE_J_M[1]
     elif heat < HEAT_RANGE_J_M[0]:
-        counted.append(say("heating.heat-under-range"))
+        counted.append(say("heating.heat-under-range", least=_LEAST_HEAT))
     if refused:
         return MethodB(None, cet, tuple(counted), tuple(refused))
     return MethodB(_line(cet, depth, hydrogen, heat), cet, tuple(counted), ())

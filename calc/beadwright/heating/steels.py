@@ -1,4 +1,4 @@
-"""Steels by grade: a usual melt, the limits of the standard, the preheat category.
+"""Steels by grade: a usual melt, the limits of the standard by thickness, the preheat category.
 
 Percent by mass throughout, as standards and certificates print it.
 """
@@ -7,10 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from math import inf
 from types import MappingProxyType
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, UnknownEntryError
+from beadwright.measures import INCH_M, System
 
 Element = Literal["c", "mn", "si", "cr", "mo", "v", "ni", "cu", "b", "nb"]
 ELEMENTS: tuple[Element, ...] = ("c", "mn", "si", "cr", "mo", "v", "ni", "cu", "b", "nb")
@@ -73,59 +75,121 @@ Category = Literal["B", "C"]
 
 
 @dataclass(frozen=True, slots=True)
+class Limits:
+    """The most a standard allows in material up to a thickness.
+
+    Attributes:
+        through_in_m: Up to and with this, as the edition in inches prints it; infinite if open [m].
+        through_mm_m: The same as the metric edition prints it [m].
+        most: Every element at its limit, all at once.
+        ce_cap: The most CE(IIW) besides, or None where the standard sets none [%].
+    """
+
+    through_in_m: float
+    through_mm_m: float
+    most: Composition
+    ce_cap: float | None = None
+
+    def through(self, system: System) -> float:
+        """Return the thickness up to which they hold, by the edition of a system [m].
+
+        Args:
+            system: Whose edition [-].
+        """
+        return self.through_mm_m if system == "si" else self.through_in_m
+
+
+@dataclass(frozen=True, slots=True)
 class Steel:
     """A grade.
 
     Attributes:
         name: Its name.
         typical: A usual melt; common practice.
-        limit: Every element at the most its standard allows, all at once.
+        limits: What its standard allows, by thickness, thin first.
         limit_source: Source id of the limits.
-        ce_cap: The most CE(IIW) its standard allows, or None where it sets none [%].
         category: Its category in the prequalified table with low-hydrogen processes, or None.
+        cap_source: Source id of the caps on CE(IIW); empty where there is none.
     """
 
     name: str
     typical: Composition
-    limit: Composition
+    limits: tuple[Limits, ...]
     limit_source: str
-    ce_cap: float | None
     category: Category | None
+    cap_source: str = ""
 
+    def limits_at(self, thickness_m: float, system: System) -> Limits:
+        """Return what the standard allows at a thickness; past its last step, that of the last.
+
+        Args:
+            thickness_m: Thickness, above zero [m].
+            system: Whose edition: the two are printed apart, not converted [-].
+        """
+        for step in self.limits:
+            if thickness_m <= step.through(system) + 1e-9:
+                return step
+        return self.limits[-1]
+
+
+def _to(inch: float, mm: float, most: Composition, cap: float | None = None) -> Limits:
+    return Limits(inch * INCH_M, mm / 1e3, most, cap)
+
+
+def _en(mm: float, most: Composition, cap: float) -> Limits:
+    return Limits(mm / 1e3, mm / 1e3, most, cap)
+
+
+_A992 = Composition(0.23, 1.50, 0.40, 0.35, 0.15, 0.11, 0.45, 0.60, nb=0.05)
 
 STEELS: Mapping[str, Steel] = MappingProxyType(
     {
         steel.name: steel
         for steel in (
             Steel("A36", Composition(0.16, 0.75, 0.20, 0.08, 0.02, 0.003, 0.09, 0.25),
-                  Composition(0.25, 1.20, 0.40), "astm-limits", None, "B"),
+                  (_to(1.5, 40, Composition(0.25, 1.20, 0.40)),
+                   _to(2.5, 65, Composition(0.26, 1.20, 0.40)),
+                   _to(4.0, 100, Composition(0.27, 1.20, 0.40)),
+                   _to(inf, inf, Composition(0.29, 1.20, 0.40))), "astm-limits", "B"),
             Steel("A572-50", Composition(0.15, 1.15, 0.22, 0.08, 0.02, 0.04, 0.09, 0.25, nb=0.01),
-                  Composition(0.23, 1.35, 0.40, v=0.15), "ti-809-26-steels", None, "B"),
+                  (_to(4.0, 100, Composition(0.23, 1.35, 0.40, v=0.15)),),
+                  "ti-809-26-steels", "B"),
             Steel("A572-60", Composition(0.16, 1.30, 0.25, 0.08, 0.02, 0.06, 0.09, 0.25, nb=0.02),
-                  Composition(0.26, 1.35, 0.40, v=0.15), "astm-limits", None, "C"),
+                  (_to(1.25, 32, Composition(0.26, 1.35, 0.40, v=0.15)),), "astm-limits", "C"),
             Steel("A588", Composition(0.13, 1.05, 0.35, 0.52, 0.02, 0.035, 0.20, 0.30),
-                  Composition(0.20, 1.35, 0.50, 0.70, 0.0, 0.10, 0.50, 0.40),
-                  "ti-809-26-steels", None, "B"),
+                  (_to(inf, inf, Composition(0.20, 1.35, 0.50, 0.70, 0.0, 0.10, 0.50, 0.40)),),
+                  "ti-809-26-steels", "B"),
             Steel("A992", Composition(0.08, 1.15, 0.22, 0.12, 0.03, 0.04, 0.12, 0.28),
-                  Composition(0.23, 1.50, 0.40, 0.35, 0.15, 0.11, 0.45, 0.60, nb=0.05),
-                  "ti-809-26-steels", 0.45, "B"),
+                  (_to(2.0, 50, _A992, 0.45), _to(inf, inf, _A992, 0.47)),
+                  "ti-809-26-steels", "B", "astm-a992"),
             Steel("A500-B", Composition(0.19, 0.75, 0.03, 0.04, 0.01, 0.002, 0.03, 0.05),
-                  Composition(0.26, 1.35), "astm-limits", None, "B"),
+                  (_to(inf, inf, Composition(0.26, 1.35)),), "astm-limits", "B"),
             Steel("A500-C", Composition(0.19, 0.85, 0.03, 0.04, 0.01, 0.002, 0.03, 0.05),
-                  Composition(0.23, 1.35), "astm-limits", None, "B"),
+                  (_to(inf, inf, Composition(0.23, 1.35)),), "astm-limits", "B"),
             Steel("S235JR", Composition(0.12, 0.65, 0.18, 0.05, 0.01, 0.002, 0.05, 0.10),
-                  Composition(0.17, 1.40, cu=0.55), "en-10025-2", 0.35, None),
+                  (_en(40, Composition(0.17, 1.40, cu=0.55), 0.35),
+                   _en(150, Composition(0.20, 1.40, cu=0.55), 0.38),
+                   _en(250, Composition(0.20, 1.40, cu=0.55), 0.40)),
+                  "en-10025-2", None, "en-10025-2-cev"),
             Steel("S275JR", Composition(0.14, 0.90, 0.18, 0.05, 0.01, 0.002, 0.05, 0.10),
-                  Composition(0.21, 1.50, cu=0.55), "en-10025-2", 0.40, None),
+                  (_en(40, Composition(0.21, 1.50, cu=0.55), 0.40),
+                   _en(150, Composition(0.22, 1.50, cu=0.55), 0.42),
+                   _en(250, Composition(0.22, 1.50, cu=0.55), 0.44)),
+                  "en-10025-2", None, "en-10025-2-cev"),
             Steel("S355J2", Composition(0.16, 1.40, 0.30, 0.04, 0.01, 0.005, 0.04, 0.05),
-                  Composition(0.20, 1.60, 0.55, cu=0.55), "en-10025-2", 0.45, None),
+                  (_en(30, Composition(0.20, 1.60, 0.55, cu=0.55), 0.45),
+                   _en(40, Composition(0.20, 1.60, 0.55, cu=0.55), 0.47),
+                   _en(150, Composition(0.22, 1.60, 0.55, cu=0.55), 0.47),
+                   _en(250, Composition(0.22, 1.60, 0.55, cu=0.55), 0.49)),
+                  "en-10025-2", None, "en-10025-2-cev"),
         )
     }
 )  # fmt: skip
 """Steels by grade.
 
-Source: limits as each names; A36 is plate up to 1-1/2 in, A588 grade B, EN grades up to 16 mm.
-Usual melts: common practice. Categories: AWS D1.1 Table 5.8, gas metal arc.
+Source: limits as each names. A36 is plate: to 1-1/2 in one step, for the standard sets no Mn to
+3/4 in and the next step's 1.20 % is counted. A588 is grade B. A992 goes by its flange. Usual melts:
+common practice. Categories: AWS D1.1:2020 Table 5.8, gas metal arc.
 """
 
 UNKNOWN = "unknown"

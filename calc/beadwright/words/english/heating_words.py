@@ -14,11 +14,61 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "weld a test piece and break it."
         ),
         "heating.no-grade": (
-            "No grade given: only method B answers. Give the grade too and the prequalified table "
+            "No grade given: only EN 1011-2 answers. Give the grade too and the prequalified table "
             "is read as well."
         ),
         "heating.not-in-table": (
-            "{steel} is not in the prequalified table: only method B answers."
+            "{steel} is not in the prequalified table of AWS D1.1: only EN 1011-2 answers."
+        ),
+        "heating.off-grade": (
+            "{why:capital}. The prequalified table is not read for it: find out what steel it is."
+        ),
+        "heating.off-grade-carbon": (
+            "the certificate is not of {steel}: C {share:.4g} %, at this thickness at most "
+            "{most:g} %"
+        ),
+        "heating.off-grade-ce": (
+            "the certificate is not of {steel}: CE(IIW) {ce:.2f}, at this thickness at most "
+            "{most:.2f}"
+        ),
+        "heating.grade-too-thick": (
+            "{steel} is listed here to {most} only: check the grade. The limits of that thickness "
+            "are counted."
+        ),
+        "heating.table-lists-not": "its table does not list {steel}",
+        "heating.table-wants-a-grade": "its table goes by the grade, and none is given",
+        "heating.no-analysis-no-preheat": "no analysis, no preheat",
+        "heating.none-by-table": (
+            "No preheat by AWS D1.1: {why}. Qualify the procedure by test, or preheat by another "
+            "code if the work allows it."
+        ),
+        "heating.none-by-method-b": (
+            "No preheat by EN 1011-2 method B: {why}. Prove the preheat by a weld test."
+        ),
+        "heating.none-by-method-a": "No preheat by EN 1011-2 method A: {why}.",
+        "heating.method-a-curve": (
+            "Table C.1 does not settle it; read Figure C.2 for CE {ce:.2f}, hydrogen scale "
+            "{scale}, {combined} combined, {heat}"
+        ),
+        "heating.method-b-asks-more": (
+            "EN 1011-2 method B asks {asks} for this melt, hydrogen and heat, more than the "
+            "table's {least}. The table is a least: a stiff joint or a rich melt needs more."
+        ),
+        "heating.table-asks-more": (
+            "AWS D1.1's table asks {asks}, more than the method that rules here: on work to D1.1 "
+            "the table rules."
+        ),
+        "heating.short-not-prequalified": (
+            "Short circuit is not prequalified in AWS D1.1, and its preheat table does not make it "
+            "so: the procedure qualified by test sets the preheat."
+        ),
+        "heating.short-root-not-prequalified": (
+            "The root is planned in short circuit, for its open gap of {gap}: not prequalified in "
+            "AWS D1.1. The procedure qualified by test sets the preheat."
+        ),
+        "heating.ce-past-carbon": (
+            "CE(IIW) {ce:.2f} is for C to {most:g} %, this steel has {share:.4g} %: take no "
+            "preheat from it."
         ),
         "heating.usual-melt": (
             "A usual melt of {steel} is counted. At the limits of its standard method B asks "
@@ -40,6 +90,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "heating.cold-plate": (
             "Below {cold}: warm it to {warm} and hold it there. Wipe off the damp."
+        ),
+        "heating.cool-plate": (
+            "{least} is a rule in the shop too: steel colder than that is warmed to it before the "
+            "arc and held, below {cold} to {warm}. Wipe off the damp."
         ),
         "heating.heat-through": Rounded(
             us=(
@@ -63,8 +117,19 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "the least heat it knows. Put Dial in right first, or write the heat."
         ),
         "heating.method-b-counted": "Method B: {counted}.",
-        "heating.thinner-than-table": (
-            "The prequalified table begins at 1/8 in; its first row is read."
+        "heating.sheet": Rounded(
+            us="Under 1/8 in AWS D1.1 does not rule: sheet to 3/16 in is under AWS D1.3.",
+            si="Under 3 mm AWS D1.1 does not rule: sheet to 5 mm is under AWS D1.3.",
+        ),
+        "heating.sheet-row-read": Rounded(
+            us=(
+                "Under 1/8 in AWS D1.1 does not rule: sheet to 3/16 in is under AWS D1.3. The "
+                "table's first row is read in its place; the written procedure rules."
+            ),
+            si=(
+                "Under 3 mm AWS D1.1 does not rule: sheet to 5 mm is under AWS D1.3. The table's "
+                "first row is read in its place; the written procedure rules."
+            ),
         ),
         "heating.procedure-rules": (
             "Structure, pressure, lifting gear: the written, qualified procedure rules, not this "
@@ -103,11 +168,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "heating.cet-counted": "CET {cet:.3f} counted as {least:g}, the least method B knows",
         "heating.cet-over": "CET {cet:.3f} is over {most:g}, the most of method B",
         "heating.thickness-counted": (
-            "thinner than 10 mm counted as 10 mm, the least method B knows"
+            "thinner than {least} counted as {least}, the least method B knows"
         ),
-        "heating.heat-counted": "heat over 4 kJ/mm counted as 4 kJ/mm, the most method B knows",
+        "heating.heat-counted": "heat over {most} counted as {most}, the most method B knows",
         "heating.heat-under-range": (
-            "heat under 0.5 kJ/mm is less than method B was tried on; same line taken"
+            "heat under {least} is less than method B was tried on; same line taken"
         ),
         "heating.element-outside": "{element} {share:.4g} % is outside {low:g} to {high:g} %",
         "heating.cooling-outside": "{seconds:.3g} s of cooling is outside {low:g} to {high:g} s",

@@ -18,6 +18,7 @@ from beadwright_site.method.mathml import equation, line, over, power, row, sub
 from beadwright_site.method.tables.preheat import (
     factors_table,
     least_table,
+    method_a_table,
     ranges_table,
     steels_table,
 )
@@ -51,12 +52,17 @@ CARBON = Equation(
         _ELEMENTS,
         *_REST,
     ),
-    "Each for its own steels, in the table; what is outside is refused by element.",
+    "Each for its own steels, in the table; what is outside is refused by element. CE of a steel "
+    "with more carbon is shown all the same, with a caution: standards cap it there too.",
     "As good as the analysis. A usual melt is no certificate.",
     ("iiw-ce", "en-1011-2-a", "en-1011-2-b", "ito-bessyo"),
-    "",
+    "The worst a grade allows has every element at its limit. Where the grade caps CE too, no melt "
+    "has them all: then those are filled first that count most by the formula for what they use of "
+    "the cap. A certificate with more C or CE than its grade allows is not of the grade, and the "
+    "prequalified table is not read for it.",
     ("carbon_equivalent.FORMULAS", "carbon_equivalent.equivalent",
-     "carbon_equivalent.outside"),
+     "carbon_equivalent.outside", "carbon_equivalent.worst_melt", "welded_steel.chosen_steel",
+     "welded_steel.PRINTED"),
 )  # fmt: skip
 
 
@@ -87,11 +93,14 @@ def method_b() -> Equation:
         "less, and the page says so.",
         "None is printed. It was fitted to crack tests under restraint.",
         ("en-1011-2-b", "hydrogen-scales"),
-        "The prequalified table is read too, and the stricter of both counts. What is shown is "
-        "rounded up to 10 °F or 5 °C, as crayons are sold.",
+        "One code rules, as chosen. Where none is, AWS D1.1 rules steels its prequalified table "
+        "lists, EN 1011-2 method B the others; which rules is for the contract to say. The others "
+        "stand beside it, and one that asks more is told. What method B asks is rounded up to 10 "
+        "°F or 5 °C, as crayons are sold.",
         ("preheat.method_b", "preheat.preheat_b", "preheat.HYDROGEN",
          "preheat.combined_thickness", "preheat.CET_RANGE", "preheat.HEAT_RANGE_J_M",
-         "preheat.HYDROGEN_RANGE", "preheat.THICKNESS_RANGE_M", "temperatures.rounded_up"),
+         "preheat.HYDROGEN_RANGE", "preheat.THICKNESS_RANGE_M", "preheat.SHOP_K",
+         "preheat_needed.preheat_needed", "temperatures.rounded_up"),
     )  # fmt: skip
 
 
@@ -203,7 +212,7 @@ def sections() -> tuple[Section, ...]:
     """Return the sections of the topic: steels, preheat, cooling, hardness."""
     return (
         Section(CARBON, (ranges_table(), steels_table())),
-        Section(method_b(), (least_table(),)),
+        Section(method_b(), (least_table(), method_a_table())),
         Section(COOLING, (factors_table(),)),
         Section(FIELD),
         Section(hardness()),

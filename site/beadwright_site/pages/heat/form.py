@@ -13,6 +13,8 @@ from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.page_form import PageForm
 from beadwright_site.pages.heat.distortion import part_entries
 
+CODES = (("d1.1", "AWS D1.1", ""), ("en-b", "EN, B", ""), ("en-a", "EN, A", ""))
+
 JOB_KEYS = (*JOINT, "position", "wire", "dia", "gas", "units")
 
 
@@ -31,6 +33,7 @@ def heat_form(filling: Filling, found: HeatAnswer | None) -> PageForm:
     melts = (("typical", "A usual melt", ""), ("limit", "The worst allowed", ""))
     sign = degree_sign(filling.system)
     own = (
+        form.choice("preheat_code", CODES, "The steel's own"),
         form.entry("preheat", f"{form.fields['preheat'].label}, {sign}"),
         form.entry("hydrogen", f"{form.fields['hydrogen'].label}, ml/100 g",
                    blank=f"{HYDROGEN[wire]:g}"),
@@ -44,7 +47,7 @@ def heat_form(filling: Filling, found: HeatAnswer | None) -> PageForm:
         entry_group("certificate", "Mill certificate", tuple(
             form.entry(key) for key in ELEMENTS
         ), "Type what it prints; C and Mn at the least. It counts before the grade."),
-        entry_group("weld", "Temperature, hydrogen, heat", own),
+        entry_group("weld", "Code, temperature, hydrogen, heat", own),
         entry_group("part", "The part it pulls on", (
             fields["weld_length"], *part_entries(form, dialled),
         ), "For how far it bows."),
