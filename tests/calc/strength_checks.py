@@ -175,9 +175,15 @@ def directional_kn_mm(way: str, throat_mm: float, fu_mpa: float, correlation: fl
     return 1 / resistance_en.directional_use(*forces, throat_mm / 1000, fu_mpa * 1e6, correlation)
 
 
-def effective_mm(length_mm: float, throat_mm: float) -> float:
+def effective_mm(length_mm: float, throat_mm: float, ends_full: bool = False) -> float:
     """Length that counts by EN."""
-    return resistance_en.effective_length(length_mm / 1000, throat_mm / 1000) * 1000
+    length, throat_m = length_mm / 1000, throat_mm / 1000
+    return resistance_en.effective_length(length, throat_m, ends_full=ends_full) * 1000
+
+
+def least_length_mm(throat_mm: float) -> float:
+    """Least effective length by EN."""
+    return resistance_en.least_length_en(throat_mm / 1000) * 1000
 
 
 def long_weld_en(length_mm: float, throat_mm: float) -> float:
@@ -204,20 +210,28 @@ def correlation(grade: str) -> float:
     return found
 
 
+def matching_ksi(grade: str) -> float:
+    """Filler that matches a grade by D1.1."""
+    found = strength_of(grade).matching
+    assert found is not None
+    return found / _KSI
+
+
 def least_segment_in(leg_in: float) -> float:
     """Shortest intermittent segment."""
     return convert(fillets.least_segment(leg_in * _IN), "length", "us")
 
 
 def widest_gap_mm(thinner_mm: float) -> float:
-    """Widest clear gap."""
-    return intermittent.widest_gap(thinner_mm / 1000) * 1000
+    """Widest clear gap, EN."""
+    return intermittent.widest_gap_en(thinner_mm / 1000) * 1000
 
 
-def pitch_in(asked: float, strength: float, segment_in: float, leg_in: float) -> float:
+def widest_pitch_in(thinner_in: float) -> float:
+    """Widest spacing, D1.1."""
+    return intermittent.widest_pitch_aisc(thinner_in * _IN) / _IN
+
+
+def pitch_in(asked: float, strength: float, segment_in: float) -> float:
     """Pitch of intermittent segments; kip/in and in."""
-    found = intermittent.intermittent_for(
-        asked * _KIP_IN, strength * _KIP_IN, segment_in * _IN, leg_in * _IN
-    )
-    assert abs(found.share - segment_in * _IN / found.pitch_m) < 1e-12
-    return found.pitch_m / _IN
+    return intermittent.pitch_for(asked * _KIP_IN, strength * _KIP_IN, segment_in * _IN) / _IN

@@ -7,7 +7,7 @@ import pytest
 from beadwright.api import answer_json
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.strength.elastic_line import GroupLoad
-from beadwright.strength.intermittent import intermittent_for
+from beadwright.strength.intermittent import pitch_for
 from beadwright.strength.resistance_aisc import (
     concentric_strength,
     direction_factor,
@@ -67,8 +67,8 @@ def test_six_throats_must_be_left_where_that_is_over_30_mm() -> None:
 
 def test_a_seam_asked_a_little_more_than_its_weld_holds_is_refused() -> None:
     with pytest.raises(OutOfRangeError, match="weld all along"):
-        intermittent_for(1.03, 1.0, 0.05, 0.005)
-    assert intermittent_for(1.0, 1.0, 0.05, 0.005).pitch_m == 0.05
+        pitch_for(1.03, 1.0, 0.05)
+    assert pitch_for(1.0, 1.0, 0.05) == 0.05
 
 
 @pytest.mark.parametrize(

@@ -75,16 +75,16 @@ STRENGTH = (
             "throat.value": 0.176777,
             "links[weld].holds.value": 7.42462,
             "segment.length.value": 1.5,
-            "segment.pitch.value": 7.5,
+            "segment.pitch.value": 8.0,
         },
-        """2 x 4 x 0.92808. Segments: strength allows 1.5 x 5.4/1 = 8.1 in; EN 1993-1-8 Figure 4.1
-        a clear gap of 16 x 3/8 = 6 in, so 1.5 + 6 = 7.5.""",
+        """2 x 4 x 0.92808. Segments: strength allows 1.5 x 5.4/1 = 8.1 in, 8 by halves; AWS D1.1
+        4.12.2.1 a spacing of 24 x 3/8 = 9 in.""",
     ),
     Worked(
         "strength",
         f"{TEE}&line_load=1kip/in&leg=1/4in&segment=2in",
-        {"segment.length.value": 2.0, "segment.pitch.value": 8.0},
-        "2 x 5.4 = 10.8 by strength; 2 + 6 = 8 by the gap.",
+        {"segment.length.value": 2.0, "segment.pitch.value": 9.0},
+        "2 x 5.4 = 10.8 by strength; 24 x 3/8 = 9 by the spacing.",
     ),
     Worked(
         "strength",
@@ -93,10 +93,10 @@ STRENGTH = (
             "leg.value": 6.35,
             "leg_needed.value": 3.0,
             "segment.length.value": 40.0,
-            "segment.pitch.value": 190.0,
+            "segment.pitch.value": 210.0,
         },
         """1/(2 x 0.92808) = 0.54 sixteenths = 0.86 mm: the least leg offered, 3 mm. 1-1/2 in = 38.1
-        mm, so 40 by tens; by strength 40 x 5.4 = 216, by the gap 40 + 152.4 = 192.4: 190.""",
+        mm, so 40 by tens; by strength 40 x 5.4 = 216, by the spacing 24 x 9.525 = 228.6: 210.""",
     ),
     Worked(
         "strength",
@@ -107,8 +107,19 @@ STRENGTH = (
     Worked(
         "strength",
         "plate=1in&plate2=1in&line_load=0.5kip/in&design_code=en",
-        {"leg_least.value": 0.1875, "leg.value": 0.1875, "segment": None},
-        "EN 1993-1-8, 4.5.2: throat 3 mm, leg 3 x 1.41421 = 4.243 mm = 2.67 sixteenths, so 3.",
+        {
+            "leg_least.value": 0.1875,
+            "leg.value": 0.1875,
+            "leg_most.value": None,
+            "leg_one_pass.value": None,
+            "segment.length.value": 1.5,
+            "segment.pitch.value": 9.0,
+        },
+        """EN 1993-1-8, 4.5.2: throat 3 mm, leg 3 x 1.41421 = 4.243 mm = 2.67 sixteenths, so 3:
+        throat 3.368 mm. Segments: 30 mm and two throats are 36.7 mm, 1-1/2 in by halves, of which
+        38.1 - 6.7 = 31.4 mm count. S235: two sides hold 2 x 207.85 x 3.368 = 1400 N/mm; asked 0.5
+        kip/in = 87.6: pitch 501 mm. The clear gap, 200 mm, is less than 12 x 25.4: 238.1 mm = 9.37
+        in, so 9.""",
     ),
     Worked(
         "strength",
@@ -119,8 +130,8 @@ STRENGTH = (
     Worked(
         "strength",
         f"{TEE}&line_load=1kip/in&leg=7/16in",
-        {"segment.length.value": 2.0, "segment.pitch.value": 8.0},
-        "4 x 7/16 = 1-3/4 in, by halves of an inch 2; 2 + 16 x 3/8 = 8.",
+        {"segment.length.value": 2.0, "segment.pitch.value": 9.0},
+        "4 x 7/16 = 1-3/4 in, by halves of an inch 2; 24 x 3/8 = 9.",
     ),
     Worked(
         "strength",

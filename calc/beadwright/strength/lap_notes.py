@@ -37,7 +37,8 @@ def _widths(task: StrengthTask, pull: Pull) -> Iterator[Note]:
     if not blank:
         return
     if not pull.across_m:
-        yield Note("caution", say("strength.lap-width-unknown"), "aisc-d2", blank[0])
+        source = "en-1993-1-1-pull" if task.european else "aisc-d2"
+        yield Note("caution", say("strength.lap-width-unknown"), source, blank[0])
     else:
         width = Amount(pull.across_m, "length")
         yield Note("note", say("strength.lap-width-taken", width=width), "practice", blank[0])

@@ -1,4 +1,4 @@
-"""Strength of fillet welds by EN 1993-1-8, 4.5: simplified and directional methods."""
+"""Strength of fillet welds by EN 1993-1-8:2005, 4.5: simplified and directional methods."""
 
 from __future__ import annotations
 
@@ -7,15 +7,19 @@ from math import sqrt
 from beadwright.errors import OutOfRangeError, require_positive
 
 GAMMA_M2 = 1.25
-"""Partial factor of welds. Source: EN 1993-1-8 Table 2.1, recommended value; a national annex may
-say otherwise."""
+"""Partial factor of welds. Source: EN 1993-1-8:2005 Table 2.1, recommended value; a national annex
+may say otherwise."""
 
 LEAST_THROAT_M = 0.003
-"""Least throat. Source: EN 1993-1-8, 4.5.2(2)."""
+"""Least throat. Source: EN 1993-1-8:2005, 4.5.2(2)."""
 
 LEAST_LENGTH_M = 0.030
-"""Least length of a weld that carries load. Source: EN 1993-1-8, 4.5.1(2): 30 mm or six throats,
-whichever is more."""
+"""Least effective length of a weld that carries load. Source: EN 1993-1-8:2005, 4.5.1(2): 30 mm or
+six throats, whichever is more."""
+
+THINNEST_M = 0.004
+"""Least thickness of the parts joined: thinner is sheet, EN 1993-1-3. Source: EN 1993-1-8:2005,
+4.1(1)."""
 
 
 def simplified_strength(
@@ -23,7 +27,7 @@ def simplified_strength(
 ) -> float:
     """Return the design strength per length, whatever the direction [N/m].
 
-    Source: EN 1993-1-8, 4.5.3.3: fu / (√3 βw γM2) × throat.
+    Source: EN 1993-1-8:2005, 4.5.3.3: fu / (√3 βw γM2) × throat.
 
     Args:
         throat_m: Throat a, above zero [m].
@@ -52,7 +56,7 @@ def directional_use(
     On the throat at 45° the forces across and pulling add up on one side of the joint and cancel on
     the other; the worse side counts.
 
-    Source: EN 1993-1-8, 4.5.3.2: √(σ⊥² + 3 τ⊥² + 3 τ∥²) ≤ fu/(βw γM2) and σ⊥ ≤ 0.9 fu/γM2.
+    Source: EN 1993-1-8:2005, 4.5.3.2: √(σ⊥² + 3 τ⊥² + 3 τ∥²) ≤ fu/(βw γM2) and σ⊥ ≤ 0.9 fu/γM2.
 
     Args:
         along_n_m: Force along the weld [N/m].
@@ -76,33 +80,50 @@ def directional_use(
     return max(combined / whole, sum_ / square)
 
 
-def effective_length(length_m: float, throat_m: float) -> float:
-    """Return the effective length of a weld whose ends are not full size [m].
+def effective_length(length_m: float, throat_m: float, *, ends_full: bool = False) -> float:
+    """Return the effective length of a weld [m].
 
-    Source: EN 1993-1-8, 4.5.1: l - 2a; no less than 30 mm and six throats may carry load.
+    Source: EN 1993-1-8:2005, 4.5.1(1): l - 2a, or the whole where the weld is full size to its
+    ends; 4.5.1(2): see ``least_length_en``.
 
     Args:
         length_m: Length, above zero [m].
         throat_m: Throat a, above zero [m].
+        ends_full: True if it is full size to its ends, starts and stops included.
 
     Raises:
         OutOfRangeError: If an argument is not above zero, or what is left may carry no load.
     """
     require_positive(length_m=length_m, throat_m=throat_m)
-    left = length_m - 2 * throat_m
-    least = max(LEAST_LENGTH_M, 6 * throat_m)
+    left = length_m if ends_full else length_m - 2 * throat_m
+    least = least_length_en(throat_m)
     if left < least - 1e-9:
         raise OutOfRangeError(
-            f"length_m = {length_m:.4f} leaves {left * 1000:.0f} mm; a weld with throat "
+            f"length_m = {length_m * 1000:.0f} mm leaves {left * 1000:.0f} mm; a weld with throat "
             f"{throat_m * 1000:.1f} mm must keep {least * 1000:.0f} mm to carry load"
         )
     return left
 
 
+def least_length_en(throat_m: float) -> float:
+    """Return the least effective length that may carry load [m].
+
+    Source: EN 1993-1-8:2005, 4.5.1(2): 30 mm or six throats, whichever is more.
+
+    Args:
+        throat_m: Throat a, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the throat is not above zero.
+    """
+    require_positive(throat_m=throat_m)
+    return max(LEAST_LENGTH_M, 6 * throat_m)
+
+
 def long_weld_factor(length_m: float, throat_m: float) -> float:
     """Return the reduction of a long lap weld loaded along it [-].
 
-    Source: EN 1993-1-8, 4.11(3): over 150 throats, 1.2 - 0.2 l/(150 a), at most 1.
+    Source: EN 1993-1-8:2005, 4.11(3): over 150 throats, 1.2 - 0.2 l/(150 a), at most 1.
 
     Args:
         length_m: Length of the lap, above zero [m].

@@ -23,12 +23,14 @@ class SteelStrength:
         grade: Its name.
         rows: Thickness up to which it holds [m], yield [Pa], tensile [Pa].
         correlation: Correlation factor βw of EN 1993-1-8 Table 4.1, or None for other standards'.
+        matching: Strength of the filler that matches it by AWS D1.1 [Pa], or None for others.
         source: Source id.
     """
 
     grade: str
     rows: tuple[tuple[float, float, float], ...]
     correlation: float | None
+    matching: float | None
     source: str
 
     def at(self, thickness_m: float) -> tuple[float, float]:
@@ -51,18 +53,23 @@ class SteelStrength:
         )
 
 
-def _us(grade: str, *rows: tuple[float, float, float]) -> SteelStrength:
+def _us(grade: str, matching: float, *rows: tuple[float, float, float]) -> SteelStrength:
     return SteelStrength(
         grade,
         tuple((inch * INCH_M, fy * _KSI, fu * _KSI) for inch, fy, fu in rows),
         None,
-        "astm-strengths",
+        matching * _KSI,
+        "astm-a500" if grade.startswith("A500") else "astm-strengths",
     )
 
 
 def _en(grade: str, beta: float, fu: float, *rows: tuple[float, float]) -> SteelStrength:
     return SteelStrength(
-        grade, tuple((mm / 1000, fy * _MPA, fu * _MPA) for mm, fy in rows), beta, "en-10025-2"
+        grade,
+        tuple((mm / 1000, fy * _MPA, fu * _MPA) for mm, fy in rows),
+        beta,
+        None,
+        "en-10025-2",
     )
 
 
@@ -70,13 +77,15 @@ STRENGTHS: Mapping[str, SteelStrength] = MappingProxyType(
     {
         steel.grade: steel
         for steel in (
-            _us("A36", (8.0, 36, 58), (inf, 32, 58)),
-            _us("A572-50", (4.0, 50, 65)),
-            _us("A572-60", (1.25, 60, 75)),
-            _us("A588", (4.0, 50, 70), (5.0, 46, 67), (8.0, 42, 63)),
-            _us("A992", (inf, 50, 65)),
-            _us("A500-B", (1.0, 46, 58)),
-            _us("A500-C", (1.0, 50, 62)),
+            _us("A36", 70, (8.0, 36, 58), (inf, 32, 58)),
+            _us("A572-50", 70, (4.0, 50, 65)),
+            _us("A572-60", 80, (1.25, 60, 75)),
+            _us("A588", 70, (4.0, 50, 70), (5.0, 46, 67), (8.0, 42, 63)),
+            _us("A992", 70, (inf, 50, 65)),
+            _us("A500-B", 70, (1.0, 46, 58)),
+            _us("A500-B-round", 70, (1.0, 42, 58)),
+            _us("A500-C", 70, (1.0, 50, 62)),
+            _us("A500-C-round", 70, (1.0, 46, 62)),
             _en("S235JR", 0.80, 360, (16, 235), (40, 225), (63, 215), (100, 215)),
             _en("S275JR", 0.85, 410, (16, 275), (40, 265), (63, 255), (80, 245), (100, 235)),
             _en("S355J2", 0.90, 470, (16, 355), (40, 345), (63, 335), (80, 325), (100, 315)),
@@ -85,10 +94,24 @@ STRENGTHS: Mapping[str, SteelStrength] = MappingProxyType(
 )
 """Steels by grade.
 
-Source: ASTM grades as AISC Manual Tables 2-4 and 2-5 list them, from memory; EN 10025-2 Table 7,
-from memory: the least of its tensile range, from 3 mm, which is under EN 1993-1-1 Table 3.1.
-βw: EN 1993-1-8 Table 4.1.
+Source: ASTM grades as AISC Manual Tables 2-4 and 2-5 list them, from memory; A500 by copies of its
+table of strengths, round and shaped (square, rectangular) apart: A500-B and -C without a word are
+shaped. EN 10025-2 Table 7, from memory: the least of its tensile range, from 3 mm, which is under
+EN 1993-1-1 Table 3.1. βw: EN 1993-1-8:2005 Table 4.1. Matching filler: AWS D1.1:2020 Table 5.4, the
+stronger where two match, from memory.
 """
+
+ROUND_OF: Mapping[str, str] = MappingProxyType({"A500-B": "A500-B-round", "A500-C": "A500-C-round"})
+"""Grades of shaped tube, to the same grade as round tube, which is weaker."""
+
+LEVEL_PA = 10 * _KSI
+"""One strength level of filler. Source: AWS D1.1:2020 Table 5.4: 60, 70, 80 ksi and so on."""
+
+
+def _plain(name: str) -> str:
+    """A grade's name as it is compared: letters and figures only, without the word grade."""
+    letters = "".join(c for c in name.upper() if c.isalnum())
+    return letters.replace("GRADE", "").replace("GR", "")
 
 
 def strength_of(name: str) -> SteelStrength:
@@ -100,9 +123,9 @@ def strength_of(name: str) -> SteelStrength:
     Raises:
         UnknownEntryError: If the grade is not in the table.
     """
-    wanted = name.upper().replace("GR", "-").replace(" ", "").replace(".", "").replace("--", "-")
+    wanted = _plain(name)
     for grade, steel in STRENGTHS.items():
-        if grade.upper() == wanted:
+        if _plain(grade) == wanted:
             return steel
     if wanted == "UNKNOWN":
         raise UnknownEntryError(

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from beadwright.job.page_query import PageAnswered
 from beadwright.strength.intermittent import Intermittent
+from beadwright.strength.leg_sizes import LegSizes
 from beadwright.strength.strength_check import (
     Link,
     Spread,
@@ -13,33 +14,6 @@ from beadwright.strength.strength_check import (
 from beadwright.strength.strength_query import StrengthQuery
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
-
-
-@dataclass(frozen=True, slots=True)
-class LegSizes:
-    """The legs that matter.
-
-    Attributes:
-        judged: The leg judged: as given, else what is needed and the code allows [m].
-        given: True if it was given.
-        needed: Smallest shop leg strength asks for, or None if no fillet holds [m].
-        least: Least the code lets be welded [m].
-        most: Most along the plate's edge, or None where no edge is welded [m].
-        one_pass: Most in one pass in this position [m].
-        to_weld: What to weld so that neither gap nor slant costs throat [m].
-        throat: Throat of the leg judged [m].
-        shortest: Shortest weld this leg counts fully in [m].
-    """
-
-    judged: float
-    given: bool
-    needed: float | None
-    least: float
-    most: float | None
-    one_pass: float
-    to_weld: float
-    throat: float
-    shortest: float
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,4 +1,4 @@
-"""The link of a welded joint that fails first under its load, and the leg that holds the load."""
+"""How a load spreads along a weld, and what the weld itself holds of it."""
 
 from __future__ import annotations
 
@@ -11,9 +11,9 @@ from typing import Literal
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.joint.fillet_joints import fillet_throat
 from beadwright.joint.fillets import throat
-from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
 from beadwright.strength import resistance_en
+from beadwright.strength.effective_weld import effective_weld
 from beadwright.strength.elastic_line import LineForce, line_forces, worst
 from beadwright.strength.instantaneous_center import CenterStrength, center_strength
 from beadwright.strength.resistance_aisc import (
@@ -85,15 +85,19 @@ class Spread:
     increased: bool
 
 
-def spread(task: StrengthTask) -> Spread:
+def spread(task: StrengthTask, throat_m: float | None = None) -> Spread:
     """Return how the load spreads along the weld.
 
     Args:
         task: What is asked [-].
+        throat_m: Throat, where ends that are not full size lose one each; None: none do [m].
 
     Raises:
         FieldErrors: If the shape cannot take the load, both named.
+        OutOfRangeError: If the ends leave nothing of a stretch.
     """
+    if throat_m is not None and task.ends_lost:
+        task = task.on_weld(effective_weld(task.group, throat_m))
     increased = _increase_counts(task)
     try:
         if task.analysis == "ic":
@@ -169,7 +173,7 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
 
     Args:
         task: What is asked [-].
-        found: How the load spreads [-].
+        found: How the load spreads, with the throat of this leg [-].
         leg_m: Leg, above zero [m].
         leg2_m: The other leg, or None for the same [m].
 
@@ -228,44 +232,12 @@ def _mixed(task: StrengthTask) -> float | None:
 
 def _weld_en(task: StrengthTask, force: LineForce, a: float, name: Phrase) -> Link:
     fu, correlation = task.weaker_en
-    whole = task.group.length_m
-    share = 1.0
-    if task.group.free_ends:
-        piece = task.group.shortest_m
-        resistance_en.effective_length(piece, a)
-        share = 1 - task.group.free_ends * a / whole
+    piece, share = task.group.shortest_m, 1.0
+    resistance_en.effective_length(piece, a, ends_full=not task.ends_lost)
     if task.end_loaded:
-        share *= resistance_en.long_weld_factor(task.group.shortest_m, a)
+        share = resistance_en.long_weld_factor(piece, a)
     simple = resistance_en.simplified_strength(a, fu, correlation)
     if task.code == "en-directional":
         use = _directional(task, force, a)
         simple = force.total / use if use else simple
     return Link("weld", name, force.total, task.sides * share * simple, "en-1993-1-8")
-
-
-SHOP_STEP_M = {"us": INCH_M / 16, "si": 0.001}
-"""Legs go up by 1/16 in or by 1 mm."""
-
-LARGEST_LEG_M = 0.0508
-"""Largest leg looked for: over 2 in a groove weld is the better choice [m]. Common practice."""
-
-
-def leg_needed(task: StrengthTask, found: Spread) -> float | None:
-    """Return the smallest shop leg whose weld holds, or None if none to 2 in does [m].
-
-    The plates do not ask for a leg; see ``plate_links``.
-
-    Args:
-        task: What is asked [-].
-        found: How the load spreads [-].
-    """
-    step = SHOP_STEP_M[task.job.units]
-    start = 2 if task.job.units == "us" else 3
-    for count in range(start, int(LARGEST_LEG_M / step + 1e-9) + 1):
-        leg = count * step
-        try:
-            if weld_link(task, found, leg).use <= 1 + 1e-9:
-                return leg
-        except OutOfRangeError:
-            return None
-    return None

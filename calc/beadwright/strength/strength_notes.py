@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from math import inf
 
 from beadwright.phrases import Amount, say
 from beadwright.results import Note, severest_first
+from beadwright.strength import resistance_en
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.lap_notes import lap_notes
-from beadwright.strength.resistance_aisc import counted_leg, long_weld_factor
-from beadwright.strength.strength_answer import LegSizes
+from beadwright.strength.leg_sizes import LegSizes
+from beadwright.strength.resistance_aisc import SHEET_M, counted_leg, long_weld_factor
+from beadwright.strength.steel_strength import LEVEL_PA, ROUND_OF
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
@@ -36,10 +39,15 @@ def strength_notes(
         *_sizes(task, legs),
         *_counting(task, found, legs),
         *lap_notes(task),
+        *_code(task, legs),
         *_seam(task, segments),
         *_cautions(task),
     ]
     return severest_first(notes)
+
+
+def _weld_source(task: StrengthTask) -> str:
+    return "en-1993-1-8" if task.european else "aisc-j2.4-strength"
 
 
 def _leg(value_m: float) -> Amount:
@@ -62,7 +70,7 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
         yield Note(
             "stop",
             say("strength.no-fillet-holds"),
-            "aisc-j2.4-strength",
+            _weld_source(task),
             "leg",
         )
 
@@ -90,7 +98,7 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
             "aisc-j2.2b",
             "leg",
         )
-    if legs.judged > legs.one_pass + REL_TOL:
+    if legs.one_pass is not None and legs.judged > legs.one_pass + REL_TOL:
         position = task.job.position
         yield Note(
             "note",
@@ -106,7 +114,7 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
         yield Note(
             "note",
             say("strength.weld-larger", leg=_leg(legs.to_weld)),
-            "aws-d1.1-gap",
+            "geometry" if task.european else "aws-d1.1-gap",
             "gap",
         )
 
@@ -146,19 +154,60 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
                 "cross_increase",
             )
     if task.welds_on_stem == 2 and task.sides == 1:
-        yield Note("note", say("strength.both-lines-one-plate"), "aisc-j4.2")
+        yield Note(
+            "note",
+            say("strength.both-lines-one-plate"),
+            "en-1993-1-1" if task.european else "aisc-j4.2",
+        )
+
+
+def _code(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
+    """What only the code chosen has to say."""
+    if task.european:
+        if task.ends_lost:
+            yield Note(
+                "note",
+                say("strength.ends-lost", throat=_leg(legs.throat)),
+                "en-1993-1-8-ends",
+                "weld_ends",
+            )
+        share = 1.0
+        if task.end_loaded:
+            share = resistance_en.long_weld_factor(task.group.shortest_m, legs.throat)
+        if share < 1:
+            yield Note("note", say("strength.long-lap", counted=share), "en-1993-1-8-lap",
+                       "group_height")  # fmt: skip
+        if task.job.thinner_m < resistance_en.THINNEST_M - REL_TOL:
+            yield Note("caution", say("strength.sheet-en"), "en-1993-1-8-sheet", "plate")
+        return
+    if task.job.thinner_m < SHEET_M - REL_TOL:
+        yield Note("caution", say("strength.sheet-us"), "aws-d1.3", "plate")
+    matching, grade = min((s.matching or inf, s.grade) for s in (task.steel, task.steel2))
+    if task.filler_pa > (matching + LEVEL_PA) * (1 + REL_TOL):
+        yield Note(
+            "caution",
+            say(
+                "strength.filler-over-matching",
+                filler=Amount(task.filler_pa, "stress"),
+                matching=Amount(matching, "stress"),
+                steel=grade,
+            ),
+            "aisc-j2.5-filler",
+            "filler_strength",
+        )
 
 
 def _seam(task: StrengthTask, segments: Intermittent | None) -> Iterator[Note]:
     if segments is not None:
+        said = "strength.intermittent-en" if task.european else "strength.intermittent"
         yield Note(
             "note",
             say(
-                "strength.intermittent",
+                said,
                 segment=Amount(segments.segment_m, "length"),
                 pitch=Amount(segments.pitch_m, "length"),
             ),
-            "aisc-j2.2b-long",
+            "en-1993-1-8-seam" if task.european else "aws-d1.1-spacing",
             "segment",
         )
 
@@ -181,10 +230,18 @@ def _cautions(task: StrengthTask) -> Iterator[Note]:
         yield Note(
             "caution", say("strength.steel-counted", steel=steel.grade), steel.source, "steel"
         )
+        if steel.grade in ROUND_OF:
+            other = ROUND_OF[steel.grade]
+            yield Note(
+                "caution",
+                say("strength.shaped-tube", steel=steel.grade, other=other),
+                steel.source,
+                "steel",
+            )
     if not task.job.is_fillet:
         yield Note(
             "caution",
             say("strength.judges-a-fillet"),
-            "aisc-j2.4-strength",
+            _weld_source(task),
             "joint",
         )

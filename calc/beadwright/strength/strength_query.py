@@ -204,6 +204,15 @@ class StrengthQuery(PageQuery):
             default="no",
         )
     )
+    weld_ends: Literal["plain", "full"] = required(
+        Choice(
+            ("plain", "full"),
+            label="Ends of the weld",
+            help="full: full size to its ends, or returned round the corner; plain: by EN "
+            "1993-1-8 each end costs a throat of length",
+            default="plain",
+        )
+    )
     filler_strength: float | None = optional(
         Measured(
             "stress",
@@ -227,9 +236,9 @@ class StrengthQuery(PageQuery):
     segment: float | None = optional(
         Measured(
             "length",
-            "1-1/2in",
+            "30mm",
             "12in",
-            "AISC 360 J2.2b asks 1-1/2 in or more",
+            "the codes ask for 30 mm (EN 1993-1-8) or 1-1/2 in (AISC 360) and more",
             label="Intermittent segment",
             help="length of an intermittent segment; blank: the shortest allowed",
             blank="shortest",

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from beadwright.errors import FieldErrors, OutOfRangeError
+from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
-from beadwright.joint.fillets import largest_edge_leg
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
-from beadwright.strength.resistance_aisc import filler_strength
-from beadwright.strength.steel_strength import STRENGTHS, SteelStrength
+from beadwright.strength.steel_strength import SteelStrength
+from beadwright.strength.strength_conflicts import check_center, check_edge, check_part
+from beadwright.strength.strength_metals import counted_filler, plate_steels
 from beadwright.strength.strength_query import (
     DEMO_LOAD,
     DEMO_LOAD_IN_PLANE,
@@ -23,7 +23,7 @@ from beadwright.strength.strength_query import (
 )
 from beadwright.strength.weld_group import WeldGroup, shaped_group
 from beadwright.strength.weld_line import LineProperties, line_properties
-from beadwright.units import read, written
+from beadwright.units import read
 
 _BOTH_SIDES = 2.0
 """Distance, in plate thicknesses, under which two lines of weld are the two sides of one plate
@@ -50,6 +50,7 @@ class StrengthTask:
         code: Design code.
         analysis: How the load spreads.
         increase: True if the added strength across the weld counts.
+        ends_full: True if the weld is full size to its ends.
         segment_m: Length of an intermittent segment asked for, or None [m].
         demo_load: True if the load is the demonstration's.
     """
@@ -69,6 +70,7 @@ class StrengthTask:
     code: DesignCode
     analysis: Analysis
     increase: bool
+    ends_full: bool
     segment_m: float | None
     demo_load: bool
 
@@ -88,6 +90,22 @@ class StrengthTask:
             assert steel.correlation is not None  # refused when the query was read
             found.append((steel.at(thickness)[1], steel.correlation))
         return min(found)
+
+    @property
+    def ends_lost(self) -> bool:
+        """True if the code takes a throat off each end of the weld."""
+        return self.european and not self.ends_full and self.group.free_ends > 0
+
+    def on_weld(self, group: WeldGroup) -> StrengthTask:
+        """Return the same load on a part of the weld; through the centroid it stays so.
+
+        Args:
+            group: The part that counts [-].
+        """
+        old, new, load = self.properties, line_properties(group), self.load
+        if not self.concentric:
+            load = load_at_centroid(new, load, (old.x, old.y, 0.0))
+        return replace(self, group=group, properties=new, load=load)
 
     @property
     def concentric(self) -> bool:
@@ -127,13 +145,14 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
     """
     job = query.job
     group = _group(query)
-    _check_part(query, group)
-    _check_edge(job)
+    check_part(query, group)
+    check_edge(query)
     properties = line_properties(group)
     asked, demo = _loaded(query)
     load, at = _load(asked, properties)
     if query.analysis == "ic":
-        _check_plane(asked, load)
+        check_center(query, asked, load)
+    steels = plate_steels(query)
     return StrengthTask(
         job=job,
         group=group,
@@ -142,14 +161,15 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
         at=at,
         per_length_n_m=asked.line_load,
         sides=_sides(query, group),
-        steel=_steel(query, "steel", "plate"),
-        steel2=_steel(query, "steel2" if query.member.steel2 else "steel", "plate2"),
+        steel=steels[0],
+        steel2=steels[1],
         plate_width_m=query.member.plate_width,
         plate2_width_m=query.member.plate2_width,
-        filler_pa=query.filler_strength or filler_strength(job.wire.type.name),
+        filler_pa=counted_filler(query, steels),
         code=query.design_code,
         analysis=query.analysis,
         increase=query.cross_increase == "yes",
+        ends_full=query.weld_ends == "full",
         segment_m=query.segment,
         demo_load=demo,
     )
@@ -171,36 +191,6 @@ def _sides(query: StrengthQuery, group: WeldGroup) -> int:
     if query.weld_sides is not None:
         return int(query.weld_sides)
     return 2 if group.name == "line" and query.job.joint == "tee" else 1
-
-
-def _check_part(query: StrengthQuery, group: WeldGroup) -> None:
-    part, system = query.part_length, query.job.units
-    if part is None:
-        return
-    left, bottom, right, top = group.outline
-    longest = max(right - left, top - bottom)
-    if longest > part * (1 + 1e-9):
-        text = (
-            f"The weld is {written(longest, 'length', system)} long, the part "
-            f"{written(part, 'length', system)}: shorten the weld or "
-            "give the part its length."
-        )
-        key = "group_height" if query.group_height is not None else "weld_length"
-        key = "group" if isinstance(query.group, WeldGroup) else key
-        raise FieldErrors({key: [text], "part_length": [text]})
-
-
-def _check_edge(job: Job) -> None:
-    if job.leg_m is None or job.joint != "lap":
-        return
-    most = largest_edge_leg(job.plate2_m)
-    if job.leg_m > most + 1e-9:
-        text = (
-            f"Leg {written(job.leg_m, 'leg', job.units)} is over "
-            f"{written(most, 'leg', job.units)}, the most along the edge of the "
-            f"{written(job.plate2_m, 'leg', job.units)} plate (AISC 360 J2.2b)."
-        )
-        raise FieldErrors({"leg": [text], "plate2": [text]})
 
 
 def _loaded(query: StrengthQuery) -> tuple[LoadEntries, bool]:
@@ -249,34 +239,3 @@ def _load(
         asked.load_z or 0.0,
     )
     return load_at_centroid(properties, given, spot), spot
-
-
-def _check_plane(asked: LoadEntries, load: GroupLoad) -> None:
-    size = abs(load.px) + abs(load.py) + abs(load.pz) + abs(load.mz)
-    if max(abs(load.pz), abs(load.mx), abs(load.my)) <= 1e-9 * size:
-        return
-    keys = asked.written("pz", "mx", "my", "load_z", "line_load")
-    text = (
-        "The turning center takes loads in the plane of the joint only. Leave pull, bending and "
-        "reach out from the joint blank, or take the elastic method."
-    )
-    raise FieldErrors({key: [text] for key in ("analysis", *keys)})
-
-
-def _steel(query: StrengthQuery, key: str, plate: str) -> SteelStrength:
-    """The steel of a plate, typed under one key or the other, or the usual."""
-    european = query.design_code.startswith("en")
-    typed = query.member.steel2 if key == "steel2" else query.steel
-    steel = typed or STRENGTHS["S235JR" if european else "A36"]
-    if european and steel.correlation is None:
-        grades = ", ".join(g for g, s in STRENGTHS.items() if s.correlation is not None)
-        text = (
-            f"EN 1993-1-8 has no correlation factor for {steel.grade}: take {grades}, "
-            "or design by AISC (asd, lrfd)."
-        )
-        raise FieldErrors({key: [text], "design_code": [text]})
-    try:
-        steel.at(query.job.plate_m if plate == "plate" else query.job.plate2_m)
-    except OutOfRangeError as error:
-        raise FieldErrors({plate: [str(error)], key: [str(error)]}) from error
-    return steel

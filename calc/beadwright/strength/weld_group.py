@@ -108,13 +108,20 @@ class WeldGroup:
         return self.length_m / len(self.stretches) if apart else self.length_m
 
     @cached_property
+    def free_tips(self) -> tuple[tuple[bool, bool], ...]:
+        """For each stretch, whether its bead starts and stops with no other to meet."""
+        return tuple(
+            (self._is_free(start, at), self._is_free(end, at))
+            for at, (start, end) in enumerate(self.stretches)
+        )
+
+    def _is_free(self, tip: XY, at: int) -> bool:
+        return not any(_lies_on(tip, other) for j, other in enumerate(self.stretches) if j != at)
+
+    @property
     def free_ends(self) -> int:
         """Ends where a bead starts or stops with no other to meet."""
-        tips = [tip for stretch in self.stretches for tip in stretch]
-        return sum(
-            not any(_lies_on(tip, other) for j, other in enumerate(self.stretches) if j != i // 2)
-            for i, tip in enumerate(tips)
-        )
+        return sum(map(sum, self.free_tips))
 
     @cached_property
     def way(self) -> XY | None:

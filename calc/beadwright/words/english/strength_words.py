@@ -77,7 +77,33 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "and it is not counted. BS 5950-1 allows none so short."
         ),
         "strength.least-lap": "Lap the plates {least} or more.",
+        "strength.ends-lost": (
+            "Each end of the weld is taken as not full size: {throat} of length less there. Full "
+            "size to the ends, or returned round the corner: say so under Ends of the weld."
+        ),
+        "strength.long-lap": (
+            "Over 150 throats long and loaded along: its middle idles, {counted:.0%} counts."
+        ),
+        "strength.sheet-us": (
+            "Under 1/8 in this is sheet: AWS D1.3 and AISI S100 rule, and with them the tearing of "
+            "the sheet beside the weld. AWS D1.1, whose welds AISC 360 counts, begins at 1/8 in."
+        ),
+        "strength.sheet-en": (
+            "Under 4 mm EN 1993-1-3 rules, for sheet. EN 1993-1-8, used here, begins at 4 mm."
+        ),
+        "strength.filler-over-matching": (
+            "Filler of {filler} is more than one level over the {matching} that matches {steel}: "
+            "AISC 360 allows one. Take a softer wire."
+        ),
+        "strength.shaped-tube": (
+            "{steel} is counted as square or rectangular tube. Round tube is weaker: take {other}."
+        ),
         "strength.intermittent": "Or weld {segment} on {pitch} centers. Put a segment at each end.",
+        "strength.intermittent-en": (
+            "Or weld {segment} on {pitch} centers, with no gap wider than a quarter of the "
+            "narrower plate. At each end weld on for three quarters of that width. Not where it "
+            "rusts."
+        ),
         "strength.demo-load": "The load is made up for the demonstration bracket. Put in yours.",
         "strength.licensed": (
             "Structural, pressure and lifting gear: the written procedure, the code there and "

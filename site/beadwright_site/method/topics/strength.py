@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from beadwright.measures import INCH_M
+from beadwright.measures import INCH_M, PSI_PA
 from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
-from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
-from beadwright.strength.resistance_en import GAMMA_M2
-from beadwright.strength.steel_strength import STRENGTHS
-from beadwright.strength.strength_check import LARGEST_LEG_M
+from beadwright.strength.leg_search import LARGEST_LEG_M
+from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE, SHEET_M
+from beadwright.strength.resistance_en import GAMMA_M2, THINNEST_M
+from beadwright.strength.steel_strength import LEVEL_PA, STRENGTHS
 from beadwright_site.method.equations import Equation, Section, Symbol, Table, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 
@@ -108,18 +108,24 @@ AISC = Equation(
     f"Factored loads × {PHI_WELD:g}; service loads ÷ {OMEGA_WELD:g}. The part with θ counts only "
     "when asked for, and only where the code allows it.",
     "The code's own margin.",
-    ("aisc-j2.4-strength", "aisc-j2.2b-long"),
+    ("aisc-j2.4-strength", "aisc-j2.2b-long", "aisc-j2.5-filler", "aws-d1.3"),
     "A weld shorter than four legs counts a quarter of its length as leg; of one over 300 legs, "
     "180 legs count. Welds along and across a load through their middle hold the greater of two "
     "sums: both as they are, without the part with θ, or 0.85 of those along and 1.5 of those "
-    f"across. The leg goes up to 1/16 in or 1 mm; over {LARGEST_LEG_M / INCH_M:g} in cut a groove.",
+    f"across. The leg goes up to 1/16 in or 1 mm; over {LARGEST_LEG_M / INCH_M:g} in cut a groove. "
+    "Filler more than one level, "
+    f"{LEVEL_PA / PSI_PA / 1000:g} ksi, over the one that matches the weaker steel is named. Under "
+    f"{SHEET_M / INCH_M:g} in it is sheet, which this does not cover.",
     ("resistance_aisc.SHEAR_SHARE", "resistance_aisc.PHI_WELD", "resistance_aisc.OMEGA_WELD",
      "resistance_aisc.filler_strength", "resistance_aisc.direction_factor",
      "resistance_aisc.nominal_strength", "resistance_aisc.available",
      "resistance_aisc.long_weld_factor", "resistance_aisc.counted_leg",
      "resistance_aisc.concentric_strength",
-     "strength_check.counted_throat", "strength_check.weld_link", "strength_check.leg_needed",
-     "strength_check.SHOP_STEP_M", "strength_check.LARGEST_LEG_M"),
+     "resistance_aisc.SHEET_M", "steel_strength.LEVEL_PA",
+     "strength_check.counted_throat", "strength_check.weld_link", "leg_search.leg_needed",
+     "leg_search.largest_counted", "leg_search.shop_legs", "leg_search.SHOP_STEP_M",
+     "leg_search.LARGEST_LEG_M", "leg_sizes.least_leg", "leg_sizes.leg_sizes",
+     "leg_sizes.judged_leg2"),
 )  # fmt: skip
 
 EUROPE = Equation(
@@ -144,14 +150,21 @@ EUROPE = Equation(
         Symbol("β", "part of a long lap weld that counts when loaded along", "–"),
         Symbol("l", "its length", "m"),
     ),
-    "Throat 3 mm and over; length less two throats, 30 mm and six throats at the least. Which side "
-    "the weld lies on is not asked: the worse is counted.",
+    f"Throat 3 mm and over, parts {THINNEST_M * 1000:g} mm and over: thinner is EN 1993-1-3's. "
+    "Which side the weld lies on is not asked: the worse is counted.",
     "The code's own margin; a national annex may change it.",
-    ("en-1993-1-8", "en-10025-2"),
-    "",
+    ("en-1993-1-8", "en-1993-1-8-ends", "en-1993-1-8-lap", "en-1993-1-8-filler",
+     "en-1993-1-8-sheet", "en-10025-2"),
+    "A weld that is not full size to its ends loses one throat at each end where a bead starts or "
+    "stops, and its middle and moments are those of what is left; 30 mm and six throats must be "
+    "left. Over 900 throats nothing of a long lap counts. Filler weaker than the steel, the weaker "
+    "of two, is refused.",
     ("resistance_en.GAMMA_M2", "resistance_en.LEAST_THROAT_M", "resistance_en.LEAST_LENGTH_M",
      "resistance_en.simplified_strength", "resistance_en.directional_use",
-     "resistance_en.effective_length", "resistance_en.long_weld_factor"),
+     "resistance_en.effective_length", "resistance_en.least_length_en",
+     "resistance_en.long_weld_factor", "resistance_en.THINNEST_M",
+     "effective_weld.effective_weld", "strength_metals.counted_filler",
+     "strength_metals.plate_steels"),
 )  # fmt: skip
 
 PLATES = Equation(
@@ -192,12 +205,20 @@ SEAM = Equation(
         Symbol("R", "what the weakest link holds per length", "N/m"),
         Symbol("f", "what the seam is asked per length", "N/m"),
     ),
-    "Straight seams loaded evenly; segments four legs and 1-1/2 in or longer. The clear "
-    "gap is held to 16 thicknesses and 200 mm.",
+    "Straight seams loaded evenly. AISC and AWS: segments four legs and 1-1/2 in or longer, pitch "
+    "to 24 thicknesses and 12 in. EN 1993: 30 mm and six throats must be left of a segment, its "
+    "ends off; clear gap to 12 thicknesses and 200 mm.",
     "Rounded down to a mark on the rule.",
-    ("aisc-j2.2b-long", "en-1993-1-8"),
-    "",
-    ("intermittent.intermittent_for", "intermittent.widest_gap"),
+    ("aisc-j2.2b-long", "aws-d1.1-spacing", "en-1993-1-8-seam", "en-1993-1-8-ends"),
+    "Spacing is read from middle to middle, the safe way. EN 1993 allows a gap of 16 thicknesses "
+    "where the parts are pulled, and asks one no wider than a quarter of the narrower plate where "
+    "they are pressed or sheared: the first is not used, the second is yours to see to.",
+    (
+        "intermittent.pitch_for",
+        "intermittent.widest_pitch_aisc",
+        "intermittent.widest_gap_en",
+        "segments.segments_for",
+    ),
 )
 
 
@@ -210,6 +231,7 @@ def strengths_table() -> Table:
             f"{fy / 1e6:.0f}",
             f"{fu / 1e6:.0f}",
             "–" if steel.correlation is None else f"{steel.correlation:.2f}",
+            "–" if steel.matching is None else f"{steel.matching / PSI_PA / 1000:.0f}",
         )
         for steel in STRENGTHS.values()
         for limit, fy, fu in steel.rows
@@ -217,10 +239,14 @@ def strengths_table() -> Table:
     return Table(
         "steel-strengths",
         "Steels",
-        ("grade", "to mm", "yield, MPa", "tensile, MPa", "βw"),
+        ("grade", "to mm", "yield, MPa", "tensile, MPa", "βw", "filler, ksi"),
         tuple(rows),
-        ("astm-strengths", "en-10025-2"),
-        covers=("steel_strength.strength_of", "steel_strength.STRENGTHS"),
+        ("astm-strengths", "astm-a500", "en-10025-2", "aws-d1.1-matching"),
+        covers=(
+            "steel_strength.strength_of",
+            "steel_strength.STRENGTHS",
+            "steel_strength.ROUND_OF",
+        ),
     )
 
 

@@ -79,6 +79,7 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
             form.choice("weld_sides", (("1", "One side", ""), ("2", "Both sides", "")),
                         form.fields["weld_sides"].blank),
             *job("leg", "gap", "weld_length"), *map(entry, ("part_length", "segment")),
+            form.choice("weld_ends", (("plain", "As they come", ""), ("full", "Full size", ""))),
         ], links=links),
         entry_group("plates", "Plates, steel, wire", [
             *job("joint", "plate", "plate2"), *map(entry, ("plate_width", "plate2_width")),

@@ -76,8 +76,10 @@ def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
     legs, system = found.legs, found.units
     yield Fact(written(legs.least, "leg", system), "least leg, code")
     most = "–" if legs.most is None else written(legs.most, "leg", system)
-    yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded")
-    yield Fact(written(legs.one_pass, "leg", system), "most in one pass")
+    if not found.task.european:
+        yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded")
+    if legs.one_pass is not None:
+        yield Fact(written(legs.one_pass, "leg", system), "most in one pass, prequalified")
     yield Fact(written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
     yield Fact(written(legs.shortest, "length", system), "shortest full-strength weld")
     seam = found.segments

@@ -1,0 +1,101 @@
+"""The legs that matter to a weld: by strength, by the code chosen, by gap and slant."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from math import floor
+
+from beadwright.joint.fillet_joints import skew_leg
+from beadwright.joint.fillets import gapped_leg, largest_edge_leg, least_length, minimum_leg
+from beadwright.strength import resistance_en
+from beadwright.strength.leg_search import SHOP_STEP_M, largest_counted, leg_needed
+from beadwright.strength.strength_check import Spread, counted_throat
+from beadwright.strength.strength_task import StrengthTask
+from beadwright.tolerance import REL_TOL
+
+
+@dataclass(frozen=True, slots=True)
+class LegSizes:
+    """The legs that matter.
+
+    Attributes:
+        judged: The leg judged: as given, else what is needed and the code allows [m].
+        given: True if it was given.
+        needed: Smallest shop leg strength asks for, or None if no fillet holds [m].
+        least: Least the code lets be welded [m].
+        most: Most along the plate's edge, or None where no edge is welded or the code has none [m].
+        one_pass: Most in one pass in this position, or None where the code has none [m].
+        to_weld: What to weld so that neither gap nor slant costs throat [m].
+        throat: Throat of the leg judged [m].
+        shortest: Shortest weld this leg counts fully in [m].
+    """
+
+    judged: float
+    given: bool
+    needed: float | None
+    least: float
+    most: float | None
+    one_pass: float | None
+    to_weld: float
+    throat: float
+    shortest: float
+
+
+def leg_sizes(task: StrengthTask, found: Spread) -> LegSizes:
+    """Return the legs that matter.
+
+    Args:
+        task: What is asked [-].
+        found: How the load spreads, no end taken off [-].
+    """
+    job = task.job
+    needed, least = leg_needed(task, found), least_leg(task)
+    judged = job.leg_m
+    if judged is None:
+        judged = max(needed or largest_counted(task, found) or least, least)
+    throat = counted_throat(judged, judged_leg2(task))
+    skew = job.edges.skew_deg if job.joint == "tee" else 90.0
+    # A root opening belongs to its groove: only a fillet's gap takes from its throat.
+    gap = job.gap_m if job.is_fillet and job.gap_m is not None else 0.0
+    gapped = judged + gap if task.european else gapped_leg(judged, gap)
+    return LegSizes(
+        judged=judged,
+        given=job.leg_m is not None,
+        needed=needed,
+        least=least,
+        most=None if task.european or job.joint != "lap" else largest_edge_leg(job.plate2_m),
+        one_pass=None if task.european else job.position.single_pass_leg_m,
+        to_weld=skew_leg(gapped, skew),
+        throat=throat,
+        shortest=_shortest(task, judged, throat),
+    )
+
+
+def judged_leg2(task: StrengthTask) -> float | None:
+    """Return the other leg, where both are given; a leg worked out here is of equal legs [m].
+
+    Args:
+        task: What is asked [-].
+    """
+    return task.job.edges.leg2_m if task.job.leg_m is not None else None
+
+
+def least_leg(task: StrengthTask) -> float:
+    """Return the least leg the code lets be welded [m].
+
+    Source: AISC 360-22 Table J2.4; EN 1993-1-8:2005, 4.5.2(2), a throat of 3 mm.
+
+    Args:
+        task: What is asked [-].
+    """
+    if not task.european:
+        return minimum_leg(task.job.thinner_m)
+    step = SHOP_STEP_M[task.job.units]
+    return step * -floor(-resistance_en.LEAST_THROAT_M * 2**0.5 / step + REL_TOL)
+
+
+def _shortest(task: StrengthTask, leg: float, throat: float) -> float:
+    if not task.european:
+        return least_length(leg)
+    lost = 2 * throat if task.ends_lost else 0.0
+    return resistance_en.least_length_en(throat) + lost

@@ -1,0 +1,86 @@
+"""Entries of the Strength page that contradict each other, and what is said beside them."""
+
+from __future__ import annotations
+
+from beadwright.errors import FieldErrors
+from beadwright.joint.fillets import largest_edge_leg
+from beadwright.strength.elastic_line import GroupLoad
+from beadwright.strength.strength_query import LoadEntries, StrengthQuery
+from beadwright.strength.weld_group import WeldGroup
+from beadwright.units import written
+
+
+def check_part(query: StrengthQuery, group: WeldGroup) -> None:
+    """Refuse a weld longer than the part it lies on.
+
+    Args:
+        query: The query as read [-].
+        group: Its weld group [-].
+
+    Raises:
+        FieldErrors: Beside the length of the weld and of the part.
+    """
+    part, system = query.part_length, query.job.units
+    if part is None:
+        return
+    left, bottom, right, top = group.outline
+    longest = max(right - left, top - bottom)
+    if longest > part * (1 + 1e-9):
+        text = (
+            f"The weld is {written(longest, 'length', system)} long, the part "
+            f"{written(part, 'length', system)}: shorten the weld or "
+            "give the part its length."
+        )
+        key = "group_height" if query.group_height is not None else "weld_length"
+        key = "group" if isinstance(query.group, WeldGroup) else key
+        raise FieldErrors({key: [text], "part_length": [text]})
+
+
+def check_edge(query: StrengthQuery) -> None:
+    """Refuse a leg over what the edge of a lap's plate allows; EN 1993-1-8 has no such limit.
+
+    Args:
+        query: The query as read [-].
+
+    Raises:
+        FieldErrors: Beside the leg and the plate.
+    """
+    job = query.job
+    if job.leg_m is None or job.joint != "lap" or query.design_code.startswith("en"):
+        return
+    most = largest_edge_leg(job.plate2_m)
+    if job.leg_m > most + 1e-9:
+        text = (
+            f"Leg {written(job.leg_m, 'leg', job.units)} is over "
+            f"{written(most, 'leg', job.units)}, the most along the edge of the "
+            f"{written(job.plate2_m, 'leg', job.units)} plate (AISC 360 J2.2b)."
+        )
+        raise FieldErrors({"leg": [text], "plate2": [text]})
+
+
+def check_center(query: StrengthQuery, asked: LoadEntries, load: GroupLoad) -> None:
+    """Refuse what the instantaneous center does not cover: another code, a load out of the plane.
+
+    Args:
+        query: The query as read [-].
+        asked: What loads the weld, as asked [-].
+        load: The same at the weld's centroid [N, N·m].
+
+    Raises:
+        FieldErrors: Beside the method and what does not go with it.
+    """
+    if query.design_code.startswith("en"):
+        text = (
+            "The turning center stands on the curve of AISC 360, which EN 1993-1-8 does not have: "
+            "take the elastic method, or design by AISC (asd, lrfd)."
+        )
+        raise FieldErrors({"analysis": [text], "design_code": [text]})
+    size = abs(load.px) + abs(load.py) + abs(load.pz) + abs(load.mz)
+    if max(abs(load.pz), abs(load.mx), abs(load.my)) <= 1e-9 * size:
+        return
+    keys = asked.written("pz", "mx", "my", "load_z", "line_load")
+    text = (
+        "The turning center takes loads in the plane of the joint only. Leave pull, bending and "
+        "reach out from the joint blank, or take the elastic method."
+    )
+    raise FieldErrors({key: [text] for key in ("analysis", *keys)})
