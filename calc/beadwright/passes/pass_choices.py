@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from beadwright.job.job import Aim, Job
 from beadwright.passes.pass_beads import Asked, PassPlan
-from beadwright.passes.pass_plan import MOST_BEADS, pass_plan
+from beadwright.passes.pass_plan import MOST_BEADS, Grounds, pass_plan
 from beadwright.phrases import Phrase, say
 from beadwright.setting.aims import AIMS
 
@@ -47,7 +47,8 @@ def choices(found: PassPlan) -> tuple[Choice, ...]:
         found: The plan shown [-].
     """
     job, asked = found.job, found.asked
-    fewest = found if asked.count is None else pass_plan(job, replace(asked, count=None))
+    grounds = Grounds(job, asked)
+    fewest = found if asked.count is None else grounds.with_beads(None)
     least = len(fewest.beads)
     rows = [_choice(say("passes.fewest"), {"passes": ""}, fewest, same=asked.count is None)]
     counts = {least + 1, least + 2}
@@ -55,7 +56,7 @@ def choices(found: PassPlan) -> tuple[Choice, ...]:
         counts |= {asked.count - 1, asked.count, asked.count + 1}
     for count in sorted(counts):
         if least < count <= MOST_BEADS or count == asked.count:
-            other = found if count == asked.count else pass_plan(job, replace(asked, count=count))
+            other = found if count == asked.count else grounds.with_beads(count)
             rows.append(
                 _choice(
                     say("passes.count", count=count),
@@ -101,11 +102,11 @@ def nearest(found: PassPlan) -> Choice | None:
     Args:
         found: A plan that does not hold [-].
     """
-    count = len(found.beads)
+    count, grounds = len(found.beads), Grounds(found.job, found.asked)
     for step in range(1, FARTHEST + 1):
         for other in (count + step, count - step):
             if 1 <= other <= MOST_BEADS:
-                plan = pass_plan(found.job, replace(found.asked, count=other))
+                plan = grounds.with_beads(other)
                 if plan.open and not plan.over:
                     hold = say("passes.hold", count=other)
                     return _choice(hold, {"passes": str(other)}, plan)

@@ -30,7 +30,7 @@ class Slot:
         of: Beads in that layer [-].
         outlines: What it shows in the section; two pieces where it runs around a hole [m].
         section_m2: Section laid along the weld [m²].
-        width_m: Width of the layer's share it covers [m].
+        width_m: Width it shows on top of its layer; covered by its neighbors, its widest [m].
         thickness_m: Thickness of its layer [m].
         aim: Where the wire points: the corner the bead is laid into [m].
         across: How far from the first toe's side (-1) to the second's (1) it lies [-].
@@ -114,10 +114,15 @@ def _corner(points: Sequence[XY], layer: Layer, way: int, place: int) -> XY:
 
 
 def _width(points: Sequence[XY], layer: Layer) -> float:
-    """Visible width of a bead on top of its layer."""
-    span = layer.high - layer.low
-    top = [x for x, y in points if y >= layer.high - 1e-3 * span]
-    return max(top) - min(top)
+    """Visible width of a bead on top of its layer; of one its neighbors cover, the widest.
+
+    Where a layer is thick beside its beads, one leans over the next at the wall.
+    """
+    near = layer.high - 1e-3 * (layer.high - layer.low)
+    top = [x for x, y in points if y >= near]
+    shown = max(top) - min(top) if top else 0.0
+    across = [x for x, _ in points]
+    return shown if shown > 0 else max(across) - min(across)
 
 
 def _rings(frame: Frame, piece: list[XY], layer: Layer, number: int) -> list[Slot]:

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
+from functools import cached_property
 
 from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
@@ -45,39 +46,96 @@ def pass_plan(job: Job, asked: Asked = FEWEST) -> PassPlan:
         job: The job [-].
         asked: What is asked of the plan [-].
     """
-    plan = make_plan(job)
-    found = _planned(job, plan, asked)
-    shorts = job.wire.traits.shorts and plan.transfer == "spray"
-    if job.transfer == "auto" and shorts and not found.open and plan.refused is None:
-        cooler = replace(job, transfer="short")
-        shorted = replace(make_plan(cooler), reason=say("passes.spray-too-light"))
-        other = _planned(cooler, shorted, asked)
-        if other.open:
-            return replace(other, job=job)
-    return found
+    return Grounds(job, asked).with_beads(asked.count)
 
 
-def _planned(job: Job, plan: Plan, asked: Asked) -> PassPlan:
-    """The pass plan in one mode."""
+@dataclass(frozen=True, slots=True)
+class _Ground:
+    """What stands in one mode, whatever the number of beads."""
+
+    job: Job
+    plan: Plan
+    asked: Asked
+    processes: Mapping[Part, Process]
+    size: BeadLimits
+    limits: BeadLimits
+    sides: tuple[Frame, ...]
+
+
+@dataclass(frozen=True)
+class Grounds:
+    """What the plans of a job have in common, whatever the number of beads.
+
+    Attributes:
+        job: The job.
+        asked: What is asked of its plans; its count is left aside.
+    """
+
+    job: Job
+    asked: Asked
+
+    @cached_property
+    def _first(self) -> _Ground:
+        """In the mode planned."""
+        return _ground(self.job, make_plan(self.job), self.asked)
+
+    @cached_property
+    def _cooler(self) -> _Ground | None:
+        """In short circuit, where the mode is free and spray was planned."""
+        job, plan = self.job, self._first.plan
+        shorts = job.wire.traits.shorts and plan.transfer == "spray"
+        if job.transfer != "auto" or not shorts or plan.refused is not None:
+            return None
+        short = replace(job, transfer="short")
+        shorted = replace(make_plan(short), reason=say("passes.spray-too-light"))
+        return _ground(short, shorted, self.asked)
+
+    def with_beads(self, count: int | None) -> PassPlan:
+        """Return the plan with a number of beads.
+
+        Args:
+            count: Beads in all, 1 or more, or None for the fewest [-].
+        """
+        found = _planned(self._first, count)
+        if not found.open and self._cooler is not None:
+            other = _planned(self._cooler, count)
+            if other.open:
+                return replace(other, job=self.job)
+        return found
+
+
+def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
     processes: dict[Part, Process] = {
         part: process_of(job, plan, part, asked.of(part)) for part in ("root", "fill", "cap")
     }
     size = position_limits(job, stringers=asked.stringers)
-    limits = _held_by_runs(processes, size)
-    sides = [frame_of(region) for region in plan.shape.regions]
-    layers = _layers(job, plan.shape, sides, limits, asked.count)
-    beads = tuple(_beads(job, plan, processes, sides, layers))
-    over = () if asked.count is None else tuple(_over(job, plan.shape, sides, layers, size))
+    return _Ground(
+        job=job,
+        plan=plan,
+        asked=asked,
+        processes=processes,
+        size=size,
+        limits=_held_by_runs(processes, size),
+        sides=tuple(frame_of(region) for region in plan.shape.regions),
+    )
+
+
+def _planned(ground: _Ground, count: int | None) -> PassPlan:
+    """The pass plan in one mode."""
+    job, plan, sides = ground.job, ground.plan, ground.sides
+    layers = _layers(job, plan.shape, sides, ground.limits, count)
+    beads = tuple(_beads(job, plan, ground.processes, sides, layers))
+    over = () if count is None else tuple(_over(job, plan.shape, sides, layers, ground.size))
     counts = tuple(len(side) for side in layers)
     return PassPlan(
         job=job,
         plan=plan,
-        asked=asked,
+        asked=replace(ground.asked, count=count),
         shape=plan.shape,
         beads=beads,
         layers=counts,
-        processes=processes,
-        limits=limits,
+        processes=ground.processes,
+        limits=ground.limits,
         over=over,
     )
 

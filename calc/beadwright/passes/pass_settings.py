@@ -37,15 +37,23 @@ def laid_beads(
         feed = _feed(plan, process, window, mean)
         point = _point(plan, process, feed, window, mean)
         return [_one(job, process, point, section) for section in sections]
-    found: list[Laid | Fight] = []
-    for section in sections:
-        alone = _shared_room(process, section, section)
-        if alone is None:
-            found.append(_fight(process, section))
-            continue
-        feed = _feed(plan, process, alone, section)
-        found.append(_one(job, process, _point(plan, process, feed, alone, section), section))
-    return found
+    # The beads of a layer are of one section: what one takes, the others take.
+    found = {size: _alone(job, plan, process, size) for size in {_grain(each) for each in sections}}
+    return [found[_grain(each)] for each in sections]
+
+
+def _grain(section: float) -> float:
+    """A section without what rounding left in its last places [m²]."""
+    return float(f"{section:.6e}")
+
+
+def _alone(job: Job, plan: Plan, process: Process, section: float) -> Laid | Fight:
+    """The settings of one bead, or the limits that leave it none."""
+    window = _shared_room(process, section, section)
+    if window is None:
+        return _fight(process, section)
+    feed = _feed(plan, process, window, section)
+    return _one(job, process, _point(plan, process, feed, window, section), section)
 
 
 def _fight(process: Process, section: float) -> Fight:
