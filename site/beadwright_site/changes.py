@@ -37,6 +37,8 @@ CHANGES: tuple[Change, ...] = (
             "How close the plan comes to the printed rows is on Method.",
             "A mistyped entry in an address is refused, and the nearest one named. It used to be "
             "left aside.",
+            "Cost says how sure it is: pays, probably pays, even or does not pay, in so many of "
+            "100 chances, with sums that add up on paper and the one figure worth finding out.",
         ),
     ),
     Change(

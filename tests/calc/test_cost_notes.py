@@ -5,7 +5,7 @@ import pytest
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors, UnknownEntryError
 from beadwright.job.page_query import page_fields, read_page
-from beadwright.money.cost_page import CostAnswer, start_chance
+from beadwright.money.cost_page import CostAnswer, drawn_on, start_chance
 from beadwright.money.cost_query import CostQuery
 
 JOB = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=5/16in"
@@ -64,6 +64,21 @@ def test_the_draws_are_those_of_the_way_asked_for(way: int) -> None:
     run, comparison = start_chance(found, way), found.comparisons[way - 1]
     assert comparison.case is not found.comparisons[2 - way].case
     assert run.run(300) == comparison.chance
+
+
+def test_more_draws_change_all_that_comes_from_draws_and_nothing_else() -> None:
+    found = ways()
+    before = found.comparisons[0]
+    state = start_chance(found, 1, 1000).run(700)
+    assert (state.done, state.draws) == (700, 1000)
+    after = drawn_on(before, state, "$")
+    assert after.chance is state
+    assert after.sums.worst == state.low  # in twelve months
+    assert after.curve[-1].now[0] == pytest.approx(after.curve[-1].parts * state.now[0])
+    assert (after.sums.first, after.swings, after.case) == (
+        before.sums.first, before.swings, before.case,
+    )  # fmt: skip
+    assert after.verdict.reason == before.verdict.reason
 
 
 @pytest.mark.parametrize("way", [-1, 0, 3])

@@ -1,24 +1,31 @@
-"""The chance that switching pays: seeded draws, in chunks, so that a page can show and stop them.
+"""The chance that switching pays: seeded draws of all that is unsure, in chunks.
 
-The same seed gives the same run, whatever the chunks.
+A page shows the first draws with its answer, goes on from there and can stop. The same seed gives
+the same draws, whatever the chunks. What is unsure in both ways alike is drawn once for both.
 """
 
 from __future__ import annotations
 
-from bisect import insort
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
+from math import fsum, inf, sqrt
 from random import Random
+from typing import Any
 
 from beadwright.errors import OutOfRangeError
 from beadwright.money.break_even import Case
-from beadwright.money.swings import Lever, Part, moved
+from beadwright.money.cost import part_cost
+from beadwright.money.swings import MOST, Lever, Part
+from beadwright.money.way import Rates, Way
 
 BINS = 24
 """Bars of the picture of the draws [-]."""
 
 MOST_DRAWS = 100_000
 """Most draws of a run; more change the chance by less than half a percent [-]."""
+
+ONE_IN_TEN = 0.1
+"""Share of the draws beyond which an end is called the worst or the best case [-]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,19 +36,27 @@ class ChanceState:
         done: Draws made.
         draws: Draws asked for.
         pays: Share of the draws in which switching pays [-].
+        mean: Mean of the net saving [money/year].
+        spread: Standard deviation of the net saving [money/year].
         low: One draw in ten saves less [money/year].
         middle: Half of the draws save less [money/year].
         high: One draw in ten saves more [money/year].
         bars: Left edge, right edge and count of each bar of the picture [money/year].
+        now: Cost of a part as now: one draw in ten under it, one in ten over it [money].
+        other: The same for the other way [money].
     """
 
     done: int
     draws: int
     pays: float
+    mean: float
+    spread: float
     low: float
     middle: float
     high: float
     bars: tuple[tuple[float, float, int], ...]
+    now: tuple[float, float]
+    other: tuple[float, float]
 
     @property
     def finished(self) -> bool:
@@ -49,11 +64,44 @@ class ChanceState:
         return self.done >= self.draws
 
 
+class _Drawn:
+    """What is drawn is a copy of a frozen dataclass whose figures are set anew at each draw."""
+
+    __slots__ = ()
+    __setattr__ = object.__setattr__
+
+
+class _DrawnWay(_Drawn, Way):
+    __slots__ = ()
+
+
+class _DrawnRates(_Drawn, Rates):
+    __slots__ = ()
+
+
+class _DrawnCase(_Drawn, Case):
+    __slots__ = ()
+
+
+def _copied(case: Case) -> Case:
+    return _DrawnCase(
+        _DrawnRates(**_figures(case.rates)),
+        _DrawnWay(**_figures(case.now)),
+        _DrawnWay(**_figures(case.other)),
+        case.parts,
+        case.months,
+    )
+
+
+def _figures(of: Way | Rates) -> dict[str, Any]:
+    return {each.name: getattr(of, each.name) for each in fields(of)}
+
+
 class Chance:
     """A run of draws that can be taken a chunk at a time.
 
     Each lever is drawn from a triangle: its low and high are the ends, the value in use is the
-    peak.
+    peak. A lever that moves figures of both ways is drawn once for both.
 
     Args:
         case: The two ways.
@@ -68,9 +116,14 @@ class Chance:
     def __init__(self, case: Case, levers: Sequence[Lever], seed: int, draws: int) -> None:
         if not 1 <= draws <= MOST_DRAWS:
             raise OutOfRangeError(f"draws = {draws} must be 1 to {MOST_DRAWS}")
-        self._case, self._levers, self._draws = case, tuple(levers), draws
-        self._random = Random(seed)
+        self._draws = draws
+        self._random = Random(seed).random
+        self._case = _copied(case)
+        self._triangles = [_triangle(lever) for lever in levers]
+        self._figures = _drawn_figures(self._case, levers)
         self._savings: list[float] = []
+        self._now: list[float] = []
+        self._other: list[float] = []
 
     def run(self, chunk: int) -> ChanceState:
         """Make up to a number of draws more and return where the run stands.
@@ -79,30 +132,73 @@ class Chance:
             chunk: Draws to make now, 1 or more [-].
         """
         for _ in range(min(max(chunk, 1), self._draws - len(self._savings))):
-            insort(self._savings, self._draw())
+            self._draw()
         return self._state()
 
-    def _draw(self) -> float:
-        factors: dict[tuple[Part, str], float] = {}
-        for lever in self._levers:
-            factor = self._random.triangular(lever.low, lever.high, 1.0)
-            for target in lever.targets:
-                factors[target] = factors.get(target, 1.0) * factor
-        return moved(self._case, factors).net_saving
+    def _draw(self) -> None:
+        draw, case = self._random, self._case
+        factors = [
+            low + sqrt(share * rising) if (share := draw()) < peak
+            else high - sqrt((1 - share) * falling)
+            for peak, low, rising, high, falling in self._triangles
+        ]  # fmt: skip
+        for holder, name, value, most, levers in self._figures:
+            for lever in levers:
+                value *= factors[lever]
+            setattr(holder, name, value if value < most else most)
+        now, other = part_cost(case.now, case.rates), part_cost(case.other, case.rates)
+        self._savings.append((now - other) * case.parts - case.to_carry)
+        self._now.append(now)
+        self._other.append(other)
 
     def _state(self) -> ChanceState:
-        savings = self._savings
-        pays = sum(saving > 0 for saving in savings) / len(savings)
-        low, middle, high = (_quantile(savings, share) for share in (0.1, 0.5, 0.9))
+        savings = sorted(self._savings)
+        count = len(savings)
+        mean = fsum(savings) / count
+        low, middle, high = (_quantile(savings, s) for s in (ONE_IN_TEN, 0.5, 1 - ONE_IN_TEN))
         return ChanceState(
-            done=len(savings),
+            done=count,
             draws=self._draws,
-            pays=pays,
+            pays=sum(saving > 0 for saving in savings) / count,
+            mean=mean,
+            spread=sqrt(fsum((saving - mean) ** 2 for saving in savings) / count),
             low=low,
             middle=middle,
             high=high,
             bars=_bars(savings),
+            now=_ends(self._now),
+            other=_ends(self._other),
         )
+
+
+def _triangle(lever: Lever) -> tuple[float, float, float, float, float]:
+    """Share of the draws below the peak at one; low end, high end, and what their sides need."""
+    low, high = lever.low, lever.high
+    wide = high - low
+    return (1 - low) / wide, low, wide * (1 - low), high, wide * (high - 1)
+
+
+type _Figure = tuple[Rates | Way | Case, str, float, float, tuple[int, ...]]
+"""Whose figure it is, its name, what was taken for it, the most it can be, the levers on it."""
+
+
+def _drawn_figures(case: Case, levers: Sequence[Lever]) -> list[_Figure]:
+    holders: dict[Part, Rates | Way | Case] = {
+        "rates": case.rates, "now": case.now, "other": case.other, "case": case,
+    }  # fmt: skip
+    on: dict[tuple[Part, str], list[int]] = {}
+    for index, lever in enumerate(levers):
+        for target in lever.targets:
+            on.setdefault(target, []).append(index)
+    return [
+        (holders[part], name, getattr(holders[part], name), MOST.get(name, inf), tuple(which))
+        for (part, name), which in on.items()
+    ]
+
+
+def _ends(figures: Sequence[float]) -> tuple[float, float]:
+    ordered = sorted(figures)
+    return _quantile(ordered, ONE_IN_TEN), _quantile(ordered, 1 - ONE_IN_TEN)
 
 
 def _quantile(ordered: Sequence[float], share: float) -> float:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from beadwright.errors import UnknownEntryError
@@ -16,9 +16,11 @@ from beadwright.money.cost_query import CostQuery
 from beadwright.money.cost_ways import PlannedWay, planned_ways, rates_of
 from beadwright.money.curves import CurvePoint, curve
 from beadwright.money.demo_prices import INVENTED, INVENTED_IN_USE
+from beadwright.money.even_sentences import break_even_sentences
+from beadwright.money.first_year import FirstYear, Work, first_year, week_of
 from beadwright.money.levers import levers_of
-from beadwright.money.swings import Lever, Swing, net_band, swings
-from beadwright.money.verdict import Verdict, break_even_sentences, verdict
+from beadwright.money.swings import Lever, Swing, swings
+from beadwright.money.verdict import Verdict, verdict
 from beadwright.phrases import Phrase, say
 from beadwright.results import Note
 
@@ -29,25 +31,31 @@ class Comparison:
 
     Attributes:
         case: The two ways, rates, volume, months.
+        costs: What each costs.
+        held: What each asks of the shop's hours.
         break_even: Where they meet.
         sentences: A sentence for each break-even: parts_a_year, months, price, laid.
         levers: What is not known for sure.
         swings: What it depends on, longest first.
-        band: Low and high of the net saving [money/year].
-        verdict: Switch, stay or too close.
+        work: What switching does to the shop's week.
+        chance: The draws: verdict, worst case, bands and picture come from them.
+        verdict: Whether the other way pays.
+        sums: What switching brings in the months allowed and after.
         curve: Both costs against parts a year.
-        chance: Chance that switching pays, where draws were asked for in the query.
     """
 
     case: Case
+    costs: tuple[Cost, Cost]
+    held: tuple[Capacity, Capacity]
     break_even: BreakEven
     sentences: Mapping[str, Phrase]
     levers: tuple[Lever, ...]
     swings: tuple[Swing, ...]
-    band: tuple[float, float]
+    work: Work
+    chance: ChanceState
     verdict: Verdict
+    sums: FirstYear
     curve: tuple[CurvePoint, ...]
-    chance: ChanceState | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,48 +109,73 @@ def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer
     rates = rates_of(read)
     costs = tuple(cost_of(planned.way, rates) for planned in ways)
     hours = Hours(read.welders, read.shift, read.shifts, read.weeks)
+    held = tuple(capacity(planned.way, read.parts, hours) for planned in ways)
     return CostAnswer(
         page="cost",
         query=read,
         ways=ways,
         costs=costs,
-        capacities=tuple(capacity(planned.way, read.parts, hours) for planned in ways),
-        comparisons=tuple(_compare(read, ways, costs, index) for index in range(1, len(ways))),
+        capacities=held,
+        comparisons=tuple(_compare(read, ways, costs, held, i) for i in range(1, len(ways))),
         notes=tuple(_notes(read, ways)),
     )
 
 
 def _compare(
-    read: CostQuery, ways: tuple[PlannedWay, ...], costs: tuple[Cost, ...], index: int
+    read: CostQuery,
+    ways: tuple[PlannedWay, ...],
+    costs: tuple[Cost, ...],
+    held: tuple[Capacity, ...],
+    index: int,
 ) -> Comparison:
     now, other, sign = ways[0], ways[index], read.currency
     case = Case(rates_of(read), now.way, other.way, read.parts, read.months)
     levers = levers_of(case, now, other, read.swings)
     found = break_even(case)
     order = swings(case, levers)
-    band = net_band(case, order)
-    chance = None
-    if "draws" in read.typed:
-        chance = Chance(case, levers, read.seed, read.draws).run(read.draws)
+    both, hours = (costs[0], costs[index]), (held[0], held[index])
+    state = Chance(case, levers, read.seed, read.draws).run(read.draws)
     return Comparison(
         case=case,
+        costs=both,
+        held=hours,
         break_even=found,
         sentences=break_even_sentences(case, found, sign),
         levers=levers,
         swings=order,
-        band=band,
-        verdict=verdict(case, (costs[0], costs[index]), band, order, sign),
-        curve=curve(case, order, found.parts_a_year),
-        chance=chance,
+        work=week_of(hours, found, read.weeks),
+        chance=state,
+        verdict=verdict(case, both, hours, state, order, sign),
+        sums=first_year(case, state),
+        curve=curve(case, state, found.parts_a_year),
     )
 
 
-def start_chance(answer: CostAnswer, way: int = 1) -> Chance:
+def drawn_on(found: Comparison, state: ChanceState, sign: str) -> Comparison:
+    """Return a comparison with all that comes from the draws taken from others.
+
+    Args:
+        found: The comparison [-].
+        state: The draws [-].
+        sign: Currency sign [-].
+    """
+    case = found.case
+    return replace(
+        found,
+        chance=state,
+        verdict=verdict(case, found.costs, found.held, state, found.swings, sign),
+        sums=first_year(case, state),
+        curve=curve(case, state, found.break_even.parts_a_year),
+    )
+
+
+def start_chance(answer: CostAnswer, way: int = 1, draws: int = 0) -> Chance:
     """Return a run of draws for a comparison, to be taken chunk by chunk.
 
     Args:
         answer: The answer [-].
         way: Which way the first is compared with, 1 for the second [-].
+        draws: How many, or 0 for as many as the query asks [-].
 
     Raises:
         UnknownEntryError: If there is no such way.
@@ -150,7 +183,7 @@ def start_chance(answer: CostAnswer, way: int = 1) -> Chance:
     if not 1 <= way <= len(answer.comparisons):
         raise UnknownEntryError(f"no way {way}; there are 1 to {len(answer.comparisons)}")
     comparison, query = answer.comparisons[way - 1], answer.query
-    return Chance(comparison.case, comparison.levers, query.seed, query.draws)
+    return Chance(comparison.case, comparison.levers, query.seed, draws or query.draws)
 
 
 def _notes(read: CostQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:

@@ -37,6 +37,10 @@ WAY_KEYS = tuple(each.name for each in dataclasses.fields(WayEntries))
 OTHER_WIRE = "E70C-6M"
 """Wire of the demonstration's second way."""
 
+FIRST_DRAWS = 400
+"""Draws made with the answer: few enough for an answer at once, good to two or three in a hundred
+[-]."""
+
 _OF_LATER = {**DEMO_PRICES, **DEMO_MINUTES, "b_wire": OTHER_WIRE}
 
 
@@ -221,7 +225,7 @@ class CostQuery(PageQuery):
             100_000,
             label="Draws",
             help="draws of the chance that switching pays",
-            default="2000",
+            default=str(FIRST_DRAWS),
         )
     )
     currency: str = required(

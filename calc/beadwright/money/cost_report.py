@@ -64,17 +64,40 @@ def _way(planned: PlannedWay, cost: Cost, held: Capacity, answer: CostAnswer) ->
 
 
 def _comparison(found: Comparison) -> Tree:
-    case, word, (low, high) = found.case, found.verdict, found.band
+    case, word, sums, work = found.case, found.verdict, found.sums, found.work
     return {
         "now": case.now.name,
         "other": case.other.name,
         "verdict": {
             **same(word, "word", "headline", "reason"),
-            "coupon": word.coupon or "",
-            "ask": word.ask or "",
+            "odds": word.odds or "",
+            "hangs_on": [swing.lever.name for swing in word.hangs_on],
+            "settle": word.settle or "",
+            "by_bench": word.by_bench,
         },
         **figures(part_saving=case.part_saving, year_saving=case.year_saving),
-        "net_saving": {**figures(value=case.net_saving, low=low, high=high), "unit": "a year"},
+        "net_saving": {
+            **figures(value=case.net_saving, low=found.chance.low, high=found.chance.high),
+            "unit": "a year",
+        },
+        "sums": figures(
+            part=sums.part,
+            parts=sums.parts,
+            gross=sums.gross,
+            yearly=sums.yearly,
+            year=sums.year,
+            months=sums.months,
+            period=sums.period,
+            once=sums.once,
+            first=sums.first,
+            worst=sums.worst,
+        ),
+        "week": {
+            **shown("hours", freed=work.freed_s),
+            **figures(
+                shift_now=work.shift_now, shift_other=work.shift_other, even_parts=work.even_week
+            ),
+        },
         **figures(once=case.once),
         "months_allowed": case.months,
         "break_even": {**_break_even(found.break_even), "sentences": found.sentences},
@@ -87,7 +110,7 @@ def _comparison(found: Comparison) -> Tree:
             }
             for point in found.curve
         ],
-        "chance": found.chance and _chance(found.chance),
+        "chance": _chance(found.chance),
     }
 
 

@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from math import floor, log10
 
 from beadwright.money.break_even import MONTHS_A_YEAR, Case
+from beadwright.money.chance import ChanceState
 from beadwright.money.cost import part_cost
-from beadwright.money.swings import Swing, cost_bands
 from beadwright.money.way import Way
 
 STEPS = 24
@@ -33,15 +32,14 @@ class CurvePoint:
     other: tuple[float, float, float]
 
 
-def curve(case: Case, found: Sequence[Swing], crossing: float | None) -> tuple[CurvePoint, ...]:
+def curve(case: Case, state: ChanceState, crossing: float | None) -> tuple[CurvePoint, ...]:
     """Return both curves from zero past the shop's own volume and, if near, the crossing.
 
     Args:
         case: The comparison [-].
-        found: What it depends on; parts a year stand on the axis, not in the band [-].
+        state: The draws, whose costs of a part are the bands [-].
         crossing: Parts a year where they meet, or None [1/year].
     """
-    now, other = cost_bands(case, [swing for swing in found if swing.lever.key != "parts"])
     here = (part_cost(case.now, case.rates), part_cost(case.other, case.rates))
     last = _last(case.parts, crossing)
     points: list[CurvePoint] = []
@@ -50,8 +48,8 @@ def curve(case: Case, found: Sequence[Swing], crossing: float | None) -> tuple[C
         points.append(
             CurvePoint(
                 parts,
-                _ends(parts, (now[0], here[0], now[1]), _fixed(case.now, case.months)),
-                _ends(parts, (other[0], here[1], other[1]), _fixed(case.other, case.months)),
+                _ends(parts, _around(here[0], state.now), _fixed(case.now, case.months)),
+                _ends(parts, _around(here[1], state.other), _fixed(case.other, case.months)),
             )
         )
     return tuple(points)
@@ -59,6 +57,11 @@ def curve(case: Case, found: Sequence[Swing], crossing: float | None) -> tuple[C
 
 def _fixed(way: Way, months: float) -> float:
     return way.yearly + way.once * MONTHS_A_YEAR / months
+
+
+def _around(cost: float, ends: tuple[float, float]) -> tuple[float, float, float]:
+    """A cost within its band, which may lie all on one side: welds are only ever heavier."""
+    return min(ends[0], cost), cost, max(ends[1], cost)
 
 
 def _ends(

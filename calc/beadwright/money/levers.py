@@ -1,4 +1,8 @@
-"""The inputs of a comparison that are not known for sure, and how to find out each."""
+"""The inputs of a comparison that are not known for sure, and how to find out each.
+
+What is unsure in both ways alike (rates, parts, gas, flow, minutes off the arc, rework, size of the
+welds) is one lever that moves both; what is one wire's (price, laid metal, spatter) is its own.
+"""
 
 from __future__ import annotations
 
@@ -6,6 +10,7 @@ from beadwright.money.break_even import Case
 from beadwright.money.cost_ways import PlannedWay
 from beadwright.money.swing_shares import SwingShares
 from beadwright.money.swings import Lever, Part
+from beadwright.money.way import Way
 from beadwright.phrases import Phrase, say
 
 MEASURED_SHARE = 0.02
@@ -62,9 +67,13 @@ def _each(*fields: str) -> tuple[tuple[Part, str], ...]:
     return tuple((part, field) for part in _BOTH for field in fields)
 
 
+def _off(way: Way) -> float:
+    return way.fit_up_s + way.reposition_s + way.clean_s + way.other_s
+
+
 def _shop(case: Case, shares: SwingShares) -> list[Lever]:
     rates, now, other = case.rates, case.now, case.other
-    off = sum(getattr(now, field) for field in _OFF)
+    off = _off(now) or _off(other)
     return [
         _lever(
             "labour",
@@ -99,7 +108,7 @@ def _shop(case: Case, shares: SwingShares) -> list[Lever]:
             _each("gas_m3"),
             shares.prices,
             "price_per_volume",
-            now.gas_m3,
+            now.gas_m3 or other.gas_m3,
             say("money.settle-gas-price"),
         ),
         _lever(
@@ -121,6 +130,15 @@ def _shop(case: Case, shares: SwingShares) -> list[Lever]:
             off,
             say("money.settle-minutes-off"),
             bench=True,
+        ),
+        _lever(
+            "rework",
+            say("money.welded-twice"),
+            _each("rework"),
+            (0.0, 2.0),
+            "share",
+            now.rework or other.rework,
+            say("money.settle-rework"),
         ),
         _lever(
             "size",
@@ -186,16 +204,6 @@ def _way(planned: PlannedWay, part: Part, shares: SwingShares) -> list[Lever]:
             "time",
             way.spatter_s,
             say("money.settle-spatter", way=name),
-            bench=True,
-        ),
-        _lever(
-            f"{part}_rework",
-            say("money.welded-twice", way=name),
-            ((part, "rework"),),
-            (0.0, 2.0),
-            "share",
-            way.rework,
-            say("money.settle-rework", way=name),
             bench=True,
         ),
     ]

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
-from math import sqrt
+from types import MappingProxyType
 from typing import Any, Literal
 
 from beadwright.money.break_even import Case
-from beadwright.money.cost import part_cost
 from beadwright.money.way import Rates, Way
 from beadwright.phrases import Phrase
 
 Part = Literal["rates", "now", "other", "case"]
+
+MOST: Mapping[str, float] = MappingProxyType({"efficiency": 1.0, "rework": 1.0})
+"""No factor lays more than is melted, or welds more than every part again [-]."""
 
 Factors = Mapping[tuple[Part, str], float]
 """What to multiply each field by."""
@@ -103,10 +105,9 @@ def moved(case: Case, factors: Factors) -> Case:
 
 
 def _held(way: Way) -> Way:
-    """No factor may lay more than is melted, or rework more than every part."""
-    if way.efficiency <= 1 and way.rework <= 1:
+    if all(getattr(way, name) <= most for name, most in MOST.items()):
         return way
-    return replace(way, efficiency=min(way.efficiency, 1.0), rework=min(way.rework, 1.0))
+    return replace(way, **{name: min(getattr(way, name), most) for name, most in MOST.items()})
 
 
 def factors_of(lever: Lever, factor: float) -> dict[tuple[Part, str], float]:
@@ -130,45 +131,3 @@ def swings(case: Case, levers: Iterable[Lever]) -> tuple[Swing, ...]:
         for lever in levers
     ]
     return tuple(sorted(found, key=lambda swing: -swing.width))
-
-
-def net_band(case: Case, found: Iterable[Swing]) -> tuple[float, float]:
-    """Return low and high of the net saving with every lever uncertain [money/year].
-
-    Source: root of the sum of squares of the swings each way; holds for independent levers.
-
-    Args:
-        case: The case [-].
-        found: Its swings [-].
-    """
-    here = case.net_saving
-    ends = [(swing.at_low - here, swing.at_high - here) for swing in found]
-    return here - _together(ends, -1), here + _together(ends, 1)
-
-
-def cost_bands(case: Case, found: Iterable[Swing]) -> tuple[tuple[float, float], ...]:
-    """Return low and high cost of a part, for the way now and the other [money].
-
-    Args:
-        case: The case [-].
-        found: Its swings [-].
-    """
-    here = _part_costs(case)
-    ends: tuple[list[tuple[float, float]], ...] = ([], [])
-    for swing in found:
-        low, high = _part_costs(swing.low), _part_costs(swing.high)
-        for which, side in enumerate(ends):
-            side.append((low[which] - here[which], high[which] - here[which]))
-    return tuple(
-        (cost - _together(side, -1), cost + _together(side, 1))
-        for cost, side in zip(here, ends, strict=True)
-    )
-
-
-def _part_costs(case: Case) -> tuple[float, float]:
-    return part_cost(case.now, case.rates), part_cost(case.other, case.rates)
-
-
-def _together(ends: Iterable[tuple[float, float]], sign: int) -> float:
-    """Root of the sum of squares of the ends on one side."""
-    return sqrt(sum(max(0.0, sign * low, sign * high) ** 2 for low, high in ends))

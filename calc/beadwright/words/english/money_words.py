@@ -35,26 +35,37 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.rework": "rework",
         "money.time-on-arc": "time on the arc",
         "money.time-off-arc": "time off the arc",
-        "money.write-parts": "Write how many parts you weld in a year.",
-        "money.stay": "Stay",
-        "money.no-parts-no-saving": "No parts, no saving: at zero a year nothing pays back.",
-        "money.switch-to": "Switch to {way}",
-        "money.stay-with": "Stay with {way}",
-        "money.too-close-to-call": "Too close to call",
-        "money.both-cost-the-same": "Both cost the same on every part: {total}.",
+        "money.no-verdict": "No verdict",
+        "money.no-parts-no-saving": (
+            "No parts, no saving: at zero a year nothing pays back. Write how many you weld."
+        ),
+        "money.same-way": "Both ways are the same",
+        "money.write-what-differs": (
+            "No verdict: write what is different in the second way, its wire, gas or price."
+        ),
+        "money.pays": "Pays: about {chances} chances in 100",
+        "money.probably-pays": "Probably pays: {chances} in 100",
+        "money.even": "Even: {chances} in 100 that it pays",
+        "money.probably-does-not-pay": "Probably does not pay: {chances} in 100 that it does",
+        "money.does-not-pay": "Does not pay: {chances} in 100 that it does",
+        "money.pays-nearly-always": "Pays: over 99 chances in 100",
+        "money.pays-hardly-ever": "Does not pay: under 1 in 100 that it does",
+        "money.only-other-delivers": "Only {way} delivers {parts:,.0f} parts a year",
+        "money.other-cannot-deliver": (
+            "{way} cannot deliver: hours for {most:,.0f} of {parts:,.0f} parts a year"
+        ),
+        "money.neither-delivers": (
+            "Neither way delivers {parts:,.0f} parts a year: {way} has hours for {most:,.0f}"
+        ),
+        "money.on-cost-alone": "On cost alone: {odds}.",
+        "money.both-cost-the-same": "Both cost the same on every part.",
         "money.hardly-cheaper": (
-            "Hardly anything gets cheaper and {worst} costs {costs} a part more: {total}."
+            "Hardly anything gets cheaper and {worst} costs {costs} a part more."
         ),
-        "money.hardly-dearer": (
-            "{best:capital} saves {saves} a part, hardly anything costs more: {total}."
-        ),
+        "money.hardly-dearer": "{best:capital} saves {saves} a part, hardly anything costs more.",
         "money.saves-and-costs": (
-            "{best:capital} saves {saves} a part, {worst} costs {costs} more: {total}."
+            "{best:capital} saves {saves} a part, {worst} costs {costs} more."
         ),
-        "money.saved": "{net} a year saved",
-        "money.lost": "{net} a year lost",
-        "money.saved-after-once": "{net} a year saved after what is paid once",
-        "money.lost-after-once": "{net} a year lost after what is paid once",
         "money.never-dearer": "{way} costs no more at any number of parts.",
         "money.no-number-pays": "No number of parts pays for it: {way} costs no less on each part.",
         "money.cheaper-below": "{way} is the cheaper below {parts:,.0f} parts a year.",
@@ -116,9 +127,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Run one coupon with {way}: weigh the spool and the plate before and after."
         ),
         "money.spatter-minutes": "Spatter minutes, {way}",
-        "money.settle-spatter": "Weld one part with {way} and time the chipping and grinding.",
-        "money.welded-twice": "Welded twice, {way}",
-        "money.settle-rework": "Count what is sent back of forty parts with {way}.",
+        "money.settle-spatter": ("Weld three parts with {way} and time the chipping and grinding."),
+        "money.welded-twice": "Welded twice",
+        "money.settle-rework": "Count what was sent back of the last forty parts.",
     }
 )
 """Texts by id."""

@@ -4,13 +4,16 @@ from __future__ import annotations
 
 from beadwright.money.break_even import MONTHS_A_YEAR
 from beadwright.money.capacity import FULL_SHARE
+from beadwright.money.chance import ONE_IN_TEN
+from beadwright.money.first_year import NEAR
+from beadwright.money.odds import LIKELY, SURE
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
-from beadwright_site.method.mathml import equation, line, over, power, root, row, sub, total
+from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
 
 T_ON, T_OFF = sub("t", "on"), sub("t", "off")
 C_NOW, C_NEW = sub("C", "now"), sub("C", "new")
 P_MOST = sub("P", "most")
-B_NET, D_I = sub("B", "net"), sub("δ", "i")
+P_KNOWN, F_MEAN, V_F = sub("p", "known"), sub("f", "mean"), sub("v", "f")
 
 _COST = Symbol("C", "cost of a part", "money")
 _ONCE = Symbol("F", "paid once for the change", "money")
@@ -85,8 +88,7 @@ BREAK_EVEN = Equation(
         Symbol("w", "new wire bought for a part", "kg"),
     ),
     "Costs are straight lines in parts, price and arc time: solved, not searched.",
-    "That of both costs. Switch or stay is said only where the band of the net saving leaves no "
-    "doubt: root of the sum of squares of all swings.",
+    "That of both costs.",
     ("mass-balance", "practice"),
     f"Over {FULL_SHARE:.0%} of the hours, nothing is left for a bad week.",
     ("break_even.break_even", "break_even.parts_to_break_even", "break_even.highest_price",
@@ -135,40 +137,59 @@ CAPACITY = Equation(
     ("capacity.capacity",),
 )
 
-SWINGS = Equation(
-    "swings",
-    "Band of the net saving",
-    (equation(B_NET, "=", root(row(total("i"), power(D_I, "2")))),),
-    (
-        Symbol(B_NET, "how far the net saving may be off, up and down worked apart", "money/year"),
-        Symbol(D_I, "how far one unsure input moves it that way", "money/year"),
-        Symbol("i", "each input that is not known for sure", "–"),
-    ),
-    "Inputs that do not depend on each other.",
-    "As good as the swings put in.",
-    ("practice",),
-    "",
-    ("swings.swings", "swings.net_band", "swings.cost_bands", "swings.moved",
-     "swings.factors_of"),
-)  # fmt: skip
-
 CHANCE = Equation(
     "chance",
     "Chance that switching pays",
-    (equation("p", "=", over(row("k"), "n")),),
+    (equation("p", "=", over("k", "n")),),
     (
         Symbol("p", "chance", "–"),
         Symbol("k", "draws in which the net saving is above zero", "–"),
         Symbol("n", "draws; each unsure input from a triangle, low and high as its ends", "–"),
     ),
-    "Inputs that do not depend on each other. Same seed, same draws.",
-    "Two in a hundred at 2000 draws.",
+    "Inputs that do not depend on each other. What is unsure in both ways alike (rates, parts, "
+    "gas, flow, minutes off the arc, rework, size of the welds) is drawn once for both. Same seed, "
+    "same draws.",
+    "Five in a hundred at 400 draws, one in a hundred at 10 000.",
+    ("practice",),
+    f"Headline, worst case, bands and picture come from the same draws. From {SURE:.0%} of them on "
+    f"it pays, from {LIKELY:.0%} on it probably pays; from {1 - LIKELY:.0%} down it probably does "
+    f"not, from {1 - SURE:.0%} down it does not. The worst case is what {ONE_IN_TEN:.0%} of the "
+    "draws fall short of. No draw lays more than is melted. Sums are rounded so that they add up, "
+    f"a year to {NEAR:.3%}.",
+    ("chance.Chance", "swings.moved", "swings.factors_of", "swings.swings", "odds.word_of",
+     "odds.SURE", "odds.LIKELY", "odds.odds_phrase", "chance.ONE_IN_TEN", "swings.MOST",
+      "first_year.first_year", "first_year.rounded_sums",
+     "first_year.week_of", "first_year.NEAR", "first_year.FINEST"),
+)  # fmt: skip
+
+IF_KNOWN = Equation(
+    "odds-if-known",
+    "Whether one figure, once known, could change the verdict",
+    (
+        equation(P_KNOWN, "=", line("Φ ("),
+                 over(row("m", "+", "b", "·", line("( f −"), F_MEAN, ")"),
+                 root(row(power("s", "2"), "−", power("b", "2"), "·", V_F))), ")"),
+    ),
+    (
+        Symbol(P_KNOWN, "chance with the figure known", "–"),
+        Symbol("m", "mean of the draws", "money/year"),
+        Symbol("s", "their spread, one standard deviation", "money/year"),
+        Symbol("b", "change of the net saving by the figure's factor, a straight line",
+               "money/year"),
+        Symbol("f", "its factor at the end that one draw in ten passes", "–"),
+        Symbol(F_MEAN, "mean of its triangle", "–"),
+        Symbol(V_F, "variance of its triangle", "–"),
+        Symbol("Φ", "the normal distribution's share below", "–"),
+    ),
+    "Many unsure inputs, none of them nearly all of the spread.",
+    "Good enough to rank them. A figure is named as worth finding out if it could bring the chance "
+    "over or under even, or make an open verdict a sure one.",
     ("practice",),
     "",
-    ("chance.Chance",),
-)
+    ("odds.odds_if_known", "odds.settles", "odds.settling", "odds.EVEN"),
+)  # fmt: skip
 
 
 def sections() -> tuple[Section, ...]:
     """Return the sections of the topic."""
-    return plain((COST, BREAK_EVEN, PAYBACK, CAPACITY, SWINGS, CHANCE))
+    return plain((COST, BREAK_EVEN, PAYBACK, CAPACITY, CHANCE, IF_KNOWN))

@@ -12,11 +12,11 @@ from typing import Any
 
 from beadwright.api import answer
 from beadwright.money.chance import Chance
-from beadwright.money.cost_page import start_chance
+from beadwright.money.cost_page import CostAnswer, drawn_on, start_chance
 from beadwright.pages import PAGES
 from beadwright_site.forms.asked import with_example
 from beadwright_site.forms.kept import kept_for
-from beadwright_site.pages.cost.page import show_chance
+from beadwright_site.pages.cost.page import MORE_DRAWS, show_drawn
 
 MOST_CHUNK = 2_000
 """Draws at a time, so that nothing asked meanwhile waits long."""
@@ -29,13 +29,13 @@ class Run:
     Attributes:
         key: What was asked.
         chance: The draws.
-        sign: Currency sign.
+        found: The answer they belong to.
         done: Draws made.
     """
 
     key: str
     chance: Chance
-    sign: str
+    found: CostAnswer
     done: int
 
 
@@ -66,15 +66,17 @@ def draw_chunk(
     if run is None:
         asked, _ = with_example(PAGES["cost"], query)
         found = answer("cost", asked, kept_for(asked, kept))
-        run = Run(key, start_chance(found, way), found.currency, 0)
+        run = Run(key, start_chance(found, way, max(MORE_DRAWS, found.query.draws)), found, 0)
         _held[:] = [run]
     state = run.chance.run(min(max(chunk, 1), MOST_CHUNK))
     run.done = state.done
+    found, lead = run.found, way - 1
+    drawn = drawn_on(found.comparisons[lead], state, found.currency)
     return {
         "ok": True,
         "done": state.done,
         "draws": state.draws,
         "finished": state.finished,
         "pays": state.pays,
-        "html": {"chance": show_chance(state, way, run.sign)},
+        "html": show_drawn(found, lead, drawn),
     }

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.money.cost_page import Comparison, CostAnswer
+from beadwright.money.even_sentences import FAR_MONTHS, MUST_LAY, PAYS_NO_FASTER
 from beadwright.money.swings import Swing
-from beadwright.money.verdict import FAR_MONTHS, MUST_LAY, PAYS_NO_FASTER
 from beadwright.units import System
 from beadwright.words.money_text import money_text
 from beadwright.words.wording import worded
@@ -164,7 +164,7 @@ def pieces_table(found: CostAnswer) -> Table:
         for index, name in enumerate(names)
     )
     total = ("A part", *(cents(column[1], sign) for column in columns))
-    return Table("What a part costs", _letters(found), rows, total)
+    return Table("What a part costs", letters_of(found), rows, total)
 
 
 def times_table(found: CostAnswer) -> Table:
@@ -177,7 +177,7 @@ def times_table(found: CostAnswer) -> Table:
         if any(column[0][index] for column in columns)
     )
     total = ("A part", *(f"{column[1]:.2f}" for column in columns))
-    return Table("Where its minutes go", _letters(found), rows, total)
+    return Table("Where its minutes go", letters_of(found), rows, total)
 
 
 def sums_table(found: CostAnswer) -> Table:
@@ -189,10 +189,11 @@ def sums_table(found: CostAnswer) -> Table:
         (f"Batch of {found.batch:,}", *(card.batch for card in made)),
     )
     total = (f"Year of {found.parts:,}", *(card.year for card in made))
-    return Table("In all", _letters(found), rows, total)
+    return Table("In all", letters_of(found), rows, total)
 
 
-def _letters(found: CostAnswer) -> tuple[str, ...]:
+def letters_of(found: CostAnswer) -> tuple[str, ...]:
+    """Return the letter of each way: A to D."""
     return tuple(planned.prefix[:1].upper() or "A" for planned in found.ways)
 
 
@@ -257,7 +258,7 @@ def _bar(swing: Swing, least: float, most: float, sign: str, system: System) -> 
     low, high = min(swing.at_low, swing.at_high), max(swing.at_low, swing.at_high)
     return Bar(
         worded(lever.name, system),
-        _ends_text(swing, sign, system),
+        ends_text(swing, sign, system),
         at(low),
         round(max(at(high) - at(low), 0.6), 2),
         at(0.0) if least <= 0 <= most else None,
@@ -269,7 +270,8 @@ def _bar(swing: Swing, least: float, most: float, sign: str, system: System) -> 
     )
 
 
-def _ends_text(swing: Swing, sign: str, system: System) -> str:
+def ends_text(swing: Swing, sign: str, system: System) -> str:
+    """Return the ends between which an unsure figure lies, written with their unit."""
     lever = swing.lever
     low, high = (lever.value * factor for factor in (lever.low, lever.high))
     if lever.measure == "money":
