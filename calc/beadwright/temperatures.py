@@ -94,16 +94,18 @@ def read_temperature(text: str, system: System) -> float:
     """Return a typed temperature; a bare number takes the system's scale [K].
 
     Args:
-        text: Such as ``150F``, ``65 °C``, ``150`` [-].
+        text: Such as ``150F``, ``65 °C``, ``294K``, ``150`` [-].
         system: Whose scale a bare number takes [-].
 
     Raises:
         ValueError: If it cannot be read; the text says how to write it.
     """
     plain = text.strip().upper().replace("°", "").replace("DEG", "").replace(" ", "")
-    scale = plain[-1:] if plain[-1:] in ("F", "C") else "C" if system == "si" else "F"
+    scale = plain[-1:] if plain[-1:] in ("F", "C", "K") else "C" if system == "si" else "F"
     try:
-        number = float(read_number(plain.rstrip("FC").replace("−", "-")))
+        number = float(read_number(plain.removesuffix(scale)))
     except ValueError as error:
-        raise ValueError(f"{quoted(text)} is no temperature; write 150F or 65C") from error
+        raise ValueError(f"{quoted(text)} is no temperature; write 70F or 21C") from error
+    if scale == "K":
+        return number
     return from_celsius(number) if scale == "C" else from_fahrenheit(number)

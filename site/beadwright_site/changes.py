@@ -35,6 +35,8 @@ CHANGES: tuple[Change, ...] = (
             "Give your machine's rated amps, duty cycle and breaker: the plan stays inside them, "
             "or says what would fit.",
             "How close the plan comes to the printed rows is on Method.",
+            "Supplies: tap the size of the bottle and read its gauge, without its water volume. "
+            "Packages and cylinders last in weeks worked.",
             "A mistyped entry in an address is refused, and the nearest one named. It used to be "
             "left aside.",
             "Cost says how sure it is: pays, probably pays, even or does not pay, in so many of "

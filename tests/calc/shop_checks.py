@@ -12,7 +12,7 @@ from beadwright.money.way import Rates, Way, off_arc
 from beadwright.power import duty_cycle, primary
 from beadwright.process import compressibility, wires
 from beadwright.process.gases import Gas, gas_of
-from beadwright.supply import cylinders, spools
+from beadwright.supply import cylinder_sizes, cylinders, spools
 
 FOOT = 0.3048
 POUND = 0.45359237
@@ -125,16 +125,22 @@ def co2_ft3(pounds: float) -> float:
 
 
 def cylinder_ft3(size: str, gas: str) -> float:
-    found = cylinders.full_content(cylinders.cylinder_of(size), gas_of(gas))
+    found = cylinders.full_content(cylinder_sizes.cylinder_of(size), gas_of(gas))
     assert found is not None
     return found / FOOT**3
 
 
 def cylinder_water_l(size: str) -> float:
-    found = cylinders.cylinder_of(size)
+    found = cylinder_sizes.cylinder_of(size)
     assert found.filled_pa == 200e5
     assert found.water_m3 is not None
     return found.water_m3 * 1000
+
+
+def bottle_water_l(size: str) -> float:
+    found = cylinders.water_volume(cylinder_sizes.bottle_of(size))
+    assert found is not None
+    return found * 1000
 
 
 def lasts_min(gas_ft3: float, flow_ft3_h: float) -> float:

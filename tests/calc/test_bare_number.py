@@ -6,11 +6,10 @@ from pathlib import Path
 import pytest
 
 from beadwright import units
-from beadwright.heating.heat_query import PreheatTemperature
 from beadwright.job.job_entries import FIELDS
 from beadwright.pages import PAGES
+from beadwright.reading.temperature_field import Temperature
 from beadwright.strength.outline_field import Outline
-from beadwright.supply.supplies_query import Temperature
 from beadwright.typed_number import is_bare_number, without_currency
 from beadwright.units import System
 
@@ -63,7 +62,8 @@ def test_each_key_has_its_own_unit(page: str, key: str, text: str, us: str, si: 
 
 
 def test_degrees_have_the_letter_of_their_scale() -> None:
-    for degrees in (PreheatTemperature(), Temperature()):
+    for degrees in (PAGES["heat"].fields["preheat"], PAGES["supplies"].fields["gas_temp"]):
+        assert isinstance(degrees, Temperature)
         assert (degrees.bare_unit("us"), degrees.bare_unit("si")) == ("F", "C")
 
 

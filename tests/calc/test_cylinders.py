@@ -11,11 +11,10 @@ from hypothesis import strategies as st
 from beadwright.errors import OutOfRangeError, UnknownEntryError
 from beadwright.process.compressibility import MOST_PA, compressibility, normal_density
 from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.supply.cylinder_sizes import CYLINDERS, cylinder_of
 from beadwright.supply.cylinders import (
-    CYLINDERS,
     RESIDUAL_PA,
     content,
-    cylinder_of,
     full_content,
     lasts,
     usable,

@@ -3,7 +3,7 @@
 import CoolProp.CoolProp
 import pytest
 
-from beadwright.errors import OutOfRangeError
+from beadwright.errors import OutOfRangeError, UnknownEntryError
 from beadwright.process.compressibility import (
     MOST_PA,
     NORMAL_K,
@@ -12,8 +12,8 @@ from beadwright.process.compressibility import (
 )
 from beadwright.process.gas_components import COMPONENTS
 from beadwright.process.gases import Gas, gas_of
+from beadwright.supply.cylinder_sizes import CYLINDERS, bottle_of, cylinder_of
 from beadwright.supply.cylinders import (
-    CYLINDERS,
     RESIDUAL_PA,
     co2_gas,
     content,
@@ -21,11 +21,42 @@ from beadwright.supply.cylinders import (
     is_liquid,
     settles_below,
     usable,
+    water_volume,
 )
 
 ARGON = Gas("Ar", 1.0, 0.0, 0.0, "I1")
 HALF = gas_of("50/50")
 RICH = gas_of("80 CO2/20 O2")
+
+
+@pytest.mark.parametrize(
+    ("size", "psi", "content_ft3"),
+    [("330ft3", 2640, 330), ("250ft3", 2200, 250), ("122ft3", 2200, 122), ("22ft3", 2200, 22)],
+)
+def test_the_water_volume_of_a_size(size: str, psi: float, content_ft3: float) -> None:
+    """Argon by a reference equation of state, at the pressure a full one is filled to."""
+    full, normal = (
+        CoolProp.CoolProp.PropsSI("Dmolar", "T", 294.26, "P", pascal, "Argon")
+        for pascal in (psi * 6894.757 + 101_325, 101_325)
+    )
+    expected = content_ft3 * 0.3048**3 * normal / full
+    assert water_volume(CYLINDERS[size]) == pytest.approx(expected, rel=0.017)
+
+
+@pytest.mark.parametrize("size", ["bulk", "50lb CO2"])
+def test_what_no_gauge_tells_has_no_water_volume(size: str) -> None:
+    assert water_volume(CYLINDERS[size]) is None
+    with pytest.raises(UnknownEntryError, match="330ft3"):
+        bottle_of(size)
+
+
+def test_sizes_as_the_shop_calls_them() -> None:
+    for text in ("125", "122", "125 ft³", "122FT3"):
+        assert bottle_of(text).name == "122ft3"
+    assert cylinder_of("20").name == "22ft3"
+    assert cylinder_of("20L").name == "20L"
+    assert cylinder_of("50lb co2").name == "50lb CO2"
+    assert cylinder_of("BULK").name == "bulk"
 
 
 @pytest.mark.parametrize(("name", "fluid"), [("argon", "Argon"), ("co2", "CO2"), ("oxygen", "O2")])

@@ -79,7 +79,7 @@ def test_a_certificate_counts_before_the_grade() -> None:
         ("c=0.32&mn=1.9&mo=0.5", "c", "CET 0.560 is over 0.5"),
         ("c=120&mn=1", "c", "outside 0% to 100%"),
         ("steel=A514", "steel", "A992, A500-B"),
-        ("preheat=hot", "preheat", "write 150F or 65C"),
+        ("preheat=hot", "preheat", "write 70F or 21C"),
         ("preheat=900F", "preheat", "nobody welds plain steel so"),
         ("preheat=450&units=si", "preheat", "outside −45C to 398C"),
         ("hydrogen=30", "hydrogen", "outside 1 to 20 ml/100 g"),

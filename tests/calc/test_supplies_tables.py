@@ -11,7 +11,7 @@ from beadwright.machine import conductors
 from beadwright.measures import MEASURES
 from beadwright.money import cost_query
 from beadwright.sources import SOURCES
-from beadwright.supply import cylinders, spools
+from beadwright.supply import cylinder_sizes, spools
 from beadwright.units import read, write
 from tests.calc.reference_rows import read_rows
 
@@ -29,8 +29,9 @@ def asked(function: str, key: str) -> set[Any]:
 
 
 def test_every_cylinder_is_held_by_a_row() -> None:
-    assert asked("cylinder_ft3", "size") | {"20L", "10L", "bulk"} == set(cylinders.CYLINDERS)
+    assert asked("cylinder_ft3", "size") | {"20L", "10L", "bulk"} == set(cylinder_sizes.CYLINDERS)
     assert asked("cylinder_water_l", "size") == {"50L", "20L", "10L"}
+    assert asked("bottle_water_l", "size") >= {"330ft3", "250ft3", "122ft3"}
 
 
 def test_every_package_is_held_by_a_row() -> None:

@@ -31,7 +31,7 @@ def test_temperatures_go_there_and_back(celsius: float) -> None:
         assert degrees(up, system) == pytest.approx(round(degrees(up, system)))
 
 
-@pytest.mark.parametrize("text", ["warm", "", "F", "150K2", "1/0F"])
+@pytest.mark.parametrize("text", ["warm", "", "F", "150K2", "1/0F", "150FC", "K"])
 def test_what_is_no_temperature_is_refused(text: str) -> None:
-    with pytest.raises(ValueError, match="write 150F or 65C"):
+    with pytest.raises(ValueError, match="write 70F or 21C"):
         read_temperature(text, "us")

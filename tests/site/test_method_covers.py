@@ -28,11 +28,13 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "units.typed_unit", "units.write", "units.written",
     ),
     "finds a row of a table": (
-        "conductors.conductor_of", "cylinders.cylinder_of", "cylinders.usual_cylinder",
+        "conductors.conductor_of", "cylinder_sizes.bottle_of", "cylinder_sizes.cylinder_of",
+        "cylinders.usual_cylinder",
         "gas_flow.nozzle_of", "positions.position_of", "wires.size_of", "wires.wire_of",
     ),
     "a table of sizes or names": (
-        "conductors.AWG_NUMBERS", "conductors.CONDUCTORS", "cylinders.CYLINDERS",
+        "conductors.AWG_NUMBERS", "conductors.CONDUCTORS", "cylinder_sizes.BOTTLES",
+        "cylinder_sizes.CYLINDERS",
         "positions.POSITIONS",
         "spools.PACKAGES_KG", "spools.packages", "spools.packages_sold", "wires.INCH_SIZES_M",
     ),

@@ -51,7 +51,6 @@ def test_the_page_shows_the_numbers_of_the_core(client: FlaskClient, query: str)
         ("spool_gross=20lb", "spool_empty", "Weigh an empty spool"),
         ("spool_gross=2lb&spool_empty=4lb", "spool_gross", "weighs less than when empty"),
         ("spool_outside=8in", "spool_hub", "barrel"),
-        ("gauge=1200psi", "water", "water volume"),
         ("gas=CO2&gauge=800psi", "co2_mass", "Weigh the cylinder"),
         ("gauge=lots", "gauge", "lots"),
         ("gas_temp=500F&gauge=100", "gas_temp", "500F"),
@@ -67,6 +66,15 @@ def test_an_error_stands_beside_its_field(
     for name, value in (pair.split("=") for pair in query.split("&")):
         if name != "gas":
             assert by_id(page, name).attrs["value"] == value
+
+
+def test_the_size_of_the_bottle_is_asked_beside_its_taps(client: FlaskClient) -> None:
+    asked = client.get("/supplies/?gauge=1200psi").text
+    assert "Tap the size of this bottle" in words(by_id(asked, "field-bottle"))
+    assert by_id(asked, "gauge").attrs["value"] == "1200psi"
+    shown = client.get("/supplies/?gauge=1200psi&bottle=125").text
+    assert "not known" not in words(by_id(shown, "field-bottle"))
+    assert "Taken as a 122 ft³ bottle" in words(by_id(shown, "cylinder"))
 
 
 @pytest.mark.parametrize(

@@ -16,36 +16,9 @@ from beadwright.heating.welded_steel import AskedSteel
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Choice, Entry, Measured, QueryField
-from beadwright.temperatures import degree_sign, from_fahrenheit, read_temperature
+from beadwright.reading.temperature_field import Temperature
+from beadwright.temperatures import from_fahrenheit
 from beadwright.typed_number import quoted, read_number, short
-from beadwright.units import System
-
-COLDEST_K, HOTTEST_K = from_fahrenheit(-50), from_fahrenheit(750)
-"""Temperatures of a joint that may be typed; wider than what is allowed, so that it can be told
-[K]."""
-
-
-class PreheatTemperature(QueryField[float]):
-    """A temperature of the joint with its scale; a bare number takes the page's [K]."""
-
-    def bare_unit(self, system: System) -> str:
-        """Return the letter of the scale a bare number takes."""
-        return degree_sign(system).removeprefix("°")
-
-    def _deserialize(
-        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
-    ) -> float:
-        system = self.system_of(data)
-        try:
-            kelvin = read_temperature(str(value), system)
-        except ValueError as error:
-            raise ValidationError(str(error)) from error
-        if not COLDEST_K - 1e-6 <= kelvin <= HOTTEST_K + 1e-6:
-            allowed = "−45C to 398C" if system == "si" else "−50F to 750F"
-            raise ValidationError(
-                f"{short(str(value))} is outside {allowed}: nobody welds plain steel so"
-            )
-        return kelvin
 
 
 class Hydrogen(QueryField[float]):
@@ -128,7 +101,12 @@ class HeatQuery(PageQuery):
         )
     )
     preheat: float | None = optional(
-        PreheatTemperature(
+        # Wider than what is allowed, so that it can be told.
+        Temperature(
+            from_fahrenheit(-50),
+            from_fahrenheit(750),
+            {"us": "−50F to 750F", "si": "−45C to 398C"},
+            "nobody welds plain steel so",
             label="Plate's temperature as welded",
             help="preheat or interpass temperature you run at, as 150F or 65C",
             blank="as needed",

@@ -6,70 +6,24 @@ Flow is counted in the same way: a flowmeter's cubic foot is at 70 °F and 1 atm
 from __future__ import annotations
 
 from bisect import bisect_right
-from collections.abc import Mapping
-from dataclasses import dataclass
-from types import MappingProxyType
 
-from beadwright.errors import OutOfRangeError, UnknownEntryError, require_positive
+from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.measures import CUBIC_FOOT_M3, POUND_KG, PSI_PA
 from beadwright.process.compressibility import NORMAL_K, NORMAL_PA, compressibility
 from beadwright.process.gases import Gas
+from beadwright.supply.cylinder_sizes import CYLINDERS, CylinderSize
 
-_CUBIC_FOOT_M3 = 0.3048**3
-_POUND_KG = 0.45359237
-
-CO2_M3_KG = 8.76 * _CUBIC_FOOT_M3 / _POUND_KG
+CO2_M3_KG = 8.76 * float(CUBIC_FOOT_M3 / POUND_KG)
 """Gas from a kilogram of CO2, 70 °F and 1 atm [m³/kg]. Source: conversion table, 8.76 ft³/lb."""
 
-RESIDUAL_PA = 50 * 6894.757293168361
+RESIDUAL_PA = 50 * float(PSI_PA)
 """Gauge pressure below which a regulator no longer holds the flow [Pa]. Common practice, 50 psi."""
 
+WATER_OFF = 0.07
+"""How far the water volume of a size may be off [-]. Common practice: makers differ, and sizes are
+called by round numbers; what is stamped on the shoulder rules."""
 
-@dataclass(frozen=True, slots=True)
-class CylinderSize:
-    """A size of cylinder: by its content, by water volume and filling pressure, or by weight.
-
-    Attributes:
-        name: Its name.
-        content_m3: Gas in a full one, where the size is sold by content [m³].
-        water_m3: Water volume, where it is sold by that [m³].
-        filled_pa: Gauge pressure of a full one [Pa].
-        co2_kg: CO2 in a full one, where it is sold by weight [kg].
-    """
-
-    name: str
-    content_m3: float | None = None
-    water_m3: float | None = None
-    filled_pa: float | None = None
-    co2_kg: float | None = None
-
-
-def _sizes() -> dict[str, CylinderSize]:
-    found = [CylinderSize(f"{n}ft3", content_m3=n * _CUBIC_FOOT_M3)
-             for n in (330, 250, 122, 80, 55, 40, 22)]  # fmt: skip
-    found += [CylinderSize(f"{n}L", water_m3=n / 1000, filled_pa=200e5) for n in (50, 20, 10)]
-    found += [CylinderSize(f"{n}lb CO2", co2_kg=n * _POUND_KG) for n in (50, 20)]
-    found.append(CylinderSize("bulk"))
-    return {size.name: size for size in found}
-
-
-CYLINDERS: Mapping[str, CylinderSize] = MappingProxyType(_sizes())
-"""Sizes by name. Source: cylinder chart, argon by size class; 50, 20, 10 L at 200 bar and CO2 by
-weight: common practice."""
-
-
-def cylinder_of(name: str) -> CylinderSize:
-    """Return a size of cylinder by its name.
-
-    Args:
-        name: A key of ``CYLINDERS``, whatever its case [-].
-
-    Raises:
-        UnknownEntryError: If it is not in the table.
-    """
-    for known, size in CYLINDERS.items():
-        if known.lower() == name.strip().lower().replace("³", "3"):
-            return size
-    raise UnknownEntryError(f"{name} is not in the table; it has {', '.join(CYLINDERS)}")
+_ARGON = Gas("argon", 1.0, 0.0, 0.0, "I1")
 
 
 def usual_cylinder(gas: Gas) -> CylinderSize:
@@ -147,6 +101,20 @@ def content(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K
     pressure = gauge_pa + NORMAL_PA
     z = compressibility(gas, pressure, kelvin)
     return water_m3 * pressure / NORMAL_PA * NORMAL_K / kelvin / z
+
+
+def water_volume(size: CylinderSize) -> float | None:
+    """Return the water volume of a size [m³]; None for one without a gauge that tells.
+
+    Of a size sold by content it is derived: the volume that holds its argon at the pressure it is
+    filled to.
+
+    Args:
+        size: The size [-].
+    """
+    if size.water_m3 is not None or size.content_m3 is None or size.filled_pa is None:
+        return size.water_m3
+    return size.content_m3 / content(_ARGON, size.filled_pa, 1.0)
 
 
 def usable(gas: Gas, gauge_pa: float, water_m3: float, kelvin: float = NORMAL_K) -> float:

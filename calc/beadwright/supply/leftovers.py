@@ -8,7 +8,15 @@ from typing import Literal
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.money.cost_ways import PlannedWay
 from beadwright.phrases import Amount, Phrase, say
-from beadwright.supply.cylinders import RESIDUAL_PA, CylinderSize, co2_gas, lasts, usable
+from beadwright.supply.cylinder_sizes import CylinderSize
+from beadwright.supply.cylinders import (
+    RESIDUAL_PA,
+    WATER_OFF,
+    co2_gas,
+    lasts,
+    usable,
+    water_volume,
+)
 from beadwright.supply.spools import (
     left_by_full,
     left_by_size,
@@ -49,14 +57,16 @@ class CylinderLeft:
 
     Attributes:
         by: gauge or weight.
-        gas_m3: Gas that can be drawn, 70 °F and 1 atm [m³].
+        size: Size its water volume is taken from; None where that was written, or it was weighed.
+        gas_m3: Gas that can be drawn, 70 °F and 1 atm: low, taken, high [m³].
         lasts_s: How long it lasts with the gas on [s].
         parts: Parts it welds [-].
         phrase: The same in a sentence.
     """
 
     by: CylinderBy
-    gas_m3: float
+    size: CylinderSize | None
+    gas_m3: tuple[float, float, float]
     lasts_s: float
     parts: float
     phrase: Phrase
@@ -152,20 +162,30 @@ def cylinder_left(
                     "Weigh the cylinder and take off the weight stamped on it.")  # fmt: skip
         return _left("weight", co2_gas(co2), planned)
     read = _want(gauge, "gauge", "This gas is no liquid: read the gauge.")
-    water = _want(asked.water or (size.water_m3 if size else None), "water",
-                  "Write the water volume, stamped on the cylinder's shoulder as W.C.")  # fmt: skip
+    bottle = None if asked.water else asked.bottle or size
+    water = _want(asked.water or (water_volume(bottle) if bottle else None), "bottle",
+                  "Tap the size of this bottle, or write the water volume stamped on its shoulder "
+                  "as W.C.")  # fmt: skip
     try:
-        return _left("gauge", usable(gas, read, water, asked.gas_temp), planned)
+        return _left("gauge", usable(gas, read, water, asked.gas_temp), planned, bottle)
     except OutOfRangeError as error:
         raise FieldErrors({"gauge": [str(error)]}) from error
 
 
-def _left(by: CylinderBy, gas_m3: float, planned: PlannedWay) -> CylinderLeft:
+def _left(
+    by: CylinderBy, gas_m3: float, planned: PlannedWay, size: CylinderSize | None = None
+) -> CylinderLeft:
     way = planned.way
     hours = lasts(gas_m3, way.gas_flow_m3_s)
     parts = gas_m3 / way.gas_part_m3
+    # A liter size is its water volume; only one called by its content is worked back from it.
+    off = WATER_OFF if size is not None and size.water_m3 is None else 0.0
+    band = (gas_m3 * (1 - off), gas_m3, gas_m3 * (1 + off))
     if gas_m3 <= 0:
         told = say("supply.cylinder-empty", least=Amount(RESIDUAL_PA, "pressure"))
+    elif size is not None:
+        span = Amount(hours, "time")
+        told = say("supply.bottle-lasts", size=size.shown, span=span, parts=parts)
     else:
         told = say("supply.cylinder-lasts", span=Amount(hours, "time"), parts=parts)
-    return CylinderLeft(by, gas_m3, hours, parts, told)
+    return CylinderLeft(by, size, band, hours, parts, told)

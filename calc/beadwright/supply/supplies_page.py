@@ -16,7 +16,8 @@ from beadwright.money.cost_ways import PlannedWay, first_way
 from beadwright.money.demo_prices import INVENTED_IN_USE
 from beadwright.phrases import say
 from beadwright.results import Note
-from beadwright.supply.cylinders import CylinderSize, full_content, usual_cylinder
+from beadwright.supply.cylinder_sizes import CylinderSize
+from beadwright.supply.cylinders import full_content, usual_cylinder
 from beadwright.supply.leftovers import CylinderLeft, SpoolLeft, cylinder_left, spool_left
 from beadwright.supply.purchase import PurchaseRow
 from beadwright.supply.spools import Packages, packages
@@ -40,12 +41,13 @@ class Supplies:
         wire_m: The same as length [m].
         package_kg: Wire in a package [kg].
         packages: Packages, change-overs, wire left.
-        package_years: How long a package lasts at a year's parts, or None at none [years].
+        weeks: Weeks worked in a year.
+        package_weeks: Weeks worked a package lasts at a year's parts, or None at none.
         gas_m3: Gas [m³].
         cylinder: Size of cylinder.
         cylinder_m3: Gas in a full one, or None for bulk [m³].
         cylinders: Cylinders, or None for bulk.
-        cylinders_a_week: Cylinders a week at a year's parts, or None for bulk.
+        cylinder_weeks: Weeks worked a full one lasts at a year's parts, or None at none or bulk.
         cylinder_s: How long a full one lasts with the gas on, or None for bulk [s].
         tips: Contact tips.
         nozzles: Nozzles.
@@ -57,15 +59,28 @@ class Supplies:
     wire_m: float
     package_kg: float
     packages: Packages
-    package_years: float | None
+    weeks: int
+    package_weeks: float | None
     gas_m3: float
     cylinder: CylinderSize
     cylinder_m3: float | None
     cylinders: int | None
-    cylinders_a_week: float | None
+    cylinder_weeks: float | None
     cylinder_s: float | None
     tips: int
     nozzles: int
+
+    @property
+    def package_years(self) -> float | None:
+        """How long a package lasts at a year's parts, or None at none [years]."""
+        return None if self.package_weeks is None else self.package_weeks / self.weeks
+
+    @property
+    def cylinders_a_week(self) -> float | None:
+        """Cylinders a week worked at a year's parts, or None for bulk [-]."""
+        if self.cylinder_m3 is None:
+            return None
+        return 0.0 if self.cylinder_weeks is None else 1 / self.cylinder_weeks
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,8 +142,6 @@ def _supplies(read: SuppliesQuery, planned: PlannedWay) -> Supplies:
     need, gas = count * way.bought_kg, count * way.gas_part_m3
     arc = count * (1 + way.rework) * way.arc_s
     full = _full(read, planned)
-    a_year = read.parts * way.bought_kg
-    a_week = read.parts / read.weeks * way.gas_part_m3
     tip_life = read.way.tip_life
     assert tip_life is not None  # it has a default
     return Supplies(
@@ -138,16 +151,22 @@ def _supplies(read: SuppliesQuery, planned: PlannedWay) -> Supplies:
         wire_m=need / wire.linear_mass_kg_m,
         package_kg=way.spool_kg,
         packages=packages(need, way.spool_kg, read.on_hand or 0.0),
-        package_years=way.spool_kg / a_year if a_year else None,
+        weeks=read.weeks,
+        package_weeks=_weeks(read, way.spool_kg, way.bought_kg),
         gas_m3=gas,
         cylinder=_size(read, planned),
         cylinder_m3=full,
         cylinders=None if full is None else ceil(gas / full - 1e-9),
-        cylinders_a_week=None if full is None else a_week / full,
+        cylinder_weeks=None if full is None else _weeks(read, full, way.gas_part_m3),
         cylinder_s=None if full is None else full / way.gas_flow_m3_s,
         tips=ceil(arc / tip_life),
         nozzles=ceil(arc / read.nozzle_life),
     )
+
+
+def _weeks(read: SuppliesQuery, holds: float, a_part: float) -> float | None:
+    """Weeks worked that what holds so much lasts at a year's parts; None at no parts [-]."""
+    return holds / a_part / read.parts * read.weeks if read.parts else None
 
 
 def _size(read: SuppliesQuery, planned: PlannedWay) -> CylinderSize:

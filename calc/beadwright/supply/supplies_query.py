@@ -2,11 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
-
-from marshmallow import ValidationError
 
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.money.cost_query import CostQuery
@@ -14,45 +11,20 @@ from beadwright.money.demo_prices import DEMO_PRICES
 from beadwright.money.way_entries import WayEntries
 from beadwright.reading.entries import fields_of, optional, part, required
 from beadwright.reading.fields import Entry, Measured, QueryField, WholeNumber
-from beadwright.supply.cylinders import CYLINDERS, CylinderSize, cylinder_of
-from beadwright.temperatures import from_celsius, from_fahrenheit
-from beadwright.typed_number import quoted, read_number, short
-from beadwright.units import System
+from beadwright.reading.temperature_field import Temperature
+from beadwright.supply.cylinder_sizes import (
+    BOTTLES,
+    CYLINDERS,
+    CylinderSize,
+    bottle_of,
+    cylinder_of,
+)
 
 _OF_WAY = (
     "arc_min", "laid", "efficiency", "gas_flow", "spool", "waste", "rework", "wire_price",
     "gas_price", "cylinder_price", "cylinder_gas", "tip_price", "tip_life",
 )  # fmt: skip
 _OF_COST = fields_of(CostQuery)
-
-COLDEST_K, HOTTEST_K = 250.0, 330.0
-"""Temperatures a cylinder is stored at, -23 to 57 °C [K]."""
-
-
-class Temperature(QueryField[float]):
-    """A temperature with its scale; a bare number takes the page's, °F or °C [K]."""
-
-    def bare_unit(self, system: System) -> str:
-        """Return the letter of the scale a bare number takes."""
-        return "C" if system == "si" else "F"
-
-    def _deserialize(
-        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
-    ) -> float:
-        text = str(value).strip().upper().replace("°", "").replace("DEG", "").replace(" ", "")
-        ours = self.bare_unit(self.system_of(data))
-        scale = text[-1:] if text[-1:] in ("F", "C", "K") else ours
-        try:
-            number = float(read_number(text.rstrip("FCK")))
-        except ValueError as error:
-            raise ValidationError(f"{quoted(str(value))} is no temperature; write 70F or "
-                                  "21C") from error  # fmt: skip
-        kelvin = {"F": from_fahrenheit, "C": from_celsius, "K": float}[scale](number)
-        if not COLDEST_K <= kelvin <= HOTTEST_K:
-            raise ValidationError(f"{short(str(value))} is outside -9F to 134F (-23C to "
-                                  "56C): no cylinder is kept so")  # fmt: skip
-        return kelvin
-
 
 _WEIGHED = "smallest spool to largest drum"
 _WOUND = "sizes of a winding, from hand spool to drum"
@@ -138,6 +110,14 @@ class CylinderEntries:
             help="pressure on the cylinder's gauge",
         )
     )
+    bottle: CylinderSize | None = optional(
+        Entry(
+            bottle_of,
+            tuple(BOTTLES),
+            label="Size of this bottle",
+            help="size of the bottle at hand: stands in for its water volume",
+        )
+    )
     water: float | None = optional(
         Measured(
             "water_volume",
@@ -145,11 +125,15 @@ class CylinderEntries:
             "1000L",
             "hand bottle to bundle",
             label="Water volume stamped on it",
-            help="water volume of the cylinder, stamped on its shoulder",
+            help="water volume of the cylinder, stamped on its shoulder; outranks its size",
         )
     )
     gas_temp: float = required(
         Temperature(
+            250.0,
+            330.0,
+            {"us": "-9F to 134F", "si": "-23C to 56C"},
+            "no cylinder is kept so",
             label="Cylinder's temperature",
             help="temperature of the cylinder, as 70F or 21C",
             default="70F",

@@ -25,11 +25,11 @@ def supplies_report(answer: SuppliesAnswer) -> Tree:
         "packages": packages.count,
         "change_overs": packages.changes,
         **shown("mass", wire_left_over=packages.left_kg),
-        "package_years": found.package_years,
+        **same(found, "package_weeks", "package_years"),
         **shown("gas_volume", gas=found.gas_m3),
         "cylinder": found.cylinder.name,
         **shown("gas_volume", cylinder_gas=found.cylinder_m3),
-        **same(found, "cylinders", "cylinders_a_week"),
+        **same(found, "cylinders", "cylinders_a_week", "cylinder_weeks"),
         **shown("hours", cylinder_lasts=found.cylinder_s),
         **same(found, "tips", "nozzles"),
         "purchases": map(_row, answer.purchases),
@@ -62,7 +62,8 @@ def _spool(left: SpoolLeft) -> Tree:
 def _gas(left: CylinderLeft) -> Tree:
     return {
         "by": left.by,
-        **shown("gas_volume", gas=left.gas_m3),
+        "bottle": left.size and left.size.name,
+        "gas": _band(left.gas_m3, "gas_volume"),
         **shown("hours", lasts=left.lasts_s),
         "parts": left.parts,
         "text": left.phrase,

@@ -19,6 +19,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "supply.nothing-to-weld": "Nothing to weld, nothing to buy.",
         "supply.no-gas-extra": "No gas before and after the arc is counted.",
         "supply.cylinder-empty": "Empty: under {least} the regulator no longer holds the flow.",
+        "supply.bottle-lasts": (
+            "Lasts {span:.0f} with the gas on: {parts:,.0f} parts. Taken as a {size} bottle; the "
+            "water volume stamped on its shoulder as W.C. tells more."
+        ),
         "supply.cylinder-lasts": "Lasts {span:.0f} with the gas on: {parts:,.0f} parts.",
     }
 )

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from beadwright.measures import PSI_PA
-from beadwright.supply.cylinders import RESIDUAL_PA
+from beadwright.supply.cylinder_sizes import FILLED_PSI, LARGEST_FILLED_PSI
+from beadwright.supply.cylinders import RESIDUAL_PA, WATER_OFF
 from beadwright.supply.spools import PACKING
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, line, over, power, row, sub
@@ -90,9 +91,13 @@ GAS = Equation(
     "Argon and its mixtures up to 300 bar. CO2 alone is liquid: weigh it, 8.76 ft³ a pound.",
     "Z within 2 % up to 200 bar; the gauge is worse.",
     ("redlich-kwong", "cylinder-chart", "co2-by-weight"),
-    "",
+    "A size called by its content has the water volume that holds its argon when full: at "
+    f"{LARGEST_FILLED_PSI} psi the 330 ft³, at {FILLED_PSI} psi the smaller. It may be off by "
+    f"{WATER_OFF:.0%}; what is stamped on the shoulder rules.",
     ("cylinders.content", "cylinders.usable", "cylinders.lasts", "cylinders.RESIDUAL_PA",
-     "cylinders.co2_gas", "cylinders.CO2_M3_KG", "cylinders.full_content",),
+     "cylinders.co2_gas", "cylinders.CO2_M3_KG", "cylinders.full_content",
+     "cylinders.water_volume", "cylinders.WATER_OFF", "cylinder_sizes.FILLED_PSI",
+     "cylinder_sizes.LARGEST_FILLED_PSI",),
 )  # fmt: skip
 
 

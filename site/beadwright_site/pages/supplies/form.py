@@ -2,15 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 
 from beadwright.money.cost_page import invented_in_use
 from beadwright.money.demo_prices import INVENTED
 from beadwright.pages import PAGES
-from beadwright.supply.cylinders import CYLINDERS
+from beadwright.supply.cylinder_sizes import BOTTLES, CYLINDERS, CylinderSize
 from beadwright.supply.spools import PACKAGES_KG, packages_sold
 from beadwright.supply.supplies_page import SuppliesAnswer
-from beadwright_site.forms.entries import Entry, entry_group
+from beadwright_site.forms.entries import Entry, entry_group, options_of
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
@@ -22,7 +22,7 @@ GAS = ("cylinder_gas", "gas_flow", "gas_extra", "gas_price", "cylinder_price")
 SMALL = ("wire_price", "tip_price", "tip_life", "nozzle_price", "nozzle_life", "currency")
 SPOOL_WEIGHT = ("spool_gross", "spool_empty")
 SPOOL_SIZE = ("spool_outside", "spool_hub", "spool_width", "spool_full")
-CYLINDER = ("gauge", "water", "gas_temp", "co2_mass")
+CYLINDER = ("water", "gas_temp", "co2_mass")
 
 
 def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
@@ -52,7 +52,10 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
         for name in PACKAGES_KG
         for said in ["" if name in sold else "seldom sold"]
     ]
-    sizes = [(name, name.replace("ft3", " ft³"), "") for name in CYLINDERS]
+    as_bought = "As bought" if form.wanted("cylinder") else "Not said"
+    bought = found.query.cylinder if found is not None else None
+    at_hand = found.query.gas.bottle if found is not None else None
+    bottle = _sizes(form, "bottle", BOTTLES, at_hand, as_bought)
     groups = (
         entry_group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
         entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
@@ -60,7 +63,7 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
             form.choice("spool", packages, label="Package"), *map(entry, WIRE),
         ]),
         entry_group("gas", "Gas", [
-            form.choice("cylinder", sizes, asked["cylinder"].blank, "Cylinder"), *map(entry, GAS),
+            _sizes(form, "cylinder", CYLINDERS, bought, asked["cylinder"].blank), *map(entry, GAS),
         ]),
         entry_group("prices", "Prices, tips, nozzles", [*map(entry, SMALL)]),
     )  # fmt: skip
@@ -72,6 +75,19 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
         groups,
         beside={
             "spool-entries": {"weight": entries(SPOOL_WEIGHT), "size": entries(SPOOL_SIZE)},
-            "cylinder-entries": {"entries": entries(CYLINDER)},
+            "cylinder-entries": {"entries": (entry("gauge"), bottle, *entries(CYLINDER))},
         },
     )
+
+
+def _sizes(
+    form: Form, key: str, sizes: Mapping[str, CylinderSize], found: CylinderSize | None, blank: str
+) -> Entry:
+    """The entry of a size of cylinder; what was read stands marked, whatever it was called."""
+    choices = [(name, each.shown, _CALLED.get(name, "")) for name, each in sizes.items()]
+    wanted = found.name if found is not None else form.wanted(key)
+    return form.entry(key, options=options_of(choices, wanted, blank))
+
+
+_CALLED = {"122ft3": "called 125"}
+"""What else a size is called, as it is tapped."""

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from beadwright import units
 from beadwright.supply.leftovers import SpoolLeft
 from beadwright.supply.purchase import purchase_total
-from beadwright.supply.supplies_page import SuppliesAnswer
+from beadwright.supply.supplies_page import A_LIFETIME, Supplies, SuppliesAnswer
 from beadwright.units import System
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import cents, written
@@ -40,31 +40,33 @@ def need_facts(found: SuppliesAnswer) -> Iterator[Fact]:
     yield Fact(written(need.wire_m, "distance", system), "of wire off the spool")
     yield Fact(f"{need.packages.changes:,}", "change-overs")
     yield Fact(written(need.gas_m3, "gas_volume", system), "gas")
-    if need.cylinders_a_week is None:
+    if need.cylinder_m3 is None:
         yield Fact("bulk", "gas supply")
     else:
-        yield Fact(_few(need.cylinders_a_week), "cylinders a week")
+        yield _lasting(need, need.cylinder_weeks, "cylinder")
     if need.cylinder_s is None:
         yield Fact(written(need.packages.left_kg, "mass", system), "wire left over")
     else:
         yield Fact(written(need.cylinder_s, "hours", system), "of arc, a full one")
     yield Fact(written(need.arc_s, "hours", system), "arc time")
-    years = need.package_years
-    lasts = "–" if years is None else "a lifetime" if years > 50 else _span(years)
-    yield Fact(lasts, "a package lasts")
+    yield _lasting(need, need.package_weeks, "package")
     yield Fact(f"{need.tips:,} + {need.nozzles:,}", "tips + nozzles")
 
 
+def _lasting(need: Supplies, weeks: float | None, noun: str) -> Fact:
+    """How long a package or a cylinder lasts; what goes in less than a week, how many a week."""
+    if weeks is None:
+        return Fact("–", f"a {noun} lasts")
+    if weeks < 1:
+        return Fact(_few(1 / weeks), f"{noun}s a working week")
+    if weeks <= 2 * need.weeks:
+        return Fact(_few(weeks), f"working weeks a {noun} lasts")
+    years = weeks / need.weeks
+    return Fact("a lifetime" if years > A_LIFETIME else f"{_few(years)} years", f"a {noun} lasts")
+
+
 def _few(number: float) -> str:
-    places = 0 if number >= 100 else 1 if number >= 1 else 2
-    return f"{number:,.{places}f}"
-
-
-def _span(years: float) -> str:
-    if years >= 2:
-        return f"{years:.1f} years"
-    months = years * 12
-    return f"{months:.1f} months" if months >= 1 else f"{years * 52:.1f} weeks"
+    return f"{number:,.0f}" if number >= 100 else f"{number:,.1f}"
 
 
 def buy_rows(found: SuppliesAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:
@@ -103,8 +105,9 @@ def _span_of(three: tuple[float, float, float], measure: str, system: System) ->
 def gas_facts(found: SuppliesAnswer) -> Iterator[Fact]:
     """Yield what the cylinder at hand still gives; nothing if nothing was written about it."""
     left = found.gas_left
-    if left is None or left.gas_m3 <= 0:
+    if left is None or left.gas_m3[1] <= 0:
         return
     yield Fact(written(left.lasts_s, "time", found.units), "with the gas on")
     yield Fact(f"{left.parts:,.1f}", "parts")
-    yield Fact(written(left.gas_m3, "gas_volume", found.units), "gas that can be drawn")
+    drawn = _span_of(left.gas_m3, "gas_volume", found.units)
+    yield Fact(drawn, "gas that can be drawn")
