@@ -71,6 +71,9 @@ def test_everything_fits_and_can_be_hit_at_360(running: RunningPhone) -> None:
     page = ready(running, PATH)
     page.evaluate("for (const d of document.querySelectorAll('details')) d.open = true")
     assert page.evaluate("document.documentElement.scrollWidth") <= 360
+    page.set_viewport_size({"width": 320, "height": 640})
+    assert page.evaluate("document.documentElement.scrollWidth") <= 320
+    page.set_viewport_size({"width": 360, "height": 740})
     small = page.evaluate(
         "() => [...document.querySelectorAll('nav a, button, summary, input, .choice span')]"
         ".filter((e) => e.checkVisibility({visibilityProperty: true}))"

@@ -110,8 +110,8 @@ def short_weld(weld_mm: float, part_mm: float) -> float:
     return camber.bow_of_short_weld(weld_mm * MM, part_mm * MM)
 
 
-def lift_in(leg_in: float, thickness_in: float, width_in: float) -> float:
-    return angular.edge_lift(leg_in * IN, thickness_in * IN, width_in * IN) / IN
+def lift_in(leg_in: float, thickness_in: float, width_in: float, fillets: int) -> float:
+    return angular.edge_lift(leg_in * IN, thickness_in * IN, width_in * IN, fillets) / IN
 
 
 def tilt_rad(lift: float, width: float) -> float:
@@ -146,6 +146,15 @@ def corner(
 ) -> float:
     sizes = (flange_mm * MM, web_mm * MM, width_mm * MM, height_mm * MM, leg_mm * MM)
     return _of(welded_part.corner_part(*sizes, 1.0), of)
+
+
+def tee_groove(
+    of: str, flange_mm: float, web_mm: float, width_mm: float, height_mm: float
+) -> float:
+    part = welded_part.tee_groove_part(
+        flange_mm * MM, web_mm * MM, width_mm * MM, height_mm * MM, 1.0
+    )  # fmt: skip
+    return _of(part, of)
 
 
 def lap(of: str, lower_mm: float, upper_mm: float, width_mm: float, leg_mm: float) -> float:

@@ -45,8 +45,9 @@ def test_a_fillet_worked_by_hand() -> None:
     assert mm(found, "camber") == pytest.approx((17.391304, 28.8, 43.2), rel=1e-6)
     # Sweep: 0.005·32·5·9e6/1e5 = 72; force 160e3·5·9e6/(8·207e3·1e5) = 43.478.
     assert mm(found, "sweep") == pytest.approx((43.478261, 72.0, 108.0), rel=1e-6)
-    # Lift: 0.02·3.937·(0.31496)^1.3/(0.3937)² in = 0.11312 in = 2.873 mm; half to double.
-    assert mm(found, "lift") == pytest.approx((1.4366, 2.8732, 5.7464), rel=2e-4)
+    # Lift: 0.02·3.937·(0.31496)^1.3/(0.3937)² in = 0.11312 in = 2.873 mm of two fillets, half of it
+    # of one; half to double.
+    assert mm(found, "lift") == pytest.approx((0.7183, 1.4366, 2.8732), rel=2e-4)
 
 
 def test_a_thin_leg_has_the_shop_allowance_beside_it() -> None:
@@ -68,9 +69,10 @@ def test_a_butt_worked_by_hand() -> None:
     assert found.lift.value is None
     assert "no published form" in in_words(found.lift.low_by)
     two = distortion_of("yours", "", replace(laid, sides=2, current_a=None), PART)
-    # Both sides: 0.2·80/10 + 0.1 = 1.7; along, the tendon twice: 4.638; shop 3.0 within 1.5 of it?
+    # Both sides: 0.2·80/10 + 0.1 = 1.7; along, both heat the same steel, so the tendon once; shop
+    # 3.0 is within 1.5 of it.
     assert mm(two, "across")[1] == pytest.approx(1.7, rel=1e-9)
-    assert mm(two, "along") == pytest.approx((3.0, 4.637681, 6.956522), rel=1e-6)
+    assert mm(two, "along") == pytest.approx((1.545894, 2.318841, 3.478261), rel=1e-6)
 
 
 def test_a_v_has_its_allowances() -> None:
@@ -102,7 +104,42 @@ def test_a_lap_has_no_lift_and_its_own_constant() -> None:
     found = distortion_of("yours", "", replace(LAID, joint="lap"), PART)
     assert mm(found, "across")[1] == pytest.approx(1.52 * 0.8 / 2, rel=1e-9)
     assert found.lift.value is None
-    assert distortion_of("yours", "", replace(LAID, joint="corner"), PART).lift.value is not None
+    # The form is for fillets at the middle of a plate: a corner's lies at its edge.
+    assert distortion_of("yours", "", replace(LAID, joint="corner"), PART).lift.value is None
+
+
+def test_one_fillet_is_not_two() -> None:
+    one, two = (distortion_of("yours", "", replace(LAID, sides=n), PART) for n in (1, 2))
+    for name in ("across", "along", "camber", "lift"):
+        assert mm(two, name)[1] == pytest.approx(2 * mm(one, name)[1], rel=1e-9)
+    assert (two.sweep.value, one.sweep.value == 0) == (0.0, False)
+
+
+def test_the_edges_of_sheet_are_not_said_to_lift_like_plate() -> None:
+    sheet, plate = (
+        distortion_of("yours", "", replace(LAID, plate_m=t * MM), PART) for t in (3.1, 3.175)
+    )
+    assert sheet.lift.low_by == Phrase("heating.sheet-buckles")
+    assert sheet.across.value is not None
+    assert plate.lift.value is not None
+
+
+def test_a_groove_in_a_tee_has_only_the_forms_that_hold_for_it() -> None:
+    laid = replace(LAID, joint="tee-bevel", leg_m=0.0)
+    found = distortion_of("yours", "", laid, PART)
+    assert (found.across.value, found.lift.value) == (None, None)
+    assert found.along.sources == ("tendon", "guyot")
+    assert mm(found, "along")[1] == pytest.approx(2.318841, rel=1e-6)
+    heavy = replace(laid, heat_j_m=None, section_m2=60 * MM**2)
+    assert distortion_of("yours", "", heavy, PART).along.low_by == Phrase("heating.no-form")
+
+
+@pytest.mark.parametrize("joint", ["plug", "slot"])
+def test_a_plug_or_slot_has_no_form_at_all(joint: str) -> None:
+    laid = replace(LAID, joint=joint, leg_m=0.0, passes=3)
+    [only] = distortions(laid, PART, 0.0)
+    assert [quantity.value for quantity in only.all()] == [None] * 5
+    assert {quantity.low_by for quantity in only.all()} == {Phrase("heating.no-form")}
 
 
 def test_what_is_welded_in_part_counts_in_part() -> None:
@@ -182,7 +219,8 @@ def test_no_other_way_draws_a_tee_further(
             assert other.low <= other.value <= other.high
         assert way.lift.value is not None
         assert yours.lift.value is not None
-        assert way.lift.value <= yours.lift.value * (1 + 1e-9)
+        if way.key != "both":  # two of the code's least leg may lift more than one fillet
+            assert way.lift.value <= yours.lift.value * (1 + 1e-9)
         if way.key in ("smaller", "stitched"):
             assert way.camber.value is not None
             assert yours.camber.value is not None
@@ -233,7 +271,8 @@ def test_section_of_a_tee_worked_by_hand() -> None:
         lambda: camber.camber_by_force(1e3, -0.01, 1.0, 1e-6, CARBON_STEEL),
         lambda: camber.camber_by_force(1e3, float("inf"), 1.0, 1e-6, CARBON_STEEL),
         lambda: camber.bow_of_short_weld(1.01, 1.0),
-        lambda: angular.edge_lift(0.0, 0.01, 0.1),
+        lambda: angular.edge_lift(0.0, 0.01, 0.1, 2),
+        lambda: angular.edge_lift(0.01, 0.01, 0.1, 3),
         lambda: angular.tilt(-1e-9, 0.1),
         lambda: angular.tilt(float("inf"), 0.1),
         lambda: shrinkage.across_butt_by_section(1e-5, 0.01, float("inf")),

@@ -40,16 +40,18 @@ def test_demo_bracket_answers() -> None:
     assert keys == {"heating.forms-differ", "heating.free-to-move"}
     yours = found.ways[0]
     assert yours.laid.leg_m == pytest.approx(5 / 16 * IN)
-    # The form alone: 0.02·4·(5/16)^1.3/(3/8)² = 0.12541 in.
-    assert yours.lift.value == pytest.approx(0.12541 * IN, rel=1e-4)
+    # The form alone: 0.02·4·(5/16)^1.3/(3/8)² = 0.12541 in of two fillets; of one 0.06270.
+    assert yours.lift.value == pytest.approx(0.062705 * IN, rel=1e-4)
     assert found.part.length_m == pytest.approx(6 * IN)
 
 
 def test_a_square_butt_shrinks_by_its_metal_and_its_gap() -> None:
     found = of_query("joint=square&plate=1/8in&gap=1/16in&weld_length=6in", part_sides="2")
     [yours] = found.ways
-    # 0.2·Aw/t + 0.05·d, the metal of both sides.
-    expected = 0.2 * 2 * yours.laid.section_m2 / (IN / 8) + 0.05 * IN / 16
+    # 0.2·Aw/t + 0.05·d, the metal of the joint once, half of it from each side.
+    one = of_query("joint=square&plate=1/8in&gap=1/16in&weld_length=6in").ways[0].laid
+    assert 2 * yours.laid.section_m2 == pytest.approx(one.section_m2, rel=1e-12)
+    expected = 0.2 * one.section_m2 / (IN / 8) + 0.05 * IN / 16
     assert yours.across.value == pytest.approx(expected, rel=1e-9)
     assert "spraragen-ettinger" in yours.across.sources
     # A blank gap is the joint's usual, half the plate up to 1/8 in: the same 1/16 in.
@@ -58,6 +60,31 @@ def test_a_square_butt_shrinks_by_its_metal_and_its_gap() -> None:
     assert any("Preset it" in told(note) for note in found.notes)
     # Sheet is welded without one.
     assert of_query("joint=square&plate=16ga&weld_length=6in").ways[0].laid.gap_m == 0.0
+
+
+@pytest.mark.parametrize("sides", ["1", "2"])
+def test_a_joint_drawn_from_both_sides_holds_its_metal_once(sides: str) -> None:
+    job = "joint=double-v&plate=1in&position=1G&weld_length=6in"
+    dialled = answer("dial-in", job).dialled
+    laid = of_query(job, part_sides=sides).ways[0].laid
+    assert laid.sides == 2
+    assert 2 * laid.section_m2 == pytest.approx(dialled.plan.shape.section_m2, rel=1e-12)
+    assert laid.passes == round(dialled.plan.passes / 2)
+    part = of_query("joint=v&plate=1in&depth=3/8in&weld_length=6in", part_sides=sides)
+    assert part.ways[0].laid.sides == int(sides)
+
+
+def test_a_plug_says_there_is_no_form() -> None:
+    notes = of_query("joint=plug&plate=3/8in&plate2=1/2in").notes
+    assert any("plug or slot" in told(note) for note in notes)
+
+
+def test_a_groove_in_a_tee_pulls_on_a_tee() -> None:
+    """Boxes 6 x 1/2 and 1/4 x 4 as above; the weld's middle at .125 across, .5 up."""
+    job = "joint=tee-bevel&plate=1/2in&plate2=1/4in&weld_length=6in"
+    part = of_query(job, part_width="6in", part_height="4in").part
+    shown = (part.area_m2 / IN**2, part.camber_offset_m / IN, part.sweep_offset_m / IN)
+    assert shown == pytest.approx((4.0, 0.3125, 0.125), rel=1e-6)
 
 
 def test_both_sides_do_not_bow_it_sideways() -> None:

@@ -15,23 +15,35 @@ LEG_POWER = 1.3
 """Power of the leg in it [-]."""
 
 
-def edge_lift(leg_m: float, thickness_m: float, width_m: float) -> float:
-    """Return how far fillets lift the edges of the plate they lie on, free to move [m].
+SHEET_M = 1 / 8 * INCH_M
+"""Thinner plate is sheet: its edges buckle in waves, which no form here gives [m].
 
-    Source: Blodgett, Design of Weldments: 0.02·W·ω^1.3/t², inches; from memory.
+Common practice: the codes for plate begin here too.
+"""
+
+
+def edge_lift(leg_m: float, thickness_m: float, width_m: float, fillets: int) -> float:
+    """Return how far fillets lift either edge of the plate they lie on, free to move [m].
+
+    Source: Blodgett, Design of Weldments: 0.02·W·ω^1.3/t², inches, of two fillets; from memory.
+    One fillet is taken as half of it: it bends the plate along one line, not two, and half of that
+    lifts each edge.
 
     Args:
         leg_m: Leg, above zero [m].
         thickness_m: The plate, above zero [m].
         width_m: Its width, the fillets at its middle; above zero [m].
+        fillets: 1 or 2 [-].
 
     Raises:
-        OutOfRangeError: If an argument is not above zero.
+        OutOfRangeError: If an argument is out of range.
     """
     require_positive(leg_m=leg_m, thickness_m=thickness_m, width_m=width_m)
+    if fillets not in (1, 2):
+        raise OutOfRangeError(f"fillets = {fillets} must be 1 or 2")
     leg, thickness, width = leg_m / INCH_M, thickness_m / INCH_M, width_m / INCH_M
     lift: float = LIFT * width * leg**LEG_POWER / thickness**2
-    return lift * INCH_M
+    return lift * INCH_M * fillets / 2
 
 
 def tilt(lift_m: float, width_m: float) -> float:

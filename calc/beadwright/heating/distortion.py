@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from beadwright.heating.angular import edge_lift, passes_factor
+from beadwright.heating.angular import SHEET_M, edge_lift, passes_factor
 from beadwright.heating.camber import bow_of_short_weld, camber_by_force, camber_by_section
 from beadwright.heating.laid_weld import LaidWeld, repassed, resized
 from beadwright.heating.published_forms import Form, spread
@@ -38,6 +38,9 @@ _TENDON = say("heating.tendon-force")
 _GUYOT = say("heating.guyot")
 _KING = say("heating.king")
 """Whose form each is."""
+
+NO_FORM = say("heating.no-form")
+"""Why a number is not given."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,12 +82,17 @@ class Distortion:
         return tuple(self.named().values())
 
 
+_NAMES = ("Shrinkage across", "Shrinkage along", "Camber", "Sweep", "Edge lifted")
+
+
 def _scaled(forms: list[Form], share: float) -> list[Form]:
     return [replace(form, value=form.value * share) for form in forms]
 
 
 def _across(laid: LaidWeld) -> Quantity:
-    forms: list[Form] = []
+    name, forms = "Shrinkage across", list[Form]()
+    if not laid.fillet and not laid.butt:
+        return spread(name, "small_length", (), NO_FORM)
     if laid.fillet:
         lap = laid.joint == "lap"
         forms.append(
@@ -105,30 +113,37 @@ def _across(laid: LaidWeld) -> Quantity:
         forms.append(Form(_BLODGETT, narrow, "blodgett-across"))
         if laid.joint == "v":
             forms += [Form(_ALLOWANCE, most, "shrinkage-allowance") for most in V_ACROSS_M]
-    return spread("Shrinkage across", "small_length", _scaled(forms, laid.share))
+    return spread(name, "small_length", _scaled(forms, laid.share))
+
+
+def _force(laid: LaidWeld) -> float | None:
+    """The force a weld shrinks with; fillets on both sides pull apart from each other.
+
+    The sides of a groove heat the same steel, as passes on one another do: they count once.
+    """
+    if laid.heat_j_m is None:
+        return None
+    return tendon_force(laid.heat_j_m, laid.material) * (laid.sides if laid.fillet else 1)
 
 
 def _along(laid: LaidWeld, part: WeldedPart) -> Quantity:
     section, length = laid.section_m2 * laid.sides, laid.length_m
     forms: list[Form] = []
-    if laid.heat_j_m is not None:
-        force = tendon_force(laid.heat_j_m, laid.material) * laid.sides
+    force = _force(laid)
+    if force is not None:
         value = along_by_force(force, part.area_m2, length, laid.material)
         forms.append(Form(_TENDON, value, "tendon"))
     if section <= MOST_WELD_OF_PART * part.area_m2:
         value = along_by_section(section, part.area_m2, length)
         forms.append(Form(_GUYOT, value, "guyot"))
-    if not laid.fillet and laid.current_a is not None:
+    if laid.butt and laid.current_a is not None:
         value = along_butt_by_current(laid.current_a, laid.plate_m, length)
         forms.append(Form(_KING, value, "king"))
-    forms.append(
-        Form(
-            _ALLOWANCE,
-            along_by_allowance(length, laid.fillet),
-            "shrinkage-allowance",
-        )
-    )
-    return spread("Shrinkage along", "small_length", _scaled(forms, laid.share))
+    if laid.fillet or laid.butt:
+        value = along_by_allowance(length, laid.fillet)
+        forms.append(Form(_ALLOWANCE, value, "shrinkage-allowance"))
+    none = None if forms else NO_FORM
+    return spread("Shrinkage along", "small_length", _scaled(forms, laid.share), none)
 
 
 def _bow(
@@ -144,8 +159,8 @@ def _bow(
             "blodgett-camber",
         )
     ]
-    if laid.heat_j_m is not None:
-        force = tendon_force(laid.heat_j_m, laid.material) * laid.sides
+    force = _force(laid)
+    if force is not None:
         bow = camber_by_force(force, offset_m, part_m, inertia_m4, laid.material)
         forms.append(Form(_TENDON, bow, "tendon"))
     share = laid.share * bow_of_short_weld(min(laid.length_m, part_m), part_m)
@@ -154,9 +169,12 @@ def _bow(
 
 def _lift(laid: LaidWeld, part: WeldedPart) -> Quantity:
     name = "Edge lifted"
-    if laid.joint not in ("tee", "corner"):
-        return spread(name, "small_length", (), say("heating.no-form"))
-    lift = edge_lift(laid.leg_m, laid.plate_m, part.width_m) * passes_factor(laid.passes)
+    if laid.joint != "tee":
+        return spread(name, "small_length", (), NO_FORM)
+    if laid.plate_m < SHEET_M * (1 - 1e-9):
+        return spread(name, "small_length", (), say("heating.sheet-buckles"))
+    lift = edge_lift(laid.leg_m, laid.plate_m, part.width_m, laid.sides)
+    lift *= passes_factor(laid.passes)
     forms = [Form(_BLODGETT, lift, "blodgett-angular")]
     return spread(name, "small_length", _scaled(forms, laid.share))
 
@@ -177,6 +195,9 @@ def distortion_of(key: str, name: str, laid: LaidWeld, part: WeldedPart) -> Dist
     Raises:
         OutOfRangeError: If a length or section is not above zero.
     """
+    if laid.hole:
+        none = (spread(each, "small_length", (), NO_FORM) for each in _NAMES)
+        return Distortion(key, name, laid, *none)
     # Equal welds on both sides do not bend the part.
     sideways = 0.0 if laid.sides == 2 else part.sweep_offset_m
     length = part.length_m
@@ -197,12 +218,14 @@ STITCHED = 0.5
 
 
 def other_ways(laid: LaidWeld, least_leg_m: float) -> Iterator[tuple[str, str, LaidWeld]]:
-    """Yield key, name and weld of other ways that distort the part less.
+    """Yield key, name and weld of other ways to lay it, each for less of one distortion.
 
     Args:
         laid: The weld asked for [SI].
         least_leg_m: The code's least leg; zero for a groove [m].
     """
+    if laid.hole:
+        return
     if laid.fillet and laid.leg_m > least_leg_m * 1.01:
         yield "smaller", "Smallest code leg", resized(laid, least_leg_m)
     if laid.passes > 1:

@@ -9,7 +9,14 @@ from typing import Literal
 from beadwright.errors import FieldErrors
 from beadwright.heating.distortion import Distortion, distortions
 from beadwright.heating.laid_weld import LaidWeld
-from beadwright.heating.welded_part import WeldedPart, butt_part, corner_part, lap_part, tee_part
+from beadwright.heating.welded_part import (
+    WeldedPart,
+    butt_part,
+    corner_part,
+    lap_part,
+    tee_groove_part,
+    tee_part,
+)
 from beadwright.joint.fillets import minimum_leg
 from beadwright.phrases import say
 from beadwright.reading.entries import optional, required
@@ -151,20 +158,37 @@ def _laid(dialled: DialIn, asked: PartEntries, heat: float | None) -> LaidWeld:
     job, plan, outcome = dialled.job, dialled.plan, dialled.outcome
     if heat is None and outcome is not None:
         heat = outcome.heat_en.value
+    sides, section, passes = _sides(dialled, asked)
     return LaidWeld(
         joint=job.joint,
         leg_m=plan.shape.leg_m if job.is_fillet else 0.0,
-        section_m2=plan.shape.section_m2,
+        section_m2=section,
         plate_m=job.plate_m if job.is_fillet else job.thinner_m,
         gap_m=next((d.value_m for d in plan.shape.dimensions if d.name == "gap"), 0.0),
-        passes=plan.passes,
+        passes=passes,
         heat_j_m=heat,
         current_a=None if outcome is None else outcome.current.value,
-        sides=2 if asked.part_sides == "2" else 1,
+        sides=sides,
         share=asked.part_share,
         length_m=job.weld_length_m,
         material=job.wire.material,
     )
+
+
+def _sides(dialled: DialIn, asked: PartEntries) -> tuple[int, float, int]:
+    """Sides welded, weld metal and passes of each.
+
+    A groove through the plate holds its metal once, from whichever sides it is filled.
+    """
+    shape, passes = dialled.plan.shape, dialled.plan.passes
+    asked_sides = 2 if asked.part_sides == "2" else 1
+    if dialled.job.is_fillet:
+        return asked_sides, shape.section_m2, passes
+    drawn = len(shape.regions)
+    if drawn == 1 and not shape.complete:
+        return asked_sides, shape.section_m2, passes
+    sides = max(drawn, asked_sides)
+    return sides, shape.section_m2 / sides, max(1, round(passes / sides))
 
 
 def _part(dialled: DialIn, asked: PartEntries, laid: LaidWeld) -> WeldedPart:
@@ -189,6 +213,8 @@ def _part(dialled: DialIn, asked: PartEntries, laid: LaidWeld) -> WeldedPart:
     match job.joint:
         case "tee":
             return tee_part(job.plate_m, job.plate2_m, width, height, laid.leg_m, length)
+        case "tee-bevel" | "tee-double-bevel":
+            return tee_groove_part(job.plate_m, job.plate2_m, width, height, length)
         case "corner":
             return corner_part(job.plate_m, job.plate2_m, width, height, laid.leg_m, length)
         case "lap":
@@ -233,7 +259,7 @@ def _notes(laid: LaidWeld, yours: Distortion) -> Iterator[Note]:
     if yours.lift.value is None:
         yield Note(
             "note",
-            say("heating.no-angle-form"),
+            say("heating.no-form-at-all" if laid.hole else "heating.no-angle-form"),
             "practice",
             "distortion",
         )

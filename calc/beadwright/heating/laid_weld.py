@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
+from beadwright.joint.joints import BUTTS, HOLES
 from beadwright.process.materials import Material
 
 
@@ -43,6 +44,16 @@ class LaidWeld:
     def fillet(self) -> bool:
         """True for tee, lap and corner."""
         return self.leg_m > 0
+
+    @property
+    def butt(self) -> bool:
+        """True for plates edge to edge."""
+        return self.joint in BUTTS
+
+    @property
+    def hole(self) -> bool:
+        """True for a plug or slot, for which there is no published form."""
+        return self.joint in HOLES
 
 
 def resized(laid: LaidWeld, leg_m: float) -> LaidWeld:

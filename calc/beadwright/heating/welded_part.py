@@ -86,6 +86,13 @@ def _part(
     )
 
 
+def _tee(flange_m: float, web_m: float, width_m: float, height_m: float) -> tuple[Box, Box]:
+    return (
+        Box(0.0, flange_m / 2, width_m, flange_m),
+        Box(0.0, flange_m + height_m / 2, web_m, height_m),
+    )
+
+
 def tee_part(
     flange_m: float, web_m: float, width_m: float, height_m: float, leg_m: float, length_m: float
 ) -> WeldedPart:
@@ -105,12 +112,30 @@ def tee_part(
         OutOfRangeError: If an argument is not above zero.
     """
     require_positive(leg_m=leg_m, length_m=length_m)
-    boxes = (
-        Box(0.0, flange_m / 2, width_m, flange_m),
-        Box(0.0, flange_m + height_m / 2, web_m, height_m),
-    )
     weld = (web_m / 2 + leg_m / 3, flange_m + leg_m / 3)
-    return _part(boxes, weld, width_m, length_m)
+    return _part(_tee(flange_m, web_m, width_m, height_m), weld, width_m, length_m)
+
+
+def tee_groove_part(
+    flange_m: float, web_m: float, width_m: float, height_m: float, length_m: float
+) -> WeldedPart:
+    """Return a tee of two plates with a groove at the foot of the upright.
+
+    Source: geometry; the weld's middle is taken at the foot of the upright's face.
+
+    Args:
+        flange_m: Thickness of the horizontal plate, above zero [m].
+        web_m: Thickness of the plate standing on its middle, above zero [m].
+        width_m: Width of the flange, above zero [m].
+        height_m: Height of the web, above zero [m].
+        length_m: Length, above zero [m].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero.
+    """
+    require_positive(length_m=length_m)
+    boxes = _tee(flange_m, web_m, width_m, height_m)
+    return _part(boxes, (web_m / 2, flange_m), width_m, length_m)
 
 
 def corner_part(

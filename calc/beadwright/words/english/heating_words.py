@@ -151,6 +151,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "heating.no-angle-form": (
             "No published form here for the angle of this joint. Preset it, or turn it over."
         ),
+        "heating.no-form-at-all": (
+            "No published form here for what a plug or slot does to its part. Weld one and measure."
+        ),
         "heating.aws-handbook": "AWS Welding Handbook",
         "heating.shop-allowance": "shop allowance",
         "heating.spraragen-ettinger": "Spraragen and Ettinger",
@@ -160,6 +163,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "heating.king": "King",
         "heating.stiffness-not-written": "the part's stiffness sideways is not written",
         "heating.no-form": "no published form for this joint",
+        "heating.sheet-buckles": "sheet buckles in waves, no published form here",
         "heating.no-such-steel": (
             "{element} {share:.4g} % is outside {low:g} to {high:g} %: {formula} is for no such "
             "steel"

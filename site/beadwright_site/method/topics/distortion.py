@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from beadwright.heating.angular import LIFT
+from beadwright.heating.angular import LIFT, SHEET_M
 from beadwright.heating.camber import BLODGETT
 from beadwright.heating.distortion import MOST_WELD_OF_PART, STITCHED
 from beadwright.heating.published_forms import ALONE, TOGETHER
@@ -76,7 +76,9 @@ ALONG = Equation(
     "Shop allowances, 0.8 mm in 3 m of fillet and 3 mm of butt, widen the range.",
     f"From the lowest form to the highest, never under a factor {TOGETHER:g} either way.",
     ("tendon", "guyot", "king", "shrinkage-allowance"),
-    "Of passes laid on one another the hottest counts, not their sum.",
+    "Of passes laid on one another the hottest counts, not their sum; both sides of a groove count "
+    "as laid on one another, fillets on both sides twice. A groove in a tee goes by the first and "
+    "third alone, a plug or slot by none.",
     ("shrinkage.tendon_force", "shrinkage.along_by_force", "shrinkage.along_by_section",
      "shrinkage.along_butt_by_current", "shrinkage.along_by_allowance",
      "materials.CARBON_STEEL", "shrinkage.GUYOT", "shrinkage.KING_M_PER_A",
@@ -110,7 +112,8 @@ CAMBER = Equation(
     "Sideways the same, with the part's other axis: the same weld on both sides does not bow it.",
     ("camber.camber_by_section", "camber.camber_by_force", "camber.bow_of_short_weld",
      "camber.BLODGETT", "welded_part.section", "welded_part.tee_part",
-     "welded_part.corner_part", "welded_part.lap_part", "welded_part.butt_part"),
+     "welded_part.tee_groove_part", "welded_part.corner_part", "welded_part.lap_part",
+     "welded_part.butt_part"),
 )  # fmt: skip
 
 ANGULAR = Equation(
@@ -119,7 +122,8 @@ ANGULAR = Equation(
     (
         equation(
             "Δ", "=", number(LIFT), "·", "W", "·",
-            over(power("z", "1.3"), power("t", "2")), "·", power("n", "0.35"),
+            over(power("z", "1.3"), power("t", "2")), "·", power("n", "0.35"), "·",
+            over("m", "2"),
         ),
         equation("φ", "=", over(line("2 · Δ"), "W")),
     ),
@@ -129,15 +133,19 @@ ANGULAR = Equation(
         Symbol("z", "leg", "in"),
         Symbol("t", "thickness of the plate", "in"),
         Symbol("n", "equal passes on a side", "–"),
+        Symbol("m", "fillets, 1 or 2; the form is for 2, one bends the plate along one line and "
+               "is taken as half", "–"),
         Symbol("φ", "angle each half is turned", "rad"),
     ),
-    f"{_FREE} Tees and corners; no form for other joints.",
+    f"{_FREE} Tees with fillets, plate of {SHEET_M * 1000:.1f} mm and more: the edges of sheet "
+    "buckle in waves. No form for other joints.",
     f"One form alone: half to double, a factor {ALONE:g}.",
     ("blodgett-angular",),
     "The share of passes follows from the power of the leg: fewer, larger passes turn it less. "
     "Another leg is counted with its section by the square, and the heat of a pass by its section.",
     ("angular.edge_lift", "angular.passes_factor", "angular.tilt", "angular.LIFT",
-     "angular.LEG_POWER", "laid_weld.resized", "laid_weld.repassed", "published_forms.ALONE"),
+     "angular.SHEET_M", "angular.LEG_POWER", "laid_weld.resized", "laid_weld.repassed",
+     "published_forms.ALONE"),
 )  # fmt: skip
 
 

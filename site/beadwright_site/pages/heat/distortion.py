@@ -36,6 +36,9 @@ HEADS: Mapping[str, str] = {
 }  # fmt: skip
 """The same over a column."""
 
+STANDING = ("tee", "corner", "tee-bevel", "tee-double-bevel")
+"""Joints with a plate that stands."""
+
 SIDES = (("1", "One side", ""), ("2", "Both sides", ""))
 
 
@@ -55,7 +58,7 @@ def part_entries(form: Form, dialled: DialIn | None) -> Iterator[Entry]:
         form: What the page's form is filled from.
         dialled: The job, or None if the entries could not be taken.
     """
-    tall = dialled is None or dialled.job.joint in ("tee", "corner")
+    tall = dialled is None or dialled.job.joint in STANDING
     for key in fields_of(PartEntries):
         if key == "part_sides":
             yield form.choice(key, SIDES)
@@ -75,8 +78,11 @@ def _facts(way: Distortion, system: System) -> Iterator[Fact]:
             yield Fact("–", f"{NAMES[key]}: {reason(quantity.low_by, system)}")
             continue
         low, high = (units.show(v, quantity.measure, system) for v in (quantity.low, quantity.high))
-        shown = f"≈ {_number(quantity, system)} {units.symbol(quantity.measure, system)}"
-        yield Fact(shown, NAMES[key], f"{low}–{high}" if low != high else "")
+        number, unit = _number(quantity, system), units.symbol(quantity.measure, system)
+        if float(number) == 0 and quantity.value > 0:  # too little to write: under its last digit
+            yield Fact(f"under {number[:-1]}1 {unit}", NAMES[key], "")
+            continue
+        yield Fact(f"≈ {number} {unit}", NAMES[key], f"{low}–{high}" if low != high else "")
 
 
 def _turned(way: Distortion, width_m: float) -> Iterator[Fact]:
