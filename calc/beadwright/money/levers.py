@@ -169,19 +169,23 @@ def _shop(case: Case, shares: SwingShares) -> list[Lever]:
 
 def _own_rates(case: Case, shares: SwingShares) -> list[Lever]:
     """The rate of a cell; two ways in one cell move together."""
-    rates: dict[Part, float | None] = {"now": case.now.rate_s, "other": case.other.rate_s}
-    rated = tuple((part, "rate_s") for part in _BOTH if rates[part] is not None)
+    held: tuple[tuple[Part, float | None], ...] = (
+        ("now", case.now.rate_s),
+        ("other", case.other.rate_s),
+    )
+    rated: tuple[Part, ...] = tuple(part for part, rate in held if rate is not None)
+    if not rated:
+        return []
     return [
         _lever(
             "own_rate",
             say("money.own-rate"),
-            rated,
+            tuple((part, "rate_s") for part in rated),
             shares.rates,
             "rate",
-            rates[part] or 0.0,
+            dict(held)[rated[-1]] or 0.0,
             say("money.settle-own-rate"),
         )
-        for part, _ in rated[-1:]
     ]
 
 
