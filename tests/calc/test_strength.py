@@ -118,7 +118,7 @@ def test_force_per_length_is_what_the_weld_is_asked() -> None:
 
 
 def test_added_strength_across_counts_only_where_the_code_lets_it() -> None:
-    line = "group=line&weld_sides=1&leg=1/4in&px=5kip&plate=1in"
+    line = "group=line&weld_sides=1&leg=1/4in&px=5kip&plate=1in&held=yes"
     plain, counted = ask(line), ask(f"{line}&cross_increase=yes")
     assert counted.weld.holds == pytest.approx(1.5 * plain.weld.holds)
     off = "group=c&group_height=6in&weld_sides=1&leg=1/4in&py=5kip&load_x=9in&plate=1in"

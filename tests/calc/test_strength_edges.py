@@ -162,7 +162,7 @@ def test_a_weld_that_only_slides_shares_its_load_evenly(load: str, way: tuple[in
 
 
 def test_the_added_strength_of_a_line_goes_by_the_angle_of_its_load() -> None:
-    line = "group=line&weld_sides=1&leg=1/4in&px=3kip&py=3kip&plate=1in&plate2=1in"
+    line = "group=line&weld_sides=1&leg=1/4in&px=3kip&py=3kip&plate=1in&plate2=1in&held=yes"
     plain, counted = ask(line), ask(f"{line}&cross_increase=yes")
     # 1 + 0.5·sin^1.5 45° = 1 + 0.5·0.5946.
     assert counted.weld.holds == pytest.approx(1.2973 * plain.weld.holds, rel=1e-4)

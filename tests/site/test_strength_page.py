@@ -186,3 +186,61 @@ def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> Non
     assert circle is not None
     drawing = draw_group(found, lambda value, measure: written(value, measure, found.units))
     assert drawing.worst == (float(circle[1]), float(circle[2]))
+
+
+@pytest.mark.parametrize(
+    ("query", "headline", "shown"),
+    [
+        ("joint=plug&hole=13/16in&plate=1/2in&plate2=1/2in&py=5kip", "13/16 in plug: holds; 46%",
+         ("0.518", "10.89 kip", "1 plug", "largest hole")),
+        ("joint=plug&hole=13/16in&plate=1/2in&plate2=1/2in&py=50kip&plugs=2",
+         "2 × 13/16 in plugs: does not hold", ("2 plugs",)),
+        ("joint=slot&hole=13/16in&slot_length=2in&plate2=7/16in&py=5kip",
+         "13/16 in by 2 in slot: holds", ("1 slot", "end to end")),
+        ("joint=v&plate=1/2in&depth=1/4in&pz=5kip&held=yes", "1/4 in throat: holds",
+         ("least throat",)),
+        ("joint=v&plate=1/2in&pz=5kip", "Welded through: holds", ("holds as much as the weld",)),
+        ("joint=v&plate=1/2in&depth=1/4in&pz=5kip", "Not as it stands", ("from one side only",)),
+        ("weld_sides=1&pz=2kip&leg=1/4in", "Not as it stands", ("from one side only",)),
+        ("leg=1/8in&py=1kip", "Not as it stands", ("under the code's least",)),
+        ("joint=lap&group=lines&group_height=6in&plate2=1/4in&leg=3/16in&py=30kip",
+         "The other plate does not hold", ("yielding over 4 in", "30.00 kip")),
+    ],
+)  # fmt: skip
+def test_every_kind_of_weld_is_judged_by_its_name(
+    client: FlaskClient, query: str, headline: str, shown: tuple[str, ...]
+) -> None:
+    page = client.get(f"/strength/?{query}").text
+    top = words(by_id(page, "verdict"))
+    assert headline in top
+    text = " ".join(words(by_id(page, part)) for part in ("verdict", "links", "sizes", "notes"))
+    for word in shown:
+        assert word in text
+    if "joint=lap" not in query and "joint" in query:
+        assert "fillet" not in top
+    found = answer("strength", query)
+    fails = "fails" in (by_id(page, "verdict").attrs["class"] or "")
+    assert fails is not found.holds
+
+
+def test_a_hole_is_drawn_whole_and_no_point_of_it_is_ringed() -> None:
+    plug = PAGE.show("joint=plug&py=2kip").html["picture"]
+    assert 'class="worst"' not in plug
+    assert "The hole, seen square" in plug
+    assert 'class="worst"' in PAGE.show("joint=lap&py=2kip").html["picture"]
+
+
+def test_the_form_asks_what_the_joint_has(client: FlaskClient) -> None:
+    def asked(query: str) -> set[str]:
+        page = client.get(f"/strength/?{query}").text
+        asking = [e for e in elements(page) if e.attrs.get("type") != "hidden"]
+        return {e.attrs["name"] for e in asking if e.attrs.get("name")}
+
+    tee, lap, plug, groove = (asked(f"joint={j}&py=1kip") for j in ("tee", "lap", "plug", "v"))
+    assert {"leg", "far_leg", "skew", "weld_sides", "held"} <= tee
+    assert {"plate_width", "plate2_width", "steel2"} <= lap
+    assert {"hole", "plugs", "pitch", "plate2_width"} <= plug
+    assert {"angle", "depth", "root_face", "backing", "held"} <= groove
+    assert not {"hole", "depth", "plate_width"} & tee
+    assert not {"group", "leg", "weld_sides", "held", "weld_length", "pz", "analysis"} & plug
+    assert not {"leg", "plugs", "plate_width", "far_leg"} & groove

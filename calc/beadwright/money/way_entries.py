@@ -8,17 +8,20 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from beadwright.money.cell_entries import CellEntries, minutes
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES
-from beadwright.money.price_fields import PackagePrice, Price, Priced, Words
+from beadwright.money.price_fields import Price, Words
 from beadwright.reading.entries import optional
 from beadwright.reading.fields import Measured
 
 _MONEY = "no shop pays that for one way"
 
 
+def _minutes(label: str, help: str, high: str, why: str, default: str = "") -> Measured:
+    return Measured("time", "0min", high, why, label=label, help=help, default=default)
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
-class WayEntries(CellEntries):
+class WayEntries:
     """The keys of a way; defaults are common practice or the demonstration shop's [SI, money]."""
 
     name: str | None = optional(Words(40, label="Call it", help="what to call the way"))
@@ -73,13 +76,11 @@ class WayEntries(CellEntries):
             "100%",
             "arc time over all time, as 45%",
             label="Operating factor instead",
-            help="operating factor: arc time over all time, clean-up and all other minutes in it; "
-            "a later way keeps the minutes of the first, changed by what its own differ; "
-            "blank: the minutes",
+            help="operating factor: arc time over all time; blank: the minutes below",
         )
     )
     fit_up: float | None = optional(
-        minutes(
+        _minutes(
             "Fit-up, a part",
             "fit-up and tacking, for a part",
             "10000min",
@@ -88,7 +89,7 @@ class WayEntries(CellEntries):
         )
     )
     reposition: float | None = optional(
-        minutes(
+        _minutes(
             "Next weld, each",
             "getting to the next weld, for each weld",
             "1000min",
@@ -97,7 +98,7 @@ class WayEntries(CellEntries):
         )
     )
     clean: float | None = optional(
-        minutes(
+        _minutes(
             "Cleaning, each pass",
             "cleaning, for each pass",
             "1000min",
@@ -106,7 +107,7 @@ class WayEntries(CellEntries):
         )
     )
     spatter: float | None = optional(
-        minutes(
+        _minutes(
             "Spatter off, a part",
             "taking spatter off, for a part",
             "10000min",
@@ -115,7 +116,7 @@ class WayEntries(CellEntries):
         )
     )
     other: float | None = optional(
-        minutes(
+        _minutes(
             "Other, a part",
             "other time off the arc, for a part",
             "10000min",
@@ -123,21 +124,12 @@ class WayEntries(CellEntries):
         )
     )
     spool_change: float | None = optional(
-        minutes(
+        _minutes(
             "A spool change",
             "one change of spool",
             "1000min",
             "minutes for one change",
             DEMO_MINUTES["spool_change"],
-        )
-    )
-    swap: float | None = optional(
-        minutes(
-            "Wire swap, a batch",
-            "changing spool, rolls and settings over, for each batch",
-            "10000min",
-            "minutes for one batch",
-            blank="none",
         )
     )
     spool: float | None = optional(
@@ -173,35 +165,23 @@ class WayEntries(CellEntries):
             default="2%",
         )
     )
-    wire_price: Priced | None = optional(
-        PackagePrice(
+    wire_price: float | None = optional(
+        Price(
             "price_per_mass",
-            "mass",
             "1000000/kg",
             _MONEY,
             label="Price of wire",
-            help="price of wire, as 2.10/lb, 62/33lb, or 62/spool with the wire on a spool",
+            help="price of wire",
             default=DEMO_PRICES["wire_price"],
         )
     )
-    spool_price: float | None = optional(
+    gas_price: float | None = optional(
         Price(
-            "money",
-            "1000000000",
-            _MONEY,
-            label="Price of a spool, box or drum",
-            help="price of a full spool, box or drum; with the wire on it, it outranks wire_price",
-            blank="by weight",
-        )
-    )
-    gas_price: Priced | None = optional(
-        PackagePrice(
             "price_per_volume",
-            "gas_volume",
             "1000000/m3",
             _MONEY,
             label="Price of gas",
-            help="price of gas, as 0.11/ft3, 38/330ft3, or 38/cylinder with the gas in one",
+            help="price of gas by volume",
             default=DEMO_PRICES["gas_price"],
         )
     )

@@ -9,7 +9,7 @@ from beadwright.joint.fillet_joints import skew_leg
 from beadwright.joint.fillets import gapped_leg, largest_edge_leg, least_length, minimum_leg
 from beadwright.strength import resistance_en
 from beadwright.strength.leg_search import SHOP_STEP_M, largest_counted, leg_needed
-from beadwright.strength.strength_check import Spread, counted_throat
+from beadwright.strength.strength_check import Spread, weld_throat
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
 
@@ -53,7 +53,7 @@ def leg_sizes(task: StrengthTask, found: Spread) -> LegSizes:
     judged = job.leg_m
     if judged is None:
         judged = max(needed or largest_counted(task, found) or least, least)
-    throat = counted_throat(judged, judged_leg2(task))
+    throat = weld_throat(task, judged, judged_leg2(task))
     skew = job.edges.skew_deg if job.joint == "tee" else 90.0
     # A root opening belongs to its groove: only a fillet's gap takes from its throat.
     gap = job.gap_m if job.is_fillet and job.gap_m is not None else 0.0

@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import Literal
 
-from beadwright.reading.entries import optional
-from beadwright.reading.fields import Entry, Measured
+from beadwright.reading.entries import optional, required
+from beadwright.reading.fields import Choice, Entry, Measured, WholeNumber
 from beadwright.strength.steel_strength import STRENGTHS, SteelStrength, strength_of
 
 
@@ -44,5 +45,33 @@ class MemberEntries:
             label="Other plate's steel",
             help="grade of the other plate; blank: the same",
             blank="the same",
+        )
+    )
+    far_leg: float | None = optional(
+        Measured(
+            "leg",
+            "1/16in",
+            "2in",
+            "smaller cannot be measured, larger wants a groove",
+            label="Leg on the other side",
+            help="of a skewed tee, as on a square tee; blank: laid as long as the first side's leg",
+            blank="laid as the first",
+        )
+    )
+    plugs: int = required(
+        WholeNumber(
+            1,
+            1000,
+            label="Plugs or slots that share the load",
+            help="plugs or slots that share the load evenly",
+            default="1",
+        )
+    )
+    held: Literal["no", "yes"] = required(
+        Choice(
+            ("no", "yes"),
+            label="Part held from turning about its weld",
+            help="yes if something besides a weld from one side keeps the part from turning",
+            default="no",
         )
     )

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from math import hypot
 from types import MappingProxyType
 
+from beadwright.joint.joints import BUTTS
 from beadwright.phrases import Phrase, say
 from beadwright.strength import base_metal
 from beadwright.strength.elastic_line import LineForce
@@ -22,6 +23,7 @@ def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
 
     The plate lying down is sheared beside each weld, whichever way the force goes. In a tee the
     other plate is pulled by what goes out of the joint and sheared by the rest; in a lap sheared.
+    In a butt both are pulled by what goes across it and sheared by the rest.
 
     Args:
         task: What is asked [-].
@@ -30,7 +32,7 @@ def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
     paired = 2 if task.welds_on_stem == 2 and task.sides == 1 else 1
     pulled = task.job.joint != "lap" and task.per_length_n_m is None
     for key, thickness, times, takes_pull in (
-        ("plate", task.job.plate_m, 1 / task.sides, False),
+        ("plate", task.job.plate_m, 1 / task.sides, pulled and task.job.joint in BUTTS),
         ("plate2", task.job.plate2_m, paired, pulled),
     ):
         steel = task.steel if key == "plate" else task.steel2

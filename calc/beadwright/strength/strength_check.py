@@ -16,6 +16,7 @@ from beadwright.strength import resistance_en
 from beadwright.strength.effective_weld import effective_weld
 from beadwright.strength.elastic_line import LineForce, line_forces, worst
 from beadwright.strength.instantaneous_center import CenterStrength, center_strength
+from beadwright.strength.one_sided import opens_at_root
 from beadwright.strength.resistance_aisc import (
     Basis,
     available,
@@ -25,6 +26,7 @@ from beadwright.strength.resistance_aisc import (
     long_weld_factor,
     nominal_strength,
 )
+from beadwright.strength.skew_sides import SkewSide, skew_sides
 from beadwright.strength.strength_task import StrengthTask
 
 
@@ -123,7 +125,9 @@ def _of_center(task: StrengthTask, found: CenterStrength) -> Spread:
 
 def _increase_counts(task: StrengthTask) -> bool:
     """Counted only where the code allows it without asking how the group deforms."""
-    return task.increase and not task.european and task.group.way is not None and task.concentric
+    if not task.increase or task.european or (opens_at_root(task) and not task.held):
+        return False
+    return task.job.is_fillet and task.group.way is not None and task.concentric
 
 
 def _towards(force: LineForce) -> float:
@@ -157,7 +161,7 @@ def point_numbers(forces: tuple[LineForce, ...]) -> tuple[int, ...]:
 def counted_throat(leg_m: float, leg2_m: float | None = None) -> float:
     """Return the throat of a fillet of equal or unequal legs [m].
 
-    A skewed tee is welded with the legs that keep this throat.
+    A skewed tee is welded with the legs that keep this throat; see ``weld_throat`` for two sides.
 
     Source: geometry; AWS A3.0, theoretical throat.
 
@@ -166,6 +170,38 @@ def counted_throat(leg_m: float, leg2_m: float | None = None) -> float:
         leg2_m: The other leg, or None for the same [m].
     """
     return throat(leg_m) if leg2_m is None else fillet_throat(leg_m, leg2_m)
+
+
+def weld_throat(task: StrengthTask, leg_m: float, leg2_m: float | None = None) -> float:
+    """Return the throat that counts of a fillet, on both sides the lesser [m].
+
+    A pull shares evenly between the two sides of a plate, whatever their throats.
+
+    Source: ``skew_sides``; statics of a plate pulled in its middle.
+
+    Args:
+        task: What is asked [-].
+        leg_m: Leg, as on a square tee, above zero [m].
+        leg2_m: The other leg, or None for the same [m].
+    """
+    near = counted_throat(leg_m, leg2_m)
+    sides = both_sides(task, leg_m)
+    return near if sides is None else min(near, *(side.throat_m for side in sides))
+
+
+def both_sides(task: StrengthTask, leg_m: float) -> tuple[SkewSide, SkewSide] | None:
+    """Return the two sides of a tee that differ, or None where both are alike or one is welded.
+
+    Args:
+        task: What is asked [-].
+        leg_m: Leg on the first side, as on a square tee, above zero [m].
+    """
+    job = task.job
+    if job.joint != "tee" or task.welds_on_stem != 2:
+        return None
+    if job.skew_deg == 90 and task.far_leg_m is None:
+        return None
+    return skew_sides(job, leg_m, task.far_leg_m)
 
 
 def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | None = None) -> Link:
@@ -187,11 +223,11 @@ def weld_link(task: StrengthTask, found: Spread, leg_m: float, leg2_m: float | N
         name = say("strength.weld-at-point", point=point_numbers(found.forces)[found.worst])
     if task.european:
         return replace(
-            _weld_en(task, force, counted_throat(leg_m, leg2_m), name), point=found.worst
+            _weld_en(task, force, weld_throat(task, leg_m, leg2_m), name), point=found.worst
         )
     basis: Basis = "lrfd" if task.code == "lrfd" else "asd"
     share = counted_leg(leg_m, task.group.shortest_m) / leg_m
-    counted = share * counted_throat(leg_m, leg2_m)
+    counted = share * weld_throat(task, leg_m, leg2_m)
     unit = task.sides * available(nominal_strength(counted, task.filler_pa), basis)
     if task.end_loaded:
         unit *= long_weld_factor(task.group.shortest_m, leg_m)

@@ -84,3 +84,78 @@ def check_center(query: StrengthQuery, asked: LoadEntries, load: GroupLoad) -> N
         "reach out from the joint blank, or take the elastic method."
     )
     raise FieldErrors({key: [text] for key in ("analysis", *keys)})
+
+
+def check_kind(query: StrengthQuery) -> None:
+    """Refuse what does not go with a joint that is no fillet.
+
+    Args:
+        query: The query as read [-].
+
+    Raises:
+        FieldErrors: Beside the entries that contradict each other.
+    """
+    job = query.job
+    if job.is_fillet:
+        return
+    if job.closed_corner:
+        text = (
+            "A closed corner is welded over its seam with no depth that counts: no code gives it "
+            "a strength. Open the corner, or take a groove."
+        )
+        raise FieldErrors({"corner": [text], "joint": [text]})
+    if query.analysis == "ic":
+        text = "The turning center is a fillet's: take the elastic method for this joint."
+        raise FieldErrors({"analysis": [text], "joint": [text]})
+    if query.weld_sides == "2":
+        text = (
+            "The sides of this weld are its joint's: take a double groove, or a second line of "
+            "weld, and leave this blank."
+        )
+        raise FieldErrors({"weld_sides": [text], "joint": [text]})
+
+
+def check_far_leg(query: StrengthQuery, sides: int) -> None:
+    """Refuse a leg on the other side where no other side is welded.
+
+    Args:
+        query: The query as read [-].
+        sides: Welds on the standing plate [-].
+
+    Raises:
+        FieldErrors: Beside the leg.
+    """
+    if query.member.far_leg is None or (query.job.joint == "tee" and sides == 2):
+        return
+    text = "Only a tee welded on both sides has a leg on the other side: leave this blank."
+    raise FieldErrors({"far_leg": [text]})
+
+
+def check_shear(asked: LoadEntries, load: GroupLoad) -> None:
+    """Refuse a load on plugs or slots that is not shear through their middle.
+
+    AISC 360 J2.3b and EN 1993-1-8, 4.3.5(1), let plugs carry shear and no pull.
+
+    Args:
+        asked: What loads the weld, as asked [-].
+        load: The same at the weld's centroid [N, N·m].
+
+    Raises:
+        FieldErrors: Beside what loads it so.
+    """
+    if asked.line_load:
+        text = "A plug or slot has no length of weld to share this: give a force to the side."
+        raise FieldErrors({"line_load": [text]})
+    if asked.written("pz"):
+        text = (
+            "Plugs and slots carry shear only: no code lets them hold a pull square off the "
+            "joint, and a push goes from plate to plate. Leave this blank, or take a fillet."
+        )
+        raise FieldErrors({"pz": [text]})
+    if max(abs(load.mx), abs(load.my), abs(load.mz)) > 1e-9 * (abs(load.px) + abs(load.py)):
+        text = (
+            "Plugs and slots are judged for shear through their middle only: this turns or bends "
+            "them. Leave it blank, or take a fillet."
+        )
+        keys = asked.written("mz", "mx", "my", "load_x", "load_y", "load_z")
+        raise FieldErrors({key: [text] for key in keys})

@@ -12,6 +12,8 @@ from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.lap_notes import lap_notes
 from beadwright.strength.leg_sizes import LegSizes
 from beadwright.strength.resistance_aisc import SHEET_M, counted_leg, long_weld_factor
+from beadwright.strength.root_notes import root_notes
+from beadwright.strength.skew_notes import skew_notes
 from beadwright.strength.steel_strength import LEVEL_PA, ROUND_OF
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
@@ -39,9 +41,11 @@ def strength_notes(
         *_sizes(task, legs),
         *_counting(task, found, legs),
         *lap_notes(task),
+        *skew_notes(task, legs),
         *_code(task, legs),
         *_seam(task, segments),
-        *_cautions(task),
+        *root_notes(task, found),
+        *cautions(task),
     ]
     return severest_first(notes)
 
@@ -212,7 +216,12 @@ def _seam(task: StrengthTask, segments: Intermittent | None) -> Iterator[Note]:
         )
 
 
-def _cautions(task: StrengthTask) -> Iterator[Note]:
+def cautions(task: StrengthTask) -> Iterator[Note]:
+    """Yield what is said beside every strength: who rules, what is not checked, what is counted.
+
+    Args:
+        task: What was asked [-].
+    """
     if task.demo_load:
         yield Note(
             "caution",
@@ -222,6 +231,7 @@ def _cautions(task: StrengthTask) -> Iterator[Note]:
         )
     yield Note("caution", say("strength.licensed"), "practice")
     yield Note("caution", say("strength.steady-load"), "practice")
+    yield Note("caution", say("strength.not-checked"), "practice")
     basis = {"asd": "strength.service-loads", "lrfd": "strength.factored-loads"}
     loads = say(basis.get(task.code, "strength.design-loads"))
     yield Note("note", loads, "en-1993-1-8" if task.european else "aisc-j2.4-strength",
@@ -238,10 +248,3 @@ def _cautions(task: StrengthTask) -> Iterator[Note]:
                 steel.source,
                 "steel",
             )
-    if not task.job.is_fillet:
-        yield Note(
-            "caution",
-            say("strength.judges-a-fillet"),
-            _weld_source(task),
-            "joint",
-        )

@@ -9,6 +9,7 @@ from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.job.page_query import read_page
 from beadwright.strength.lap_members import check_widths, lap_members
 from beadwright.strength.leg_sizes import LegSizes, judged_leg2, leg_sizes
+from beadwright.strength.other_welds import other_weld
 from beadwright.strength.plate_links import plate_links
 from beadwright.strength.segments import segments_for
 from beadwright.strength.strength_answer import StrengthAnswer
@@ -30,6 +31,18 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     """
     read = read_page(StrengthQuery, query, kept)
     task = strength_task(read)
+    if not task.job.is_fillet:
+        other = other_weld(task)
+        return StrengthAnswer(
+            page="strength",
+            query=read,
+            task=task,
+            spread=other.spread,
+            sizes=other.sizes,
+            links=other.links,
+            segments=None,
+            notes=other.notes,
+        )
     check_widths(task)
     found = spread(task)
     legs, plates = leg_sizes(task, found), plate_links(task, found)
@@ -46,7 +59,7 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
         query=read,
         task=task,
         spread=found,
-        legs=legs,
+        sizes=legs,
         links=links,
         segments=segments,
         notes=notes,

@@ -36,6 +36,9 @@ DEMO_LOAD: Mapping[str, str] = MappingProxyType({"py": "-10kip", "load_z": "3in"
 DEMO_LOAD_IN_PLANE: Mapping[str, str] = MappingProxyType({"py": "-10kip", "load_x": "3in"})
 """The same where only a load in the plane can be taken."""
 
+DEMO_SHEAR: Mapping[str, str] = MappingProxyType({"py": "-5kip"})
+"""The same for a plug or slot, which takes shear alone."""
+
 
 def _force(label: str, help: str) -> Measured:
     return Measured(

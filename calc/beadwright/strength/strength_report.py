@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from beadwright.reports import Tree, shown
+from beadwright.strength.groove_weld import GrooveSizes
+from beadwright.strength.leg_sizes import LegSizes
+from beadwright.strength.plug_weld import PlugSizes
 from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.strength.strength_check import Link, point_numbers
 
@@ -13,18 +16,14 @@ def strength_report(answer: StrengthAnswer) -> Tree:
     Args:
         answer: The answer [-].
     """
-    task, legs, spread, segments = answer.task, answer.legs, answer.spread, answer.segments
+    task, spread, segments = answer.task, answer.spread, answer.segments
     line, load = task.properties, task.load
     numbers = point_numbers(spread.forces)
     return {"answer": {
         "holds": answer.holds,
         "weakest": answer.links[0].phrase,
         "use": round(answer.links[0].use, 6),
-        **shown("leg", leg=legs.judged),
-        "leg_given": legs.given,
-        **shown("leg", leg_needed=legs.needed, leg_least=legs.least, leg_most=legs.most),
-        **shown("leg", leg_one_pass=legs.one_pass, leg_to_weld=legs.to_weld),
-        **shown("length", throat=legs.throat),
+        **_sizes(answer.sizes),
         "links": map(_link, answer.links),
         "group": {
             "name": task.group.name,
@@ -55,3 +54,25 @@ def _link(link: Link) -> Tree:
         **shown(link.measure, asked=link.asked, holds=link.holds),
         "use": round(link.use, 6), "source": link.source,
     }  # fmt: skip
+
+
+def _sizes(sizes: LegSizes | GrooveSizes | PlugSizes) -> Tree:
+    if isinstance(sizes, GrooveSizes):
+        return {
+            **shown("length", throat=sizes.throat), **shown("leg", throat_least=sizes.least),
+            "through": sizes.through,
+        }  # fmt: skip
+    if isinstance(sizes, PlugSizes):
+        return {
+            **shown("leg", hole=sizes.hole, hole_least=sizes.least_hole),
+            **shown("leg", hole_most=sizes.most_hole, slot_length=sizes.slot),
+            **shown("leg", fill=sizes.fill, fill_least=sizes.least_fill),
+            **shown("area", area=sizes.area),
+        }
+    return {
+        **shown("leg", leg=sizes.judged),
+        "leg_given": sizes.given,
+        **shown("leg", leg_needed=sizes.needed, leg_least=sizes.least, leg_most=sizes.most),
+        **shown("leg", leg_one_pass=sizes.one_pass, leg_to_weld=sizes.to_weld),
+        **shown("length", throat=sizes.throat),
+    }

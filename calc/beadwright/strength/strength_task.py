@@ -6,13 +6,22 @@ from dataclasses import dataclass, replace
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
+from beadwright.job.job_joint import hole_m, slot_m
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
 from beadwright.strength.steel_strength import SteelStrength
-from beadwright.strength.strength_conflicts import check_center, check_edge, check_part
+from beadwright.strength.strength_conflicts import (
+    check_center,
+    check_edge,
+    check_far_leg,
+    check_kind,
+    check_part,
+    check_shear,
+)
 from beadwright.strength.strength_metals import counted_filler, plate_steels
 from beadwright.strength.strength_query import (
     DEMO_LOAD,
     DEMO_LOAD_IN_PLANE,
+    DEMO_SHEAR,
     FORCES,
     LOADS,
     PLACES,
@@ -46,6 +55,9 @@ class StrengthTask:
         steel2: Steel of the other plate.
         plate_width_m: Width of a lap's lower plate across the pull, or None [m].
         plate2_width_m: Width of its upper plate, or None [m].
+        far_leg_m: Leg on a skewed tee's other side, as on a square tee, or None [m].
+        plugs: Plugs or slots that share the load [-].
+        held: True if the part is held from turning about a weld from one side.
         filler_pa: Tensile strength of the filler [Pa].
         code: Design code.
         analysis: How the load spreads.
@@ -66,6 +78,9 @@ class StrengthTask:
     steel2: SteelStrength
     plate_width_m: float | None
     plate2_width_m: float | None
+    far_leg_m: float | None
+    plugs: int
+    held: bool
     filler_pa: float
     code: DesignCode
     analysis: Analysis
@@ -144,16 +159,19 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
         FieldErrors: Where two entries contradict each other, each named.
     """
     job = query.job
+    check_kind(query)
     group = _group(query)
     check_part(query, group)
     check_edge(query)
     properties = line_properties(group)
     asked, demo = _loaded(query)
     load, at = _load(asked, properties)
+    if job.is_round:
+        check_shear(asked, load)
     if query.analysis == "ic":
         check_center(query, asked, load)
     steels = plate_steels(query)
-    return StrengthTask(
+    task = StrengthTask(
         job=job,
         group=group,
         properties=properties,
@@ -165,6 +183,9 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
         steel2=steels[1],
         plate_width_m=query.member.plate_width,
         plate2_width_m=query.member.plate2_width,
+        far_leg_m=query.member.far_leg,
+        plugs=query.member.plugs,
+        held=query.member.held == "yes",
         filler_pa=counted_filler(query, steels),
         code=query.design_code,
         analysis=query.analysis,
@@ -173,9 +194,16 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
         segment_m=query.segment,
         demo_load=demo,
     )
+    check_far_leg(query, task.welds_on_stem)
+    return task
 
 
 def _group(query: StrengthQuery) -> WeldGroup:
+    if query.job.is_round:  # the hole itself, seen square
+        hole, slot = hole_m(query.job), slot_m(query.job)
+        if slot is None or slot <= hole * (1 + 1e-9):
+            return shaped_group("circle", hole, hole)
+        return shaped_group("rectangle", hole, slot)
     shape, length = query.group, query.job.weld_length_m
     if isinstance(shape, WeldGroup):
         return shape
@@ -203,6 +231,8 @@ def _loaded(query: StrengthQuery) -> tuple[LoadEntries, bool]:
         text = "Nothing loads the weld: give a force, a moment or a force per length over zero."
         raise FieldErrors({wrong[0]: [text]})
     demo = DEMO_LOAD_IN_PLANE if query.analysis == "ic" else DEMO_LOAD
+    if query.job.is_round:
+        demo = DEMO_SHEAR
     read_in = {
         key: read(text, "force" if key in LOADS else "length")
         for key, text in demo.items()

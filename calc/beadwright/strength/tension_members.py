@@ -13,6 +13,7 @@ from beadwright.strength.base_metal import (
     PHI_RUPTURE,
 )
 from beadwright.strength.resistance_aisc import SHEAR_SHARE, Basis, available
+from beadwright.strength.resistance_en import GAMMA_M2
 
 SPREAD_DEG = 30.0
 """How a pull spreads from the start of a weld into a wider plate, to each side [°].
@@ -153,3 +154,19 @@ def gross_yielding_en(area_m2: float, yield_pa: float) -> float:
     """
     require_positive(area_m2=area_m2, yield_pa=yield_pa)
     return yield_pa * area_m2 / GAMMA_M0
+
+
+def net_rupture_en(area_m2: float, tensile_pa: float) -> float:
+    """Return the design pull at which a section with a hole in it tears [N].
+
+    Source: EN 1993-1-1, 6.2.3(2)b: 0.9 Anet fu / γM2.
+
+    Args:
+        area_m2: Net section, above zero [m²].
+        tensile_pa: Tensile strength, above zero [Pa].
+
+    Raises:
+        OutOfRangeError: If an argument is not above zero.
+    """
+    require_positive(area_m2=area_m2, tensile_pa=tensile_pa)
+    return 0.9 * tensile_pa * area_m2 / GAMMA_M2

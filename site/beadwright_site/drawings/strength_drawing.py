@@ -81,7 +81,8 @@ def draw_group(found: StrengthAnswer, write: Write) -> GroupDrawing:
     cx, cy = paper.at((task.properties.x, task.properties.y))
     worst = found.spread.forces[found.ringed.point].place
     worst_x, worst_y = paper.at((worst.x, worst.y))
-    forces, rings = draw_forces(found, paper)
+    round_hole = task.job.is_round  # it is judged as a whole, not point by point
+    forces, rings = ((), ()) if round_hole else draw_forces(found, paper)
     center, center_name = _center(found, paper)
     dimensions, texts = _dimensions(found, paper, write)
     return GroupDrawing(
@@ -97,7 +98,7 @@ def draw_group(found: StrengthAnswer, write: Write) -> GroupDrawing:
         forces,
         rings,
         (px(worst_x), px(worst_y)),
-        draw_numbers(found, paper),
+        () if round_hole else draw_numbers(found, paper),
         center,
         dimensions,
         (*texts, *center_name),

@@ -25,6 +25,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{link:capital}: {use:.0%} of what it may. No leg helps: thicker plate, stronger "
             "steel or more weld."
         ),
+        "strength.overloaded": "{link:capital}: {use:.0%} of what it may.",
         "strength.weakest": "Weakest link: {link}, {use:.0%} used.",
         "strength.no-fillet-holds": (
             "No fillet to 2 in holds this. Longer weld, weld further apart, or a groove."
@@ -55,6 +56,91 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "center, which counts it as far as the weld stretches."
         ),
         "strength.both-lines-one-plate": "Both lines weld one plate: its thickness carries both.",
+        "strength.net-tearing": "{plate}, pulled: tearing beside the hole, over {width}",
+        "strength.plug-sheared": "plug, sheared where the plates meet",
+        "strength.slot-sheared": "slot, sheared where the plates meet",
+        "strength.groove-through": "weld through the plate, which holds as the weaker plate",
+        "strength.plate-at-groove": "plate over the depth of the groove, tearing",
+        "strength.hole-small": "Hole {hole}: the code asks {least} or more, to reach the root.",
+        "strength.hole-large": "Hole {hole}: the code allows {most} at most. Weld a fillet in it.",
+        "strength.fill-low": "Filled {fill}: the code asks {least} or more.",
+        "strength.plugs-close": "Closer than {least} center to center: the code allows none so.",
+        "strength.plugs-apart": "Keep plugs {least} or more center to center.",
+        "strength.slots-apart": (
+            "Keep slots {least} or more center to center side by side, {far} end to end."
+        ),
+        "strength.plug-plates-unchecked": (
+            "Checked is the plug. A plate is checked for pull where its width is given, and past "
+            "its hole where there is one plug. How far plugs stand from an edge is not checked."
+        ),
+        "strength.groove-no-increase": "No added strength across a groove: that is a fillet's.",
+        "strength.throat-under-least": (
+            "Effective throat {throat} is under the code's least of {least}: cut it deeper."
+        ),
+        "strength.throat-aisc": (
+            "Cut part way: {throat} counts as throat, the depth less what a narrow bevel loses."
+        ),
+        "strength.throat-en": (
+            "Cut part way: {throat} counts as throat, 2 mm less than cut on each side, unless "
+            "tests show more."
+        ),
+        "strength.filler-under": (
+            "Filler {filler} is weaker than the plate: a weld through the plate asks a matching "
+            "one. Take a stronger wire."
+        ),
+        "strength.groove-root": (
+            "Counted as welded through. From one side that is so on a backing, after gouging to "
+            "sound metal and welding the back, or by a procedure qualified for it."
+        ),
+        "strength.groove-gouged": (
+            "Counted as welded through. That is so after gouging the first side's root to sound "
+            "metal."
+        ),
+        "strength.butt-pull": "A pull from plate to plate goes under Pull square off the joint.",
+        "strength.skew-sides": (
+            "Lay {near} along the plates on the {near_deg} side, {far} on the {far_deg} side. "
+            "Throats {near_throat} and {far_throat}: the lesser counts on both."
+        ),
+        "strength.skew-far-blank": (
+            "The {far_deg} side is taken as laid {far} like the first, which leaves its throat "
+            "{far_throat}. Type its own leg."
+        ),
+        "strength.skew-loss": (
+            "Under 60° the root is not sure: {lost} of the throat on that side does not count."
+        ),
+        "strength.skew-no-figure": (
+            "Under 60°, vertical or overhead, D1.1 has no figure for what gas metal arc loses at "
+            "the root: prove it by test, or weld flat or horizontal."
+        ),
+        "strength.skew-en": (
+            "EN 1993-1-8 counts fillets from 60° to 120°. A wider one goes by test, a sharper one "
+            "as a groove cut part way."
+        ),
+        "strength.one-sided-pulled": (
+            "Welded from one side only and pulled: the part turns about the weld and opens its "
+            "root. The bending that brings is not counted here. Weld both sides, or hold the "
+            "part from turning and say so."
+        ),
+        "strength.one-sided-lap": (
+            "A lap with one weld across its pull opens. Weld the ends of both plates, or hold "
+            "the plates together and say so."
+        ),
+        "strength.one-sided-across": (
+            "Pushed away from its only weld, this part turns and opens the root: not counted "
+            "here. Weld both sides, or hold the part."
+        ),
+        "strength.one-sided-unknown": (
+            "Welded from one side only: where this force pulls the root open, more bending comes "
+            "that is not counted here. Weld both sides, or hold the part."
+        ),
+        "strength.one-sided-held": (
+            "Counted as held from turning about its only weld. Be sure of what holds it: the "
+            "weld does not."
+        ),
+        "strength.not-checked": (
+            "Not checked: loads that come and go, earthquake, plates that buckle, bend out of "
+            "their plane or split across their thickness, and what is joined farther off."
+        ),
         "strength.lap-plates-unchecked": (
             "The plates of this lap are checked beside the weld only. The load turns, leaves the "
             "plane, runs at a slant or is given per length: check pull, bending and tearing of "
@@ -121,9 +207,6 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "strength.steel-counted": (
             "Strength is counted for {steel}. Steel without papers may be weaker and may not "
             "weld: find out before you trust it."
-        ),
-        "strength.judges-a-fillet": (
-            "This judges a fillet. A groove welded through holds what its plate holds."
         ),
     }
 )

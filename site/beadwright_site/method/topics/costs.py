@@ -9,7 +9,6 @@ from beadwright.money.first_year import NEAR
 from beadwright.money.odds import LIKELY, SURE
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
-from beadwright_site.method.topics.cost_counts import COUNTS
 
 T_ON, T_OFF = sub("t", "on"), sub("t", "off")
 C_NOW, C_NEW = sub("C", "now"), sub("C", "new")
@@ -65,7 +64,7 @@ COST = Equation(
     ("cost-chapter", "operating-factor", "navedtra-14251a"),
     "The cost is the sum of its pieces; nothing is added afterwards. Operating factor is arc time "
     "over all time.",
-    ("cost.cost_of", "cost.part_cost"),
+    ("cost.cost_of", "cost.part_cost", "way.off_arc",),
 )  # fmt: skip
 
 BREAK_EVEN = Equation(
@@ -193,4 +192,4 @@ IF_KNOWN = Equation(
 
 def sections() -> tuple[Section, ...]:
     """Return the sections of the topic."""
-    return plain((COST, *COUNTS, BREAK_EVEN, PAYBACK, CAPACITY, CHANCE, IF_KNOWN))
+    return plain((COST, BREAK_EVEN, PAYBACK, CAPACITY, CHANCE, IF_KNOWN))

@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from beadwright.joint.joints import FILLETS, HOLES, JOINTS
 from beadwright.pages import PAGES
 from beadwright.strength.steel_strength import STRENGTHS
 from beadwright.strength.strength_answer import StrengthAnswer
-from beadwright_site.forms.entries import Entry, entry_group
+from beadwright_site.forms.entries import Choices, Entry, EntryGroup, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import job_entries
 from beadwright_site.forms.page_form import PageForm
@@ -31,9 +32,19 @@ CODES = (
     ("en", "EN 1993", "simplified"), ("en-directional", "EN 1993", "directional"),
 )  # fmt: skip
 
+Links = tuple[tuple[str, str], ...]
+
+LAPPED = ("lap", *HOLES)
+LINES = tuple(kind for kind in JOINTS if kind not in HOLES)
 ONLY_ON: Mapping[str, tuple[str, ...]] = {
-    "plate_width": ("lap",),
-    "plate2_width": ("lap",),
+    "plate_width": LAPPED,
+    "plate2_width": LAPPED,
+    "plugs": HOLES,
+    "pitch": HOLES,
+    "far_leg": ("tee",),
+    **dict.fromkeys(("weld_sides", "segment", "weld_ends", "cross_increase", "analysis"), FILLETS),
+    **dict.fromkeys(("pz", "load_x", "load_y", "load_z", "mz", "mx", "my", "line_load"), LINES),
+    **dict.fromkeys(("group", "group_width", "group_height", "part_length", "held"), LINES),
 }
 """Entries that only some joints ask."""
 
@@ -48,49 +59,66 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
         filling: What it is filled with.
         found: The answer, or None if the entries could not be taken.
     """
-    demo = DEMO_LOAD if found is not None and found.task.demo_load else frozenset[str]()
+    demo = frozenset[str]()
+    if found is not None and found.task.demo_load:
+        demo = frozenset({"py"}) if found.task.job.is_round else DEMO_LOAD
     form = Form(filling, PAGES["strength"].fields, demo)
     typed = filling.typed
 
     joint = form.wanted("joint").lower()
 
+    def asked(made: Entry) -> Entry:
+        wanted = joint in ONLY_ON.get(made.key, (joint,))
+        return made if wanted or made.errors else replace(made, hidden=True)
+
     def entry(key: str) -> Entry:
-        made = form.entry(key)
-        asked = joint in ONLY_ON.get(key, (joint,))
-        return made if asked or made.errors else replace(made, hidden=True)
+        return asked(form.entry(key))
+
+    def choice(key: str, choices: Choices, blank: str = "") -> Entry:
+        return asked(form.choice(key, choices, blank))
 
     def job(*keys: str) -> list[Entry]:
         return list(job_entries(filling, keys=keys).values())
 
+    def group(
+        key: str, title: str, entries: list[Entry], about: str = "", links: Links = ()
+    ) -> EntryGroup:
+        shown = [one for one in entries if not one.hidden]
+        return entry_group(key, title, shown, about, links=links)
+
     own = typed.get("group", "").lower().startswith("polyline")
     shape = (
-        form.entry("group", "Your own line: points x,y", words=True)
+        asked(form.entry("group", "Your own line: points x,y", words=True))
         if own
-        else form.choice("group", SHAPES)
+        else choice("group", SHAPES)
     )
     links = (("Back to shapes", "group=line"),) if own else (("Draw your own line", _own(typed)),)
     steels = [(grade, grade, "") for grade in STRENGTHS]
-    grades = [form.choice(key, steels, form.fields[key].blank) for key in ("steel", "steel2")]
+    grades = [choice(key, steels, form.fields[key].blank) for key in ("steel", "steel2")]
     return PageForm((
-        entry_group("load", "Load", [*map(entry, LOADS)],
-                    "At the weld's centroid unless you say where."),
-        entry_group("weld", "Weld", [
+        group("load", "Load", [*map(entry, LOADS)],
+              "At the weld's centroid unless you say where."),
+        group("weld", "Weld", [
             shape, *map(entry, ("group_width", "group_height")),
-            form.choice("weld_sides", (("1", "One side", ""), ("2", "Both sides", "")),
-                        form.fields["weld_sides"].blank),
-            *job("leg", "gap", "weld_length"), *map(entry, ("part_length", "segment")),
-            form.choice("weld_ends", (("plain", "As they come", ""), ("full", "Full size", ""))),
-        ], links=links),
-        entry_group("plates", "Plates, steel, wire", [
-            *job("joint", "plate", "plate2"), *map(entry, ("plate_width", "plate2_width")),
+            choice("weld_sides", (("1", "One side", ""), ("2", "Both sides", "")),
+                   form.fields["weld_sides"].blank),
+            choice("held", (("no", "No", ""), ("yes", "Yes", ""))),
+            *job("leg"), entry("far_leg"), *job("leg2", "gap", "weld_length"), asked(*job("pitch")),
+            *map(entry, ("plugs", "part_length", "segment")),
+            choice("weld_ends", (("plain", "As they come", ""), ("full", "Full size", ""))),
+        ], links=() if joint in HOLES else links),
+        group("plates", "Joint, plates, steel, wire", [
+            *job("joint", "corner", "plate", "plate2"),
+            *map(entry, ("plate_width", "plate2_width")),
+            *job("skew", "angle", "root_face", "depth", "depth2", "backing", "hole",
+                 "slot_length"),
             *grades, *job("position", "wire"), entry("filler_strength"),
         ]),
-        entry_group("code", "Code and method", [
+        group("code", "Code and method", [
             form.choice("design_code", CODES),
-            form.choice("analysis", (
+            choice("analysis", (
                 ("elastic", "Elastic", "any load"), ("ic", "Turning center", "load in plane"))),
-            form.choice("cross_increase",
-                        (("no", "Leave out", ""), ("yes", "Count it", ""))),
+            choice("cross_increase", (("no", "Leave out", ""), ("yes", "Count it", ""))),
             *job("units"),
         ]),
     ))  # fmt: skip

@@ -23,7 +23,6 @@ from beadwright_site.written import written
 def _view(answered: Answered[StrengthAnswer]) -> PageView:
     found, system = answered.found, answered.asked.system
     headline, reason = verdict_of(found)
-    stopped = any(note.level == "stop" for note in found.notes)
 
     def write(value: float, measure: str) -> str:
         return written(value, measure, system)
@@ -35,7 +34,7 @@ def _view(answered: Answered[StrengthAnswer]) -> PageView:
             "verdict": lambda: {
                 "headline": headline,
                 "reason": reason,
-                "tone": "switch" if found.holds and not stopped else "fails",
+                "tone": "switch" if found.holds else "fails",
                 "line": line_of(found),
                 "facts": tuple(main_facts(found)),
             },
@@ -43,6 +42,7 @@ def _view(answered: Answered[StrengthAnswer]) -> PageView:
                 "drawing": draw_group(found, write),
                 "spoken": spoken(found),
                 "weakest": worded(found.ringed.phrase, system),
+                "round": found.task.job.is_round,
             },
             "links": lambda: {"links": tuple(link_rows(found))},
             "sizes": lambda: {"facts": tuple(size_facts(found))},

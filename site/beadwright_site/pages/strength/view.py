@@ -5,8 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright import units
+from beadwright.strength.leg_sizes import LegSizes
 from beadwright.strength.strength_answer import StrengthAnswer
 from beadwright.words.wording import worded
+from beadwright_site.pages.strength.other_view import (
+    amount_of,
+    named,
+    other_facts,
+    other_sizes,
+)
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
@@ -14,8 +21,22 @@ ROUND = ("rectangle", "circle")
 
 
 def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
-    """Return the verdict and the reason, in a foreman's words."""
-    legs, weak, system = found.legs, found.links[0], found.units
+    """Return the verdict and the reason, in a foreman's words.
+
+    Where every link holds and something else stops the weld, that comes first.
+    """
+    sizes, weak, system = found.sizes, found.links[0], found.units
+    if weak.use <= 1 and found.stopped:
+        stop = next(note for note in found.notes if note.level == "stop")
+        return "Not as it stands", worded(stop.phrase, system)
+    if not isinstance(sizes, LegSizes):
+        what = named(found, sizes)
+        if weak.use <= 1:
+            return f"{what}: holds; {weak.use:.0%} used", _reason(found)
+        if found.weld.use > 1:
+            return f"{what}: does not hold", _reason(found)
+        return f"The {worded(weak.part, system)} does not hold", _reason(found)
+    legs = sizes
     leg = written(legs.judged, "leg", system)
     where = " all round" if found.task.group.name in ROUND else ""
     weld = found.weld
@@ -45,25 +66,31 @@ def line_of(found: StrengthAnswer) -> str:
     plates = written(job.plate_m, "leg", system)
     if abs(job.plate2_m - job.plate_m) > 1e-9:
         plates = f"{units.show(job.plate2_m, 'leg', system)} on {plates}"
-    whole = units.convert(task.properties.length_m * task.sides, "length", system)
-    length = f"{whole:.4g} {units.symbol('length', system)}"
     filler = written(task.filler_pa, "stress", system)
     code = {"asd": "AISC, service loads", "lrfd": "AISC, factored loads", "en": "EN 1993",
             "en-directional": "EN 1993, directional"}[task.code]  # fmt: skip
     filler_part = "" if task.european else f", {filler} filler"
-    return f"{task.steel.grade}, {plates}, {length} of weld{filler_part}. {code}."
+    steels = " and ".join(dict.fromkeys((task.steel2.grade, task.steel.grade)))
+    return f"{steels}, {plates}, {amount_of(found)}{filler_part}. {code}."
 
 
 def main_facts(found: StrengthAnswer) -> Iterator[Fact]:
     """Yield the numbers beside the verdict."""
-    legs, system, weld = found.legs, found.units, found.weld
-    needed = "none" if legs.needed is None else written(legs.needed, "leg", system)
-    yield Fact(needed, "leg strength asks")
-    yield Fact(written(weld.asked, "force_per_length", system), "at the worst point")
-    yield Fact(written(weld.holds, "force_per_length", system), "the weld holds there")
+    sizes, system, weld = found.sizes, found.units, found.weld
+    if isinstance(sizes, LegSizes):
+        needed = "none" if sizes.needed is None else written(sizes.needed, "leg", system)
+        yield Fact(needed, "leg strength asks")
+    at_point = weld.measure == "force_per_length"
+    yield Fact(written(weld.asked, weld.measure, system),
+               "at the worst point" if at_point else "asked")  # fmt: skip
+    yield Fact(written(weld.holds, weld.measure, system),
+               "the weld holds there" if at_point else "the weld holds")  # fmt: skip
     yield Fact(f"{weld.use:.0%}", "of the weld used")
     yield Fact(_times(found), "this load it holds")
-    yield Fact(written(legs.throat, "length", system), "throat")
+    if isinstance(sizes, LegSizes):
+        yield Fact(written(sizes.throat, "length", system), "throat")
+    else:
+        yield from other_facts(found, sizes)
 
 
 def _times(found: StrengthAnswer) -> str:
@@ -73,7 +100,11 @@ def _times(found: StrengthAnswer) -> str:
 
 def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
     """Yield the sizes the code asks for."""
-    legs, system = found.legs, found.units
+    system = found.units
+    if not isinstance(found.sizes, LegSizes):
+        yield from other_sizes(found, found.sizes)
+        return
+    legs = found.sizes
     yield Fact(written(legs.least, "leg", system), "least leg, code")
     most = "–" if legs.most is None else written(legs.most, "leg", system)
     if not found.task.european:
@@ -104,6 +135,8 @@ def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, 
 def spoken(found: StrengthAnswer) -> str:
     """Return the picture in words."""
     p, system = found.task.properties, found.units
+    if found.task.job.is_round:
+        return "The hole to scale, with its load."
     whole = units.convert(p.length_m, "length", system)
     length = f"{whole:.4g} {units.symbol('length', system)}"
     weakest = worded(found.ringed.phrase, system)

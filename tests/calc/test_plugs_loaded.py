@@ -1,0 +1,149 @@
+"""Plugs and slots under load: by the faying area, in shear only, at the sizes the codes allow."""
+
+from math import pi
+from random import Random
+
+import pytest
+from shapely import LineString, Point
+
+from beadwright.errors import FieldErrors
+from beadwright.strength.plug_strength import faying_area
+from beadwright.strength.plug_weld import PlugSizes
+from beadwright.units import read
+from tests.calc.strength_asked import ask
+from tests.told import told
+
+KIP = read("1kip", "force")
+PLUG = "joint=plug&plate=1/2in&plate2=1/2in&hole=13/16in"
+
+
+def stops(query: str) -> list[str]:
+    return [note.key for note in ask(query).notes if note.level == "stop"]
+
+
+def said(query: str) -> str:
+    return " ".join(told(note) for note in ask(query).notes)
+
+
+def test_a_13_16_plug_holds_by_its_area() -> None:
+    # J2.3a: 0.6 x 70 x 0.5185 in² / 2 = 10.89 kip.
+    found = ask(f"{PLUG}&py=10.8kip")
+    assert found.holds
+    assert found.weld.holds / KIP == pytest.approx(0.3 * 70 * pi / 4 * (13 / 16) ** 2)
+    assert not ask(f"{PLUG}&py=10.9kip").holds
+    assert ask(f"{PLUG}&py=16kip&design_code=lrfd").holds
+    assert isinstance(found.sizes, PlugSizes)
+    assert found.ringed is found.weld
+    assert "fillet to 2 in" not in said(f"{PLUG}&py=500kip")
+    assert "strength.overloaded" in stops(f"{PLUG}&py=500kip")
+
+
+def test_the_direction_does_not_matter_and_several_share() -> None:
+    assert ask(f"{PLUG}&px=3kip&py=4kip").weld.asked / KIP == pytest.approx(5)
+    assert ask(f"{PLUG}&py=20kip&plugs=2").weld.use == pytest.approx(
+        ask(f"{PLUG}&py=10kip").weld.use
+    )
+
+
+def test_a_slot_has_half_circles_at_its_ends() -> None:
+    found = ask("joint=slot&plate=1/2in&plate2=1/2in&hole=3/4in&slot_length=2in&py=5kip")
+    area = 0.75 * 1.25 + pi * 0.75**2 / 4
+    assert found.weld.holds / KIP == pytest.approx(21 * area)
+    short = ask("joint=slot&plate=1/2in&plate2=1/2in&hole=3/4in&slot_length=3/4in&py=5kip")
+    assert short.weld.holds / KIP == pytest.approx(21 * pi * 0.75**2 / 4)
+
+
+def test_by_the_european_code_by_the_weaker_plate() -> None:
+    query = "units=si&joint=plug&plate=10mm&plate2=10mm&hole=20mm&design_code=en&py=50kN"
+    found = ask(query)
+    # 4.8: 360 / (√3·0.8·1.25) x 314.16 mm².
+    assert found.weld.holds / 1000 == pytest.approx(65.297, rel=1e-4)
+    assert found.holds
+    # 4.3.5(2): 10 + 8 mm; (4) filled level to 16 mm.
+    query = query.replace("py=50kN", "py=20kN")
+    assert stops(query.replace("hole=20mm", "hole=17mm")) == ["strength.hole-small"]
+    assert stops(query.replace("hole=20mm", "hole=18mm")) == []
+    assert stops(f"{query}&depth=8mm") == ["strength.fill-low"]
+    assert stops(f"{query}&hole=50mm") == []  # no largest
+
+
+@pytest.mark.parametrize(
+    ("hole", "key"),
+    [("3/4in", ["strength.hole-small"]), ("13/16in", []), ("1-1/8in", []),
+     ("1-3/16in", ["strength.hole-large"])],
+)  # fmt: skip
+def test_holes_are_held_to_the_code_s_sizes(hole: str, key: list[str]) -> None:
+    # J2.3b: 1/2 + 5/16 = 13/16 at least; 2-1/4 x 1/2 = 1-1/8 at most.
+    assert stops(f"joint=plug&plate=1/2in&plate2=1/2in&hole={hole}&py=3kip") == key
+
+
+def test_a_hole_half_filled_is_stopped() -> None:
+    assert stops(f"{PLUG}&depth=3/8in&py=3kip") == ["strength.fill-low"]
+
+
+@pytest.mark.parametrize(
+    ("query", "keys"),
+    [
+        ("pz=1kip", ["pz"]),
+        ("pz=-1kip", ["pz"]),
+        ("line_load=1kip/in", ["line_load"]),
+        ("mz=1kip-in&py=1kip", ["mz"]),
+        ("py=1kip&load_x=9in", ["load_x"]),
+        ("py=1kip&load_z=3in&mx=1kip-in", ["mx", "load_z"]),
+        ("mz=1kip-in", ["mz"]),
+    ],
+)
+def test_a_load_that_is_no_shear_is_refused_where_it_stands(query: str, keys: list[str]) -> None:
+    with pytest.raises(FieldErrors) as caught:
+        ask(f"{PLUG}&{query}")
+    assert sorted(caught.value.messages) == sorted(keys)
+
+
+def test_a_plate_whose_width_is_given_is_checked_beside_the_hole() -> None:
+    found = ask(f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in")
+    holds = {k.key: k.holds / KIP for k in found.links}
+    assert holds["plate-gross"] == pytest.approx(36 * 1.5 / 1.67)
+    assert holds["plate2-gross"] == pytest.approx(36 * 1 / 1.67)
+    # D2: the net section through the hole.
+    assert holds["plate2-net"] == pytest.approx(58 * (2 - 13 / 16) / 2 / 2)
+    assert "is checked for pull where" not in said(
+        f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in"
+    )
+    assert "is checked for pull where" in said(f"{PLUG}&py=5kip&plate2_width=2in")
+    several = ask(f"{PLUG}&py=5kip&plate2_width=2in&plugs=2")
+    assert "plate2-net" not in {k.key for k in several.links}
+    european = ask("units=si&joint=plug&plate=10mm&plate2=10mm&hole=20mm&design_code=en&py=50kN"
+                   "&plate2_width=60mm")  # fmt: skip
+    holds = {k.key: k.holds / 1000 for k in european.links}
+    assert holds["plate2-gross"] == pytest.approx(141)
+    assert holds["plate2-net"] == pytest.approx(0.9 * 400 * 0.36 / 1.25)
+    with pytest.raises(FieldErrors) as caught:
+        ask(f"{PLUG}&py=5kip&plate2_width=3/4in")
+    assert set(caught.value.messages) == {"plate2_width", "hole"}
+
+
+def test_plugs_keep_their_distance() -> None:
+    assert stops(f"{PLUG}&py=5kip&plugs=2&pitch=3in") == ["strength.plugs-close"]
+    assert stops(f"{PLUG}&py=5kip&plugs=2&pitch=3-1/4in") == []
+    assert "3-1/4 in or more" in said(f"{PLUG}&py=5kip&plugs=2")
+    slot = "joint=slot&plate=1/2in&plate2=1/2in&hole=13/16in&slot_length=2in&plugs=2&py=5kip"
+    assert "4 in end to end" in said(slot)
+
+
+def test_the_demonstration_s_load_is_one_a_plug_can_take() -> None:
+    assert ask("joint=plug").task.demo_load
+    assert ask("joint=slot").weld.asked / KIP == pytest.approx(5)
+
+
+def test_a_thousand_areas_agree_with_shapely() -> None:
+    chance = Random(1314)
+    for _ in range(1000):
+        hole = chance.uniform(0.005, 0.08)
+        slot = hole + chance.uniform(0, 0.3)
+        # The hole swept along the slot's middle: half circles of 4 x 256 chords.
+        middle = Point(0, 0) if slot - hole < 1e-9 else LineString([(0, 0), (slot - hole, 0)])
+        drawn = middle.buffer(hole / 2, quad_segs=256).area
+        assert faying_area(hole, slot) == pytest.approx(drawn, rel=1e-5)
+        assert faying_area(hole) == pytest.approx(
+            Point(0, 0).buffer(hole / 2, quad_segs=256).area, rel=1e-5
+        )
