@@ -10,21 +10,21 @@ from collections.abc import Sequence
 from beadwright import __version__
 from beadwright.api import answer_csv, answer_json
 from beadwright.errors import FieldErrors
+from beadwright.key_help import key_help
 from beadwright.pages import PAGES, Page
 
 
 def _parser(page: Page) -> argparse.ArgumentParser:
     """Return the parser, with the keys of a page in its help."""
-    keys = "\n".join(
-        f"  {key:<14} {field.help}" + (f" [{field.default}]" if field.default else "")
-        for key, field in page.fields.items()
-    )
+    name = page.name
     parser = argparse.ArgumentParser(
         prog="beadwright",
         description="Welding settings for a joint, as the pages give them, in JSON.",
-        epilog=f"keys of a query for {page.name} (default in brackets):\n{keys}\n\n"
+        epilog=f"A query is keys and values, as key=value&key=value.\n\n"
+        f"keys of {name}, in the groups of its page\n\n{key_help(page)}\n\n"
         f"keys of another page:\n  beadwright PAGE --help\n\n"
-        f"example:\n  beadwright {page.name} '{page.example}'\n",
+        f"examples:\n  beadwright {name} '{page.example}'\n"
+        f"  beadwright {name} 'units=si&plate=10mm&leg=8mm&position=PB&gas=75/25'\n",
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("page", choices=tuple(PAGES), help="the page to answer")

@@ -41,6 +41,8 @@ CHANGES: tuple[Change, ...] = (
             "left aside.",
             "Cost says how sure it is: pays, probably pays, even or does not pay, in so many of "
             "100 chances, with sums that add up on paper and the one figure worth finding out.",
+            "Cost counts your work by parts a week, month or year, arc hours, weld metal or wire, "
+            "and takes prices by the spool, box, drum or cylinder. A cell stands against a hand.",
         ),
     ),
     Change(

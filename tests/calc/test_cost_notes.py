@@ -115,7 +115,6 @@ def test_a_blank_figure_of_a_later_way_is_that_of_the_first_or_its_own() -> None
 @pytest.mark.parametrize(
     ("key", "least", "most"),
     [
-        ("parts", 0, 100_000_000),
         ("batch", 1, 100_000_000),
         ("months", 1, 240),
         ("welders", 1, 10_000),

@@ -9,8 +9,10 @@ import pytest
 from beadwright import __version__
 from beadwright.__main__ import main
 from beadwright.api import answer_json
-from beadwright.job.job_entries import DEFAULTS
+from beadwright.key_groups import key_groups
+from beadwright.key_help import allowed_of, key_help
 from beadwright.pages import PAGES
+from beadwright.reading.fields import Measured
 
 EXAMPLE_QUERY = PAGES["dial-in"].example
 
@@ -37,17 +39,89 @@ def test_no_query_is_the_default_job(capsys: pytest.CaptureFixture[str]) -> None
     assert json.loads(capsys.readouterr().out)["query"] == ""
 
 
-def test_help_lists_pages_and_every_key(capsys: pytest.CaptureFixture[str]) -> None:
+def helped(capsys: pytest.CaptureFixture[str], *arguments: str) -> str:
     with pytest.raises(SystemExit) as ended:
-        main(["--help"])
+        main([*arguments, "--help"])
     assert ended.value.code == 0
-    shown = capsys.readouterr().out
+    return capsys.readouterr().out
+
+
+def test_help_lists_the_pages(capsys: pytest.CaptureFixture[str]) -> None:
+    shown = helped(capsys)
     for page in PAGES:
         assert page in shown
-    words = shown.split()
-    for key in DEFAULTS:
-        assert key in words
     assert EXAMPLE_QUERY in shown
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_help_on_a_page_lists_its_own_keys_in_groups(
+    capsys: pytest.CaptureFixture[str], page: str
+) -> None:
+    shown = helped(capsys, page)
+    lines = shown.splitlines()
+    for key, field in PAGES[page].fields.items():
+        told = [line for line in lines if line.startswith(f"  {key} ")]
+        if (key[:2] in ("b_", "c_", "d_") and key[2:] in PAGES[page].fields) or key[:2] in (
+            "c_",
+            "d_",
+        ):
+            assert len(told) <= 1  # told of all later ways at once
+        else:
+            assert len(told) == 1, key
+            assert field.help in told[0]
+        if isinstance(field, Measured) and told:
+            assert f"{field.low_text} to {field.high_text}" in shown
+        if field.default and told:
+            assert f"blank: {field.default}" in " ".join(shown.split())
+    for group in key_groups(PAGES[page]):
+        assert not group.keys or group.title in lines
+    assert PAGES[page].example in shown
+
+
+@pytest.mark.parametrize(
+    ("page", "key", "allowed"),
+    [
+        ("dial-in", "plate", "30ga to 4in"),
+        ("dial-in", "units", "us, si"),
+        ("dial-in", "welds", "1 to 1000000"),
+        ("supplies", "gas_temp", "-9F to 134F"),
+        ("cost", "name", ""),
+    ],
+)
+def test_what_a_field_takes(page: str, key: str, allowed: str) -> None:
+    assert allowed_of(PAGES[page].fields[key]) == allowed
+    assert allowed in key_help(PAGES[page])
+
+
+def test_help_gives_unit_range_and_blank_of_a_key(capsys: pytest.CaptureFixture[str]) -> None:
+    shown = " ".join(helped(capsys, "cost").split())
+    assert (
+        "weld_length length of one weld 1/4in to 1000ft; a bare number is in, with units=si mm; "
+        "blank: 6in"
+    ) in shown
+    assert "swing_rates" in shown
+    assert "b_rolls" in shown
+    assert "with b_, c_ or d_ before it" in shown
+    assert "rated_amps" not in helped(capsys, "passes").split("keys of passes")[0]
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_every_example_of_the_help_is_answered(
+    capsys: pytest.CaptureFixture[str], page: str
+) -> None:
+    shown = helped(capsys, page)
+    queries = [line.split("'")[1] for line in shown.splitlines() if f" {page} '" in line]
+    assert len(queries) == 2
+    for query in queries:
+        assert "errors" not in answer_json(page, query), query
+
+
+def test_an_unknown_key_ends_with_status_2(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["shop", "braker=30A"]) == 2
+    errors = json.loads(capsys.readouterr().out)["errors"]
+    assert errors == {"braker": ["“braker” is no entry this app knows. The nearest is “breaker”."]}
+    assert main(["cost", "braker=30A", "--csv"]) == 2
+    assert main(["dial-in", "labour=41"]) == 0  # Cost asks that
 
 
 def test_a_page_there_is_not_ends_with_status_2(capsys: pytest.CaptureFixture[str]) -> None:

@@ -33,6 +33,12 @@ WAYS = st.builds(
     grind_s=st.floats(0, 3600),
     yearly=st.floats(0, 1e5),
     once=st.floats(0, 1e6),
+    load_s=st.floats(0, 3600),
+    swap_s=st.floats(0, 3600),
+    stopped=st.floats(0, 0.5),
+    tipped=st.floats(0, 0.1),
+    stations=st.sampled_from((1, 2)),
+    rate_s=st.none() | st.floats(0, 1),
 )
 RATES = st.builds(
     Rates,

@@ -6,15 +6,16 @@ from hypothesis import strategies as st
 
 from beadwright import units
 from beadwright.job.job_entries import DEFAULTS, FIELDS
+from beadwright.key_groups import key_groups
 from beadwright.measures import System
+from beadwright.pages import PAGES
 from beadwright_site.forms.typed import read_entries, with_units
-from beadwright_site.pages.dial_in.form import GROUPS
 
 MEASURES = {key: field.measure for key, field in FIELDS.items() if field.measure}
 
 
 def test_every_entry_is_in_one_group() -> None:
-    keys = [key for _, _, group in GROUPS for key in group]
+    keys = [key for each in key_groups(PAGES["dial-in"]) for key in each.keys]
     assert sorted(keys) == sorted(DEFAULTS)
 
 

@@ -50,6 +50,11 @@ class PageQuery:
         return page_fields(cls)
 
     @property
+    def outranked(self) -> frozenset[str]:
+        """Keys that another key stands in for: their figures count for nothing."""
+        return frozenset()
+
+    @property
     def canonical(self) -> str:
         """The query with known keys only, in the form's order, as typed."""
         return urlencode(self.typed, safe="/\"' ")

@@ -4,17 +4,20 @@ What is not written for a later way comes from the first, with two exceptions. S
 measurements pass only to a way that welds the same (same wire, size, gas, transfer, mover, position
 and size of weld), because a measured feed says nothing about another wire. If the first way has an
 operating factor, a later one takes the minutes without an arc, not the factor, changed by any
-minutes of its own: a faster wire does not make fit-up faster.
+minutes of its own: a faster wire does not make fit-up faster. What belongs to a cell passes only to
+a way whose torch is moved alike.
 """
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.job.job_entries import JobEntries
 from beadwright.job.job_reading import job_of
+from beadwright.money.cell_entries import CELL_KEYS
 from beadwright.money.cost_query import WAY_JOB_KEYS, CostQuery
 from beadwright.money.later_way import JobChanges, LaterWay, written
 from beadwright.money.way_entries import WayEntries
@@ -32,12 +35,14 @@ class ShopShare:
         nozzle_life_s: Arc time one lasts [s].
         gas_extra_s: Gas before and after each arc [s].
         grind_s: Grinding out a part before it is welded again [s].
+        batch: Parts in a batch, one or more [-].
     """
 
     nozzle_price: float
     nozzle_life_s: float
     gas_extra_s: float
     grind_s: float = 0.0
+    batch: int = 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +58,8 @@ class AskedWay:
         tested: What was measured on this way, or on one that welds the same.
         same: True if it welds the same as the first.
         given: Its keys the shop gave or the query typed, without the prefix.
+        known: The same, with those it takes from the first.
+        typed: Its keys the query typed, without the prefix.
         once: What is paid once for changing to it, name by name [money].
         shop: What the shop says.
     """
@@ -65,6 +72,8 @@ class AskedWay:
     tested: WayEntries
     same: bool
     given: frozenset[str]
+    known: frozenset[str]
+    typed: frozenset[str]
     once: tuple[tuple[str, float], ...]
     shop: ShopShare
 
@@ -83,7 +92,10 @@ def later_way(query: CostQuery, prefix: str, way: LaterWay, shop: ShopShare) -> 
     """
     own, base = way.way, query.way
     same = _welds_the_same(way.job, query.asked)
-    taken = replace(base, **written(own))
+    alike = way.job.travel_by in (None, query.asked.travel_by)
+    lent = base if alike else replace(base, **dict.fromkeys(CELL_KEYS))
+    taken = replace(lent, **written(own))
+    given = _without(prefix, query.own)
     return AskedWay(
         prefix=prefix,
         job=_job(query.asked, prefix, way.job, same=same),
@@ -92,10 +104,17 @@ def later_way(query: CostQuery, prefix: str, way: LaterWay, shop: ShopShare) -> 
         taken=taken,
         tested=taken if same else own,
         same=same,
-        given=frozenset(k.removeprefix(prefix) for k in query.own if k.startswith(prefix)),
+        given=given,
+        known=given | query.own,
+        typed=_without(prefix, query.typed),
         once=way.once.amounts(),
         shop=shop,
     )
+
+
+def _without(prefix: str, keys: Iterable[str]) -> frozenset[str]:
+    """Keys that begin with a prefix, without it."""
+    return frozenset(key.removeprefix(prefix) for key in keys if key.startswith(prefix))
 
 
 def _welds_the_same(changes: JobChanges, first: JobEntries) -> bool:

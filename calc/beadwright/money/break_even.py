@@ -176,13 +176,33 @@ def least_laid(case: Case, saving: float) -> float | None:
     Returns:
         The rate [kg/s], or None where time on the arc costs nothing or is not enough.
     """
-    other, arc = case.other, case.other.arc_s
-    here = part_cost(other, case.rates)
-    a_second = (part_cost(at_laid(other, other.laid_kg_s / 2), case.rates) - here) / arc
-    if a_second <= 0:
-        return None
-    longest = arc + (case.part_saving - saving) / a_second
-    return other.metal_kg / longest if longest > 0 else None
+    other = case.other
+    most = part_cost(other, case.rates) + case.part_saving - saving
+    bend = _bend_s(other)
+    start = bend if bend > 0 else other.arc_s
+    longest = _arc_that_costs(case, most, start, 2 * start)
+    if longest is not None and bend > max(longest, 0.0):
+        # The torch waits there: less arc saves gas, power and tips alone.
+        longest = _arc_that_costs(case, most, bend / 2, bend)
+    return other.metal_kg / longest if longest is not None and longest > 0 else None
+
+
+def _bend_s(way: Way) -> float:
+    """Arc time up to which the torch waits for the hands; zero with one station [s]."""
+    if way.stations == 1:
+        return 0.0
+    a_second = 1 + way.stopped + way.tipped
+    return max(0.0, way.arc_s + (way.hands_s - way.torch_s) / a_second)
+
+
+def _arc_that_costs(case: Case, most: float, one: float, other: float) -> float | None:
+    """Arc time at which a part costs an amount, on the line through two arc times [s]."""
+    costs = [
+        part_cost(at_laid(case.other, case.other.metal_kg / arc), case.rates)
+        for arc in (one, other)
+    ]
+    a_second = (costs[1] - costs[0]) / (other - one)
+    return one + (most - costs[0]) / a_second if a_second > 0 else None
 
 
 def at_laid(way: Way, laid_kg_s: float) -> Way:

@@ -69,6 +69,16 @@ class Cost:
         return sum(piece.amount for piece in self.pieces if piece.key == key)
 
 
+def hourly(way: Way, rates: Rates) -> tuple[float, float]:
+    """Return labor and overhead of a way; its own rate holds both [money/s].
+
+    Args:
+        way: The way [-].
+        rates: What the shop pays [-].
+    """
+    return (rates.labor_s, rates.overhead_s) if way.rate_s is None else (way.rate_s, 0.0)
+
+
 def cost_of(way: Way, rates: Rates) -> Cost:
     """Return what a part costs and how long it takes, piece by piece.
 
@@ -81,31 +91,38 @@ def cost_of(way: Way, rates: Rates) -> Cost:
         rates: What the shop pays [-].
     """
     arc, off = way.arc_s, way.off_s
+    labor, overhead = hourly(way, rates)
     drawn_j = way.arc_w / rates.machine_efficiency * arc + rates.idle_w * off
     once = (
-        Piece("labour_on", "Labour, arc on", rates.labor_s * arc),
-        Piece("labour_off", "Labour, arc off", rates.labor_s * off),
-        Piece("overhead", "Overhead", rates.overhead_s * (arc + off)),
+        Piece("labour_on", "Labour, arc on", labor * arc),
+        Piece("labour_off", "Labour, arc off", labor * off),
+        Piece("overhead", "Overhead", overhead * (arc + off)),
         Piece("wire", "Wire", way.wire_once_kg * way.wire_kg),
         Piece("gas", "Gas", way.gas_once_m3 * way.gas_m3),
         Piece("power", "Power", drawn_j * rates.energy_j),
         Piece("tips", "Tips and nozzles", way.tips_s * arc),
     )
     again = sum(piece.amount for piece in once)
-    again += (rates.labor_s + rates.overhead_s) * way.grind_s
+    again += (labor + overhead) * way.grind_s
     return Cost(way, (*once, Piece("rework", "Rework", way.rework * again)), _times(way))
 
 
 def _times(way: Way) -> tuple[Piece, ...]:
+    alone = way.stations == 1
     return (
         Piece("arc", "Arc", way.arc_s),
-        Piece("fit_up", "Fit-up", way.fit_up_s),
+        Piece("load", "Loading", way.load_s * alone),
+        Piece("fit_up", "Fit-up", way.fit_up_s * alone),
         Piece("reposition", "Repositioning", way.reposition_s),
         Piece("clean", "Cleaning passes", way.clean_s),
-        Piece("spatter", "Spatter", way.spatter_s),
+        Piece("spatter", "Spatter", way.spatter_s * alone),
+        Piece("wait", "Waiting to be loaded", way.waits_s),
         Piece("spool", "Spool changes", way.spool_s),
+        Piece("swap", "Wire swaps", way.swap_s),
+        Piece("stops", "Cleaning stops", way.stopped * way.arc_s),
+        Piece("tip", "Tip changes", way.tipped * way.arc_s),
         Piece("other", "Other", way.other_s),
-        Piece("rework", "Rework", way.rework * (way.arc_s + way.off_s + way.grind_s)),
+        Piece("rework", "Rework", way.rework * (way.cycle_s + way.grind_s)),
     )
 
 
@@ -119,7 +136,7 @@ def part_cost(way: Way, rates: Rates) -> float:
         rates: What the shop pays [-].
     """
     arc, off, wire = way.arc_s, way.off_s, way.wire_once_kg
-    hour = rates.labor_s + rates.overhead_s
+    hour = sum(hourly(way, rates))
     once = (
         hour * (arc + off)
         + wire * way.wire_kg

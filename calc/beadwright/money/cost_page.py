@@ -2,27 +2,27 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
 from beadwright.errors import UnknownEntryError
-from beadwright.job.page_query import PageAnswered, PageQuery, read_page
+from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.break_even import BreakEven, Case, break_even
 from beadwright.money.capacity import Capacity, Hours, capacity
 from beadwright.money.chance import Chance, ChanceState
 from beadwright.money.cost import Cost, cost_of
+from beadwright.money.cost_notes import cost_notes
 from beadwright.money.cost_query import CostQuery
 from beadwright.money.cost_ways import PlannedWay, planned_ways, rates_of
 from beadwright.money.curves import CurvePoint, curve
-from beadwright.money.demo_prices import INVENTED, INVENTED_IN_USE
 from beadwright.money.even_sentences import break_even_sentences
 from beadwright.money.first_year import FirstYear, Work, first_year, week_of
 from beadwright.money.levers import levers_of
 from beadwright.money.swings import Lever, Swing, swings
 from beadwright.money.verdict import Verdict, verdict
-from beadwright.phrases import Phrase, say
-from beadwright.results import Note
+from beadwright.money.volume_entries import parts_a_year
+from beadwright.phrases import Phrase
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +65,7 @@ class CostAnswer(PageAnswered):
     Attributes:
         page: ``cost``.
         query: The query as read.
+        parts: Parts a year, in whatever way they were counted [1/year].
         ways: Each way as planned, the first as the shop welds now.
         costs: What each costs, in the same order.
         capacities: What each asks of the shop's hours.
@@ -73,6 +74,7 @@ class CostAnswer(PageAnswered):
     """
 
     query: CostQuery
+    parts: float
     ways: tuple[PlannedWay, ...]
     costs: tuple[Cost, ...]
     capacities: tuple[Capacity, ...]
@@ -82,11 +84,6 @@ class CostAnswer(PageAnswered):
     def currency(self) -> str:
         """The sign before money."""
         return self.query.currency
-
-    @property
-    def parts(self) -> int:
-        """Parts a year."""
-        return self.query.parts
 
     @property
     def batch(self) -> int:
@@ -108,28 +105,33 @@ def cost_answer(query: str, kept: Mapping[str, Any] | None = None) -> CostAnswer
     ways = planned_ways(read)
     rates = rates_of(read)
     costs = tuple(cost_of(planned.way, rates) for planned in ways)
+    parts = parts_a_year(read.volume, read.own, read.weeks, ways[0].way)
     hours = Hours(read.welders, read.shift, read.shifts, read.weeks)
-    held = tuple(capacity(planned.way, read.parts, hours) for planned in ways)
+    held = tuple(capacity(planned.way, parts, hours) for planned in ways)
     return CostAnswer(
         page="cost",
         query=read,
+        parts=parts,
         ways=ways,
         costs=costs,
         capacities=held,
-        comparisons=tuple(_compare(read, ways, costs, held, i) for i in range(1, len(ways))),
-        notes=tuple(_notes(read, ways)),
+        comparisons=tuple(
+            _compare(read, parts, ways, costs, held, index) for index in range(1, len(ways))
+        ),
+        notes=tuple(cost_notes(read, parts, ways)),
     )
 
 
 def _compare(
     read: CostQuery,
+    parts: float,
     ways: tuple[PlannedWay, ...],
     costs: tuple[Cost, ...],
     held: tuple[Capacity, ...],
     index: int,
 ) -> Comparison:
     now, other, sign = ways[0], ways[index], read.currency
-    case = Case(rates_of(read), now.way, other.way, read.parts, read.months)
+    case = Case(rates_of(read), now.way, other.way, parts, read.months)
     levers = levers_of(case, now, other, read.swings)
     found = break_even(case)
     order = swings(case, levers)
@@ -184,34 +186,3 @@ def start_chance(answer: CostAnswer, way: int = 1, draws: int = 0) -> Chance:
         raise UnknownEntryError(f"no way {way}; there are 1 to {len(answer.comparisons)}")
     comparison, query = answer.comparisons[way - 1], answer.query
     return Chance(comparison.case, comparison.levers, query.seed, draws or query.draws)
-
-
-def _notes(read: CostQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
-    for planned in ways:
-        for note in planned.dialled.notes:
-            if note.level in ("stop", "out"):
-                told = say("money.of-way", way=planned.way.name, told=note.phrase)
-                yield Note(note.level, told, note.source, planned.prefix + note.field)
-    for planned in ways:
-        if planned.inherited_price:
-            yield Note(
-                "caution",
-                say("money.price-stands-in", way=planned.way.name),
-                field=f"{planned.prefix}wire_price",
-            )
-    if not read.labour and not read.overhead:
-        yield Note("note", say("money.time-free"), "practice", "labour")
-    if not read.parts:
-        yield Note("note", say("money.no-parts-no-payback"), field="parts")
-    names = invented_in_use(read)
-    if names:
-        yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")
-
-
-def invented_in_use(read: PageQuery) -> tuple[str, ...]:
-    """Return the keys whose invented figures that are still the invented ones.
-
-    Args:
-        read: A page's query [-].
-    """
-    return tuple(key for key in INVENTED if key in read.stood_in)

@@ -9,17 +9,20 @@ from __future__ import annotations
 import dataclasses
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache, partial
-from types import MappingProxyType
+from functools import partial
 from typing import Any
 
 from beadwright.job.page_query import PageQuery, page_defaults, page_fields
+from beadwright.money.cell_entries import CELL_KEYS
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES, DEMO_VOLUME
 from beadwright.money.later_way import JobChanges, LaterWay, OnceEntries
+from beadwright.money.lent_figures import OF_LATER, lent
+from beadwright.money.outranked import outranked
 from beadwright.money.price_fields import Price, Words
 from beadwright.money.swing_shares import SwingShares
+from beadwright.money.volume_entries import VolumeEntries
 from beadwright.money.way_entries import WayEntries
-from beadwright.reading.entries import Fields, part, required
+from beadwright.reading.entries import Fields, optional, part, required
 from beadwright.reading.fields import Measured, QueryField, WholeNumber
 
 PREFIXES = ("", "b_", "c_", "d_")
@@ -34,23 +37,22 @@ ONCE_KEYS = tuple(each.name for each in dataclasses.fields(OnceEntries))
 WAY_KEYS = tuple(each.name for each in dataclasses.fields(WayEntries))
 """Keys of a way besides the job's."""
 
-OTHER_WIRE = "E70C-6M"
-"""Wire of the demonstration's second way."""
-
 FIRST_DRAWS = 400
 """Draws made with the answer: few enough for an answer at once, good to two or three in a hundred
 [-]."""
-
-_OF_LATER = {**DEMO_PRICES, **DEMO_MINUTES, "b_wire": OTHER_WIRE}
 
 
 def _later(prefix: str, key: str, field: QueryField[Any]) -> QueryField[Any]:
     """A field of a way as it stands for a later one."""
     text = f"{field.help}, way {prefix[0].upper()}"
-    if key not in ONCE_KEYS:
-        text += f"; blank: {'worked out' if field.blank == 'worked out' else 'as the first way'}"
-    default = _OF_LATER.get(prefix + key, "")
-    return field.but(help=text, default=default, blank=field.blank or "as A")
+    blank = field.blank
+    if key in CELL_KEYS:
+        text += "; blank: as the first way if the torch is moved alike"
+        blank = "as A, moved alike"
+    elif key not in ONCE_KEYS:
+        text += f"; blank: {'worked out' if blank == 'worked out' else 'as the first way'}"
+        blank = blank if blank in ("worked out", "As A") else "as A"
+    return field.but(help=text, default=OF_LATER.get(prefix + key, ""), blank=blank)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -61,6 +63,16 @@ class CostQuery(PageQuery):
     """
 
     way: WayEntries = part(WayEntries)
+    shop_rate: float | None = optional(
+        Price(
+            "rate",
+            "1000000/h",
+            "no shop costs that; 0 if your time is free",
+            label="Shop rate",
+            help="shop rate by the hour, labour and overhead in it, instead of the two",
+            blank="labour and overhead",
+        )
+    )
     labour: float = required(
         Price(
             "rate",
@@ -156,15 +168,7 @@ class CostQuery(PageQuery):
             default=DEMO_MINUTES["grind"],
         )
     )
-    parts: int = required(
-        WholeNumber(
-            0,
-            100_000_000,
-            label="Parts a year",
-            help="parts a year",
-            default=DEMO_VOLUME["parts"],
-        )
-    )
+    volume: VolumeEntries = part(VolumeEntries)
     batch: int = required(
         WholeNumber(
             1,
@@ -239,13 +243,18 @@ class CostQuery(PageQuery):
     def fields_for(cls, own: Mapping[str, str]) -> Fields:
         """Return the page's fields, with the defaults that hold beside what is written.
 
-        The figures of the demonstration's second wire count for that wire only.
+        The figures of the demonstration's second wire count for that wire only. A way in another
+        gas than the first brings what changing the gas costs.
 
         Args:
             own: Keys the shop gave or the query typed, to text [-].
         """
-        wire = own.get("b_wire", "").strip().upper()
-        return page_fields(cls) if wire in ("", OTHER_WIRE) else _fields_of_another_wire()
+        return lent(page_fields(cls), own, PREFIXES)
+
+    @property
+    def outranked(self) -> frozenset[str]:
+        """Keys that another key stands in for: their figures count for nothing."""
+        return outranked(self.own, PREFIXES)
 
     def later(self) -> Mapping[str, LaterWay]:
         """Return the later ways that are asked, by prefix: the second, and any with a key given."""
@@ -259,10 +268,3 @@ class CostQuery(PageQuery):
 
 DEFAULTS = page_defaults(CostQuery)
 """What a blank or missing key of the page means. Blank: worked out, or as in the first way."""
-
-
-@cache
-def _fields_of_another_wire() -> Fields:
-    fields = page_fields(CostQuery)
-    lent = (key for key in _OF_LATER if key.startswith("b_") and key != "b_wire")
-    return MappingProxyType({**fields, **{key: fields[key].but(default="") for key in lent}})

@@ -12,6 +12,7 @@ from beadwright.money.chance import ChanceState
 from beadwright.money.cost import Cost
 from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.cost_ways import PlannedWay
+from beadwright.money.cycle import what_rules
 from beadwright.money.swings import Swing
 from beadwright.reports import Number, Shown, Tree, encoded, figures, rounded, same, shown
 
@@ -25,7 +26,8 @@ def cost_report(answer: CostAnswer) -> Tree:
     ways = zip(answer.ways, answer.costs, answer.capacities, strict=True)
     return {
         "answer": {
-            **same(answer, "currency", "parts", "batch"),
+            **same(answer, "currency", "batch"),
+            **figures(parts=answer.parts),
             "ways": [_way(planned, cost, held, answer) for planned, cost, held in ways],
             "comparisons": map(_comparison, answer.comparisons),
         }
@@ -53,6 +55,10 @@ def _way(planned: PlannedWay, cost: Cost, held: Capacity, answer: CostAnswer) ->
         **figures(batch=cost.batch(answer.batch), year=cost.year(answer.parts)),
         "once": [{"key": key, **figures(amount=amount)} for key, amount in planned.once],
         **figures(yearly=way.yearly),
+        "cycle": {
+            **shown("time", torch=way.torch_s, hands=way.hands_s, waits=way.waits_s),
+            "text": what_rules(way),
+        },
         "capacity": {
             **shown("hours", arc=held.arc_s, shift=held.shift_s),
             **figures(parts_a_shift=held.parts_a_shift, most_parts=held.most_parts),
@@ -165,7 +171,7 @@ def _csv_rows(answer: CostAnswer) -> Iterator[list[str | float]]:
     for index, piece in enumerate(ways[0]["pieces"]):
         yield [f"{piece['name']}, a part", sign, *(w["pieces"][index]["part"] for w in ways)]
     sums = (("part", "Cost of a part"), ("batch", f"Batch of {answer.batch}"),
-            ("year", f"Year of {answer.parts}"), ("yearly", "Paid by the year"))  # fmt: skip
+            ("year", f"Year of {answer.parts:.0f}"), ("yearly", "Paid by the year"))  # fmt: skip
     for key, name in sums:
         yield [name, sign, *(w[key] for w in ways)]
     yield ["Cost of weld", f"{sign}{ways[0]['length']['unit']}",

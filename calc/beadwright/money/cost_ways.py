@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.money.asked_way import AskedWay, ShopShare, later_way
 from beadwright.money.cost_query import CostQuery
-from beadwright.money.way import Rates, Way, off_arc
+from beadwright.money.package_prices import gas_price, wire_price
+from beadwright.money.time_off import time_off_arc
+from beadwright.money.way import Rates, Way
 from beadwright.money.way_entries import WayEntries
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.outcome import Outcome
 from beadwright.words.wording import worded
-
-_OFF_ARC = {key: f"{key}_s" for key in ("fit_up", "reposition", "clean", "spatter", "other")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,14 +42,15 @@ class PlannedWay:
 
 
 def rates_of(query: CostQuery) -> Rates:
-    """Return what the shop pays.
+    """Return what the shop pays; a shop rate holds labor and overhead.
 
     Args:
         query: The Cost page's query [-].
     """
+    whole = query.shop_rate
     return Rates(
-        labor_s=query.labour,
-        overhead_s=query.overhead,
+        labor_s=query.labour if whole is None else whole,
+        overhead_s=query.overhead if whole is None else 0.0,
         energy_j=query.energy_price,
         machine_efficiency=query.machine_efficiency,
         idle_w=query.idle,
@@ -64,19 +66,29 @@ def planned_ways(query: CostQuery) -> tuple[PlannedWay, ...]:
     Raises:
         FieldErrors: If a way's job contradicts itself, or no setting holds and none was typed.
     """
-    shop = ShopShare(query.nozzle_price, query.nozzle_life, query.gas_extra, query.grind)
-    first = first_way(query.job, query.way, shop)
+    shop = ShopShare(
+        query.nozzle_price, query.nozzle_life, query.gas_extra, query.grind, query.batch
+    )
+    first = first_way(query.job, query.way, shop, query.own, query.typed)
     later = query.later().items()
     return (first, *(_planned(later_way(query, *way, shop), first) for way in later))
 
 
-def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
+def first_way(
+    job: Job,
+    way: WayEntries,
+    shop: ShopShare,
+    own: Iterable[str],
+    typed: Iterable[str] = (),
+) -> PlannedWay:
     """Return the first way, or that of a page that asks for one alone.
 
     Args:
         job: The job [-].
         way: What the way says [-].
         shop: What the shop says [-].
+        own: Keys the shop gave or the query typed [-].
+        typed: Keys the query typed, where one price needs another key beside it [-].
 
     Raises:
         FieldErrors: As ``planned_ways``.
@@ -90,7 +102,9 @@ def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
             taken=way,
             tested=way,
             same=True,
-            given=frozenset(),
+            given=frozenset(own),
+            known=frozenset(own),
+            typed=frozenset(typed),
             once=(),
             shop=shop,
         ),
@@ -101,6 +115,7 @@ def first_way(job: Job, way: WayEntries, shop: ShopShare) -> PlannedWay:
 def _planned(asked: AskedWay, first: PlannedWay | None) -> PlannedWay:
     dialled = dial_in(asked.job)
     outcome = dialled.outcome
+    own = asked.own
     if outcome is None:
         stops = (n.phrase for n in dialled.notes if n.level == "stop")
         fight = next((worded(phrase, asked.job.units) for phrase in stops), "")
@@ -114,7 +129,7 @@ def _planned(asked: AskedWay, first: PlannedWay | None) -> PlannedWay:
         efficiency=_efficiency(asked, dialled),
         measured=tested.arc_min is not None or tested.laid is not None,
         once=asked.once,
-        inherited_price=not asked.same and asked.own.wire_price is None,
+        inherited_price=not asked.same and own.wire_price is None and own.spool_price is None,
     )
 
 
@@ -154,6 +169,8 @@ def _way(asked: AskedWay, dialled: DialIn, outcome: Outcome, first: PlannedWay |
     _, efficiency, _ = _efficiency(asked, dialled)
     metal, melted = _melted(asked.tested, dialled, outcome, efficiency)
     passes = job.welds * dialled.plan.passes
+    counts = {"reposition": job.welds, "clean": passes}
+    off = time_off_arc(asked, metal / melted / efficiency, counts, first.way if first else None)
     return Way(
         name=_name(asked, dialled, first),
         metal_kg=metal,
@@ -161,43 +178,31 @@ def _way(asked: AskedWay, dialled: DialIn, outcome: Outcome, first: PlannedWay |
         melted_kg_s=melted,
         efficiency=efficiency,
         waste=taken.waste,
-        wire_kg=taken.wire_price or 0.0,
-        gas_m3=_gas_price(asked),
+        wire_kg=wire_price(asked),
+        gas_m3=gas_price(asked),
         gas_flow_m3_s=taken.gas_flow or outcome.gas_flow.value or 0.0,
         gas_extra_s=shop.gas_extra_s,
         starts=passes,
         arc_w=point.volts * point.current_a,
         tips_s=(taken.tip_price or 0.0) / taken.tip_life + shop.nozzle_price / shop.nozzle_life_s,
         spool_kg=taken.spool,
+        spool_change_s=off.spool_change_s,
+        fit_up_s=off.fit_up_s,
+        reposition_s=off.reposition_s,
+        clean_s=off.clean_s,
+        spatter_s=off.spatter_s,
+        other_s=off.other_s,
         rework=taken.rework or 0.0,
         grind_s=shop.grind_s,
         yearly=asked.own.yearly or 0.0,
         once=sum(amount for _, amount in asked.once),
-        **_off_arc(
-            asked, metal / melted / efficiency, {"reposition": job.welds, "clean": passes}, first
-        ),
+        load_s=off.load_s,
+        swap_s=off.swap_s,
+        stopped=off.stopped,
+        tipped=off.tipped,
+        stations=off.stations,
+        rate_s=taken.rate,
     )
-
-
-def _off_arc(
-    asked: AskedWay, arc_s: float, times: dict[str, int], first: PlannedWay | None
-) -> dict[str, float]:
-    """Time off the arc by field [s]; by factor where one is given, spool changes and all."""
-    own, base, taken = asked.own, asked.base, asked.taken
-    none = dict.fromkeys((*_OFF_ARC.values(), "spool_change_s"), 0.0)
-    if own.factor is not None:
-        return none | {"other_s": off_arc(arc_s, own.factor)}
-    if first is not None and base.factor is not None:
-        apart = sum(
-            times.get(key, 1) * (getattr(own, key) - (getattr(base, key) or 0.0))
-            for key in _OFF_ARC
-            if key in asked.given
-        )
-        return none | {"other_s": max(0.0, first.way.other_s + apart)}
-    found = {
-        field: times.get(key, 1) * (getattr(taken, key) or 0.0) for key, field in _OFF_ARC.items()
-    }
-    return found | {"spool_change_s": taken.spool_change or 0.0}
 
 
 def _name(asked: AskedWay, dialled: DialIn, first: PlannedWay | None) -> str:
@@ -209,12 +214,3 @@ def _name(asked: AskedWay, dialled: DialIn, first: PlannedWay | None) -> str:
     if first is None or first.way.name != name:
         return name
     return f"{name}, way {asked.prefix[0].upper()}"
-
-
-def _gas_price(asked: AskedWay) -> float:
-    """Price by the cylinder where it and its content are given, else by volume [money/m³]."""
-    own, price, content = asked.own, asked.taken.cylinder_price, asked.taken.cylinder_gas
-    by_volume = own.gas_price is not None and own.cylinder_price is None
-    if price is not None and content is not None and not (asked.prefix and by_volume):
-        return price / content
-    return asked.taken.gas_price or 0.0

@@ -9,6 +9,8 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from beadwright.job.page_query import PageQuery
+
 DEMO_PRICES: Mapping[str, str] = MappingProxyType(
     {
         "wire_price": "2.10/lb",
@@ -28,6 +30,9 @@ DEMO_PRICES: Mapping[str, str] = MappingProxyType(
 )
 """Invented prices by key."""
 
+DEMO_GAS_CHANGE = "160"
+"""Invented cost of changing the gas of a way: cylinders left over, deposit, mixer [money]."""
+
 DEMO_MINUTES: Mapping[str, str] = MappingProxyType(
     {
         "fit_up": "6min",
@@ -44,8 +49,24 @@ DEMO_MINUTES: Mapping[str, str] = MappingProxyType(
 DEMO_VOLUME: Mapping[str, str] = MappingProxyType({"parts": "480", "batch": "40"})
 """The demonstration's volume: forty brackets a month."""
 
-INVENTED: Mapping[str, str] = MappingProxyType({**DEMO_PRICES, **DEMO_MINUTES})
+INVENTED: Mapping[str, str] = MappingProxyType(
+    {
+        **DEMO_PRICES,
+        **DEMO_MINUTES,
+        **{f"{way}_gas_change": DEMO_GAS_CHANGE for way in ("b", "c", "d")},
+    }
+)
 """Figures that a page must call invented until the shop writes its own."""
 
 INVENTED_IN_USE = "money.invented-in-use"
 """Id of what a page says about them."""
+
+
+def invented_in_use(read: PageQuery) -> tuple[str, ...]:
+    """Return the keys whose invented figures count and are still the invented ones.
+
+    Args:
+        read: A page's query [-].
+    """
+    used = read.stood_in - read.outranked
+    return tuple(key for key in INVENTED if key in used)

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from beadwright.money.break_even import BreakEven, Case
+from beadwright.money.cost import hourly
 from beadwright.phrases import Amount, Parameter, Phrase, say
 
 FAR_MONTHS = 240
@@ -72,8 +73,7 @@ def _price_sentence(case: Case, found: BreakEven, sign: str) -> Phrase:
 
 
 def _laid_sentence(case: Case, found: BreakEven) -> Phrase:
-    hour = case.rates.labor_s + case.rates.overhead_s
-    if hour == 0:
+    if not any(hourly(case.other, case.rates)):
         return say("money.faster-saves-nothing")
     if found.laid is None or found.gain is None:
         return say("money.no-deposition-carries")

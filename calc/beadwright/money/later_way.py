@@ -26,20 +26,44 @@ def _once(label: str, help: str) -> Price:
 class OnceEntries:
     """The keys of what changing to a way may cost once [money]."""
 
+    change_over: float | None = optional(
+        Price(
+            "money",
+            *_MOST_ONCE,
+            label="Change-over in all",
+            help="all that changing to this way costs once, instead of its pieces",
+            blank="its pieces",
+        )
+    )
     rolls: float | None = optional(_once("Drive rolls", "drive rolls for the wire"))
     liner: float | None = optional(_once("Liner and gun parts", "liner and gun parts"))
+    tips: float | None = optional(_once("Tips and nozzles", "tips and nozzles to suit the wire"))
     gas_change: float | None = optional(
-        _once("Changing the gas", "changing gas: regulators, mixer, leftover cylinders")
+        _once("Changing the gas", "changing gas: leftover cylinders, deposits, mixer")
     )
-    procedure: float | None = optional(_once("Qualifying a procedure", "qualifying a procedure"))
+    regulator: float | None = optional(_once("Regulator", "regulator and flowmeter for the gas"))
+    trial: float | None = optional(_once("Trial spool", "spool of wire for trials"))
+    procedure: float | None = optional(
+        _once("Qualifying a procedure", "qualifying a procedure again")
+    )
     training: float | None = optional(
         _once("Training and trial plates", "training and trial plates")
     )
-    stock: float | None = optional(_once("Old and new stock", "old wire left over and new stock"))
+    stock: float | None = optional(
+        _once("Stock in two wires", "old wire left over, and a stock of the new one beside it")
+    )
+    equipment: float | None = optional(
+        _once("Cell, robot or track", "cell, robot, track, power source: what is bought for it")
+    )
+    programming: float | None = optional(
+        _once("Programming and fixtures", "programming, fixtures and the first parts")
+    )
 
     def amounts(self) -> tuple[tuple[str, float], ...]:
-        """Return what is paid once, name by name [money]."""
-        names = (each.name for each in dataclasses.fields(self))
+        """Return what is paid once, name by name; one name where it is typed in all [money]."""
+        if self.change_over is not None:
+            return (("change_over", self.change_over),)
+        names = (each.name for each in dataclasses.fields(self) if each.name != "change_over")
         return tuple((name, getattr(self, name) or 0.0) for name in names)
 
 

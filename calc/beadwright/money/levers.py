@@ -20,7 +20,7 @@ FLOW_SHARE = 0.15
 """Error of a ball flowmeter with its gun, as a share [-]. Common practice."""
 
 _BOTH: tuple[Part, Part] = ("now", "other")
-_OFF = ("fit_up_s", "reposition_s", "clean_s", "other_s")
+_OFF = ("load_s", "fit_up_s", "reposition_s", "clean_s", "other_s")
 
 
 def levers_of(
@@ -34,7 +34,12 @@ def levers_of(
         other: The way it wonders about [-].
         shares: How far each kind may be off [-].
     """
-    found = [*_shop(case, shares), *_way(now, "now", shares), *_way(other, "other", shares)]
+    found = [
+        *_shop(case, shares),
+        *_own_rates(case, shares),
+        *_way(now, "now", shares),
+        *_way(other, "other", shares),
+    ]
     return tuple(lever for lever in found if lever.value and lever.low != lever.high)
 
 
@@ -159,6 +164,28 @@ def _shop(case: Case, shares: SwingShares) -> list[Lever]:
             other.once,
             say("money.settle-paid-once"),
         ),
+    ]
+
+
+def _own_rates(case: Case, shares: SwingShares) -> list[Lever]:
+    """The rate of a cell; two ways in one cell move together."""
+    held: tuple[tuple[Part, float | None], ...] = (
+        ("now", case.now.rate_s),
+        ("other", case.other.rate_s),
+    )
+    rated: tuple[Part, ...] = tuple(part for part, rate in held if rate is not None)
+    if not rated:
+        return []
+    return [
+        _lever(
+            "own_rate",
+            say("money.own-rate"),
+            tuple((part, "rate_s") for part in rated),
+            shares.rates,
+            "rate",
+            dict(held)[rated[-1]] or 0.0,
+            say("money.settle-own-rate"),
+        )
     ]
 
 

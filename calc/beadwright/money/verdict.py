@@ -9,7 +9,7 @@ from typing import Literal
 from beadwright.money.break_even import Case
 from beadwright.money.capacity import Capacity
 from beadwright.money.chance import ChanceState
-from beadwright.money.cost import Cost
+from beadwright.money.cost import Cost, hourly
 from beadwright.money.odds import OddsWord, odds_phrase, settling, word_of
 from beadwright.money.swings import Swing
 from beadwright.phrases import Money, Phrase, say
@@ -118,11 +118,11 @@ def _delivered(case: Case, held: tuple[Capacity, Capacity]) -> tuple[Word, Phras
 def _reason(case: Case, costs: tuple[Cost, Cost], sign: str) -> Phrase:
     """One sentence: the largest piece on each side."""
     now, other = costs
-    hour = case.rates.labor_s + case.rates.overhead_s
+    hour, others = (sum(hourly(each.way, case.rates)) for each in costs)
     gains = sorted(
         (
-            (hour * (now.way.arc_s - other.way.arc_s), say("money.time-on-arc")),
-            (hour * (now.way.off_s - other.way.off_s), say("money.time-off-arc")),
+            (hour * now.way.arc_s - others * other.way.arc_s, say("money.time-on-arc")),
+            (hour * now.way.off_s - others * other.way.off_s, say("money.time-off-arc")),
             *((now.piece(key) - other.piece(key), name) for key, name in _BOUGHT),
         ),
         key=lambda gain: gain[0],

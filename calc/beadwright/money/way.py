@@ -28,6 +28,9 @@ class Rates:
 class Way:
     """One way to weld one part. Minutes without an arc are for each part; a spool change, a spool.
 
+    With two stations the next part is loaded, fitted up and cleaned up while this one is welded:
+    the longer of the two rules.
+
     Attributes:
         name: Its name.
         metal_kg: Weld metal in a part [kg].
@@ -53,6 +56,12 @@ class Way:
         grind_s: Grinding out a part before it is welded again [s].
         yearly: Paid by the year for welding this way [money].
         once: Paid once for changing to this way [money].
+        load_s: Loading and unloading [s].
+        swap_s: Share of a batch's change-over of wire that falls to a part [s].
+        stopped: Stops to clean the nozzle, for each second of arc [-].
+        tipped: Tip changes, for each second of arc [-].
+        stations: 1, or 2 if one is loaded while the other is welded [-].
+        rate_s: Its own rate, labor and overhead in it; None: what the shop pays [money/s].
     """
 
     name: str
@@ -79,6 +88,12 @@ class Way:
     grind_s: float
     yearly: float
     once: float
+    load_s: float = 0.0
+    swap_s: float = 0.0
+    stopped: float = 0.0
+    tipped: float = 0.0
+    stations: int = 1
+    rate_s: float | None = None
 
     @property
     def laid_kg_s(self) -> float:
@@ -101,26 +116,48 @@ class Way:
         return self.spool_change_s * self.wire_once_kg / self.spool_kg
 
     @property
-    def off_s(self) -> float:
-        """Time of a part welded once while no arc burns [s]."""
+    def torch_s(self) -> float:
+        """Time of a part welded once that the torch is taken up: the arc, and what stops it [s]."""
+        arc = self.arc_s
         return (
-            self.fit_up_s
+            arc * (1 + self.stopped + self.tipped)
             + self.reposition_s
             + self.clean_s
-            + self.spatter_s
             + self.other_s
             + self.spool_s
+            + self.swap_s
         )
+
+    @property
+    def hands_s(self) -> float:
+        """Time of a part welded once to load it, fit it up and clean it up [s]."""
+        return self.load_s + self.fit_up_s + self.spatter_s
+
+    @property
+    def waits_s(self) -> float:
+        """Time the torch waits for the hands, with two stations [s]."""
+        return max(0.0, self.hands_s - self.torch_s) if self.stations > 1 else 0.0
+
+    @property
+    def cycle_s(self) -> float:
+        """Time of a part welded once [s]."""
+        return self.torch_s + (self.waits_s if self.stations > 1 else self.hands_s)
+
+    @property
+    def off_s(self) -> float:
+        """Time of a part welded once while no arc burns [s]."""
+        return self.cycle_s - self.arc_s
 
     @property
     def time_s(self) -> float:
         """Time of a part, rework shared out [s]."""
-        return self.arc_s + self.off_s + self.rework * (self.arc_s + self.off_s + self.grind_s)
+        cycle = self.cycle_s
+        return cycle + self.rework * (cycle + self.grind_s)
 
     @property
     def factor(self) -> float:
         """Operating factor: arc time over all time, welded once [-]."""
-        return self.arc_s / (self.arc_s + self.off_s)
+        return self.arc_s / self.cycle_s
 
     @property
     def bought_kg(self) -> float:

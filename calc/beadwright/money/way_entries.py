@@ -8,20 +8,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from beadwright.money.cell_entries import CellEntries, minutes
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES
-from beadwright.money.price_fields import Price, Words
+from beadwright.money.price_fields import PackagePrice, Price, Priced, Words
 from beadwright.reading.entries import optional
 from beadwright.reading.fields import Measured
 
 _MONEY = "no shop pays that for one way"
 
 
-def _minutes(label: str, help: str, high: str, why: str, default: str = "") -> Measured:
-    return Measured("time", "0min", high, why, label=label, help=help, default=default)
-
-
 @dataclass(frozen=True, slots=True, kw_only=True)
-class WayEntries:
+class WayEntries(CellEntries):
     """The keys of a way; defaults are common practice or the demonstration shop's [SI, money]."""
 
     name: str | None = optional(Words(40, label="Call it", help="what to call the way"))
@@ -76,11 +73,13 @@ class WayEntries:
             "100%",
             "arc time over all time, as 45%",
             label="Operating factor instead",
-            help="operating factor: arc time over all time; blank: the minutes below",
+            help="operating factor: arc time over all time, clean-up and all other minutes in it; "
+            "a later way keeps the minutes of the first, changed by what its own differ; "
+            "blank: the minutes",
         )
     )
     fit_up: float | None = optional(
-        _minutes(
+        minutes(
             "Fit-up, a part",
             "fit-up and tacking, for a part",
             "10000min",
@@ -89,7 +88,7 @@ class WayEntries:
         )
     )
     reposition: float | None = optional(
-        _minutes(
+        minutes(
             "Next weld, each",
             "getting to the next weld, for each weld",
             "1000min",
@@ -98,7 +97,7 @@ class WayEntries:
         )
     )
     clean: float | None = optional(
-        _minutes(
+        minutes(
             "Cleaning, each pass",
             "cleaning, for each pass",
             "1000min",
@@ -107,7 +106,7 @@ class WayEntries:
         )
     )
     spatter: float | None = optional(
-        _minutes(
+        minutes(
             "Spatter off, a part",
             "taking spatter off, for a part",
             "10000min",
@@ -116,7 +115,7 @@ class WayEntries:
         )
     )
     other: float | None = optional(
-        _minutes(
+        minutes(
             "Other, a part",
             "other time off the arc, for a part",
             "10000min",
@@ -124,12 +123,21 @@ class WayEntries:
         )
     )
     spool_change: float | None = optional(
-        _minutes(
+        minutes(
             "A spool change",
             "one change of spool",
             "1000min",
             "minutes for one change",
             DEMO_MINUTES["spool_change"],
+        )
+    )
+    swap: float | None = optional(
+        minutes(
+            "Wire swap, a batch",
+            "changing spool, rolls and settings over, for each batch",
+            "10000min",
+            "minutes for one batch",
+            blank="none",
         )
     )
     spool: float | None = optional(
@@ -165,23 +173,35 @@ class WayEntries:
             default="2%",
         )
     )
-    wire_price: float | None = optional(
-        Price(
+    wire_price: Priced | None = optional(
+        PackagePrice(
             "price_per_mass",
+            "mass",
             "1000000/kg",
             _MONEY,
             label="Price of wire",
-            help="price of wire",
+            help="price of wire, as 2.10/lb, 62/33lb, or 62/spool with the wire on a spool",
             default=DEMO_PRICES["wire_price"],
         )
     )
-    gas_price: float | None = optional(
+    spool_price: float | None = optional(
         Price(
+            "money",
+            "1000000000",
+            _MONEY,
+            label="Price of a spool, box or drum",
+            help="price of a full spool, box or drum; with the wire on it, it outranks wire_price",
+            blank="by weight",
+        )
+    )
+    gas_price: Priced | None = optional(
+        PackagePrice(
             "price_per_volume",
+            "gas_volume",
             "1000000/m3",
             _MONEY,
             label="Price of gas",
-            help="price of gas by volume",
+            help="price of gas, as 0.11/ft3, 38/330ft3, or 38/cylinder with the gas in one",
             default=DEMO_PRICES["gas_price"],
         )
     )

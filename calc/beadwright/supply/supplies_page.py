@@ -11,9 +11,8 @@ from beadwright import units
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.asked_way import ShopShare
-from beadwright.money.cost_page import invented_in_use
 from beadwright.money.cost_ways import PlannedWay, first_way
-from beadwright.money.demo_prices import INVENTED_IN_USE
+from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
 from beadwright.phrases import say
 from beadwright.results import Note
 from beadwright.supply.cylinder_sizes import CylinderSize
@@ -123,7 +122,7 @@ def supplies_answer(query: str, kept: Mapping[str, Any] | None = None) -> Suppli
     """
     read = read_page(SuppliesQuery, query, kept)
     shop = ShopShare(read.nozzle_price, read.nozzle_life, read.gas_extra)
-    planned = first_way(read.job, read.way, shop)
+    planned = first_way(read.job, read.way, shop, read.own)
     found = _supplies(read, planned)
     return SuppliesAnswer(
         page="supplies",
@@ -188,13 +187,12 @@ def _purchases(
 ) -> tuple[PurchaseRow, ...]:
     way, job = planned.way, planned.dialled.job
     package = units.written(way.spool_kg, "mass", job.units)
-    wire_price = read.way.wire_price
     wire = PurchaseRow(
         "wire",
         f"{job.wire.type.name} {job.wire.size} ({job.wire.metric_size})",
         package,
         found.packages.count,
-        None if wire_price is None else wire_price * way.spool_kg,
+        way.wire_kg * way.spool_kg,
         f"{units.written(found.packages.left_kg, 'mass', job.units)} left over",
     )
     small = (

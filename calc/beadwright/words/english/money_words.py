@@ -20,6 +20,40 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "One figure here is invented, marked in the form. Put in your own once.",
             "{count} figures here are invented, marked in the form. Put in your own once.",
         ),
+        "money.factor-holds": (
+            "{way}: the operating factor of {factor:.0%} holds all {off} of a part off the arc, "
+            "{spatter} of spatter among them. The other minutes written count for nothing."
+        ),
+        "money.factor-lent": (
+            "{way}: {off} off the arc, the first way's {first} changed by what the minutes of the "
+            "two differ: {spatter} of spatter against {against}."
+        ),
+        "money.shop-rate-holds": (
+            "The shop rate holds labor and overhead: the two written apart count for nothing."
+        ),
+        "money.change-over-holds": (
+            "{way}: the change-over is written in all, so its pieces count for nothing."
+        ),
+        "money.cylinder-uncounted": (
+            "The price by the cylinder kept on this phone counts for nothing: write how much gas a "
+            "full one holds."
+        ),
+        "money.loading-rules": (
+            "Loading rules: hands take {hands} a part, the torch {torch}, and waits. Laying more "
+            "an hour makes no more parts; quicker loading and less spatter do."
+        ),
+        "money.torch-rules": (
+            "The torch rules: {torch} a part, hands {hands} beside it. Laying a tenth more an hour "
+            "makes {more:.1%} more parts."
+        ),
+        "money.arc-rules": (
+            "The arc burns {share:.0%} of the time: laying a tenth more an hour makes {more:.1%} "
+            "more parts."
+        ),
+        "money.own-rate": "Rate of the cell",
+        "money.settle-own-rate": (
+            "Divide what the cell costs a year, operator, floor and upkeep, by its hours."
+        ),
         "money.nothing-to-weld": "Nothing to weld. There are hours for {most:,.0f} parts a year.",
         "money.cannot-deliver": (
             "Cannot deliver: hours for {most:,.0f} parts a year, {wanted:,.0f} wanted."

@@ -9,6 +9,7 @@ from beadwright.money.first_year import NEAR
 from beadwright.money.odds import LIKELY, SURE
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.method.topics.cost_counts import COUNTS
 
 T_ON, T_OFF = sub("t", "on"), sub("t", "off")
 C_NOW, C_NEW = sub("C", "now"), sub("C", "new")
@@ -64,7 +65,7 @@ COST = Equation(
     ("cost-chapter", "operating-factor", "navedtra-14251a"),
     "The cost is the sum of its pieces; nothing is added afterwards. Operating factor is arc time "
     "over all time.",
-    ("cost.cost_of", "cost.part_cost", "way.off_arc",),
+    ("cost.cost_of", "cost.part_cost"),
 )  # fmt: skip
 
 BREAK_EVEN = Equation(
@@ -192,4 +193,4 @@ IF_KNOWN = Equation(
 
 def sections() -> tuple[Section, ...]:
     """Return the sections of the topic."""
-    return plain((COST, BREAK_EVEN, PAYBACK, CAPACITY, CHANCE, IF_KNOWN))
+    return plain((COST, *COUNTS, BREAK_EVEN, PAYBACK, CAPACITY, CHANCE, IF_KNOWN))

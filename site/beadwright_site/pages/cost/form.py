@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from beadwright.money.cost_page import CostAnswer, invented_in_use
+from beadwright.money.cost_page import CostAnswer
 from beadwright.money.cost_query import ONCE_KEYS, PREFIXES, WAY_KEYS, CostQuery
-from beadwright.money.demo_prices import INVENTED
+from beadwright.money.demo_prices import INVENTED, invented_in_use
 from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries

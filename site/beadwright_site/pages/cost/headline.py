@@ -149,4 +149,4 @@ def _job_line(found: CostAnswer) -> str:
     """The job in a line: its joint as given, how many welds, how many parts."""
     job = found.ways[0].dialled.job
     welds = f"{job.welds} weld{'' if job.welds == 1 else 's'} a part"
-    return f"{job_card(found.ways[0].dialled).joint}, {welds}. {found.parts:,} parts a year."
+    return f"{job_card(found.ways[0].dialled).joint}, {welds}. {found.parts:,.0f} parts a year."

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from typing import Any, Final
 
-from beadwright.money.cost_page import Comparison, CostAnswer, invented_in_use
+from beadwright.money.cost_page import Comparison, CostAnswer
+from beadwright.money.demo_prices import invented_in_use
 from beadwright.words.money_text import money_text
 from beadwright_site.drawings.chance_drawing import draw_chance
 from beadwright_site.drawings.curve_drawing import draw_curve

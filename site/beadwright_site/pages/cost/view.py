@@ -188,7 +188,7 @@ def sums_table(found: CostAnswer) -> Table:
         (unit, *(_a_length(cost.metre, sign, found.units) for cost in found.costs)),
         (f"Batch of {found.batch:,}", *(card.batch for card in made)),
     )
-    total = (f"Year of {found.parts:,}", *(card.year for card in made))
+    total = (f"Year of {found.parts:,.0f}", *(card.year for card in made))
     return Table("In all", letters_of(found), rows, total)
 
 

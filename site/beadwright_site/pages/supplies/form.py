@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.money.cost_page import invented_in_use
-from beadwright.money.demo_prices import INVENTED
+from beadwright.money.demo_prices import INVENTED, invented_in_use
 from beadwright.pages import PAGES
 from beadwright.supply.cylinder_sizes import BOTTLES, CYLINDERS, CylinderSize
 from beadwright.supply.spools import PACKAGES_KG, packages_sold

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Final
 
-from beadwright.money.cost_page import invented_in_use
+from beadwright.money.demo_prices import invented_in_use
 from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright.words.wording import worded
 from beadwright_site.pages.supplies.form import supplies_form

@@ -1,0 +1,126 @@
+"""The keys of each page in groups, as its form shows them: for the form and the terminal's help."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from types import MappingProxyType
+
+from beadwright.pages import Page
+
+
+@dataclass(frozen=True, slots=True)
+class KeyGroup:
+    """Keys that belong together.
+
+    Attributes:
+        id: Its id.
+        title: What they are about.
+        keys: The keys, in their order.
+    """
+
+    id: str
+    title: str
+    keys: tuple[str, ...]
+
+
+def _groups(*rows: tuple[str, str, str]) -> tuple[KeyGroup, ...]:
+    return tuple(KeyGroup(id, title, tuple(keys.split())) for id, title, keys in rows)
+
+
+_JOINT = ("joint corner plate plate2 skew leg leg2 gap angle root_face depth depth2 backing hole "
+          "slot_length")  # fmt: skip
+_JOB = f"{_JOINT} position weld_length welds"
+
+_OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
+    "dial-in": _groups(
+        ("joint", "Joint", "joint corner plate plate2 skew leg leg2 angle root_face gap depth "
+                           "depth2 backing hole slot_length reinforcement position"),
+        ("wire", "Wire and gas", "wire dia gas nozzle transfer"),
+        ("hand", "By hand: blank means ours", "wfs volts travel ctwd"),
+        ("torch", "Torch, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
+                                         "welds"),
+        ("source", "Plate and circuit, as on Shop", "rated_amps duty breaker supply phase"),
+        ("aim", "Set it for", "aim"),
+        ("procedure", "Written procedure: volts × amps ÷ travel", "heat_min heat_max"),
+        ("show", "Show in", "units"),
+    ),
+    "passes": _groups(
+        ("count", "How many", "passes bead"),
+        ("hand", "Feed, volts, travel by hand", "wfs volts travel ctwd"),
+        ("parts", "Root and cap by hand", "root_transfer root_wfs root_volts cap_wfs cap_volts"),
+        ("limits", "Written procedure, machine", "heat_min heat_max machine_amps machine_volts"),
+        ("job", "The joint, wire, gas", f"{_JOINT} reinforcement position wire dia gas transfer "
+                                        "travel_by weld_length aim units"),
+    ),
+    "heat": _groups(
+        ("steel", "Steel", "steel melt"),
+        ("certificate", "Mill certificate", "c mn si cr mo v ni cu b nb"),
+        ("weld", "Code, temperature, hydrogen, heat", "preheat_code preheat hydrogen heat"),
+        ("part", "The part it pulls on", "weld_length part_length part_width part_height "
+                 "part_sides part_share part_area part_inertia part_offset"),
+        ("job", "The job", f"{_JOINT} position wire dia gas transfer travel_by units"),
+    ),
+    "strength": _groups(
+        ("load", "Load", "py px pz load_x load_y load_z mz mx my line_load"),
+        ("weld", "Weld", "group group_width group_height weld_sides leg gap weld_length "
+                         "part_length segment weld_ends"),
+        ("plates", "Plates, steel, wire", "joint plate plate2 plate_width plate2_width steel "
+                                          "steel2 position wire filler_strength"),
+        ("code", "Code and method", "design_code analysis cross_increase units"),
+    ),
+    "cost": _groups(
+        ("job", "The job", _JOB),
+        ("volume", "How many", "parts batch months"),
+        ("way-A", "Way A: as you weld now",
+         "name wire dia gas transfer travel_by wfs volts travel wire_price gas_price "
+         "cylinder_price cylinder_gas"),
+        ("minutes-A", "Way A: minutes off the arc",
+         "fit_up reposition clean spatter other spool_change factor"),
+        ("measured-A", "Way A: what you measured", "arc_min laid efficiency gas_flow"),
+        ("small-A", "Way A: waste, rework, tips", "tip_price spool waste rework tip_life yearly"),
+        ("once-B", "Way B: paid once for the change",
+         "b_rolls b_liner b_gas_change b_procedure b_training b_stock"),
+        ("rates", "Rates of the shop", "labour overhead energy_price machine_efficiency idle "
+                                       "nozzle_price nozzle_life gas_extra grind"),
+        ("hours", "Hours of the shop", "welders shift shifts weeks"),
+        ("sure", "How far each may be off", "swing_rates swing_prices swing_feed swing_minutes "
+         "swing_volume swing_once swing_size seed currency units"),
+    ),
+    "supplies": _groups(
+        ("need", "How many", "count parts weeks on_hand"),
+        ("job", "The job", f"{_JOB} wire dia gas units"),
+        ("wire", "Wire", "spool waste rework efficiency arc_min laid"),
+        ("gas", "Gas", "cylinder cylinder_gas gas_flow gas_extra gas_price cylinder_price"),
+        ("prices", "Prices, tips, nozzles",
+         "wire_price tip_price tip_life nozzle_price nozzle_life currency"),
+        ("spool", "What is left on this spool",
+         "spool_gross spool_empty spool_outside spool_hub spool_width spool_full"),
+        ("cylinder", "How long this cylinder lasts", "gauge bottle water gas_temp co2_mass"),
+    ),
+    "shop": _groups(
+        ("machine", "Machine", "machine_amps machine_volts rated_amps duty machine_efficiency"),
+        ("circuit", "Circuit",
+         "supply phase power_factor breaker cord cord_length generator"),
+        ("leads", "Welding leads", "cable cable_length"),
+        ("atjob", "At this job", "amps arc_share"),
+        ("usual", "Usual wire, gas, units", "units"),
+    ),
+})  # fmt: skip
+"""Groups by page. A key in none of them follows in a group of the rest."""
+
+
+def key_groups(page: Page) -> tuple[KeyGroup, ...]:
+    """Return the keys of a page in groups; each key in one, those in no table last.
+
+    Args:
+        page: The page [-].
+    """
+    known = page.fields
+    named = [
+        KeyGroup(each.id, each.title, tuple(key for key in each.keys if key in known))
+        for each in _OWN.get(page.name, ())
+    ]
+    told = {key for each in named for key in each.keys}
+    rest = tuple(key for key in known if key not in told)
+    return (*named, *([KeyGroup("rest", "The job and the rest", rest)] if rest else []))
