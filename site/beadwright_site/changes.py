@@ -35,6 +35,10 @@ CHANGES: tuple[Change, ...] = (
             "Give your machine's rated amps, duty cycle and breaker: the plan stays inside them, "
             "or says what would fit.",
             "How close the plan comes to the printed rows is on Method.",
+            "Heat: preheat goes by the code that rules your work, AWS D1.1 or EN 1011-2: tap it. "
+            "It used to be the stricter of both, so a job may show less: what the other asks "
+            "stands beside it. Metric plate reads D1.1's metric rows. One fillet is counted to "
+            "turn a plate half as far as two.",
             "Supplies: tap the size of the bottle and read its gauge, without its water volume. "
             "Packages and cylinders last in weeks worked.",
             "A mistyped entry in an address is refused, and the nearest one named. It used to be "

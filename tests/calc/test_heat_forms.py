@@ -11,13 +11,15 @@ from random import Random
 
 import pytest
 
+from beadwright.errors import OutOfRangeError
 from beadwright.heating.carbon_equivalent import Method, equivalent, worst_melt
 from beadwright.heating.cooling import CORNER, TEE, cooling, thick_time, thin_time
 from beadwright.heating.preheat import SHOP_K, method_b
-from beadwright.heating.preheat_a import preheat_a
+from beadwright.heating.preheat_a import hydrogen_scale, preheat_a
 from beadwright.heating.preheat_table import table_row
 from beadwright.heating.steels import ELEMENTS, Category, Composition, Limits
 from beadwright.measures import System
+from tests.told import in_words
 
 CASES = 1000
 
@@ -139,7 +141,30 @@ def test_method_a_against_a_plain_reading_of_its_table() -> None:
         assert found.kelvin == (SHOP_K if none else None)
         assert (found.refused is None) == none
         assert found.most_m == (None if most is None else pytest.approx(most / 1e3))
+        assert found.ce == pytest.approx(ce, abs=1e-12)
+        assert found.scale == "ABCDE"[TABLE_C1.index(row)]
     assert 100 < settled < CASES - 100
+
+
+@pytest.mark.parametrize(("combined", "none"), [(0.100, True), (0.1001, False)])
+def test_method_a_s_table_holds_at_its_end(combined: float, none: bool) -> None:
+    """CE .10 + 1.2/6 = .30, H5, 1.0 kJ/mm: to 100 mm."""
+    found = preheat_a(Composition(0.10, 1.2), combined, 5.0, 1e6)
+    assert (found.kelvin is not None) == none
+    lean = preheat_a(Composition(0.03, 1.2), combined, 5.0, 1e6)  # C under the range asks no more
+    assert (lean.kelvin is not None) == none
+
+
+def test_method_a_refuses_what_it_is_not_for() -> None:
+    past = preheat_a(Composition(0.26, 1.2), 0.01, 5.0, 1e6)
+    assert (past.kelvin, past.most_m, past.scale) == (None, None, "D")
+    assert past.ce == pytest.approx(0.46)
+    assert in_words(past.refused).startswith("C 0.26 % is outside 0.05 to 0.25 %")
+    for combined, heat in ((0.0, 1e6), (0.01, 0.0)):
+        with pytest.raises(OutOfRangeError):
+            preheat_a(Composition(0.1, 1.2), combined, 5.0, heat)
+    with pytest.raises(OutOfRangeError):
+        hydrogen_scale(0.0)
 
 
 CAP = {"c": 1.0, "mn": 1 / 6, "cr": 0.2, "mo": 0.2, "v": 0.2, "ni": 1 / 15, "cu": 1 / 15}

@@ -33,6 +33,13 @@ def test_a_certificate_past_its_grade_is_not_read_in_the_table() -> None:
     assert said(heat("plate=35mm&leg=6mm&units=si&steel=S355J2&c=0.20&mn=1.6"), "out") == ""
 
 
+@pytest.mark.parametrize(("mn", "over"), [(1.644, False), (1.656, True)])
+def test_a_cap_is_kept_to_the_two_places_it_is_printed_with(mn: float, over: bool) -> None:
+    """CE .18 + 1.644/6 = .454, printed .45; .18 + 1.656/6 = .456, printed .46."""
+    found = heat(f"plate=25mm&leg=6mm&units=si&steel=S355J2&c=0.18&mn={mn}")
+    assert (found.steel.off_grade is not None) == over
+
+
 def test_the_worst_melt_keeps_the_grade_s_own_cap() -> None:
     """S355J2 to 30 mm: C .20 and CE .45. Cu .55 takes .0367, Mn the .2133 left: 1.28 %.
 
@@ -70,3 +77,13 @@ def test_ce_is_shown_over_a_quarter_percent_of_carbon_with_its_caution() -> None
 def test_a_grade_not_made_so_thick_is_told(query: str, text: str) -> None:
     told = said(heat(query), "caution")
     assert (text in told) if text else ("is listed here to" not in told)
+
+
+def test_sheet_is_not_judged_by_what_is_for_plate() -> None:
+    """Method B counts 16 ga as 10 mm, and the hardness was fitted to beads on plate."""
+    sheet, plate = heat("plate=16ga&leg=1/16in"), heat("plate=1/8in&leg=1/8in")
+    assert "At the limits of its standard" not in said(sheet, "caution")
+    assert "At the limits of its standard" in said(plate, "caution")
+    assert sheet.hardness.value is None
+    assert in_words(sheet.hardness_refused) == "sheet, the formulas are for beads on plate"
+    assert plate.hardness.value is not None

@@ -33,7 +33,7 @@ HEAT = (
             "cooling.regime": "thick",
             "cooling.value": 5.4926,
             "hardness.value": 397.56,
-            "hardness.low": 341.56,
+            "hardness.low": 217.99,
             "hardness.high": 453.56,
         },
         """CE (IIW) .18 + 1.3/6 + (.05 + .01 + .03)/5 + (.08 + .2)/15 = .43333. CET .18 + (1.3 +
@@ -46,7 +46,9 @@ HEAT = (
         (6700 - 466.7) x 1.25984 x (1/406.67 - 1/706.67) x 0.67 = 5.493 s. Hardness by Lorenz and
         Duren: CB .18 + .25/11 + 1.3/8 + .2/9 + .05/5 + .08/17 + .01/6 + .03/3 = .41382; log 5.493 =
         .7398; 2019 (.18 x .6301 + .3 x .23382) + 66 x .4082 = 397.6 HV, between 350 CB + 101 and
-        802 C + 305; twice the scatter of 28 HV up and down.""",
+        802 C + 305, and twice the scatter of 28 HV up. Down from the slowest cooling, the thinner
+        plate as thin, F2 0.67: (4300 - 401.3) 1e5 (1.25984/9.525)^2 (1/406.67^2 - 1/706.67^2) 0.67
+        = 18.48 s; log 1.2667; 2019 (.18 x .36664 + .3 x .23382) - 66 x .01338 = 274.0, less 56.""",
         share=2e-4,
     ),
     Worked(

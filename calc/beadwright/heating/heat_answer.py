@@ -10,6 +10,7 @@ from beadwright.heating.cooling_curve import Curve
 from beadwright.heating.distortion_query import PartDistortion
 from beadwright.heating.heat_query import HeatQuery
 from beadwright.heating.preheat_needed import Needed
+from beadwright.heating.preheat_table import THINNEST_M
 from beadwright.heating.welded_steel import ChosenSteel
 from beadwright.job.page_query import PageAnswered
 from beadwright.phrases import Phrase
@@ -84,3 +85,8 @@ class HeatAnswer(PageAnswered):
     hardness_refused: Phrase | None
     curves: tuple[Curve, ...]
     distortion: PartDistortion
+
+    @property
+    def sheet(self) -> bool:
+        """True where the thickest part is under the thickness at which D1.1's table begins."""
+        return self.thickness_m < THINNEST_M[self.units] - 1e-9

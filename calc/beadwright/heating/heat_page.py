@@ -17,12 +17,18 @@ from beadwright.heating.carbon_equivalent import (
 from beadwright.heating.cooling import Cooling, cooling, shape_factors
 from beadwright.heating.cooling_curve import Curve, cooling_curves
 from beadwright.heating.distortion_query import job_distortion
-from beadwright.heating.haz_hardness import SCATTER_HV, hardness_refused, haz_hardness
+from beadwright.heating.haz_hardness import (
+    SCATTER_HV,
+    TIME_RANGE_S,
+    hardness_refused,
+    haz_hardness,
+)
 from beadwright.heating.heat_answer import Equivalent, HeatAnswer
 from beadwright.heating.heat_query import HeatQuery
 from beadwright.heating.heat_remarks import heat_remarks
 from beadwright.heating.preheat import HYDROGEN, INTERPASS_K, SHOP_K, combined_thickness
 from beadwright.heating.preheat_needed import Needed, Weld, preheat_needed
+from beadwright.heating.preheat_table import THINNEST_M
 from beadwright.heating.steels import Composition
 from beadwright.heating.welded_steel import ChosenSteel, chosen_steel
 from beadwright.job.page_query import read_page
@@ -58,7 +64,8 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
     _refuse(steel, needed, job.units)
     start = read.preheat if read.preheat is not None else max(SHOP_K, needed.kelvin or SHOP_K)
     cooled = _cooling(dialled, heat_en, start)
-    hard, why = _hardness(steel.composition, cooled)
+    sheet = thickest < THINNEST_M[job.units] - 1e-9
+    hard, why = _hardness(steel.composition, cooled, sheet)
     found = HeatAnswer(
         page="heat",
         query=read,
@@ -145,20 +152,27 @@ def _cooling(dialled: DialIn, heat_en: Quantity, start_k: float) -> Cooling | No
     return cooling((low, taken, high), (job.plate_m, job.plate2_m), start_k, factors)
 
 
-def _hardness(steel: Composition | None, cooled: Cooling | None) -> tuple[Quantity, Phrase | None]:
+def _hardness(
+    steel: Composition | None, cooled: Cooling | None, sheet: bool
+) -> tuple[Quantity, Phrase | None]:
+    """The hardness, from the slowest cooling less its scatter to the fastest with it."""
     none = Quantity("Hardness beside the bead", "count", None)
     if steel is None:
         return none, say("heating.no-analysis-no-hardness")
     if cooled is None:
         return none, say("heating.no-cooling-no-hardness")
+    if sheet:
+        return none, say("heating.sheet-no-hardness")
     refused = hardness_refused(steel, cooled.seconds)
     if refused is not None:
         return none, refused
-    value = haz_hardness(steel, cooled.seconds)
+    fastest, slowest = TIME_RANGE_S
+    hard = haz_hardness(steel, max(fastest, cooled.low))
+    soft = haz_hardness(steel, min(slowest, cooled.high))
     spread = 2 * SCATTER_HV
     return (
-        replace(none, value=value, low=value - spread, high=value + spread, meaning="band",
-                sources=("duren", "haz-scatter")),
+        replace(none, value=haz_hardness(steel, cooled.seconds), low=soft - spread,
+                high=hard + spread, meaning="band", sources=("duren", "haz-scatter")),
         None,
     )  # fmt: skip
 

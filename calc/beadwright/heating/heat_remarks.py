@@ -9,7 +9,7 @@ from beadwright.heating.haz_hardness import MOST_HV
 from beadwright.heating.heat_answer import HeatAnswer
 from beadwright.heating.preheat import SHOP_K
 from beadwright.heating.preheat_needed import Code
-from beadwright.heating.preheat_table import COLD_K, COLD_TO_K, THINNEST_M
+from beadwright.heating.preheat_table import COLD_K, COLD_TO_K
 from beadwright.heating.steels import Steel
 from beadwright.layers.bead_limits import shorted_root
 from beadwright.phrases import Amount, Phrase, say
@@ -99,7 +99,8 @@ def _none_by(code: Code, why: Phrase) -> Phrase:
 
 
 def _melt(found: HeatAnswer) -> Iterator[Note]:
-    steel, worst = found.steel, found.needed.worst_b
+    # Method B counts sheet as 10 mm: what it then asks of the worst melt is no news of sheet.
+    steel, worst = found.steel, None if found.sheet else found.needed.worst_b
     if worst is not None and worst.kelvin is not None and found.needed.kelvin is not None:
         if worst.kelvin > max(found.needed.kelvin, SHOP_K) + 0.5:
             told = say("heating.usual-melt", steel=steel.name, asks=_at(worst.kelvin))
@@ -166,10 +167,10 @@ def _counted(found: HeatAnswer) -> Iterator[Note]:
     if found.needed.method_b is not None:
         for counted in found.needed.method_b.counted:
             yield Note("note", say("heating.method-b-counted", counted=counted), "en-1011-2-b")
-    if found.thickness_m < THINNEST_M[found.units] - 1e-9:
+    if found.sheet:
         row = found.needed.row is not None and found.needed.code == "d1.1"
         told = say("heating.sheet-row-read" if row else "heating.sheet")
-        yield Note("caution", told, "aws-d1.3", "plate")
+        yield Note("caution", told, "aws-d1.3-scope", "plate")
 
 
 def _rules(found: HeatAnswer) -> Iterator[Note]:

@@ -170,18 +170,18 @@ STEELS: Mapping[str, Steel] = MappingProxyType(
                   (_en(40, Composition(0.17, 1.40, cu=0.55), 0.35),
                    _en(150, Composition(0.20, 1.40, cu=0.55), 0.38),
                    _en(250, Composition(0.20, 1.40, cu=0.55), 0.40)),
-                  "en-10025-2", None, "en-10025-2-cev"),
+                  "en-10025-2-analysis", None, "en-10025-2-cev"),
             Steel("S275JR", Composition(0.14, 0.90, 0.18, 0.05, 0.01, 0.002, 0.05, 0.10),
                   (_en(40, Composition(0.21, 1.50, cu=0.55), 0.40),
                    _en(150, Composition(0.22, 1.50, cu=0.55), 0.42),
                    _en(250, Composition(0.22, 1.50, cu=0.55), 0.44)),
-                  "en-10025-2", None, "en-10025-2-cev"),
+                  "en-10025-2-analysis", None, "en-10025-2-cev"),
             Steel("S355J2", Composition(0.16, 1.40, 0.30, 0.04, 0.01, 0.005, 0.04, 0.05),
                   (_en(30, Composition(0.20, 1.60, 0.55, cu=0.55), 0.45),
                    _en(40, Composition(0.20, 1.60, 0.55, cu=0.55), 0.47),
                    _en(150, Composition(0.22, 1.60, 0.55, cu=0.55), 0.47),
                    _en(250, Composition(0.22, 1.60, 0.55, cu=0.55), 0.49)),
-                  "en-10025-2", None, "en-10025-2-cev"),
+                  "en-10025-2-analysis", None, "en-10025-2-cev"),
         )
     }
 )  # fmt: skip

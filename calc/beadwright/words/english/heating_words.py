@@ -181,6 +181,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "heating.element-outside": "{element} {share:.4g} % is outside {low:g} to {high:g} %",
         "heating.cooling-outside": "{seconds:.3g} s of cooling is outside {low:g} to {high:g} s",
         "heating.no-analysis-no-hardness": "no analysis, no hardness",
+        "heating.sheet-no-hardness": "sheet, the formulas are for beads on plate",
         "heating.no-cooling-no-hardness": "no cooling time, no hardness",
     }
 )

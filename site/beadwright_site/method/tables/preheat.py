@@ -118,7 +118,7 @@ def least_table() -> Table:
         "Prequalified least preheat, gas-shielded wire",
         ("thickest part", *(f"category {category}" for category in LEAST)),
         tuple(rows),
-        ("aws-d1.1-5.8", "aws-d1.1-5.8-a", "aws-d1.3"),
+        ("aws-d1.1-5.8", "aws-d1.1-5.8-a", "aws-d1.3-scope"),
         f"The table begins at {units.show(THINNEST_M['us'], 'leg', 'us')} in, "
         f"{THINNEST_M['si'] * 1000:g} mm; thinner sheet is under AWS D1.3. Below 32 °F, 0 °C the "
         "metal is warmed to 70 °F, 20 °C. Rows and temperatures as each edition prints them, not "

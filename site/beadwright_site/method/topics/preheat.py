@@ -195,9 +195,10 @@ def hardness() -> Equation:
             Symbol("log", "logarithm to ten", "–"),
             _TIME,
         ),
-        f"Single beads; {low:g} to {high:g} s; steels in the table, boron-free. Outside, none "
-        "is given.",
-        f"Twice {SCATTER_HV:g} HV either way: the scatter of the best of twelve such methods.",
+        f"Single beads on plate; {low:g} to {high:g} s; steels in the table, boron-free. Outside, "
+        "and on sheet, none is given.",
+        f"From the slowest cooling of its band to the fastest, and twice {SCATTER_HV:g} HV either "
+        "way: the scatter of the best of twelve such methods.",
         ("duren", "haz-scatter", "iso-15614-1"),
         f"Over {MOST_HV:g} HV, the most for plain steels not heat treated, the page says so.",
         ("haz_hardness.haz_hardness", "haz_hardness.hardness_refused",

@@ -64,7 +64,7 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
         yield Fact(show_temperature(found.start_k, system), "welded at, by hand")
     else:
         yield Fact(_or_none(least, system), f"at the least, {CODE_NAMES[found.needed.code]}")
-    yield Fact(show_temperature(found.interpass_k, system), "between passes at most")
+    yield Fact(show_temperature(found.interpass_k, system), "between passes at most, EN")
     yield Fact(
         written_quantity(found.heat, system),
         "heat in, AWS and ASME",
@@ -113,7 +113,7 @@ def method_rows(found: HeatAnswer) -> Iterator[MethodRow]:
     yield rows.pop(found.needed.code)
     yield from rows.values()
     worst, system = found.needed.worst_b, found.units
-    if worst is not None and worst.kelvin is not None:
+    if worst is not None and worst.kelvin is not None and not found.sheet:
         yield _row("Method B, worst melt allowed", _or_none(worst.kelvin, system),
                    "if the certificate reads so", "en-1011-2-b")  # fmt: skip
 
@@ -129,6 +129,8 @@ def _why(found: HeatAnswer, code: Code) -> str:
     needed = found.needed
     if needed.code != code:
         return ""
+    if code == "d1.1" and found.sheet and needed.row is not None:
+        return "Read in place of AWS D1.3, which rules sheet"
     if needed.chosen:
         return "Counts, as you chose"
     return "Counts: it lists this steel" if code == "d1.1" else "Counts: no row of D1.1 is read"
