@@ -63,10 +63,11 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
     ),
     "strength": _groups(
         ("load", "Load", "py px pz load_x load_y load_z mz mx my line_load"),
-        ("weld", "Weld", "group group_width group_height weld_sides leg gap weld_length "
-                         "part_length segment weld_ends"),
-        ("plates", "Plates, steel, wire", "joint plate plate2 plate_width plate2_width steel "
-                                          "steel2 position wire filler_strength"),
+        ("weld", "Weld", "group group_width group_height weld_sides held leg far_leg leg2 gap "
+                         "weld_length pitch plugs part_length segment weld_ends"),
+        ("plates", "Joint, plates, steel, wire",
+         "joint corner plate plate2 plate_width plate2_width skew angle root_face depth depth2 "
+         "backing hole slot_length steel steel2 position wire filler_strength"),
         ("code", "Code and method", "design_code analysis cross_increase units"),
     ),
     "cost": _groups(

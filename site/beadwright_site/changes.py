@@ -47,6 +47,9 @@ CHANGES: tuple[Change, ...] = (
             "100 chances, with sums that add up on paper and the one figure worth finding out.",
             "Cost counts your work by parts a week, month or year, arc hours, weld metal or wire, "
             "and takes prices by the spool, box, drum or cylinder. A cell stands against a hand.",
+            "Strength checks the plates of a lap for pull, and judges grooves, plugs and slots by "
+            "their own rules. A weld from one side whose root is pulled open is stopped. Each "
+            "side of a skewed tee has its own leg. What held before may not hold now: ask again.",
         ),
     ),
     Change(

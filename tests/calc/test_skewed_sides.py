@@ -41,6 +41,10 @@ def test_the_other_side_s_own_leg_counts() -> None:
     # 0.17678/cos 60° = 0.354 in along the plates on the wide side.
     assert "0.204 in along the plates on the 60° side, 0.354 in on the 120° side" in said(query)
     assert "taken as laid" not in said(query)
+    assert ask(query).legs.to_weld_far == pytest.approx(0.25 / sqrt(2) / 0.5 * INCH)
+    # Over a gap of 1/8 in D1.1 adds it to the square tee's leg: (1/4 + 1/8)/√2/cos 60°.
+    gapped = ask(f"{query}&gap=1/8in").legs.to_weld_far
+    assert gapped == pytest.approx(0.375 / sqrt(2) / 0.5 * INCH)
     small = ask(f"{TEE}&skew=60deg&leg=1/4in&far_leg=1/8in")
     assert small.weld.holds / KIP_IN == pytest.approx(2 * 21 * 0.125 / sqrt(2))
 
@@ -53,6 +57,7 @@ def test_worked_out_both_sides_keep_one_throat() -> None:
 
 def test_a_square_tee_or_one_side_has_no_sides_that_differ() -> None:
     assert both_sides(ask(TEE).task, 0.01) is None
+    assert ask(TEE).legs.to_weld_far is None
     one = ask(f"{TEE}&skew=60deg&weld_sides=1&leg=1/4in")
     assert both_sides(one.task, 0.01) is None
     assert one.weld.holds / KIP_IN == pytest.approx(21 * 0.25 / sqrt(2))

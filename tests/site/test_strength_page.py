@@ -201,6 +201,8 @@ def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> Non
          ("least throat",)),
         ("joint=v&plate=1/2in&pz=5kip", "Welded through: holds", ("holds as much as the weld",)),
         ("joint=v&plate=1/2in&depth=1/4in&pz=5kip", "Not as it stands", ("from one side only",)),
+        ("skew=60deg&leg=1/4in&far_leg=1/4in&py=2kip", "1/4 in holds",
+         ("leg to lay, 60° side", "0.354 in", "leg to lay, 120° side")),
         ("weld_sides=1&pz=2kip&leg=1/4in", "Not as it stands", ("from one side only",)),
         ("leg=1/8in&py=1kip", "Not as it stands", ("under the code's least",)),
         ("joint=lap&group=lines&group_height=6in&plate2=1/4in&leg=3/16in&py=30kip",

@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from math import floor
+from math import cos, floor, radians, sqrt
 
 from beadwright.joint.fillet_joints import skew_leg
 from beadwright.joint.fillets import gapped_leg, largest_edge_leg, least_length, minimum_leg
 from beadwright.strength import resistance_en
 from beadwright.strength.leg_search import SHOP_STEP_M, largest_counted, leg_needed
-from beadwright.strength.strength_check import Spread, weld_throat
+from beadwright.strength.strength_check import Spread, both_sides, weld_throat
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
 
@@ -26,6 +26,7 @@ class LegSizes:
         most: Most along the plate's edge, or None where no edge is welded or the code has none [m].
         one_pass: Most in one pass in this position, or None where the code has none [m].
         to_weld: What to weld so that neither gap nor slant costs throat [m].
+        to_weld_far: The same on a tee's other side, where the two differ, or None [m].
         throat: Throat of the leg judged [m].
         shortest: Shortest weld this leg counts fully in [m].
     """
@@ -37,6 +38,7 @@ class LegSizes:
     most: float | None
     one_pass: float | None
     to_weld: float
+    to_weld_far: float | None
     throat: float
     shortest: float
 
@@ -66,9 +68,20 @@ def leg_sizes(task: StrengthTask, found: Spread) -> LegSizes:
         most=None if task.european or job.joint != "lap" else largest_edge_leg(job.plate2_m),
         one_pass=None if task.european else job.position.single_pass_leg_m,
         to_weld=skew_leg(gapped, skew),
+        to_weld_far=_far(task, judged, gap),
         throat=throat,
         shortest=_shortest(task, judged, throat),
     )
+
+
+def _far(task: StrengthTask, judged: float, gap: float) -> float | None:
+    """Leg to lay on the other side of a tee, the gap made up for."""
+    sides = both_sides(task, judged)
+    if sides is None:
+        return None
+    far, half = sides[1], cos(radians(sides[1].angle_deg / 2))
+    square = far.laid_m * half * sqrt(2)
+    return (square + gap if task.european else gapped_leg(square, gap)) / sqrt(2) / half
 
 
 def judged_leg2(task: StrengthTask) -> float | None:

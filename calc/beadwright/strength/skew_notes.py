@@ -3,13 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import cos, radians, sqrt
 
-from beadwright.joint.fillets import gapped_leg
 from beadwright.phrases import Amount, say
 from beadwright.results import Note
 from beadwright.strength.leg_sizes import LegSizes
-from beadwright.strength.skew_sides import MOST_EN_DEG, Z_LOSS_TO_DEG, SkewSide
+from beadwright.strength.skew_sides import MOST_EN_DEG, Z_LOSS_TO_DEG
 from beadwright.strength.strength_check import both_sides
 from beadwright.strength.strength_task import StrengthTask
 
@@ -31,8 +29,8 @@ def skew_notes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
     near, far = sides
     blank = task.far_leg_m is None and job.leg_m is not None
     shown = {
-        "near": Amount(_laid(task, near), "leg"),
-        "far": Amount(_laid(task, near if blank else far), "leg"),
+        "near": Amount(legs.to_weld, "leg"),
+        "far": Amount(legs.to_weld_far or legs.to_weld, "leg"),
         "near_deg": Amount(near.angle_deg, "angle"),
         "far_deg": Amount(far.angle_deg, "angle"),
         "near_throat": Amount(near.throat_m, "length"),
@@ -54,11 +52,3 @@ def skew_notes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
     elif far.lost_m:
         lost = Amount(far.lost_m, "leg")
         yield Note("note", say("strength.skew-loss", lost=lost), "aws-d1.1-z-loss", "skew")
-
-
-def _laid(task: StrengthTask, side: SkewSide) -> float:
-    """Leg to lay along the plates, the gap made up for."""
-    gap, half = task.job.gap_m or 0.0, cos(radians(side.angle_deg / 2))
-    square = side.laid_m * half * sqrt(2)
-    gapped = square + gap if task.european else gapped_leg(square, gap)
-    return gapped / sqrt(2) / half

@@ -62,9 +62,12 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
     weak = links[0]
     for link in links:
         if link.use > 1 + REL_TOL and link.key != "weld":
+            over = "strength.no-leg-helps"
+            if link.measure == "force":
+                over = "strength.no-weld-helps"
             yield Note(
                 "stop",
-                say("strength.no-leg-helps", link=link.phrase, use=link.use),
+                say(over, link=link.phrase, use=link.use),
                 link.source,
                 link.key.split("-")[0],
             )
@@ -114,7 +117,7 @@ def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
             position.single_pass_source,
             "position",
         )
-    if legs.to_weld > legs.judged + REL_TOL:
+    if legs.to_weld_far is None and legs.to_weld > legs.judged + REL_TOL:
         yield Note(
             "note",
             say("strength.weld-larger", leg=_leg(legs.to_weld)),

@@ -74,5 +74,6 @@ def _sizes(sizes: LegSizes | GrooveSizes | PlugSizes) -> Tree:
         "leg_given": sizes.given,
         **shown("leg", leg_needed=sizes.needed, leg_least=sizes.least, leg_most=sizes.most),
         **shown("leg", leg_one_pass=sizes.one_pass, leg_to_weld=sizes.to_weld),
+        **shown("leg", leg_to_weld_far=sizes.to_weld_far),
         **shown("length", throat=sizes.throat),
     }

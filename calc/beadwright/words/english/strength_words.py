@@ -25,6 +25,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{link:capital}: {use:.0%} of what it may. No leg helps: thicker plate, stronger "
             "steel or more weld."
         ),
+        "strength.no-weld-helps": (
+            "{link:capital}: {use:.0%} of what it may. No weld helps: wider or thicker plate, or "
+            "stronger steel."
+        ),
         "strength.overloaded": "{link:capital}: {use:.0%} of what it may.",
         "strength.weakest": "Weakest link: {link}, {use:.0%} used.",
         "strength.no-fillet-holds": (

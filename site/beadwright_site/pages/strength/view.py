@@ -111,7 +111,12 @@ def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
         yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded")
     if legs.one_pass is not None:
         yield Fact(written(legs.one_pass, "leg", system), "most in one pass, prequalified")
-    yield Fact(written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
+    if legs.to_weld_far is None:
+        yield Fact(written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
+    else:
+        angle = found.task.job.skew_deg
+        yield Fact(written(legs.to_weld, "leg", system), f"leg to lay, {angle:g}° side")
+        yield Fact(written(legs.to_weld_far, "leg", system), f"leg to lay, {180 - angle:g}° side")
     yield Fact(written(legs.shortest, "length", system), "shortest full-strength weld")
     seam = found.segments
     if seam is None:
