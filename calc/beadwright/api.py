@@ -10,6 +10,7 @@ from beadwright.known_keys import unknown_keys
 from beadwright.pages import PAGES
 
 if TYPE_CHECKING:
+    from beadwright.coupons.coupons_page import CouponsAnswer
     from beadwright.heating.heat_answer import HeatAnswer
     from beadwright.job.page_query import PageAnswered
     from beadwright.machine.shop_page import ShopAnswer
@@ -34,6 +35,8 @@ def answer(page: Literal["cost"], query: str, kept: Kept = None) -> CostAnswer: 
 def answer(page: Literal["supplies"], query: str, kept: Kept = None) -> SuppliesAnswer: ...
 @overload
 def answer(page: Literal["shop"], query: str, kept: Kept = None) -> ShopAnswer: ...
+@overload
+def answer(page: Literal["coupons"], query: str, kept: Kept = None) -> CouponsAnswer: ...
 @overload
 def answer(page: Literal["heat"], query: str, kept: Kept = None) -> HeatAnswer: ...
 @overload

@@ -41,7 +41,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("torch", "Torch, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
                                          "welds"),
         ("source", "Plate and circuit, as on Shop", "rated_amps duty breaker supply phase"),
-        ("aim", "Set it for", "aim"),
+        ("aim", "Set it for", "aim own"),
         ("procedure", "Written procedure: volts × amps ÷ travel", "heat_min heat_max"),
         ("show", "Show in", "units"),
     ),
@@ -98,6 +98,15 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("spool", "What is left on this spool",
          "spool_gross spool_empty spool_outside spool_hub spool_width spool_full"),
         ("cylinder", "How long this cylinder lasts", "gauge bottle water gas_temp co2_mass"),
+    ),
+    "coupons": _groups(
+        ("who", "Who, on what", "machine welder coupon"),
+        ("readings", "Timed, read, gauged, weighed",
+         "marked arc_time meter_amps meter_volts arc_volts leg_seen leg2_seen face convexity "
+         "penetration_seen weight_before weight_after burst_length burst_time flow_seen clean_time "
+         "count_odd"),
+        ("job", "The joint", f"{_JOINT} position wire dia gas transfer travel_by units"),
+        ("set", "Set on the machine", "wfs volts travel ctwd"),
     ),
     "shop": _groups(
         ("machine", "Machine", "machine_amps machine_volts rated_amps duty machine_efficiency"),

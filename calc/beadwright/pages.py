@@ -9,7 +9,7 @@ imported when first asked for: a phone opens Dial in before a page of prices.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from importlib import import_module
 from types import MappingProxyType
 from typing import TYPE_CHECKING, Any, Literal
@@ -75,7 +75,8 @@ class Page:
             FieldErrors: With each field's messages.
         """
         found: PageAnswered = self._of("page", "answer")(query, kept)
-        return found
+        told = tuple(found.query.own_notes())
+        return replace(found, notes=(*found.notes, *told)) if told else found
 
     def report(self, found: PageAnswered) -> Tree:
         """Return an answer of the page as a tree of its values, by part; see ``reports``.
@@ -142,6 +143,7 @@ PAGES: Mapping[str, Page] = MappingProxyType(
             Page("strength", "strength", "Strength", _BRACKET_JOB, _BRACKET, example_when="empty"),
             Page("cost", "money", "Cost", _BRACKET_JOB, _BRACKET, has_table=True),
             Page("supplies", "supply", "Supplies", _BRACKET_JOB, _BRACKET, has_table=True),
+            Page("coupons", "coupons", "Coupons", _BRACKET_JOB, _BRACKET),
             Page("shop", "machine", "Shop", _BRACKET_JOB, _BRACKET),
         )
     }

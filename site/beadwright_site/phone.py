@@ -103,6 +103,18 @@ def _chance(asked: Asked) -> dict[str, Any]:
         return {"ok": False, "errors": error.messages}
 
 
+def _coupon(asked: Asked) -> dict[str, Any]:
+    """Return the coupon at hand as the record to keep."""
+    from beadwright.coupons.new_record import new_record
+
+    _, query, kept = _question(asked)
+    try:
+        record = new_record(query, kept, _text(asked, "key"), _text(asked, "made"))
+    except FieldErrors as error:
+        return {"ok": False, "errors": error.messages}
+    return {"ok": True, "record": record.plain()}
+
+
 def _keep(asked: Asked) -> dict[str, Any]:
     """Say what of a file or form can be kept, and what each entry is called."""
     from beadwright_site.forms.kept import check_kept, label_kept
@@ -123,6 +135,7 @@ ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
         "json": _json,
         "csv": _csv,
         "chance": _chance,
+        "coupon": _coupon,
         "keep": _keep,
     }
 )

@@ -12,10 +12,12 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.job.job import Aim, AskedTransfer, Backing
+from beadwright.job.own_entry import OwnField
 from beadwright.joint.fillet_joints import Corner
 from beadwright.joint.joints import JOINTS, JointKind
 from beadwright.process.gas_flow import NOZZLES, Nozzle, nozzle_of
 from beadwright.process.gases import GASES, Gas, gas_of
+from beadwright.process.own_numbers import OwnBook
 from beadwright.process.positions import Mover, Position, position_of
 from beadwright.process.wires import INCH_SIZES_M, WIRE_TYPES, size_of
 from beadwright.reading.entries import Fields, defaults_of, fields_of, optional, required
@@ -383,6 +385,13 @@ class JobEntries:
             tuple(NOZZLES),
             label="Gas nozzle",
             help="bore of the gas nozzle: 1/2in, 5/8in, 3/4in; blank: the usual at this current",
+        )
+    )
+    own: OwnBook | None = optional(
+        OwnField(
+            label="Shop's own numbers",
+            help="what Coupons learned of this wire and hand, or off; blank: as published",
+            blank="as published",
         )
     )
 

@@ -81,6 +81,9 @@ def _fillet(job: Job) -> tuple[JointShape, float]:
         flat = legs[0] * legs[1] * sin(radians(skew)) / 2
         face = fillet_face(legs[0], legs[1], skew)
         over_flat = job.wire.traits.over_flat if job.position.sprays else REINFORCED_OVER_FLAT
+        own = job.wire.own
+        if own is not None and own.crown is not None:
+            over_flat = max(1.0, over_flat * own.crown)
         crown = usual_crown(flat, face, over_flat)
         if job.joint == "corner" and job.leg_m is None:
             crown = max(crown, min(ROUNDED_CORNER * face, largest_convexity(face)))

@@ -9,6 +9,7 @@ from beadwright.job.job import USUAL_SUPPLY_V, ByHand, Edges, Job, PowerSource
 from beadwright.job.job_entries import JobEntries
 from beadwright.job.job_joint import weld_way
 from beadwright.job.joint_conflicts import conflicts
+from beadwright.process.own_numbers import own_of
 from beadwright.process.wires import wire_of
 
 
@@ -25,6 +26,9 @@ def job_of(asked: JobEntries) -> Job:
         wire = wire_of(asked.wire, asked.dia)
     except UnknownEntryError as error:
         raise FieldErrors({"dia": [str(error)]}) from error
+    if asked.own:
+        own = own_of(asked.own, wire.type.name, wire.size, asked.gas.name)
+        wire = replace(wire, own=own)
     job = Job(
         units=asked.units,
         joint=asked.joint,

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from types import MappingProxyType
 from typing import Any, cast
@@ -15,6 +15,7 @@ from beadwright.job.job import Job
 from beadwright.job.job_entries import FIELDS as JOB_FIELDS
 from beadwright.job.job_entries import JobEntries
 from beadwright.job.job_reading import job_of
+from beadwright.phrases import say
 from beadwright.reading.entries import Fields, defaults_of, fields_of, made
 from beadwright.reading.queries import messages_of, split_query
 from beadwright.results import Note
@@ -58,6 +59,15 @@ class PageQuery:
     def canonical(self) -> str:
         """The query with known keys only, in the form's order, as typed."""
         return urlencode(self.typed, safe="/\"' ")
+
+    def own_notes(self) -> Iterator[Note]:
+        """Yield what of the answer is the shop's own."""
+        own = self.job.wire.own
+        if own is not None:
+            told = say("job.own-numbers", count=own.coupons)
+            yield Note("note", told, "own-coupons", "own")
+        elif self.asked.own == ():
+            yield Note("note", say("job.own-numbers-off"), "", "own")
 
 
 @dataclass(frozen=True, slots=True)

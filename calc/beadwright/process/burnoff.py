@@ -73,7 +73,7 @@ are remembered and print no tip-to-work, and where only three points stand.
 
 
 def constants_of(wire: Wire) -> BurnOff:
-    """Return the fitted constants of a wire.
+    """Return the constants of a wire: fitted to print, moved by the shop's own coupons.
 
     Args:
         wire: The wire [-].
@@ -84,7 +84,10 @@ def constants_of(wire: Wire) -> BurnOff:
     found = CONSTANTS.get((wire.kind, wire.size))
     if found is None:
         raise UnknownEntryError(f"no burn-off constants for {wire.kind} {wire.size}")
-    return found
+    own = wire.own
+    if own is None or own.phi is None or own.r is None or own.band is None:
+        return found
+    return BurnOff(found.phi_v * own.phi, found.r_ohm_m * own.r, own.band, found.points)
 
 
 def feed_from_current(wire: Wire, current_a: float, extension_m: float) -> float:

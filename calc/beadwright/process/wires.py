@@ -11,6 +11,7 @@ from beadwright import units
 from beadwright.errors import UnknownEntryError
 from beadwright.measures import INCH_M
 from beadwright.process.materials import Material
+from beadwright.process.own_numbers import OwnNumbers
 from beadwright.process.wire_kinds import KINDS, Kind, KindTraits
 from beadwright.process.wire_types import WIRE_TYPES, WireType
 from beadwright.typed_number import quoted
@@ -92,6 +93,7 @@ class Wire:
         linear_mass_kg_m: Mass per length [kg/m].
         conducting_area_m2: Section that carries the current [m²].
         published: False where the mass was interpolated, carried over or remembered.
+        own: What a shop's coupons say of it, or None where the published fits stand.
         kind: Solid, metal-cored or flux-cored: the key of its tables; of its type.
         traits: What makes its kind different.
         material: The metal it is made of and lays; of its type.
@@ -103,6 +105,7 @@ class Wire:
     linear_mass_kg_m: float
     conducting_area_m2: float
     published: bool
+    own: OwnNumbers | None = None
     # Stored, not worked out when asked: the arc asks for them at each step of each search.
     kind: Kind = field(init=False, repr=False, compare=False)
     traits: KindTraits = field(init=False, repr=False, compare=False)

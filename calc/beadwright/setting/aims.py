@@ -204,6 +204,10 @@ def balanced_current(plan: Plan) -> float:
     usual = usual_current(job, twin.transfer)
     slow, fast = COMFORTABLE_TRAVEL_M_S[job.travel_by, job.position.orientation]
     travel = twin.filling(twin.feed_at(usual))
+    own = plan.run.job.wire.own
+    if own is not None and own.travel is not None and job.travel_by == "hand":
+        travel *= own.travel  # the same leg at the hand's own pace takes feed in proportion
+        usual = twin.point(twin.feed_at(usual) * own.travel).current_a
     if slow <= travel <= fast:
         return usual
     end = slow if travel < slow else fast

@@ -50,6 +50,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
         *_outside(job, settings),
         *joint_remarks(job, plan.shape, plan.passes),
         *usual_notes(job, plan.transfer, settings),
+        *_meter(job, settings),
         *_laid(job, plan, outcome),
         *_mode(job, plan, outcome),
         *_cautions(job, outcome),
@@ -73,6 +74,19 @@ def _shut(job: Job, plan: Plan) -> Iterator[Note]:
         low, high = plan.feeds.low_limit, plan.feeds.high_limit
         told = say("setting.two-limits-fight", low=low.why, high=high.why)
         yield Note("stop", told, low.source, "wfs")
+
+
+def _meter(job: Job, settings: Settings) -> Iterator[Note]:
+    """What to set where the machine's meter is known to read otherwise than the arc."""
+    own, volts = job.wire.own, settings.volts.value
+    if own is None or own.volts_v is None or volts is None:
+        return
+    told = say(
+        "setting.meter-reads",
+        meter=Amount(volts + own.volts_v, "volts"),
+        arc=Amount(volts, "volts"),
+    )
+    yield Note("note", told, "own-coupons", "volts")
 
 
 def _machine(plan: Plan) -> Iterator[Note]:

@@ -20,6 +20,8 @@ _GENERAL: tuple[Row, ...] = (
     ("invented", "Invented for the demonstration shop", "put in your own", "common practice"),
     ("practice", "Common practice of the trade", "", "common practice"),
     ("yours", "Set by you", "", "common practice"),
+    ("own-coupons", "The shop's own coupons, weighed against the published fits", "Coupons page",
+     "derived"),
 )  # fmt: skip
 
 _TABLES = (

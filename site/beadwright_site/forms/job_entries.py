@@ -16,7 +16,7 @@ from beadwright.setting.aims import AIMS
 from beadwright.setting.dial_in import DialIn
 from beadwright.units import System
 from beadwright.words.wording import worded
-from beadwright_site.forms.entries import Choices, Entry, options_of
+from beadwright_site.forms.entries import Choices, Entry, Option, options_of
 from beadwright_site.forms.filling import LENGTHS, Filling
 from beadwright_site.forms.gas_options import gas_options
 from beadwright_site.forms.joint_form import JOINT_NAMES, joint_blanks, name_on
@@ -131,6 +131,8 @@ def job_entries(
         if key == "position":
             value = _named_for(value, fillet)
         options, other = options_of(_choices(key, system, fillet), value), None
+        if key == "own":
+            options = own_options(value)
         if key == "gas":
             options, other = gas_options(value)
         if key == "dia":
@@ -151,6 +153,16 @@ def job_entries(
         )
 
     return {key: entry(key) for key in keys}
+
+
+def own_options(value: str) -> tuple[Option, ...]:
+    """Return the choices of the shop's own numbers: as kept or typed, or off.
+
+    Args:
+        value: What is kept or typed; empty for neither.
+    """
+    choices = [("", "As published", "")] if value in ("", "off") else [(value, "Use mine", "")]
+    return options_of([*choices, ("off", "Off", "as published")][: 1 if not value else 2], value)
 
 
 def asked_entries(entries: Mapping[str, Entry], keys: Iterable[str]) -> tuple[Entry, ...]:

@@ -14,6 +14,7 @@ from marshmallow import ValidationError
 
 from beadwright.errors import BeadwrightError
 from beadwright.job.job_entries import DEFAULTS as JOB
+from beadwright.job.own_entry import LONGEST as LONGEST_OWN
 from beadwright.known_keys import USUAL
 from beadwright.money.cost_query import DEFAULTS as COST
 from beadwright.money.cost_query import PREFIXES
@@ -38,8 +39,18 @@ BOUGHT = ("spool", "waste", "tip_price", "tip_life", "nozzle_price", "nozzle_lif
 MINUTES = ("fit_up", "reposition", "clean", "spatter", "other", "spool_change", "rework", "grind")
 HOURS = ("welders", "shift", "shifts", "weeks", "months")
 
+LEARNED = ("own", "welder", "machine")
+"""Kept as well, but from the Coupons page: what coupons taught, who welds on what."""
+
 KEPT = (*MACHINE, *CIRCUIT, *LEADS, *SHOWN, *USUAL, *RATES, *BOUGHT, *MINUTES, *HOURS)
-"""Keys kept as they are."""
+"""Keys kept as they are, each with an entry on Shop."""
+
+GIVEN = ("coupons",)
+"""Keys the phone gives with a question; they are kept record by record, not as an entry."""
+
+LONGEST: Mapping[str, int] = {"own": LONGEST_OWN}
+USUAL_LONGEST = 60
+"""Characters an entry may have: by key, and of all others."""
 
 MOST_KEPT = 300
 """Entries a phone's file may hold."""
@@ -92,7 +103,7 @@ def kept_for(query: str, kept: Mapped | None) -> dict[str, str]:
         kept: What the phone keeps, by name.
     """
     texts = {k: v for k, v in (kept or {}).items() if isinstance(v, str) and v}
-    found = {USUAL.get(key, key): texts[key] for key in KEPT if key in texts}
+    found = {USUAL.get(key, key): texts[key] for key in (*KEPT, *LEARNED, *GIVEN) if key in texts}
     if not any("@" in name for name in texts):
         return found
     typed = read_entries(query, COST)
@@ -156,11 +167,15 @@ def label_kept(name: str) -> str:
 
 def _messages(name: str, text: str, system: object) -> Iterator[str]:
     key, _, what = name.partition("@")
-    known = key in (*OF_WIRE, *OF_GAS) and 0 < len(what) <= 40 if "@" in name else key in KEPT
+    known = (
+        key in (*OF_WIRE, *OF_GAS) and 0 < len(what) <= 40
+        if "@" in name
+        else key in (*KEPT, *LEARNED)
+    )
     if not known:
         yield "This app keeps no such entry."
         return
-    if not text or len(text) > 60:
+    if not text or len(text) > LONGEST.get(key, USUAL_LONGEST):
         yield "Nothing is written, or too much."
         return
     field = kept_fields().get(USUAL.get(key, key))

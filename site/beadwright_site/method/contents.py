@@ -13,6 +13,7 @@ from beadwright_site.method.topics import (
     arc,
     circuit,
     costs,
+    coupons,
     distortion,
     gas,
     grooves,
@@ -58,6 +59,7 @@ TOPICS = (
     Topic("melted", "What it melts", melted.sections),
     Topic("costs", "Cost", costs.sections),
     Topic("supplies", "Wire and gas to hand", supplies.sections),
+    Topic("coupons", "What coupons teach", coupons.sections),
     Topic("circuit", "Machine and circuit", circuit.sections),
 )
 """A new topic is a module in ``method.topics`` and a line here; its key is the module's name."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.words.text import Text
+from beadwright.words.text import Plural, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
@@ -34,6 +34,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Throat {throat} is under the code's least of {least} for this plate: cut deeper."
         ),
         "job.not-asked": "This joint does not ask for {entries:, }: left aside.",
+        "job.own-numbers": Plural(
+            "Your own numbers count here, from {count} coupon.",
+            "Your own numbers count here, from {count} coupons.",
+        ),
+        "job.own-numbers-off": "Your own numbers are switched off: this is as published.",
         "job.corner": "corner",
         "job.skew": "skew",
         "job.leg": "leg",

@@ -9,6 +9,9 @@ from beadwright.words.text import Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
+        "setting.meter-reads": (
+            "Set {meter} on your machine: its meter then stands for {arc} at the arc."
+        ),
         "setting.any-heat": "any heat",
         "setting.more-heat-than-any-plate": "more heat than any plate stands",
         "setting.more-heat-than-this-plate": "more heat than this plate stands",

@@ -6,7 +6,7 @@ import { askToKeep } from "../offline/lasting_storage.js";
 /** @typedef {{query: string, line: string}} LastJob */
 
 // Fixed names: what was kept must be found by every later release.
-const store = createStore("beadwright", "kept");
+export const store = createStore("beadwright", "kept");
 const SHOP = "shop";
 const lastKey = (/** @type {string} */ page) => `last-${page}`;
 /** Where the first releases kept the last job of Dial in. */

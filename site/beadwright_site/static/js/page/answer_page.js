@@ -1,6 +1,7 @@
 // @ts-check
 import { Bands } from "../controls/bands.js";
 import { ChanceRun } from "../controls/chance_run.js";
+import { CouponKeeping } from "../controls/coupon_keeping.js";
 import { FractionKeys } from "../controls/fraction_keys.js";
 import { HowLinks } from "../controls/how_links.js";
 import { JobForm } from "../controls/job_form.js";
@@ -9,6 +10,7 @@ import { NumberEntry } from "../controls/number_entry.js";
 import { PassSteps } from "../controls/pass_steps.js";
 import { TakeAlong } from "../controls/take_along.js";
 import { engine } from "../engine/engine.js";
+import { given } from "../kept/given.js";
 import { kept } from "../kept/kept.js";
 import { askPage } from "./asking.js";
 import { carry } from "./carry.js";
@@ -25,7 +27,7 @@ import { StateLine } from "./state_line.js";
  */
 
 /** Each finds its own elements on the page, or none and does nothing. */
-const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps];
+const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping];
 
 /**
  * A page that follows every change of its form. Its template says what it is made of:
@@ -82,9 +84,9 @@ export class BeadAnswer extends HTMLElement {
       this.form.awaits(asked);
       return void this.ask(asked);
     }
-    await kept.ready;
+    const shop = await given(this.page);
     if (!this.isConnected || location.search.slice(1) !== asked) return; // asked anew meanwhile
-    if (Object.keys(kept.now).length > 0) await this.ask(asked, { bare: !asked });
+    if (Object.keys(shop).length > 0) await this.ask(asked, { bare: !asked });
     else carry(this.query);
     if (!asked) await this.#offerLast();
   }

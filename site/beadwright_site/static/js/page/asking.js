@@ -1,6 +1,6 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
-import { kept } from "../kept/kept.js";
+import { given } from "../kept/given.js";
 
 /** @import { Names } from "../kept/kept.js" */
 
@@ -49,9 +49,9 @@ async function askServer(query, answered) {
  * @returns {Promise<PageParts>} rejects with an AbortError if something newer was asked
  */
 export async function askPage(page, query, { names, parts, latest = "page", live = false } = {}) {
-  await kept.ready; // the shop's own machine counts from the first answer on
+  const shop = names ?? await given(page); // it counts from the first answer on
   return new Promise((resolve, reject) => {
-    const payload = { page, query, kept: names ?? kept.now, ...(parts ? { parts } : {}) };
+    const payload = { page, query, kept: shop, ...(parts ? { parts } : {}) };
     const answered = new AbortController();
     engine.call("page", payload, { latest, live }).then(resolve, reject)
       .finally(() => answered.abort());

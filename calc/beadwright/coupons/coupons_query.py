@@ -1,0 +1,70 @@
+"""The Coupons page's keys: the job, one coupon's readings, and all coupons the phone keeps."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from marshmallow import ValidationError
+
+from beadwright.coupons.coupon_entries import CouponEntries
+from beadwright.coupons.coupon_records import CouponRecord, CouponRecordsError, read_records
+from beadwright.errors import FieldErrors
+from beadwright.job.page_query import PageQuery
+from beadwright.reading.entries import optional, part
+from beadwright.reading.fields import QueryField
+
+
+class RecordsField(QueryField[tuple[CouponRecord, ...]]):
+    """All kept coupons as one JSON text; the phone gives it, nobody types it."""
+
+    is_text = True
+
+    def _deserialize(
+        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
+    ) -> tuple[CouponRecord, ...]:
+        try:
+            return read_records(str(value))
+        except CouponRecordsError as error:
+            raise ValidationError(str(error)) from error
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CouponsQuery(PageQuery):
+    """The Coupons page's query: its keys besides the job's [SI]."""
+
+    seen: CouponEntries = part(CouponEntries)
+    coupons: tuple[CouponRecord, ...] | None = optional(
+        RecordsField(label="Kept coupons", help="kept coupons as JSON, as the export file has them")
+    )
+
+    def check(self) -> None:
+        """Refuse readings that contradict each other.
+
+        Raises:
+            FieldErrors: With each field's messages.
+        """
+        found: dict[str, list[str]] = {}
+        for key, text in self._conflicts():
+            found.setdefault(key, []).append(text)
+        if found:
+            raise FieldErrors(found)
+
+    def _conflicts(self) -> Iterator[tuple[str, str]]:
+        seen = self.seen
+        if seen.arc_time is not None and seen.marked is None:
+            yield "marked", "The arc was timed: say over what length, mark to mark."
+        if (seen.burst_length is None) != (seen.burst_time is None):
+            missing = "burst_time" if seen.burst_time is None else "burst_length"
+            yield missing, "A feed check needs both the wire run out and its time."
+        before, after = seen.weight_before, seen.weight_after
+        if (before is None) != (after is None):
+            missing = "weight_after" if after is None else "weight_before"
+            yield missing, "Both weights are needed, before and after."
+        if before is not None and after is not None and after <= before:
+            yield "weight_after", "The coupon gained nothing: weigh it again, or swap the two."
+        if before is not None and after is not None and seen.arc_time is None:
+            yield "arc_time", "What was laid a minute needs the arc time as well."
+        if seen.convexity is not None and seen.face is None and seen.convexity > 0:
+            yield "face", "Convexity needs the face width beside it."

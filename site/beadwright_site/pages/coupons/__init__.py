@@ -1,0 +1,1 @@
+"""Coupons: test welds timed, measured, kept, and what they teach."""

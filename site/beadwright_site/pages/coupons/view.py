@@ -1,0 +1,221 @@
+"""What the Coupons page shows of its answer, in words and numbers already written."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from beadwright.coupons.coupon_records import CouponRecord
+from beadwright.coupons.coupon_stack import StackCoupon
+from beadwright.coupons.coupons_page import NAMES, CouponsAnswer
+from beadwright.coupons.learned_numbers import LearnedNumber
+from beadwright.passes.pass_beads import ROLE_NAMES, Bead
+from beadwright.phrases import say
+from beadwright.words.wording import worded
+from beadwright_site.parts.facts import Fact
+from beadwright_site.written import written
+
+SETTINGS = ("Wire feed", "Volts", "Tip to work", "Travel")
+
+
+@dataclass(frozen=True, slots=True)
+class NumberRow:
+    """A number of the shop, as a line of the table.
+
+    Attributes:
+        name: What it is.
+        print: What print says of it, with its band.
+        own: What print and coupons say together, with theirs; empty while none counts.
+        count: Coupons behind it.
+        bar: Part of the doubt taken away, in hundredths.
+    """
+
+    name: str
+    print: str
+    own: str
+    count: int
+    bar: int
+
+
+def headline_of(found: CouponsAnswer) -> str:
+    """Return what the coupons say, in a line."""
+    count = found.own.coupons if found.own is not None else 0
+    if not count:
+        return "No coupon kept for this wire and gas"
+    return f"{count} coupon{'' if count == 1 else 's'} of this wire and gas count"
+
+
+def _over(number: LearnedNumber, share: float, half: float) -> str:
+    if number.key == "meter":
+        return f"{share:+.1f} V ± {half:.1f}"
+    return f"{100 * share:+.0f} % ± {100 * half:.0f}"
+
+
+def number_rows(found: CouponsAnswer) -> Iterator[NumberRow]:
+    """Yield each number with its band, before the coupons and after."""
+    for number in found.numbers:
+        yield NumberRow(
+            name=worded(say(NAMES[number.key]), found.units).capitalize(),
+            print=_over(number, 0.0, number.half_before),
+            own=_over(number, number.share, number.half_band) if number.count else "",
+            count=number.count,
+            bar=round(100 * number.decided),
+        )
+
+
+def setting_rows(found: CouponsAnswer) -> Iterator[tuple[str, str, str, bool]]:
+    """Yield each setting as published and as the shop's own numbers have it, and if they differ."""
+    pairs = zip(SETTINGS, found.published.settings.all(), found.dialled.settings.all(), strict=True)
+    for name, plain, own in pairs:
+        before = _shown(plain.value, plain.measure, found)
+        after = _shown(own.value, own.measure, found)
+        yield name, before, after, before != after
+
+
+def _shown(value: float | None, measure: str, found: CouponsAnswer) -> str:
+    return "–" if value is None else written(value, measure, found.units)
+
+
+def coupon_facts_of(found: CouponsAnswer) -> Iterator[Fact]:
+    """Yield what the coupon at hand says."""
+    facts, system = found.facts, found.units
+    if facts.travel_m_s is not None:
+        yield Fact(written(facts.travel_m_s, "travel", system), "travel", _against(facts.travel))
+    if facts.melting is not None:
+        yield Fact(f"{100 * (facts.melting - 1):+.0f} %", "wire melted, over print at those amps")
+    if facts.laid_kg_s is not None:
+        yield Fact(written(facts.laid_kg_s, "deposition", system), "laid")
+    if facts.efficiency is not None:
+        yield Fact(f"{100 * (facts.efficiency - 1):+.0f} %", "deposition efficiency, over print")
+    if facts.crown is not None:
+        yield Fact(f"{100 * (facts.crown - 1):+.0f} %", "weld metal in that leg, over print")
+    if facts.meter_v is not None:
+        yield Fact(f"{facts.meter_v:+.1f} V", "machine's meter, over the arc")
+    if found.query.seen.burst_time is not None and facts.feed_m_s is not None:
+        yield Fact(written(facts.feed_m_s, "wire_feed", system), "wire feed, as timed")
+
+
+def _against(share: float | None) -> str:
+    return "" if share is None else f"{100 * (share - 1):+.0f} % on plan"
+
+
+@dataclass(frozen=True, slots=True)
+class LogRow:
+    """A kept coupon, as a line of the list.
+
+    Attributes:
+        key: Its key.
+        made: Its day.
+        who: Welder and machine.
+        says: What it says, in a few words.
+        odd: What it does not fit the others in, or empty.
+        query: Its entries.
+    """
+
+    key: str
+    made: str
+    who: str
+    says: str
+    odd: str
+    query: str
+
+
+def log_rows(found: CouponsAnswer) -> Iterator[LogRow]:
+    """Yield the kept coupons of this wire and gas, the newest first."""
+    odd = found.odd()
+    for record in sorted(found.records, key=lambda each: each.made, reverse=True):
+        yield LogRow(
+            key=record.key,
+            made=record.made[:10],
+            who=", ".join(name for name in (record.welder, record.machine) if name),
+            says=_says(record),
+            odd=_odd_words(odd, record, found),
+            query=record.query,
+        )
+
+
+def _odd_words(
+    odd: Mapping[str, tuple[LearnedNumber, ...]], record: CouponRecord, found: CouponsAnswer
+) -> str:
+    names = (worded(say(NAMES[number.key]), found.units) for number in odd.get(record.key, ()))
+    return ", ".join(names)
+
+
+def _says(record: CouponRecord) -> str:
+    facts = record.facts
+    told = (
+        ("melted", facts.melting), ("laid", facts.efficiency), ("crown", facts.crown),
+        ("travel", facts.travel),
+    )  # fmt: skip
+    parts = [f"{name} {100 * (value - 1):+.0f} %" for name, value in told if value is not None]
+    if facts.meter_v is not None:
+        parts.append(f"meter {facts.meter_v:+.1f} V")
+    return ", ".join(parts) or "nothing measured"
+
+
+@dataclass(frozen=True, slots=True)
+class SheetRow:
+    """A bead of the stack's sheet.
+
+    Attributes:
+        name: What it is.
+        feed: Wire feed to set.
+        volts: Volts to set.
+        travel: Travel to keep.
+    """
+
+    name: str
+    feed: str
+    volts: str
+    travel: str
+
+
+@dataclass(frozen=True, slots=True)
+class SheetCoupon:
+    """A coupon of the stack's sheet.
+
+    Attributes:
+        mark: Number to scribe on it.
+        name: What it is.
+        query: The job.
+        refused: Why it cannot be planned, or empty.
+        rows: Its beads.
+    """
+
+    mark: int
+    name: str
+    query: str
+    refused: str
+    rows: tuple[SheetRow, ...]
+
+
+def sheet_coupons(found: CouponsAnswer) -> Iterator[SheetCoupon]:
+    """Yield the stack's coupons with what to set for each."""
+    for coupon in found.stack():
+        yield SheetCoupon(
+            mark=coupon.mark,
+            name=worded(coupon.name, found.units),
+            query=coupon.query,
+            refused=worded(coupon.refused, found.units) if coupon.refused else "",
+            rows=tuple(_rows(coupon, found)),
+        )
+
+
+def _rows(coupon: StackCoupon, found: CouponsAnswer) -> Iterator[SheetRow]:
+    for bead in coupon.beads:
+        if bead.laid is not None:
+            yield _row(bead, found)
+
+
+def _row(bead: Bead, found: CouponsAnswer) -> SheetRow:
+    laid, system = bead.laid, found.units
+    assert laid is not None
+    volts = (
+        "by the machine" if laid.transfer == "pulse" else written(laid.point.volts, "volts", system)
+    )
+    return SheetRow(
+        name=ROLE_NAMES[bead.role],
+        feed=written(laid.point.feed_m_s, "wire_feed", system),
+        volts=volts,
+        travel=written(laid.travel_m_s, "travel", system),
+    )

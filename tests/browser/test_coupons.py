@@ -1,0 +1,65 @@
+"""Coupons on the phone: kept before the screen says so, taken away and back, put to use."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.dialled import START_MS, number
+from tests.browser.phone import Phone
+
+JOB = "plate=1/4in&leg=1/4in"
+READ = f"{JOB}&marked=8in&arc_time=40s&meter_amps=330A&welder=Ann&machine=one"
+
+
+@pytest.fixture
+def coupons(tab: Phone) -> Page:
+    tab.open(f"coupons/?{READ}")
+    expect(tab.page.locator("#state")).to_have_text("Your job", timeout=START_MS)
+    return tab.page
+
+
+def test_a_coupon_is_kept_and_found_again(coupons: Page, tab: Phone) -> None:
+    coupons.click("[data-keep-coupon]")
+    expect(coupons.locator("#log li")).to_have_count(1)
+    expect(coupons.locator("#arc_time")).to_have_value("")  # ready for the next one
+    expect(coupons.locator("#learned h1")).to_contain_text("1 coupon")
+    tab.open(f"coupons/?{JOB}")
+    expect(coupons.locator("#log li")).to_have_count(1, timeout=START_MS)
+    expect(coupons.locator("#log")).to_contain_text("Ann, one")
+
+
+def test_a_coupon_is_taken_away_and_put_back(coupons: Page) -> None:
+    coupons.click("[data-keep-coupon]")
+    expect(coupons.locator("#log li")).to_have_count(1)
+    coupons.click("[data-drop-coupon]")
+    expect(coupons.locator("#log li")).to_have_count(0)
+    coupons.click("[data-back-coupon]")
+    expect(coupons.locator("#log li")).to_have_count(1)
+
+
+def test_own_numbers_count_on_every_page_until_switched_back(coupons: Page, tab: Phone) -> None:
+    coupons.click("[data-keep-coupon]")
+    use = coupons.locator("[data-use-own]")
+    use.click()
+    expect(use).to_have_text("Go back to print on every page")
+    tab.open(f"?{JOB}")
+    expect(coupons.locator("#notes")).to_contain_text("Your own numbers count", timeout=START_MS)
+    own = number(coupons, "travel")
+    tab.open(f"coupons/?{JOB}")
+    expect(use).to_have_text("Go back to print on every page", timeout=START_MS)
+    use.click()
+    expect(use).to_have_text("Use your numbers on every page")
+    tab.open(f"?{JOB}")
+    expect(coupons.locator("#state")).to_have_text("Your job", timeout=START_MS)
+    expect(coupons.locator("#notes")).not_to_contain_text("Your own numbers count")
+    assert number(coupons, "travel") != own
+
+
+def test_a_coupon_with_nothing_measured_says_what_to_do(tab: Phone) -> None:
+    tab.open(f"coupons/?{JOB}")
+    page = tab.page
+    expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
+    page.click("[data-keep-coupon]")
+    expect(page.locator("#state")).to_contain_text("Nothing to learn from yet")
+    expect(page.locator("#log li")).to_have_count(0)
