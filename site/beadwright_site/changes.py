@@ -50,6 +50,9 @@ CHANGES: tuple[Change, ...] = (
             "Strength checks the plates of a lap for pull, and judges grooves, plugs and slots by "
             "their own rules. A weld from one side whose root is pulled open is stopped. Each "
             "side of a skewed tee has its own leg. What held before may not hold now: ask again.",
+            "Strength by EN 1993-1-8 uses that code only: ends of the weld, long laps, filler "
+            "no weaker than the steel, intermittent welds. Brackets may be judged by the turning "
+            "center, which may ask half the leg.",
         ),
     ),
     Change(

@@ -7,6 +7,7 @@ from math import hypot, sqrt
 from beadwright.joint import fillets
 from beadwright.joint.fillets import throat
 from beadwright.strength import base_metal, intermittent, resistance_aisc, resistance_en
+from beadwright.strength.bracket_center import bracket_strength
 from beadwright.strength.elastic_line import GroupLoad, line_forces, load_at_centroid, worst
 from beadwright.strength.instantaneous_center import center_strength
 from beadwright.strength.resistance_aisc import Basis
@@ -46,6 +47,24 @@ def two_lines_phi_coefficient(k: float, a: float) -> float:
     if k == 0:
         return 0.75 * 2 * _coefficient(shaped_group("line", 1.0, 1.0), a)
     return 0.75 * _coefficient(shaped_group("lines", k, 1.0), a)
+
+
+def bracket_phi_coefficient(a: float) -> float:
+    """Table 8-38 of the metric manual, load not in the plane of the weld group: 0.75 in it."""
+    return 0.75 * _bracket(a)
+
+
+def bracket_coefficient_of_a_line(a: float) -> float:
+    """The same for one line of the two, without the factor."""
+    return _bracket(a) / 2
+
+
+def _bracket(a: float) -> float:
+    unit = resistance_aisc.nominal_strength(throat(_SIXTEENTH), _E70) / _KIP_IN
+    # A kip down, held out of the joint by a: it turns the top of the weld off.
+    found = bracket_strength(shaped_group("lines", 0.3, 1.0), GroupLoad(py=-1.0, mx=a), unit)
+    # Cut: the phone's C library may end a power elsewhere, and the search with it.
+    return float(f"{found.factor:.9g}")
 
 
 def c_shape_concentric(k: float) -> float:

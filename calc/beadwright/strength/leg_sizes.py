@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import cos, floor, radians, sqrt
 
 from beadwright.joint.fillet_joints import skew_leg
 from beadwright.joint.fillets import gapped_leg, largest_edge_leg, least_length, minimum_leg
 from beadwright.strength import resistance_en
+from beadwright.strength.bracket_center import turns_as_bracket
 from beadwright.strength.leg_search import SHOP_STEP_M, largest_counted, leg_needed
-from beadwright.strength.strength_check import Spread, both_sides, weld_throat
+from beadwright.strength.strength_check import Spread, both_sides, spread, weld_throat
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
 
@@ -22,6 +23,7 @@ class LegSizes:
         judged: The leg judged: as given, else what is needed and the code allows [m].
         given: True if it was given.
         needed: Smallest shop leg strength asks for, or None if no fillet holds [m].
+        by_center: What the instantaneous center asks of a bracket judged elastically, or None [m].
         least: Least the code lets be welded [m].
         most: Most along the plate's edge, or None where no edge is welded or the code has none [m].
         one_pass: Most in one pass in this position, or None where the code has none [m].
@@ -34,6 +36,7 @@ class LegSizes:
     judged: float
     given: bool
     needed: float | None
+    by_center: float | None
     least: float
     most: float | None
     one_pass: float | None
@@ -64,6 +67,7 @@ def leg_sizes(task: StrengthTask, found: Spread) -> LegSizes:
         judged=judged,
         given=job.leg_m is not None,
         needed=needed,
+        by_center=_by_center(task),
         least=least,
         most=None if task.european or job.joint != "lap" else largest_edge_leg(job.plate2_m),
         one_pass=None if task.european else job.position.single_pass_leg_m,
@@ -105,6 +109,17 @@ def least_leg(task: StrengthTask) -> float:
         return minimum_leg(task.job.thinner_m)
     step = SHOP_STEP_M[task.job.units]
     return step * -floor(-resistance_en.LEAST_THROAT_M * 2**0.5 / step + REL_TOL)
+
+
+def _by_center(task: StrengthTask) -> float | None:
+    """Leg asked where the elastic method is taken of a bracket the Manual's special case covers."""
+    elastic = task.analysis == "elastic" and not task.european and task.per_length_n_m is None
+    if not elastic or task.concentric or task.load.in_plane:
+        return None
+    if not turns_as_bracket(task.group, task.load, task.lines):
+        return None
+    turned = replace(task, analysis="ic")
+    return leg_needed(turned, spread(turned))
 
 
 def _shortest(task: StrengthTask, leg: float, throat: float) -> float:

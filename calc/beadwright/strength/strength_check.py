@@ -13,6 +13,7 @@ from beadwright.joint.fillet_joints import fillet_throat
 from beadwright.joint.fillets import throat
 from beadwright.phrases import Phrase, say
 from beadwright.strength import resistance_en
+from beadwright.strength.bracket_center import bracket_strength
 from beadwright.strength.effective_weld import effective_weld
 from beadwright.strength.elastic_line import LineForce, line_forces, worst
 from beadwright.strength.instantaneous_center import CenterStrength, center_strength
@@ -75,7 +76,8 @@ class Spread:
     Attributes:
         forces: Force per length under the load, both sides of the plate together [N/m].
         worst: Index of the worst.
-        center: The instantaneous center, if that method was taken and the group turns [m].
+        center: The instantaneous center, if that method was taken and the group turns in its plane
+            [m].
         factor: Load at strength over the load, for a unit of nominal strength; elastic 0 [-].
         increased: True if the added strength across the weld is counted.
     """
@@ -103,8 +105,8 @@ def spread(task: StrengthTask, throat_m: float | None = None) -> Spread:
     increased = _increase_counts(task)
     try:
         if task.analysis == "ic":
-            found = center_strength(task.group, task.load, 1.0, task.properties)
-            return _of_center(task, found)
+            turned = center_strength if task.load.in_plane else bracket_strength
+            return _of_center(turned(task.group, task.load, 1.0, task.properties))
         forces = line_forces(task.group, task.load, task.properties)
     except OutOfRangeError as error:
         text = f"This shape cannot take this load: {error}. Give it width or take the load off."
@@ -116,10 +118,12 @@ def spread(task: StrengthTask, throat_m: float | None = None) -> Spread:
     return Spread(forces, at, None, 0.0, increased)
 
 
-def _of_center(task: StrengthTask, found: CenterStrength) -> Spread:
+def _of_center(found: CenterStrength) -> Spread:
     # A nominal strength of 1 N/m carries `factor` times the load; scaled back to the load itself.
     share = 1 / found.factor
-    forces = tuple(LineForce(f.place, f.fx * share, f.fy * share, 0.0) for f in found.forces)
+    forces = tuple(
+        LineForce(f.place, f.fx * share, f.fy * share, f.fz * share) for f in found.forces
+    )
     return Spread(forces, found.first, found.center, found.factor, increased=True)
 
 

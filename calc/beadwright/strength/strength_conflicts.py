@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from beadwright.errors import FieldErrors
 from beadwright.joint.fillets import largest_edge_leg
+from beadwright.strength.bracket_center import turns_as_bracket
 from beadwright.strength.elastic_line import GroupLoad
 from beadwright.strength.strength_query import LoadEntries, StrengthQuery
 from beadwright.strength.weld_group import WeldGroup
@@ -58,13 +59,17 @@ def check_edge(query: StrengthQuery) -> None:
         raise FieldErrors({"leg": [text], "plate2": [text]})
 
 
-def check_center(query: StrengthQuery, asked: LoadEntries, load: GroupLoad) -> None:
-    """Refuse what the instantaneous center does not cover: another code, a load out of the plane.
+def check_center(
+    query: StrengthQuery, asked: LoadEntries, group: WeldGroup, load: GroupLoad, lines: int
+) -> None:
+    """Refuse what the instantaneous center does not cover: another code, other loads.
 
     Args:
         query: The query as read [-].
         asked: What loads the weld, as asked [-].
-        load: The same at the weld's centroid [N, N·m].
+        group: The weld group [-].
+        load: The load at its centroid [N, N·m].
+        lines: Lines of weld, those on the other side of the plate too [-].
 
     Raises:
         FieldErrors: Beside the method and what does not go with it.
@@ -78,10 +83,14 @@ def check_center(query: StrengthQuery, asked: LoadEntries, load: GroupLoad) -> N
     size = abs(load.px) + abs(load.py) + abs(load.pz) + abs(load.mz)
     if max(abs(load.pz), abs(load.mx), abs(load.my)) <= 1e-9 * size:
         return
+    if not asked.line_load and turns_as_bracket(group, load, lines):
+        return
     keys = asked.written("pz", "mx", "my", "load_z", "line_load")
     text = (
-        "The turning center takes loads in the plane of the joint only. Leave pull, bending and "
-        "reach out from the joint blank, or take the elastic method."
+        "Out of the joint's plane the turning center covers one case of the AISC Manual: two equal "
+        "lines of weld, such as both sides of a bracket, and the load midway between them, along "
+        "them or square off the joint. For this weld or load take the elastic method, or leave "
+        "pull, bending and reach out from the joint blank."
     )
     raise FieldErrors({key: [text] for key in ("analysis", *keys)})
 

@@ -145,6 +145,17 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
                 "aisc-j2.2b-long",
                 "group_height",
             )
+    if task.analysis == "ic" and not task.load.in_plane:
+        yield Note("note", say("strength.center-of-bracket"), "aisc-manual-8", "analysis")
+    by_center = legs.by_center
+    least = max(by_center or 0.0, legs.least)
+    if by_center is not None and (legs.needed is None or least < legs.needed - REL_TOL):
+        yield Note(
+            "note",
+            say("strength.center-asks-less", leg=_leg(by_center)),
+            "aisc-manual-8",
+            "analysis",
+        )
     if task.increase and task.analysis == "elastic":
         if task.european:
             yield Note(

@@ -195,7 +195,8 @@ class StrengthQuery(PageQuery):
         Choice(
             ("elastic", "ic"),
             label="How the load spreads",
-            help="elastic, or ic for the instantaneous center",
+            help="elastic, or ic for the instantaneous center: loads in the plane of the weld, and "
+            "brackets welded along two equal lines",
             default="elastic",
         )
     )

@@ -139,6 +139,11 @@ class StrengthTask:
         return across <= 1e-6 * (abs(load.px) + abs(load.py))
 
     @property
+    def lines(self) -> int:
+        """Lines of weld side by side, those on the other side of the plate too."""
+        return self.sides * (2 if self.group.name in ("lines", "flats") else 1)
+
+    @property
     def welds_on_stem(self) -> int:
         """Welds that share the standing plate's thickness."""
         paired = self.group.name in ("lines", "flats") and self.sides == 1
@@ -168,8 +173,6 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
     load, at = _load(asked, properties)
     if job.is_round:
         check_shear(asked, load)
-    if query.analysis == "ic":
-        check_center(query, asked, load)
     steels = plate_steels(query)
     task = StrengthTask(
         job=job,
@@ -195,6 +198,8 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
         demo_load=demo,
     )
     check_far_leg(query, task.welds_on_stem)
+    if task.analysis == "ic":
+        check_center(query, asked, group, load, task.lines)
     return task
 
 

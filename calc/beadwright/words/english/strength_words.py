@@ -59,6 +59,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "No increase counted: the load misses the weld's centroid. Take the instantaneous "
             "center, which counts it as far as the weld stretches."
         ),
+        "strength.center-of-bracket": (
+            "Turning center out of the joint's plane, by the special case of the AISC Manual's "
+            "tables: two equal lines, the load midway between them. The welds carry push as well "
+            "as pull; plates that bear on each other are not counted."
+        ),
+        "strength.center-asks-less": (
+            "The elastic method is the safe one here. By the turning center, in the AISC Manual's "
+            "case for such brackets, strength asks leg {leg}: choose it under How the load spreads."
+        ),
         "strength.both-lines-one-plate": "Both lines weld one plate: its thickness carries both.",
         "strength.net-tearing": "{plate}, pulled: tearing beside the hole, over {width}",
         "strength.plug-sheared": "plug, sheared where the plates meet",

@@ -49,7 +49,8 @@ ELASTIC = Equation(
         Symbol("z", "out of the joint", "m"),
     ),
     "Any shape, one leg throughout. Where it is not symmetric, the product moment counts too.",
-    "Safe: before it breaks a weld shares its load more evenly. See the turning center.",
+    "Safe: before it breaks a weld shares its load more evenly. Of a bracket out of the plane it "
+    "asks up to twice the leg of the turning center.",
     ("weld-as-line", "aisc-manual-8"),
     "",
     ("elastic_line.load_at_centroid", "elastic_line.line_forces", "elastic_line.worst",
@@ -79,12 +80,17 @@ CENTRE = Equation(
         Symbol(D_U, "where it breaks: the first to get there ends it", "m"),
         _LEG,
     ),
-    "Loads in the plane of the joint.",
-    "Within 1 % of the printed coefficients for C-shaped groups and for two lines.",
+    "AISC only. Loads in the plane of the joint; out of it, two equal lines of weld with the load "
+    "midway between them, along them or square off the joint.",
+    "Within 1 % of the printed coefficients for C-shaped groups and for two lines, out of the "
+    "plane too.",
     ("aisc-manual-8", "aisc-j2.4-strength"),
-    "",
+    "Out of the plane it is the Manual's special case, k = 0: seen from the side both lines fall "
+    "into one and the load lies in that picture, where the center is sought. The welds carry the "
+    "push as well as the pull.",
     ("instantaneous_center.peak_deformation", "instantaneous_center.breaking_deformation",
-     "instantaneous_center.element_strength", "instantaneous_center.center_strength"),
+     "instantaneous_center.element_strength", "instantaneous_center.center_strength",
+     "bracket_center.turns_as_bracket", "bracket_center.bracket_strength"),
 )  # fmt: skip
 
 AISC = Equation(

@@ -117,7 +117,9 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
         group("code", "Code and method", [
             form.choice("design_code", CODES),
             choice("analysis", (
-                ("elastic", "Elastic", "any load"), ("ic", "Turning center", "load in plane"))),
+                ("elastic", "Elastic", "any load"),
+                ("ic", "Turning center", "in plane, brackets"),
+            )),
             choice("cross_increase", (("no", "Leave out", ""), ("yes", "Count it", ""))),
             *job("units"),
         ]),
