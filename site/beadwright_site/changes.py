@@ -44,7 +44,9 @@ CHANGES: tuple[Change, ...] = (
             "A mistyped entry in an address is refused, and the nearest one named. It used to be "
             "left aside.",
             "Cost says how sure it is: pays, probably pays, even or does not pay, in so many of "
-            "100 chances, with sums that add up on paper and the one figure worth finding out.",
+            "100 chances, with sums that add up on paper and the one figure worth finding out. "
+            "The second wire is run as the first is: at equal amps, equal travel, as usual, or as "
+            "you measured it.",
             "Cost counts your work by parts a week, month or year, arc hours, weld metal or wire, "
             "and takes prices by the spool, box, drum or cylinder. A cell stands against a hand.",
             "Strength checks the plates of a lap for pull, and judges grooves, plugs and slots by "

@@ -136,6 +136,25 @@ def test_bare_sums_are_the_difference_of_the_cards(client: FlaskClient) -> None:
 
 
 @pytest.mark.parametrize(
+    ("query", "said"),
+    [
+        ("leg=5/16in", "at equal amps: 326 A"),
+        ("leg=5/16in&compared=equal-travel", "at equal travel: 11.2 in/min"),
+        ("leg=5/16in&compared=as-run", "each as usually run"),
+        ("leg=5/16in&b_laid=12lb/h", "as you measured it"),
+    ],
+)
+def test_what_is_held_equal_stands_in_the_headline(
+    client: FlaskClient, query: str, said: str
+) -> None:
+    page = client.get(f"/cost/?{query}").text
+    assert f"against ER70S-6 0.045in, 90/10, {said}" in words(by_id(page, "verdict"))
+    assert "Common practice, no source:" in words(by_id(page, "hangs"))
+    offered = {e.attrs["value"] for e in elements(page) if e.attrs.get("name") == "compared"}
+    assert offered == {"", "equal-amps", "equal-travel", "as-run", "measured"}
+
+
+@pytest.mark.parametrize(
     ("query", "said", "on_cost"),
     [
         # 20.6 and 16.5 min a part: 8 h a day, 250 days are 5 800 and 7 300 parts.

@@ -11,6 +11,7 @@ from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.break_even import BreakEven, Case, break_even
 from beadwright.money.capacity import Capacity, Hours, capacity
 from beadwright.money.chance import Chance, ChanceState
+from beadwright.money.common_practice import beside_practice
 from beadwright.money.cost import Cost, cost_of
 from beadwright.money.cost_notes import cost_notes
 from beadwright.money.cost_query import CostQuery
@@ -38,6 +39,8 @@ class Comparison:
         levers: What is not known for sure.
         swings: What it depends on, longest first.
         work: What switching does to the shop's week.
+        alike: What is held equal between the two ways.
+        practice: How far they stand from what the trade says of such wires, and why.
         chance: The draws: verdict, worst case, bands and picture come from them.
         verdict: Whether the other way pays.
         sums: What switching brings in the months allowed and after.
@@ -52,6 +55,8 @@ class Comparison:
     levers: tuple[Lever, ...]
     swings: tuple[Swing, ...]
     work: Work
+    alike: Phrase
+    practice: tuple[Phrase, ...]
     chance: ChanceState
     verdict: Verdict
     sums: FirstYear
@@ -131,6 +136,7 @@ def _compare(
     index: int,
 ) -> Comparison:
     now, other, sign = ways[0], ways[index], read.currency
+    assert other.alike is not None  # every later way has one
     case = Case(rates_of(read), now.way, other.way, parts, read.months)
     levers = levers_of(case, now, other, read.swings)
     found = break_even(case)
@@ -146,6 +152,8 @@ def _compare(
         levers=levers,
         swings=order,
         work=week_of(hours, found, read.weeks),
+        alike=other.alike.phrase,
+        practice=beside_practice(now, other),
         chance=state,
         verdict=verdict(case, both, hours, state, order, sign),
         sums=first_year(case, state),

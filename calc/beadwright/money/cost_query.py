@@ -14,6 +14,7 @@ from typing import Any
 
 from beadwright.job.page_query import PageQuery, page_defaults, page_fields
 from beadwright.money.cell_entries import CELL_KEYS
+from beadwright.money.compared_entries import ComparedEntries
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES, DEMO_VOLUME
 from beadwright.money.later_way import JobChanges, LaterWay, OnceEntries
 from beadwright.money.lent_figures import OF_LATER, lent
@@ -235,6 +236,7 @@ class CostQuery(PageQuery):
     currency: str = required(
         Words(4, label="Sign before money", help="sign before money", default="$")
     )
+    beside: ComparedEntries = part(ComparedEntries)
     b: LaterWay = part(LaterWay, "b_", change=partial(_later, "b_"))
     c: LaterWay = part(LaterWay, "c_", change=partial(_later, "c_"))
     d: LaterWay = part(LaterWay, "d_", change=partial(_later, "d_"))

@@ -74,6 +74,8 @@ def _comparison(found: Comparison) -> Tree:
     return {
         "now": case.now.name,
         "other": case.other.name,
+        "compared": found.alike,
+        "practice": found.practice,
         "verdict": {
             **same(word, "word", "headline", "reason"),
             "odds": word.odds or "",

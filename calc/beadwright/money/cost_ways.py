@@ -8,13 +8,16 @@ from dataclasses import dataclass
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.money.asked_way import AskedWay, ShopShare, later_way
+from beadwright.money.compared_entries import Compared
 from beadwright.money.cost_query import CostQuery
 from beadwright.money.package_prices import gas_price, wire_price
+from beadwright.money.planned_alike import PlannedAlike, planned_alike
 from beadwright.money.time_off import time_off_arc
 from beadwright.money.way import Rates, Way
 from beadwright.money.way_entries import WayEntries
 from beadwright.setting.dial_in import DialIn, dial_in
 from beadwright.setting.outcome import Outcome
+from beadwright.setting.run_alike import FirstRun
 from beadwright.words.wording import worded
 
 
@@ -26,6 +29,7 @@ class PlannedWay:
         prefix: What its keys begin with.
         way: Its numbers.
         dialled: The dial-in it was worked out from.
+        alike: How it is planned beside the first; None of the first.
         efficiency: Deposition efficiency: low, taken, high [-].
         measured: True if the arc time or the laid metal was measured.
         once: What is paid once, name by name [money].
@@ -35,6 +39,7 @@ class PlannedWay:
     prefix: str
     way: Way
     dialled: DialIn
+    alike: PlannedAlike | None
     efficiency: tuple[float, float, float]
     measured: bool
     once: tuple[tuple[str, float], ...]
@@ -71,7 +76,10 @@ def planned_ways(query: CostQuery) -> tuple[PlannedWay, ...]:
     )
     first = first_way(query.job, query.way, shop, query.own, query.typed)
     later = query.later().items()
-    return (first, *(_planned(later_way(query, *way, shop), first) for way in later))
+    return (
+        first,
+        *(_planned(later_way(query, *way, shop), first, query.beside.compared) for way in later),
+    )
 
 
 def first_way(
@@ -112,8 +120,11 @@ def first_way(
     )
 
 
-def _planned(asked: AskedWay, first: PlannedWay | None) -> PlannedWay:
-    dialled = dial_in(asked.job)
+def _planned(
+    asked: AskedWay, first: PlannedWay | None, compared: Compared | None = None
+) -> PlannedWay:
+    alike = None if first is None else planned_alike(asked, _run_of(first), compared)
+    dialled = dial_in(asked.job) if alike is None else alike.dialled
     outcome = dialled.outcome
     own = asked.own
     if outcome is None:
@@ -126,11 +137,19 @@ def _planned(asked: AskedWay, first: PlannedWay | None) -> PlannedWay:
         prefix=asked.prefix,
         way=_way(asked, dialled, outcome, first),
         dialled=dialled,
+        alike=alike,
         efficiency=_efficiency(asked, dialled),
         measured=tested.arc_min is not None or tested.laid is not None,
         once=asked.once,
         inherited_price=not asked.same and own.wire_price is None and own.spool_price is None,
     )
+
+
+def _run_of(first: PlannedWay) -> FirstRun:
+    """How the first way is run: where its metal or its arc time was measured, as they say."""
+    dialled, way = first.dialled, first.way
+    feed = way.melted_kg_s / dialled.job.wire.linear_mass_kg_m
+    return FirstRun(dialled, feed, way.length_m * dialled.plan.passes / way.arc_s)
 
 
 def _efficiency(asked: AskedWay, dialled: DialIn) -> tuple[float, float, float]:

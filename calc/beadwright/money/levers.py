@@ -6,6 +6,8 @@ welds) is one lever that moves both; what is one wire's (price, laid metal, spat
 
 from __future__ import annotations
 
+from math import hypot
+
 from beadwright.money.break_even import Case
 from beadwright.money.cost_ways import PlannedWay
 from beadwright.money.swing_shares import SwingShares
@@ -193,6 +195,8 @@ def _way(planned: PlannedWay, part: Part, shares: SwingShares) -> list[Lever]:
     way, name = planned.way, planned.way.name
     low, typical, high = planned.efficiency
     feed = MEASURED_SHARE if planned.measured else shares.feed
+    if feed and planned.alike is not None:  # sure is sure
+        feed = hypot(feed, planned.alike.band)
     return [
         _lever(
             f"{part}_price",

@@ -12,6 +12,7 @@ from beadwright_site.method.equations import Section
 from beadwright_site.method.topics import (
     arc,
     circuit,
+    cost_alike,
     costs,
     coupons,
     distortion,
@@ -58,6 +59,7 @@ TOPICS = (
     Topic("loaded", "Plates, grooves and plugs under load", loaded.sections),
     Topic("melted", "What it melts", melted.sections),
     Topic("costs", "Cost", costs.sections),
+    Topic("cost_alike", "Wires in like work", cost_alike.sections),
     Topic("supplies", "Wire and gas to hand", supplies.sections),
     Topic("coupons", "What coupons teach", coupons.sections),
     Topic("circuit", "Machine and circuit", circuit.sections),

@@ -91,6 +91,39 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.neither-delivers": (
             "Neither way delivers {parts:,.0f} parts a year: {way} has hours for {most:,.0f}"
         ),
+        "money.at-equal-amps": "at equal amps: {current}",
+        "money.not-at-those-amps": "not at the first way's {current}: at its own {own}",
+        "money.at-equal-travel": "at equal travel: {travel}",
+        "money.not-at-that-travel": (
+            "not at the first way's travel of {travel}: each as usually run"
+        ),
+        "money.each-as-run": "each as usually run",
+        "money.as-measured": "as you measured it",
+        "money.as-typed": "as you typed its settings",
+        "money.more": "{share:.0%} more",
+        "money.less": "{share:.0%} less",
+        "money.practice-says": (
+            "Common practice, no source: metal-cored wire costs {low:.0%} to {high:.0%} more a "
+            "pound, lays about {laid:.0%} more in like work and leaves less to clean up."
+        ),
+        "money.practice-here": (
+            "Here it costs {price}, lays {laid}, and takes {cored} of spatter a part against "
+            "{solid}."
+        ),
+        "money.practice-here-unpriced": (
+            "Here it lays {laid}, and takes {cored} of spatter a part against {solid}."
+        ),
+        "money.practice-holds": "That is in line.",
+        "money.practice-at-one-current": (
+            "Why: at one current the printed feeds of both wires in 0.045 in give {low:.0%} to "
+            "{high:.0%} more, and this answer stands on them."
+        ),
+        "money.practice-at-one-travel": (
+            "Why: at one travel both fill the same joint in the same time; the gain is a cooler "
+            "run, not a faster one."
+        ),
+        "money.practice-as-run": ("Why: each wire runs as its own plan says, not both alike."),
+        "money.practice-as-measured": "Why: you typed or measured it so.",
         "money.on-cost-alone": "On cost alone: {odds}.",
         "money.both-cost-the-same": "Both cost the same on every part.",
         "money.hardly-cheaper": (

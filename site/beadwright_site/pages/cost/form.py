@@ -18,6 +18,12 @@ from beadwright_site.links import query_of
 JOB_KEYS = (*JOINT, "position", "weld_length", "welds")
 FIRST_WAY = ("wire", "dia", "gas", "transfer", "travel_by")
 BY_HAND = ("wfs", "volts", "travel")
+ALIKE = (
+    ("equal-amps", "Equal amps", ""),
+    ("equal-travel", "Equal travel", ""),
+    ("as-run", "Each as usually run", ""),
+    ("measured", "What I measured", "typed for the way"),
+)
 VOLUME = ("parts", "batch", "months")
 PRICES = ("wire_price", "gas_price", "cylinder_price", "cylinder_gas", "tip_price")
 MINUTES = ("fit_up", "reposition", "clean", "spatter", "other", "spool_change", "factor")
@@ -64,8 +70,11 @@ def cost_form(filling: Filling, found: CostAnswer | None) -> PageForm:
     ways = prefixes_in(typed)
     groups = [
         entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
-        entry_group("volume", "How many", [form.entry(key) for key in VOLUME]),
-    ]
+        entry_group("volume", "How many", [
+            *(form.entry(key) for key in VOLUME),
+            form.choice("compared", ALIKE, "As such wires are"),
+        ]),
+    ]  # fmt: skip
     for prefix in ways:
         groups += _way_groups(form, prefix, fields, typed)
     groups[-1] = _with_link(groups[-1], ways, typed, fields["wire"].value)

@@ -72,6 +72,7 @@ def verdict_view(
         "odds": reason(verdict.odds, system),
         "way": main.case.other.name,
         "now": main.case.now.name,
+        "alike": worded(main.alike, system),
         "reason": worded(verdict.reason, system),
         "sums": () if plain else sum_lines(main.sums, sign),
         "facts": () if plain else _facts(main, system),

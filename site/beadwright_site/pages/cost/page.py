@@ -7,6 +7,7 @@ from typing import Any, Final
 from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.demo_prices import invented_in_use
 from beadwright.words.money_text import money_text
+from beadwright.words.wording import worded
 from beadwright_site.drawings.chance_drawing import draw_chance
 from beadwright_site.drawings.curve_drawing import draw_curve
 from beadwright_site.pages.cost.form import cost_form
@@ -46,7 +47,10 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
             "verdict": lambda: verdict_view(found, lead, system),
             "ways": lambda: {"cards": cards(found)},
             "even": lambda: _even_view(found, lead, main),
-            "hangs": lambda: dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
+            "hangs": lambda: {
+                **dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
+                "practice": [worded(told, system) for told in main.practice],
+            },
             "chance": lambda: chance_view(main, lead + 1, sign),
             "hours": lambda: {"cards": cards(found)},
             "pieces": lambda: {
@@ -122,6 +126,6 @@ PAGE: Final = AnswerPage(
     ),
     form=cost_form,
     view=_view,
-    topics=("costs",),
+    topics=("costs", "cost_alike"),
 )  # fmt: skip
 """The page."""

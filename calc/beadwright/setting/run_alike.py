@@ -1,0 +1,106 @@
+"""A second way to weld a job, run as the first is run: at its amps, at its travel, or as usual."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from beadwright.job.job import Job
+from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.set_point import stepped
+from beadwright.tolerance import REL_TOL
+
+HeldEqual = Literal["equal-amps", "equal-travel", "as-run"]
+"""What is held equal; ``as-run``: nothing, each is run as it usually is."""
+
+
+@dataclass(frozen=True, slots=True)
+class FirstRun:
+    """How the first way is run.
+
+    Attributes:
+        dialled: Its dial-in.
+        feed_m_s: Wire feed, set or as the metal it lays says [m/s].
+        travel_m_s: Travel, set or as its arc time says [m/s].
+    """
+
+    dialled: DialIn
+    feed_m_s: float
+    travel_m_s: float
+
+    @property
+    def current_a(self) -> float:
+        """Its current [A]."""
+        return self.dialled.plan.run.point(self.feed_m_s).current_a
+
+
+@dataclass(frozen=True, slots=True)
+class RunAlike:
+    """A way run as the first is.
+
+    Attributes:
+        alike: What is held equal.
+        dialled: Its dial-in.
+        reached: False where it cannot: amps then at the end of its own room, travel and amps of
+            another mode as it is usually run.
+    """
+
+    alike: HeldEqual
+    dialled: DialIn
+    reached: bool
+
+
+def usual_alike(job: Job, first: Job) -> HeldEqual:
+    """Return how two jobs are compared unless the shop says otherwise.
+
+    Wires of one size in one mover's hands and one position are held at equal amps; what differs
+    more than that is run as it usually is.
+
+    Source: common practice: wires are compared at the amps the joint is welded with.
+
+    Args:
+        job: The job as the later way welds it [-].
+        first: The job as the first way welds it [-].
+    """
+
+    def kept(of: Job) -> tuple[object, ...]:
+        return of.wire.size, of.travel_by, of.position, of.transfer
+
+    return "equal-amps" if kept(job) == kept(first) else "as-run"
+
+
+def run_alike(job: Job, first: FirstRun, alike: HeldEqual) -> RunAlike:
+    """Return a way dialled in as the first is run.
+
+    Source: ``burnoff`` for the feed of an amperage, ``deposition`` for the feed of a travel.
+
+    Args:
+        job: The job as this way welds it, no feed and no travel set by hand [-].
+        first: How the first way is run [-].
+        alike: What is held equal [-].
+    """
+    usual = dial_in(job)
+    if alike == "as-run" or not usual.open:
+        return RunAlike(alike, usual, alike == "as-run")
+    if alike == "equal-amps":
+        return _at_amps(job, usual, first)
+    hand = replace(job.by_hand, travel_m_s=first.travel_m_s)
+    there = dial_in(replace(job, by_hand=hand))
+    as_first = there.open and there.plan.passes == first.dialled.plan.passes
+    if as_first and not any(note.level in ("stop", "out") for note in there.notes):
+        return RunAlike(alike, there, reached=True)
+    return RunAlike(alike, usual, reached=False)
+
+
+def _at_amps(job: Job, usual: DialIn, first: FirstRun) -> RunAlike:
+    plan = usual.plan
+    if plan.transfer != first.dialled.plan.transfer:
+        return RunAlike("equal-amps", usual, reached=False)
+    room, wanted = plan.feeds, plan.run.feed_at(first.current_a)
+    held = room.hold(wanted)
+    feed = stepped(held, "wire_feed", job.units, room)
+    reached = abs(held - wanted) <= REL_TOL * wanted
+    if feed == usual.settings.wire_feed.value:
+        return RunAlike("equal-amps", usual, reached)
+    there = dial_in(replace(job, by_hand=replace(job.by_hand, wire_feed_m_s=feed)))
+    return RunAlike("equal-amps", there, reached)
