@@ -186,3 +186,30 @@ def test_a_thousand_part_way_grooves_agree_with_the_table() -> None:
         assert uses["groove-rupture"] == pytest.approx(
             hypot(n / (58 * base), v / (0.6 * 58 * base)), rel=1e-9
         )
+
+
+def test_a_square_edge_is_welded_through_no_thicker_than_its_details() -> None:
+    query = "joint=square&group_height=6in&pz=5kip"
+    assert not ask(f"{query}&plate=3/8in").stopped
+    thick = ask(f"{query}&plate=1/2in")
+    assert "strength.square-thick" in {n.key for n in thick.notes if n.level == "stop"}
+    assert not thick.holds
+    part = f"{query}&plate=1/2in&depth=3/16in&held=yes"
+    assert "only a test tells" in said(part)
+    assert not ask(part).stopped
+    assert "only a test tells" not in said(f"{PART}&pz=1kip")
+
+
+def test_sides_cut_to_different_depths_are_named() -> None:
+    query = "joint=double-v&plate=3/4in&group_height=6in&pz=5kip&depth=1/4in"
+    assert "different depths" in said(f"{query}&depth2=3/16in")
+    assert "different depths" not in said(f"{query}&depth2=1/4in")
+    assert ask(f"{query}&depth2=1/4in").weld.holds / KIP_IN == pytest.approx(42 * 0.5 / 1.88)
+
+
+def test_sheet_and_strong_filler_are_named_for_every_weld() -> None:
+    for joint in ("v", "plug", "lap"):
+        query = f"joint={joint}&py=0.2kip&steel=A36"
+        assert "strength.sheet-us" in {n.key for n in ask(f"{query}&plate=14ga").notes}
+        strong = {n.key for n in ask(f"{query}&filler_strength=110ksi").notes}
+        assert "strength.filler-over-matching" in strong

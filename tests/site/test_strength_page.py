@@ -192,7 +192,7 @@ def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> Non
     ("query", "headline", "shown"),
     [
         ("joint=plug&hole=13/16in&plate=1/2in&plate2=1/2in&py=5kip", "13/16 in plug: holds; 46%",
-         ("0.518", "10.89 kip", "1 plug", "largest hole")),
+         ("0.518", "10.89 kip", "1 plug", "largest hole", "Not every plate is checked")),
         ("joint=plug&hole=13/16in&plate=1/2in&plate2=1/2in&py=50kip&plugs=2",
          "2 × 13/16 in plugs: does not hold", ("2 plugs",)),
         ("joint=slot&hole=13/16in&slot_length=2in&plate2=7/16in&py=5kip",
@@ -205,6 +205,8 @@ def test_the_ring_stands_where_the_weakest_link_is_asked_most(query: str) -> Non
          ("leg to lay, 60° side", "0.354 in", "leg to lay, 120° side")),
         ("weld_sides=1&pz=2kip&leg=1/4in", "Not as it stands", ("from one side only",)),
         ("leg=1/8in&py=1kip", "Not as it stands", ("under the code's least",)),
+        ("joint=lap&group=line&group_height=6in&plate2=3/8in&leg=1/4in&py=5kip", "1/4 in holds",
+         ("Not every plate is checked for pull",)),
         ("joint=lap&group=lines&group_height=6in&plate2=1/4in&leg=3/16in&py=30kip",
          "The other plate does not hold", ("yielding over 4 in", "30.00 kip")),
     ],

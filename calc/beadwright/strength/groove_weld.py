@@ -8,7 +8,7 @@ from math import hypot
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job_joint import effective_depth, joint_shape, wanted_leg
-from beadwright.job.preparations import groove_of
+from beadwright.job.preparations import SQUARE_BACKED_TO_M, groove_of
 from beadwright.joint.groove_rules import minimum_throat
 from beadwright.joint.joints import BUTTS, TEE_GROOVES
 from beadwright.joint.tee_grooves import tee_groove_joint
@@ -166,10 +166,18 @@ def groove_notes(task: StrengthTask, sizes: GrooveSizes) -> Iterator[Note]:
                 "en-1993-1-8" if task.european else "aisc-j2.3",
                 "depth",
             )  # fmt: skip
+        if task.job.joint == "square":
+            yield Note("caution", say("strength.square-part"), source, "depth")
+        cut = groove_of(task.job)
+        if task.job.is_double and abs(cut.depth_m - cut.depth2_m) > REL_TOL:
+            yield Note("caution", say("strength.groove-uneven"), source, "depth2")
         said = "strength.throat-en" if task.european else "strength.throat-aisc"
         yield Note("note", say(said, throat=throat),
                    "env-1993-throat" if task.european else "aisc-j2.1", "depth")  # fmt: skip
         return
+    if task.job.joint == "square" and sizes.throat > SQUARE_BACKED_TO_M + REL_TOL:
+        most = Amount(SQUARE_BACKED_TO_M, "leg")
+        yield Note("stop", say("strength.square-thick", most=most), "aws-d1.1-details", "joint")
     if unmatched(task):
         yield Note("stop", say("strength.filler-under", filler=Amount(task.filler_pa, "stress")),
                    source, "filler_strength")  # fmt: skip

@@ -10,8 +10,8 @@ from beadwright.results import Note, severest_first
 from beadwright.strength.groove_weld import GrooveSizes, groove_links, groove_notes, groove_sizes
 from beadwright.strength.plug_weld import PlugSizes, plug_links, plug_notes, plug_sizes
 from beadwright.strength.root_notes import root_notes
+from beadwright.strength.strength_cautions import cautions
 from beadwright.strength.strength_check import Link, Spread, spread
-from beadwright.strength.strength_notes import cautions
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
 

@@ -113,7 +113,7 @@ def check_kind(query: StrengthQuery) -> None:
             "a strength. Open the corner, or take a groove."
         )
         raise FieldErrors({"corner": [text], "joint": [text]})
-    if query.analysis == "ic":
+    if query.analysis != "elastic":
         text = "The turning center is a fillet's: take the elastic method for this joint."
         raise FieldErrors({"analysis": [text], "joint": [text]})
     if query.weld_sides == "2":

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from math import inf
 
 from beadwright.phrases import Amount, say
 from beadwright.results import Note, severest_first
@@ -11,10 +10,10 @@ from beadwright.strength import resistance_en
 from beadwright.strength.intermittent import Intermittent
 from beadwright.strength.lap_notes import lap_notes
 from beadwright.strength.leg_sizes import LegSizes
-from beadwright.strength.resistance_aisc import SHEET_M, counted_leg, long_weld_factor
+from beadwright.strength.resistance_aisc import counted_leg, long_weld_factor
 from beadwright.strength.root_notes import root_notes
 from beadwright.strength.skew_notes import skew_notes
-from beadwright.strength.steel_strength import LEVEL_PA, ROUND_OF
+from beadwright.strength.strength_cautions import cautions
 from beadwright.strength.strength_check import Link, Spread
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
@@ -180,7 +179,7 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
 
 
 def _code(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
-    """What only the code chosen has to say."""
+    """What only EN 1993-1-8 has to say."""
     if task.european:
         if task.ends_lost:
             yield Note(
@@ -195,24 +194,6 @@ def _code(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
         if share < 1:
             yield Note("note", say("strength.long-lap", counted=share), "en-1993-1-8-lap",
                        "group_height")  # fmt: skip
-        if task.job.thinner_m < resistance_en.THINNEST_M - REL_TOL:
-            yield Note("caution", say("strength.sheet-en"), "en-1993-1-8-sheet", "plate")
-        return
-    if task.job.thinner_m < SHEET_M - REL_TOL:
-        yield Note("caution", say("strength.sheet-us"), "aws-d1.3", "plate")
-    matching, grade = min((s.matching or inf, s.grade) for s in (task.steel, task.steel2))
-    if task.filler_pa > (matching + LEVEL_PA) * (1 + REL_TOL):
-        yield Note(
-            "caution",
-            say(
-                "strength.filler-over-matching",
-                filler=Amount(task.filler_pa, "stress"),
-                matching=Amount(matching, "stress"),
-                steel=grade,
-            ),
-            "aisc-j2.5-filler",
-            "filler_strength",
-        )
 
 
 def _seam(task: StrengthTask, segments: Intermittent | None) -> Iterator[Note]:
@@ -228,37 +209,3 @@ def _seam(task: StrengthTask, segments: Intermittent | None) -> Iterator[Note]:
             "en-1993-1-8-seam" if task.european else "aws-d1.1-spacing",
             "segment",
         )
-
-
-def cautions(task: StrengthTask) -> Iterator[Note]:
-    """Yield what is said beside every strength: who rules, what is not checked, what is counted.
-
-    Args:
-        task: What was asked [-].
-    """
-    if task.demo_load:
-        yield Note(
-            "caution",
-            say("strength.demo-load"),
-            "invented",
-            "py",
-        )
-    yield Note("caution", say("strength.licensed"), "practice")
-    yield Note("caution", say("strength.steady-load"), "practice")
-    yield Note("caution", say("strength.not-checked"), "practice")
-    basis = {"asd": "strength.service-loads", "lrfd": "strength.factored-loads"}
-    loads = say(basis.get(task.code, "strength.design-loads"))
-    yield Note("note", loads, "en-1993-1-8" if task.european else "aisc-j2.4-strength",
-               "design_code")  # fmt: skip
-    for steel in dict.fromkeys((task.steel, task.steel2)):
-        yield Note(
-            "caution", say("strength.steel-counted", steel=steel.grade), steel.source, "steel"
-        )
-        if steel.grade in ROUND_OF:
-            other = ROUND_OF[steel.grade]
-            yield Note(
-                "caution",
-                say("strength.shaped-tube", steel=steel.grade, other=other),
-                steel.source,
-                "steel",
-            )

@@ -97,6 +97,18 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Cut part way: {throat} counts as throat, 2 mm less than cut on each side, unless "
             "tests show more."
         ),
+        "strength.square-part": (
+            "How deep a square edge is fused only a test tells: cut one and look before the "
+            "depth counts."
+        ),
+        "strength.square-thick": (
+            "No detail welds a square edge over {most} thick through. Bevel it, or give the depth "
+            "a test has shown."
+        ),
+        "strength.groove-uneven": (
+            "Sides cut to different depths: a pull in the middle of the plate bends the weld, and "
+            "that is not counted."
+        ),
         "strength.filler-under": (
             "Filler {filler} is weaker than the plate: a weld through the plate asks a matching "
             "one. Take a stronger wire."

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from beadwright.job.preparations import SQUARE_BACKED_TO_M
 from beadwright.measures import INCH_M
 from beadwright.strength.base_metal import OMEGA_PULL, OMEGA_RUPTURE, PHI_PULL, PHI_RUPTURE
 from beadwright.strength.groove_strength import OMEGA_NORMAL, PHI_NORMAL, UNSURE_M
@@ -94,7 +95,9 @@ GROOVES = Equation(
     "holds as the weaker plate, if the filler matches it: a weaker filler is stopped. Whether a "
     "root welded from one side is sound, no sum tells. By EN 1993-1-8 a part-way groove goes by "
     "the same formulas as a fillet, its throat square to the pull, "
-    f"{UNSURE_M * 1000:g} mm less than cut on each side. A closed corner is refused.",
+    f"{UNSURE_M * 1000:g} mm less than cut on each side. A square edge over "
+    f"{SQUARE_BACKED_TO_M / INCH_M:g} in thick is stopped as welded through; a closed corner is "
+    "refused.",
     ("groove_strength.PHI_NORMAL", "groove_strength.OMEGA_NORMAL", "groove_strength.UNSURE_M",
      "groove_strength.groove_pull", "groove_strength.groove_shear",
      "groove_strength.plate_at_groove", "groove_strength.groove_use_en",

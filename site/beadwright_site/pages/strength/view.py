@@ -19,6 +19,12 @@ from beadwright_site.written import written
 
 ROUND = ("rectangle", "circle")
 
+UNCHECKED = frozenset({
+    "strength.lap-plates-unchecked", "strength.lap-width-unknown",
+    "strength.plug-plates-unchecked",
+})  # fmt: skip
+"""Notes that say a plate was not checked for pull: the verdict says so too."""
+
 
 def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
     """Return the verdict and the reason, in a foreman's words.
@@ -56,7 +62,10 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
 
 def _reason(found: StrengthAnswer) -> str:
     weak = found.links[0]
-    return f"Weakest link: {worded(weak.phrase, found.units)}, {weak.use:.0%}."
+    reason = f"Weakest link: {worded(weak.phrase, found.units)}, {weak.use:.0%}."
+    if any(note.key in UNCHECKED for note in found.notes):
+        reason = f"{reason} Not every plate is checked for pull."
+    return reason
 
 
 def line_of(found: StrengthAnswer) -> str:
