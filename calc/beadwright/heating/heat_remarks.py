@@ -51,7 +51,7 @@ def _steel(found: HeatAnswer) -> Iterator[Note]:
         return
     if steel.off_grade is not None:
         told = say("heating.off-grade", why=steel.off_grade)
-        yield Note("out", told, _limit_source(steel.grade, steel.off_grade.key), "steel")
+        yield Note("stop", told, _limit_source(steel.grade, steel.off_grade.key), "steel")
     elif steel.grade.category is None:
         yield Note("note", say("heating.not-in-table", steel=steel.name), "aws-d1.1-5.8", "steel")
     if steel.too_thick and steel.limits is not None:

@@ -78,7 +78,10 @@ def hydrogen_scale(hydrogen: float) -> Scale:
         OutOfRangeError: If it is not above zero.
     """
     require_positive(hydrogen=hydrogen)
-    return next((scale for scale, most in SCALES if hydrogen <= most + 1e-9), "A")
+    for scale, most in SCALES:
+        if hydrogen <= most + 1e-9:
+            return scale
+    return "A"
 
 
 def preheat_a(
