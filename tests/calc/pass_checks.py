@@ -30,7 +30,13 @@ def layer_in(position: str) -> float:
 
 
 def split_in(position: str) -> float:
-    """Widest bead before a layer is split [in]."""
+    """Widest bead before the code splits a layer [in]."""
+    limits = position_limits(read_query(f"position={position}").job, stringers=False)
+    return limits.root_width_m / IN
+
+
+def widest_after_root_in(position: str) -> float:
+    """Widest bead planned after the root [in]."""
     return position_limits(read_query(f"position={position}").job, stringers=False).width_m / IN
 
 

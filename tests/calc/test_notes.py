@@ -119,7 +119,7 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
          "plate"),
         ({"joint": "square", "plate": "1/8in", "reinforcement": "5/32in"}, "out",
          "Reinforcement over 1/8 in", "reinforcement"),
-        ({"transfer": "short"}, "caution", "no prequalified procedure in AWS D1.1", "transfer"),
+        ({"transfer": "short"}, "caution", "not prequalified in AWS D1.1", "transfer"),
         ({"transfer": "short"}, "caution", "Over 3/16 in, short circuit can lie on the plate",
          "transfer"),
         ({"gas": "CO2"}, "caution", "Globular: expect spatter", "transfer"),

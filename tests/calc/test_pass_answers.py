@@ -6,10 +6,10 @@ import pytest
 
 from beadwright.api import answer_json
 from beadwright.errors import FieldErrors
+from beadwright.passes.pass_beads import of_beads
 from beadwright.passes.pass_choices import choices
 from beadwright.passes.pass_plan import pass_plan
 from beadwright.passes.passes_page import passes_answer
-from beadwright.phrases import say
 from tests.calc.jobs import planned
 from tests.told import in_words, told
 
@@ -105,7 +105,7 @@ def test_choices_cost_what_their_plans_cost() -> None:
     [((3,), "Bead 3"), ((1, 2, 3), "Beads 1–3"), ((1, 3, 4, 7), "Beads 1, 3–4, 7")],
 )
 def test_numbers_as_a_shop_writes_them(given_: tuple[int, ...], text: str) -> None:
-    assert in_words(say("passes.beads", beads=given_, count=len(given_))) == text
+    assert in_words(of_beads(given_)) == text
 
 
 @pytest.mark.parametrize(
@@ -146,3 +146,40 @@ def test_what_is_set_by_hand_for_every_bead_and_out_of_its_window_is_said(typed:
     assert ("out", key) in [(note["level"], note["field"]) for note in found]
     plain = answer_json("passes", "plate=3/8in&leg=1/4in")["notes"]
     assert not [note for note in plain if note["field"] == key]
+
+
+@pytest.mark.parametrize(
+    ("query", "field", "says"),
+    [
+        ("wfs=900in/min", "wfs", "Bead 1: Wire feed 900 is above 514 in/min: 380 A"),
+        ("wfs=60in/min", "wfs", "Wire feed 60 is below"),
+        ("travel=100in/min", "travel", "Travel 100.0 is above 40.0 in/min: what a hand holds"),
+        ("travel=60in/min", "travel", "Planned at 27.6 in/min"),
+        ("travel=30in/min", "travel", "it wants 558 in/min of wire, and 380 A"),
+        ("wfs=290in/min&travel=8in/min", "travel", "your 290 in/min of wire fills the bead"),
+        ("joint=v&plate=1/2in&position=1G&root_wfs=700in/min", "root_wfs", "Bead 1: Wire feed 700"),
+        ("joint=v&plate=1/2in&position=1G&cap_volts=45V", "cap_volts", "45.0 is above"),
+    ],
+)
+def test_what_is_typed_and_out_of_a_bead_s_window_is_said_with_its_reason(
+    query: str, field: str, says: str
+) -> None:
+    told_out = [
+        told(note)
+        for note in passes_answer(query).notes
+        if (note.level, note.field) == ("out", field)
+    ]
+    assert any(says in each for each in told_out), told_out
+
+
+@pytest.mark.parametrize("typed", ["wfs=900in/min", "wfs=60in/min", "travel=100in/min"])
+def test_passes_names_out_what_dial_in_names_out(typed: str) -> None:
+    key = typed.partition("=")[0]
+    for page in ("dial-in", "passes"):
+        notes = answer_json(page, typed)["notes"]
+        assert ("out", key) in [(note["level"], note["field"]) for note in notes], page
+
+
+def test_what_holds_is_not_named() -> None:
+    notes = passes_answer("wfs=400in/min&travel=21in/min").notes
+    assert not [note for note in notes if note.level == "out"]

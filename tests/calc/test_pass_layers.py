@@ -17,7 +17,7 @@ from beadwright.layers.layers import (
 from beadwright.passes.pass_layout import slots_of
 
 MM = 1e-3
-ROOMY = BeadLimits(1.0, 1.0, 1.0, 1.0, 1.0)
+ROOMY = BeadLimits(1.0, 1.0, 1.0, 1.0, 1.0, 1.0)
 
 
 def slot(width: float, height: float) -> WeldRegion:
@@ -45,6 +45,7 @@ def laid(
         section * MM**2,
         root * MM,
         layer * MM,
+        wide * MM,
         wide * MM,
     )
     return fewest_layers(frame_of(slot(width, height)), limits, groove=groove, around=around)
@@ -131,7 +132,7 @@ def test_of_as_few_beads_those_near_the_good_shape_are_laid() -> None:
 def test_a_count_is_given_where_the_fewest_only_come_in_twos(count: int) -> None:
     """Layers of two beads each: an odd count adds one where beads are largest."""
     frame = frame_of(slot(10, 12))
-    limits = BeadLimits(1.0, 1.0, 3 * MM, 3 * MM, 5 * MM)
+    limits = BeadLimits(1.0, 1.0, 3 * MM, 3 * MM, 5 * MM, 5 * MM)
     layers = layers_of_count(frame, limits, count, groove=False, around=False)
     assert sum(beads(layers)) == count
     assert layers[0].low == pytest.approx(-12 * MM)
@@ -145,7 +146,12 @@ def limits_of(draw: st.DrawFn) -> BeadLimits:
         draw(st.floats(a, b)) for a, b in ((15, 80), (2, 9), (2, 7), (5, 20))
     )
     return BeadLimits(
-        draw(st.floats(15, 80)) * MM**2, section * MM**2, root * MM, layer * MM, wide * MM
+        draw(st.floats(15, 80)) * MM**2,
+        section * MM**2,
+        root * MM,
+        layer * MM,
+        wide * MM,
+        wide * MM,
     )
 
 
@@ -195,7 +201,7 @@ def test_tighter_limits_never_take_fewer(given_: tuple[Frame, BeadLimits]) -> No
     assert counts[1] <= counts[2] + 1
 
 
-HELD = BeadLimits(20 * MM**2, 10 * MM**2, 4 * MM, 2 * MM, 5 * MM)
+HELD = BeadLimits(20 * MM**2, 10 * MM**2, 4 * MM, 2 * MM, 5 * MM, 5 * MM)
 
 
 @pytest.mark.parametrize(

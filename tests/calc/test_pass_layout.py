@@ -26,6 +26,7 @@ HORIZONTAL = BeadLimits(
     root_m=5 / 16 * IN,
     layer_m=1 / 4 * IN,
     width_m=5 / 8 * IN,
+    root_width_m=5 / 8 * IN,
 )
 
 
@@ -132,7 +133,7 @@ def test_equal_beads_of_a_flat_fillet_by_hand() -> None:
     """One bead of six under five: the first triangle's leg is z / sqrt(3) in layers of 1, 2."""
     z = 0.012
     shape = fillet(z, crown=0.0)
-    layers = fewest(shape, BeadLimits(z * z / 6 * 1.0001, z * z / 6 * 1.0001, z, z, z))
+    layers = fewest(shape, BeadLimits(z * z / 6 * 1.0001, z * z / 6 * 1.0001, z, z, z, z))
     assert [layer.beads for layer in layers] == [1, 2]
     slots = laid(shape.regions[0], layers)
     assert [slot.section_m2 for slot in slots] == pytest.approx([z * z / 6] * 3, rel=1e-3)
@@ -175,11 +176,13 @@ def test_no_beads_are_refused() -> None:
     with pytest.raises(OutOfRangeError, match="count"):
         layers_of_count(frame, HORIZONTAL, 0, groove=False, around=False)
     with pytest.raises(OutOfRangeError, match="width_m"):
-        fewest_layers(frame, BeadLimits(1e-5, 1e-5, 1e-2, 1e-2, 0.0), groove=False, around=False)
+        fewest_layers(
+            frame, BeadLimits(1e-5, 1e-5, 1e-2, 1e-2, 0.0, 1e-2), groove=False, around=False
+        )
 
 
 def test_limits_widen_alike() -> None:
-    wider = BeadLimits(4e-5, 3e-5, 5e-3, 6e-3, 12e-3).times(2)
+    wider = BeadLimits(4e-5, 3e-5, 5e-3, 6e-3, 12e-3, 12e-3).times(2)
     assert (wider.root_m2, wider.section_m2) == pytest.approx((16e-5, 12e-5))
     assert (wider.root_m, wider.layer_m, wider.width_m) == pytest.approx((10e-3, 12e-3, 24e-3))
 
@@ -192,7 +195,7 @@ def test_of_as_few_beads_those_that_lie_well_are_laid() -> None:
 def test_a_cap_that_cannot_start_under_flush_still_closes_the_joint() -> None:
     """A crown thicker than a layer may be: the limit of size holds, the edges are the welder's."""
     shape = vee(0.02, 60, 0.003, 0.002, 0.003)
-    thin = BeadLimits(2e-5, 2e-5, 0.003, 0.002, 0.016)
+    thin = BeadLimits(2e-5, 2e-5, 0.003, 0.002, 0.016, 0.016)
     layers = fewest(shape, thin)
     assert layers[-1].high == pytest.approx(0.003, rel=1e-3)
     frame = frame_of(shape.regions[0])

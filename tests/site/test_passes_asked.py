@@ -47,7 +47,7 @@ def test_an_error_stands_beside_its_field(
 def test_a_bead_that_is_not_there_is_said_with_a_way_back(client: FlaskClient) -> None:
     page = client.get(f"/passes/?{EXAMPLE_QUERY}&at=77").text
     form = by_id(page, "job-form")
-    assert "There is no bead 77: this plan has 5 beads" in words(form)
+    assert "There is no bead 77: this plan has 6 beads" in words(form)
     [back] = [link for link in links(form) if "last bead" in words(link)]
     assert "at" not in asked(back)
     assert asked(back)["leg"] == "5/8in"
@@ -153,5 +153,5 @@ def test_arc_time_as_it_is_said(seconds: float, said: str) -> None:
 
 def test_the_headline_names_layers_and_sides() -> None:
     assert headline_of(planned("leg=5/16in")).startswith("1 pass, ")
-    assert headline_of(planned(EXAMPLE_QUERY)).startswith("5 passes in 3 layers, ")
+    assert headline_of(planned(EXAMPLE_QUERY)).startswith("6 passes in 3 layers, ")
     assert " layers from both sides, " in headline_of(planned(QUERIES[2]))

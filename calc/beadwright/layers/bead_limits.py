@@ -14,6 +14,7 @@ from beadwright.layers.layers import BeadLimits, fewest_layers
 from beadwright.measures import INCH_M
 from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
+from beadwright.tolerance import REL_TOL
 
 ROOT_M: Mapping[Orientation, float] = MappingProxyType(
     {
@@ -55,6 +56,13 @@ STRINGER_M = 3 / 8 * INCH_M
 COLD_LAP_M = 3 / 16 * INCH_M
 """Plate thickness over which short circuit may lie without fusing [m]. Common practice."""
 
+BRIDGED_GAP_M = 1 / 16 * INCH_M
+"""Gap over which the root has to be bridged: up to it, the arc only melts the edges together [m].
+Common practice."""
+
+BRIDGE_M = 1 / 8 * INCH_M
+"""Thinnest bead that bridges an open root and carries the next [m]. Common practice."""
+
 SIZE_SLACK = 1.03
 """Share that a size may be over and still count, so that 8 mm is 5/16 in: the codes' metric sizes
 are rounded [-]."""
@@ -74,16 +82,67 @@ def largest_bead_m2(job: Job) -> float:
 def position_limits(job: Job, *, stringers: bool) -> BeadLimits:
     """Return the limits of a bead and a layer in the job's position.
 
-    Source: ``largest_bead_m2``, ``ROOT_M``, ``LAYER_M``, ``SPLIT_M``, ``STRINGER_M``.
+    Over a lower plate a weave sags: after the root, horizontal beads are laid as stringers.
+
+    Source: ``largest_bead_m2``, ``ROOT_M``, ``LAYER_M``, ``SPLIT_M``, ``STRINGER_M``; horizontal
+    stringers are common practice.
 
     Args:
         job: The job [-].
         stringers: True if beads are laid without weaving [-].
     """
     orientation = job.position.orientation
-    most = largest_bead_m2(job) * SIZE_SLACK
-    wide = min(SPLIT_M[orientation], STRINGER_M) if stringers else SPLIT_M[orientation]
-    return BeadLimits(most, most, ROOT_M[orientation], LAYER_M, wide)
+    most, split = largest_bead_m2(job) * SIZE_SLACK, SPLIT_M[orientation]
+    narrow = min(split, STRINGER_M)
+    wide = narrow if stringers or orientation == "horizontal" else split
+    root = narrow if stringers else split
+    return BeadLimits(most, most, ROOT_M[orientation], LAYER_M, wide, root)
+
+
+def fusing(limits: BeadLimits, shape: JointShape, root: Transfer, rest: Transfer) -> BeadLimits:
+    """Return the limits as an open root and short circuit narrow them.
+
+    Every layer in short circuit is kept thin: a thicker one may lie on the edges without fusing.
+    The bead that bridges an open root is no skin.
+
+    Source: ``COLD_LAP_M``, ``BRIDGE_M``.
+
+    Args:
+        limits: What a bead and a layer may be [-].
+        shape: The joint to scale [-].
+        root: Mode of the first layer [-].
+        rest: Mode of the layers after it [-].
+    """
+    first = min(limits.root_m, COLD_LAP_M) if root == "short" else limits.root_m
+    after = min(limits.layer_m, COLD_LAP_M) if rest == "short" else limits.layer_m
+    least = BRIDGE_M if bridges(shape) else 0.0
+    return replace(limits, root_m=first, layer_m=after, root_least_m=least)
+
+
+def bridges(shape: JointShape) -> bool:
+    """Return whether the first bead has to bridge a gap with nothing under it.
+
+    Source: ``BRIDGED_GAP_M``.
+
+    Args:
+        shape: The joint to scale [-].
+    """
+    return shape.complete and not shape.backing and shape.gap_m > BRIDGED_GAP_M + REL_TOL
+
+
+def of_side(limits: BeadLimits, size: BeadLimits, side: int) -> BeadLimits:
+    """Return the limits on one side: a gouged second side has no open root any more.
+
+    Args:
+        limits: What a bead and a layer may be on the first side [-].
+        size: What the position allows [-].
+        side: 1 or 2 [-].
+    """
+    if side == 1:
+        return limits
+    return replace(
+        limits, root_m=min(size.root_m, LAYER_M), root_m2=limits.section_m2, root_least_m=0.0
+    )
 
 
 def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
@@ -103,26 +162,41 @@ def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
     return open_root and falls
 
 
+def root_wants_backing(job: Job, shape: JointShape) -> bool:
+    """Return whether a wire that only runs an open arc would have to bridge an open root.
+
+    Source: common practice: flux-cored wire holds its pool on a backing, or on edges that touch and
+    are gouged from the other side.
+
+    Args:
+        job: The job [-].
+        shape: Its joint to scale [-].
+    """
+    if job.wire.traits.shorts or shape.backing or not shape.complete:
+        return False
+    return shape.gap_m > (BRIDGED_GAP_M + REL_TOL if shape.gouged else REL_TOL)
+
+
 def fewest_beads(job: Job, shape: JointShape, transfer: Transfer) -> int:
     """Return the fewest beads that fill a joint within the limits of its position [-].
 
-    Source: ``layers.fewest_layers``; a fillet that one bead may lay is one bead, and a root in
-    short circuit is kept under ``COLD_LAP_M``: a thicker one does not fuse to the edges.
+    Source: ``layers.fewest_layers``; a fillet that one bead may lay is one bead; layers in short
+    circuit as ``fusing``.
 
     Args:
         job: The job [-].
         shape: Its joint to scale [-].
         transfer: Mode planned [-].
     """
-    limits = position_limits(job, stringers=False)
-    if job.is_fillet and shape.section_m2 <= limits.root_m2:
+    size = position_limits(job, stringers=False)
+    if job.is_fillet and shape.section_m2 <= size.root_m2:
         return 1
-    if shorted_root(job, shape, transfer):
-        limits = replace(limits, root_m=min(limits.root_m, COLD_LAP_M))
-    sides = (frame_of(region) for region in shape.regions)
-    groove, around = not job.is_fillet, shape.round
+    root = "short" if shorted_root(job, shape, transfer) else transfer
+    limits, groove, around = fusing(size, shape, root, transfer), not job.is_fillet, shape.round
     return sum(
         layer.beads
-        for side in sides
-        for layer in fewest_layers(side, limits, groove=groove, around=around)
+        for side, region in enumerate(shape.regions, start=1)
+        for layer in fewest_layers(
+            frame_of(region), of_side(limits, size, side), groove=groove, around=around
+        )
     )

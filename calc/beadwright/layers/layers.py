@@ -53,6 +53,8 @@ class BeadLimits:
         root_m: Thickest first layer [m].
         layer_m: Thickest layer after it [m].
         width_m: Widest bead [m].
+        root_width_m: Widest bead of the first layer [m].
+        root_least_m: Thinnest first layer under others: one that bridges an open root [m].
     """
 
     root_m2: float
@@ -60,6 +62,8 @@ class BeadLimits:
     root_m: float
     layer_m: float
     width_m: float
+    root_width_m: float
+    root_least_m: float = 0.0
 
     def times(self, factor: float) -> BeadLimits:
         """Return all limits widened or tightened by one factor.
@@ -73,6 +77,8 @@ class BeadLimits:
             self.root_m * factor,
             self.layer_m * factor,
             self.width_m * factor,
+            self.root_width_m * factor,
+            self.root_least_m * factor,
         )
 
 
@@ -104,7 +110,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
     """
     require_positive(
         root_m2=limits.root_m2, section_m2=limits.section_m2, root_m=limits.root_m,
-        layer_m=limits.layer_m, width_m=limits.width_m,
+        layer_m=limits.layer_m, width_m=limits.width_m, root_width_m=limits.root_width_m,
     )  # fmt: skip
     share = 0.5 if around else 1.0
     levels = _levels(frame, limits, share)
@@ -125,11 +131,14 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
                     break
                 if thick > (limits.layer_m if low else limits.root_m) + REL_TOL:
                     continue
+            if not low and not cap and thick < limits.root_least_m - REL_TOL:
+                continue
             section = areas[high] - areas[low]
-            wide = max(widest[low], widest[high - 1], 0.0 if cap else widest[high])
+            wide = max(widest[low], widest[high - 1], widest[high])
             most = limits.section_m2 if low else limits.root_m2
             beads = max(1, ceil(section / most - REL_TOL))
-            beads = max(beads, ceil(wide / limits.width_m - REL_TOL))
+            widest_bead = limits.width_m if low else limits.root_width_m
+            beads = max(beads, ceil(wide / widest_bead - REL_TOL))
             # A narrow root is one bead if that holds the limits.
             again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
             cost = best[low][0] + beads + again
@@ -168,6 +177,8 @@ def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
         full += [swept.level(swept.area * i / beads) for i in range(1, ceil(beads))]
     if limits.root_m2 < swept.area * share:
         full.append(swept.level(limits.root_m2 / share))
+    if limits.root_least_m:
+        full.append(bottom + limits.root_least_m)
     level = bottom + limits.root_m
     while level < top and limits.layer_m > step:
         full.append(level)
@@ -227,15 +238,14 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
     share = 0.5 if around else 1.0
     levels = frame.levels
     section = share * (levels.below(layer.high) - levels.below(layer.low)) / layer.beads
-    top = levels.levels[-1]
-    # A cap laps over the plate's edges; its width is that of the groove.
-    high = layer.high if layer.high < top else layer.low
-    wide = share * max(_chord(levels, layer.low), _chord(levels, high)) / layer.beads
+    wide = share * max(_chord(levels, layer.low), _chord(levels, layer.high)) / layer.beads
     thick = layer.high - layer.low
+    if root and layer.high < levels.levels[-1] and thick < limits.root_least_m - REL_TOL:
+        return False
     return (
         section <= (limits.root_m2 if root else limits.section_m2) * (1 + REL_TOL)
         and thick <= (limits.root_m if root else limits.layer_m) + REL_TOL
-        and wide <= limits.width_m + REL_TOL
+        and wide <= (limits.root_width_m if root else limits.width_m) + REL_TOL
     )
 
 

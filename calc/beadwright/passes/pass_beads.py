@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
@@ -12,6 +12,7 @@ from beadwright.joint.joints import JointShape
 from beadwright.layers.layers import BeadLimits
 from beadwright.passes.pass_layout import Slot
 from beadwright.passes.pass_process import AS_THE_REST, Part, PartByHand, Process
+from beadwright.phrases import Phrase, say
 from beadwright.process.operating import Operating
 from beadwright.process.transfer import Transfer
 from beadwright.setting.limits import Limit
@@ -29,6 +30,18 @@ ROLE_NAMES: Mapping[Role, str] = MappingProxyType(
     }
 )
 """Names of the roles."""
+
+
+def part_of(side: int, role: Role) -> Part:
+    """Return the part a bead is laid with: after gouging no root is open.
+
+    Args:
+        side: Side it is laid from, 1 or 2 [-].
+        role: What it is [-].
+    """
+    if role in ("only", "root"):
+        return "root" if side == 1 else "fill"
+    return "cap" if role == "cap" else "fill"
 
 
 Fight = tuple[Limit, Limit]
@@ -108,6 +121,20 @@ class Bead:
     leg_m: float
     laid: Laid | None
     blocked: Fight | None
+
+    @property
+    def part(self) -> Part:
+        """The part of the weld it is laid with."""
+        return part_of(self.side, self.role)
+
+
+def of_beads(beads: Sequence[int]) -> Phrase:
+    """Return which beads are meant.
+
+    Args:
+        beads: Their numbers, rising, one at least [-].
+    """
+    return say("passes.beads", beads=tuple(beads), count=len(beads))
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,10 +9,10 @@ from functools import cached_property
 from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
-from beadwright.layers.bead_limits import COLD_LAP_M, position_limits
+from beadwright.layers.bead_limits import fusing, of_side, position_limits
 from beadwright.layers.frame import Frame, frame_of
 from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
-from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role
+from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
 from beadwright.passes.pass_limits import widest
 from beadwright.passes.pass_process import Part, Process, process_of
@@ -115,7 +115,7 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
         asked=asked,
         processes=processes,
         size=size,
-        limits=_held_by_runs(processes, size),
+        limits=_held_by_runs(processes, plan.shape, size),
         sides=tuple(frame_of(region) for region in plan.shape.regions),
     )
 
@@ -123,7 +123,7 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
 def _planned(ground: _Ground, count: int | None) -> PassPlan:
     """The pass plan in one mode."""
     job, plan, sides = ground.job, ground.plan, ground.sides
-    layers = _layers(job, plan.shape, sides, ground.limits, count)
+    layers = _layers(ground, count)
     beads = tuple(_beads(job, plan, ground.processes, sides, layers))
     over = () if count is None else tuple(_over(job, plan.shape, sides, layers, ground.size))
     counts = tuple(len(side) for side in layers)
@@ -140,37 +140,31 @@ def _planned(ground: _Ground, count: int | None) -> PassPlan:
     )
 
 
-def _held_by_runs(processes: Mapping[Part, Process], size: BeadLimits) -> BeadLimits:
-    """The limits of size, tightened to what the runs can lay within travel and heat.
-
-    A root in short circuit under another mode is kept thin: a thicker one does not fuse to the
-    edges.
-    """
+def _held_by_runs(
+    processes: Mapping[Part, Process], shape: JointShape, size: BeadLimits
+) -> BeadLimits:
+    """The limits of size, tightened to what the runs can lay within travel and heat."""
     root = widest(processes["root"], size.root_m2).section_m2
     fill = widest(processes["fill"], size.section_m2).section_m2
     cap = fill
     if processes["cap"] != replace(processes["fill"], part="cap"):
         cap = widest(processes["cap"], size.section_m2).section_m2
-    thick = size.root_m
-    if processes["root"].transfer == "short" and processes["fill"].transfer != "short":
-        thick = min(thick, COLD_LAP_M)
-    return replace(size, root_m2=root, section_m2=min(fill, cap), root_m=thick)
+    held = fusing(size, shape, processes["root"].transfer, processes["fill"].transfer)
+    return replace(held, root_m2=root, section_m2=min(fill, cap))
 
 
-def _layers(
-    job: Job,
-    shape: JointShape,
-    sides: Sequence[Frame],
-    limits: BeadLimits,
-    count: int | None,
-) -> list[list[Layer]]:
-    groove, around = not job.is_fillet, shape.round
+def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
+    groove, around = not ground.job.is_fillet, ground.plan.shape.round
+    sides = [
+        (side, of_side(ground.limits, ground.size, number))
+        for number, side in enumerate(ground.sides, start=1)
+    ]
     if count is None:
-        return [fewest_layers(side, limits, groove=groove, around=around) for side in sides]
-    shares = _shared(count, [side.levels.area for side in sides])
+        return [fewest_layers(side, most, groove=groove, around=around) for side, most in sides]
+    shares = _shared(count, [side.levels.area for side in ground.sides])
     return [
-        layers_of_count(side, limits, share, groove=groove, around=around)
-        for side, share in zip(sides, shares, strict=True)
+        layers_of_count(side, most, share, groove=groove, around=around)
+        for (side, most), share in zip(sides, shares, strict=True)
     ]
 
 
@@ -220,7 +214,7 @@ def _beads(
             places.append((number, side, slot, _role(plan.shape, number, slot, len(stack))))
     laid: dict[int, Laid | Fight] = {}
     for part, process in processes.items():
-        mine = [at for at, place in enumerate(places) if _part(place[3]) == part]
+        mine = [at for at, place in enumerate(places) if part_of(place[0], place[3]) == part]
         if mine:
             sections = [places[at][2].section_m2 for at in mine]
             laid |= dict(zip(mine, laid_beads(job, plan, process, sections), strict=True))
@@ -265,9 +259,3 @@ def _role(shape: JointShape, side: int, slot: Slot, layers: int) -> Role:
         return "cap"
     hot = slot.layer == 2 and side == 1 and shape.complete and shape.gap_m > 0
     return "hot" if hot and not shape.backing else "fill"
-
-
-def _part(role: Role) -> Part:
-    if role in ("only", "root"):
-        return "root"
-    return "cap" if role == "cap" else "fill"

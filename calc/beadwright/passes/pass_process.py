@@ -2,23 +2,59 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 from typing import Literal
 
 from beadwright.job.job import ByHand, Job
-from beadwright.layers.bead_limits import COLD_LAP_M, shorted_root
-from beadwright.phrases import Phrase, say
-from beadwright.process.deposition import deposition_efficiency
+from beadwright.layers.bead_limits import (
+    BRIDGE_M,
+    COLD_LAP_M,
+    bridges,
+    root_wants_backing,
+    shorted_root,
+)
+from beadwright.measures import INCH_M
+from beadwright.phrases import Amount, Phrase, say
+from beadwright.process.deposition import deposition_efficiency, feed_for_travel
+from beadwright.process.positions import Mover
 from beadwright.process.tip_to_work import tip_to_work
 from beadwright.process.transfer import Transfer, transfer_refused
 from beadwright.setting.current_limits import current_limits
 from beadwright.setting.feed_limits import FeedRoom, feed_room
 from beadwright.setting.heat_limits import heat_limits
-from beadwright.setting.limits import Window, tightest_window
+from beadwright.setting.limits import Limit, Window, tightest_window
 from beadwright.setting.plan import OPEN_GAP, Plan
 from beadwright.setting.run import Run
+from beadwright.setting.size_limits import section_room
 
 Part = Literal["root", "fill", "cap"]
+
+BRIDGING_TRAVEL_M_S: Mapping[Mover, float] = MappingProxyType(
+    {"hand": 15 * INCH_M / 60, "track": 18 * INCH_M / 60, "robot": 20 * INCH_M / 60}
+)
+"""Fastest travel at which a bead bridges an open root [m/s]. Common practice: 6 to 14 in/min by
+hand; faster, the keyhole is lost and the edges are missed."""
+
+
+@dataclass(frozen=True, slots=True)
+class PartByHand:
+    """What is fixed by hand for one part only; None where it is as for the rest.
+
+    Attributes:
+        transfer: Mode.
+        wire_feed_m_s: Wire feed [m/s].
+        volts: Volts at the arc [V].
+    """
+
+    transfer: Transfer | None = None
+    wire_feed_m_s: float | None = None
+    volts: float | None = None
+
+
+AS_THE_REST = PartByHand()
+"""A part with nothing fixed by hand for it alone."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,6 +73,10 @@ class Process:
         currents: Room for the current [A].
         heats: Room for the heat input [J/m].
         travel_m_s: Travel fixed by hand, or None [m/s].
+        bridges: True if it bridges an open root.
+        own: What is fixed by hand for this part only.
+        shares: Most and least that may be laid of a bead, the joint still being the one asked for;
+            shares of its section [-].
     """
 
     part: Part
@@ -49,6 +89,9 @@ class Process:
     currents: Window
     heats: Window
     travel_m_s: float | None
+    bridges: bool
+    own: PartByHand
+    shares: tuple[float, float]
 
     @property
     def by_hand(self) -> ByHand:
@@ -77,7 +120,18 @@ class Process:
         Args:
             section_m2: Its section, above zero [m²].
         """
-        return feed_room(self.run(section_m2), (section_m2, section_m2))
+        run = self.run(section_m2)
+        room = feed_room(run, (section_m2, section_m2))
+        if not self.bridges or self.travel_m_s is not None:
+            return room
+        fast = BRIDGING_TRAVEL_M_S[self.job.travel_by]
+        high = feed_for_travel(run.job.wire, fast, section_m2, run.efficiency)
+        window = room.window
+        if high >= window.high:
+            return room
+        why = say("passes.root-not-bridged", travel=Amount(fast, "travel"))
+        limit = Limit("travel-high", why, high=high, source="practice")
+        return replace(room, window=replace(window, high=high, high_limit=limit))
 
     def holds(self, section_m2: float) -> bool:
         """Return whether a bead leaves room, or a feed set by hand keeps its travel and heat.
@@ -93,31 +147,13 @@ class Process:
         return self.heats.low <= run.heat(run.point(feed, self.by_hand.volts)) <= self.heats.high
 
 
-@dataclass(frozen=True, slots=True)
-class PartByHand:
-    """What is fixed by hand for one part only; None where it is as for the rest.
-
-    Attributes:
-        transfer: Mode.
-        wire_feed_m_s: Wire feed [m/s].
-        volts: Volts at the arc [V].
-    """
-
-    transfer: Transfer | None = None
-    wire_feed_m_s: float | None = None
-    volts: float | None = None
-
-
-AS_THE_REST = PartByHand()
-"""A part with nothing fixed by hand for it alone."""
-
-
 def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     """Return the process of a part.
 
     An open root without backing is welded in short circuit if the rest would spray: spray falls
     through an open gap (common practice). Under such a root is its own edge, not the plate, so its
-    limits are those of plate no thicker than ``COLD_LAP_M``.
+    limits and its current are those of plate no thicker than ``COLD_LAP_M``; where it bridges a
+    gap, no thicker than ``BRIDGE_M``.
 
     Args:
         job: The job [-].
@@ -143,20 +179,28 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         fixed = ByHand()  # what is fixed by hand was meant for the other mode
     ours = replace(job, by_hand=fixed, transfer=transfer if transfer != "globular" else "auto")
     edge = ours
-    if part == "root" and shorted and transfer == "short":
-        thin = min(job.thinner_m, COLD_LAP_M)
+    bridging = part == "root" and bridges(shape)
+    if part == "root" and transfer == "short" and (shorted or bridging):
+        thin = min(job.thinner_m, BRIDGE_M if bridging else COLD_LAP_M)
         edge = replace(ours, plate_m=thin, plate2_m=thin)
+    most, least = section_room(job, shape)
+    refused = None
+    if own.transfer is not None:
+        refused = transfer_refused(job.wire, job.gas, job.position, transfer)
+    if part == "root" and root_wants_backing(job, shape):
+        refused = say("passes.root-wants-backing", kind=job.wire.traits.phrase)
     return Process(
         part=part,
-        job=ours,
+        job=edge,
         transfer=transfer,
         why=why,
-        refused=transfer_refused(job.wire, job.gas, job.position, transfer)
-        if own.transfer is not None
-        else None,
+        refused=refused,
         tip_to_work_m=fixed.tip_to_work_m or tip_to_work(job.wire, transfer)[1],
         efficiency=deposition_efficiency(job.wire, job.gas, transfer),
         currents=tightest_window(current_limits(edge, transfer)),
         heats=tightest_window(heat_limits(ours)),
         travel_m_s=hand.travel_m_s,
+        bridges=bridging,
+        own=own,
+        shares=(most / shape.section_m2, least / shape.section_m2),
     )

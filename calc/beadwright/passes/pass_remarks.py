@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping
 from itertools import groupby
 from types import MappingProxyType
 
-from beadwright.passes.pass_beads import Laid, PassPlan
+from beadwright.passes.pass_beads import Laid, PassPlan, of_beads
+from beadwright.passes.pass_by_hand import by_hand_remarks
 from beadwright.passes.pass_process import Part
-from beadwright.phrases import Amount, Phrase, say
+from beadwright.phrases import Amount, say
 from beadwright.process.positions import MOVER_PHRASES, TRAVEL_RANGE_M_S
 from beadwright.process.transfer import MODE_PHRASES
 from beadwright.results import Note
@@ -26,6 +27,7 @@ def pass_remarks(found: PassPlan) -> tuple[Note, ...]:
         *_blocked(found),
         *_too_large(found),
         *_travel(found),
+        *by_hand_remarks(found),
         *_heat(found),
         *_between(found),
     )
@@ -40,14 +42,13 @@ _PART_REFUSED: Mapping[Part, str] = MappingProxyType(
 )
 
 
-def _of_beads(beads: Sequence[int]) -> Phrase:
-    """Which beads: their numbers, rising, one at least."""
-    return say("passes.beads", beads=tuple(beads), count=len(beads))
+_TOLD_BY_DIAL_IN = ("passes.root-wants-backing",)
+"""Refusals that Dial in's notes on the joint tell already."""
 
 
 def _refused(found: PassPlan) -> Iterator[Note]:
     for part, process in found.processes.items():
-        if process.refused is not None:
+        if process.refused is not None and process.refused.key not in _TOLD_BY_DIAL_IN:
             told = say(_PART_REFUSED[part], why=process.refused)
             yield Note("stop", told, "", f"{part}_transfer")
 
@@ -56,7 +57,7 @@ def _blocked(found: PassPlan) -> Iterator[Note]:
     stuck = [(bead.number, bead.blocked) for bead in found.beads if bead.blocked is not None]
     fights = groupby(stuck, key=lambda each: (each[1][0].why, each[1][1].why, each[1][0].source))
     for (low, high, source), group in fights:
-        beads = _of_beads([number for number, _ in group])
+        beads = of_beads([number for number, _ in group])
         field = "passes" if found.asked.count else "wfs"
         told = say("passes.two-limits-fight", beads=beads, low=low, high=high)
         yield Note("stop", told, source, field)
@@ -66,7 +67,7 @@ def _too_large(found: PassPlan) -> Iterator[Note]:
     if not found.over:
         return
     orientation = found.job.position.phrase
-    told = say("passes.too-large", beads=_of_beads(found.over), orientation=orientation)
+    told = say("passes.too-large", beads=of_beads(found.over), orientation=orientation)
     yield Note("out", told, "aws-d1.1-5.1", "passes")
 
 
@@ -84,7 +85,7 @@ def _travel(found: PassPlan) -> Iterator[Note]:
 def _mover(found: PassPlan, key: str, beads: list[int], edge: float) -> Note:
     told = say(
         key,
-        beads=_of_beads(beads),
+        beads=of_beads(beads),
         travel=Amount(edge, "travel"),
         mover=MOVER_PHRASES[found.job.travel_by],
         orientation=found.job.position.phrase,
@@ -102,7 +103,7 @@ def _heat(found: PassPlan) -> Iterator[Note]:
     under = _where(found, lambda laid: laid.heat_j_m < heats.low * (1 - REL_TOL))
     for limit, beads in ((heats.high_limit, over), (heats.low_limit, under)):
         if beads:
-            told = say("passes.put-in", beads=_of_beads(beads), heat=limit.why, count=len(beads))
+            told = say("passes.put-in", beads=of_beads(beads), heat=limit.why, count=len(beads))
             yield Note("out", told, limit.source, "passes")
 
 

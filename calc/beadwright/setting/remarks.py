@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from beadwright.job.job import Job
 from beadwright.job.joint_remarks import joint_remarks
-from beadwright.layers.bead_limits import COLD_LAP_M, shorted_root
+from beadwright.layers.bead_limits import COLD_LAP_M, root_wants_backing, shorted_root
 from beadwright.measures import INCH_M
 from beadwright.phrases import Amount, say
 from beadwright.process.filter_shade import least_shade
@@ -170,7 +170,12 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
             and job.thinner_m > DOWNHILL_TO_M * SAME_PLATE
         ):
             yield Note("stop", say("setting.downhill-laps-cold"), "practice", "position")
+    if root_wants_backing(job, plan.shape):
+        told = say("setting.cored-root-wants-backing", kind=job.wire.traits.phrase)
+        yield Note("stop", told, "practice", "backing")
     if plan.transfer in ("spray", "globular") and falls_through(job, plan):
+        told = say("setting.short-root-not-prequalified")
+        yield Note("caution", told, "aws-d1.1-short", "transfer")
         told = say("setting.root-falls-through", mode=MODE_PHRASES[plan.transfer])
         # Asked for, it is refused; where the choice is ours these settings are for the beads after.
         yield Note("stop" if job.transfer == "spray" else "caution", told, "practice", "gap")

@@ -56,8 +56,8 @@ ROWS: tuple[Row, ...] = (
      "found second-hand"),
     ("aws-d1.1-gap", "AWS D1.1", "7.21.1, gap at fillets", "found second-hand"),
     ("aws-d1.1-convexity", "AWS D1.1", "Table 7.9, convexity", "found second-hand"),
-    ("aws-d1.1-short", "AWS D1.1:2020", "5.5.1, short circuit has no prequalified procedures",
-     "from memory"),
+    ("aws-d1.1-short", "AWS D1.1:2020", "5.5.1 (2015: 3.2.1; the numbers from memory), short "
+     "circuit is not prequalified", "found second-hand"),
     ("aws-d1.1-wind", "AWS D1.1", "wind at gas-shielded welding", "found second-hand"),
     ("aisc-one-pass", "AISC Steel Interchange", "practical one-pass horizontal fillet", "found"),
     ("shortest-way", "R. Bellman, Dynamic programming, 1957", "principle of optimality",

@@ -36,6 +36,21 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Before bead {bead} turn the part and gouge the root to sound metal. What you gouge "
             "out is laid again; it is not counted here."
         ),
+        "passes.below-window": "{beads}: {setting} {value:bare} is below {edge}: {why}.",
+        "passes.above-window": "{beads}: {setting} {value:bare} is above {edge}: {why}.",
+        "passes.below-window-planned": (
+            "{beads}: {setting} {value:bare} is below {edge}: {why}. Planned at {planned}."
+        ),
+        "passes.above-window-planned": (
+            "{beads}: {setting} {value:bare} is above {edge}: {why}. Planned at {planned}."
+        ),
+        "passes.mover-holds": "what {mover} holds {orientation}",
+        "passes.feed-by-hand-fills": "your {feed} of wire fills the bead at that travel",
+        "passes.travel-wants-feed": "it wants {feed} of wire, and {why}",
+        "passes.root-wants-backing": (
+            "{kind} wire does not hold an open root; lay it on a backing"
+        ),
+        "passes.root-not-bridged": "faster than {travel} the bead misses the edges of an open root",
         "passes.fewest": "Fewest",
         "passes.stringers": "Stringers",
         "passes.chip-and-brush": (

@@ -117,8 +117,16 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "At this set point the arc runs {mode}; the windows are for {planned}."
         ),
         "setting.short-not-prequalified": (
-            "Short circuit has no prequalified procedure in AWS D1.1: structural work needs a "
-            "qualified one."
+            "Short circuit is not prequalified in AWS D1.1: structural work needs a procedure "
+            "qualified by test."
+        ),
+        "setting.short-root-not-prequalified": (
+            "The root is planned in short circuit, which is not prequalified in AWS D1.1: "
+            "structural work needs a procedure qualified by test."
+        ),
+        "setting.cored-root-wants-backing": (
+            "{kind:capital} wire does not hold an open root: lay it on a backing. No settings here "
+            "weld that root."
         ),
         "setting.downhill-laps-cold": (
             "Downhill short circuit on plate over 1/4 in: the pool runs under the arc and the bead "

@@ -5,6 +5,8 @@ from __future__ import annotations
 from beadwright import units
 from beadwright.joint.joints import JOINTS
 from beadwright.layers.bead_limits import (
+    BRIDGE_M,
+    BRIDGED_GAP_M,
     COLD_LAP_M,
     LAYER_M,
     ROOT_M,
@@ -15,6 +17,7 @@ from beadwright.layers.bead_limits import (
 from beadwright.layers.layers import CAP_UNDER_FLUSH_M, FLAT_ROOT_M
 from beadwright.measures import INCH_M
 from beadwright.passes.pass_layout import LEAN
+from beadwright.passes.pass_process import BRIDGING_TRAVEL_M_S
 from beadwright.passes.pass_torch import TILT_DEG
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.positions import POSITIONS
@@ -29,6 +32,11 @@ _LAYER = Symbol("S", "section of the layer between the levels u and y", "m²")
 _WIDE = Symbol("b", "width of the layer where it is widest", "m")
 _X = Symbol("x", "along the face, from its middle", "m")
 _Y = Symbol("y", "square to the face, from the root out", "m")
+
+
+def _inches(value_m: float) -> str:
+    return units.show(value_m, "leg", "us")
+
 
 LAYERS = Equation(
     "pass-layers",
@@ -135,9 +143,16 @@ SETTINGS = Equation(
     "bead outside is named.",
     "That of laid metal and current.",
     ("mass-balance", "asme-qw-409"),
-    "Root, fill and cap may each run on settings of their own. An open root under spray is run "
-    f"short circuit, no thicker than {COLD_LAP_M / INCH_M * 16:g}/16 in.",
-    ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root"),
+    "Root, fill and cap may each run on settings of their own. An open root under spray is run in "
+    f"short circuit; no layer in short circuit is thicker than {COLD_LAP_M / INCH_M * 16:g}/16 in. "
+    f"Over a gap wider than {_inches(BRIDGED_GAP_M)} in the root bridges: at least "
+    f"{_inches(BRIDGE_M)} in thick, on the current of plate that thick, and by hand no faster than "
+    f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. Flux-cored wire bridges nothing: it "
+    "wants a backing. After gouging no root is open: the second side runs as the fill.",
+    ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root",
+     "bead_limits.fusing", "bead_limits.bridges", "bead_limits.BRIDGED_GAP_M",
+     "bead_limits.BRIDGE_M", "bead_limits.of_side", "bead_limits.root_wants_backing",
+     "pass_process.BRIDGING_TRAVEL_M_S"),
 )  # fmt: skip
 
 
@@ -159,7 +174,8 @@ def limits_table() -> Table:
         ("position", "root, thick", "layer, thick", "bead, wide", "one-pass fillet planned"),
         rows,
         ("aws-d1.1-5.1", "aisc-one-pass", "practice"),
-        f"Stringers: {_inches(STRINGER_M)} in wide at most, about eight wire diameters. "
+        f"Stringers: {_inches(STRINGER_M)} in wide at most, about eight wire diameters; "
+        "horizontal, every bead after the root is one. "
         "Vertical down and the widths: from memory or common practice.",
         ("bead_limits.ROOT_M", "bead_limits.LAYER_M", "bead_limits.SPLIT_M",
          "bead_limits.STRINGER_M", "bead_limits.COLD_LAP_M"),
@@ -204,10 +220,6 @@ def work_angles_table() -> Table:
         (torch("tee", "flat", "short").source,),
         "From the plate lying down; each bead of several is then turned as above.",
     )
-
-
-def _inches(value_m: float) -> str:
-    return units.show(value_m, "leg", "us")
 
 
 def sections() -> tuple[Section, ...]:
