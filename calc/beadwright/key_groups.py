@@ -71,17 +71,24 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("code", "Code and method", "design_code analysis cross_increase units"),
     ),
     "cost": _groups(
+        ("ask", "First", "wire_price b_wire_price leg weld_length welds volume_by parts shop_rate "
+                         "spatter b_spatter b_change_over compared"),
         ("job", "The job", _JOB),
-        ("volume", "How many", "parts batch months"),
-        ("way-A", "Way A: as you weld now",
-         "name wire dia gas transfer travel_by wfs volts travel wire_price gas_price "
-         "cylinder_price cylinder_gas"),
+        ("volume", "Other counts, batches, payback",
+         "parts_month parts_week arc_hours weld_metal wire_month batch months"),
+        ("way-A", "Way A: wire, gas, settings",
+         "name wire dia gas transfer travel_by wfs volts travel"),
+        ("bought-A", "Way A: spools, gas, tips, rework",
+         "spool_price spool waste gas_price cylinder_price cylinder_gas tip_price tip_life rework "
+         "yearly"),
         ("minutes-A", "Way A: minutes off the arc",
-         "fit_up reposition clean spatter other spool_change factor"),
+         "fit_up reposition clean other spool_change swap factor"),
+        ("cell-A", "Way A: cell, robot or track",
+         "rate load stations clean_stop clean_every tip_change"),
         ("measured-A", "Way A: what you measured", "arc_min laid efficiency gas_flow"),
-        ("small-A", "Way A: waste, rework, tips", "tip_price spool waste rework tip_life yearly"),
-        ("once-B", "Way B: paid once for the change",
-         "b_rolls b_liner b_gas_change b_procedure b_training b_stock"),
+        ("once-B", "Way B: change-over, piece by piece",
+         "b_rolls b_liner b_tips b_gas_change b_regulator b_trial b_procedure b_training b_stock "
+         "b_equipment b_programming"),
         ("rates", "Rates of the shop", "labour overhead energy_price machine_efficiency idle "
                                        "nozzle_price nozzle_life gas_extra grind"),
         ("hours", "Hours of the shop", "welders shift shifts weeks"),
@@ -126,11 +133,10 @@ def key_groups(page: Page) -> tuple[KeyGroup, ...]:
     Args:
         page: The page [-].
     """
-    known = page.fields
-    named = [
-        KeyGroup(each.id, each.title, tuple(key for key in each.keys if key in known))
-        for each in _OWN.get(page.name, ())
-    ]
-    told = {key for each in named for key in each.keys}
+    known, told, named = page.fields, set[str](), list[KeyGroup]()
+    for each in _OWN.get(page.name, ()):
+        keys = tuple(key for key in each.keys if key in known and key not in told)
+        named.append(KeyGroup(each.id, each.title, keys))
+        told.update(keys)
     rest = tuple(key for key in known if key not in told)
     return (*named, *([KeyGroup("rest", "The job and the rest", rest)] if rest else []))

@@ -222,7 +222,7 @@ def test_an_error_stands_beside_its_field(client: FlaskClient, key: str) -> None
     assert "abc" in words(by_id(page, field.attrs["aria-describedby"]))
     assert by_id(page, "batch").attrs["value"] == "17"
     folds = [e for e in elements(page) if e.tag == "details" and field in inside(e)]
-    assert folds
+    assert folds or key.endswith("wire_price")  # what is asked first stands in no fold
     assert all("open" in fold.attrs for fold in folds)
 
 

@@ -55,7 +55,7 @@ class CellEntries:
             2,
             label="Stations",
             help="1, or 2: one is loaded, fitted and cleaned up while the other is welded",
-            blank="1",
+            blank="one",
         )
     )
     clean_stop: float | None = optional(

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from beadwright.typed_number import short
 
+_FIGURE = re.compile(r"[1-9]")
 _PLAIN = re.compile(r"[^\w-]", re.ASCII)
 
 Choices = Sequence[tuple[str, str, str]]
@@ -84,6 +85,17 @@ class Entry:
         """Id of its element."""
         return _PLAIN.sub("-", self.key)
 
+    @property
+    def holds(self) -> str:
+        """What it now says in a word or two; empty where it is worked out, or as another way."""
+        if self.options:
+            words = (o.word for o in self.options if o.chosen and o.value not in ("", "auto"))
+            return next(words, "")
+        text = self.value or self.blank
+        if not self.value and (not _FIGURE.search(text) or text.startswith("ours")):
+            return ""
+        return text if self.words else f"{self.label.partition(',')[0].lower()} {text}"
+
 
 @dataclass(frozen=True, slots=True)
 class EntryGroup:
@@ -104,6 +116,11 @@ class EntryGroup:
     open: bool = False
     links: tuple[tuple[str, str], ...] = ()
     words: str = ""
+
+    @property
+    def holds(self) -> str:
+        """What its entries now say, in a line."""
+        return " · ".join(entry.holds for entry in self.entries if entry.holds)
 
 
 def entry_group(

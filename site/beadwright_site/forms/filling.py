@@ -100,7 +100,9 @@ class Form:
             other=other,
         )
 
-    def choice(self, key: str, choices: Choices, blank: str = "", label: str = "") -> Entry:
+    def choice(
+        self, key: str, choices: Choices, blank: str = "", label: str = "", *, chosen: str = ""
+    ) -> Entry:
         """Return an entry with choices.
 
         Args:
@@ -108,8 +110,10 @@ class Form:
             choices: Value, word and a word under it.
             blank: Word of the choice that leaves it blank; none if empty.
             label: What it is, where its field does not say.
+            chosen: What is chosen where nothing says so; empty: its default.
         """
-        return self.entry(key, label, options=options_of(choices, self.wanted(key), blank))
+        wanted = self.wanted(key) or chosen
+        return self.entry(key, label, options=options_of(choices, wanted, blank))
 
     def gas(self, key: str, label: str, blank: str = "") -> Entry:
         """Return the entry of a gas: the usual ones to tap, and a line for any other mix.

@@ -24,7 +24,7 @@ from beadwright.reading.queries import messages_of
 from beadwright_site.forms.labels import kept_fields, label_of
 from beadwright_site.forms.typed import read_entries
 
-OF_WIRE = ("wire_price",)
+OF_WIRE = ("wire_price", "spool_price")
 OF_GAS = ("gas_price", "cylinder_price")
 """Prices kept with what they are the price of."""
 
@@ -33,7 +33,7 @@ CIRCUIT = ("supply", "phase", "power_factor", "breaker", "cord", "cord_length", 
 LEADS = ("cable", "cable_length")
 SHOWN = ("units", "currency")
 
-RATES = ("labour", "overhead", "energy_price", "machine_efficiency", "idle")
+RATES = ("shop_rate", "labour", "overhead", "energy_price", "machine_efficiency", "idle")
 BOUGHT = ("spool", "waste", "tip_price", "tip_life", "nozzle_price", "nozzle_life", "cylinder_gas",
           "gas_extra")  # fmt: skip
 MINUTES = ("fit_up", "reposition", "clean", "spatter", "other", "spool_change", "rework", "grind")

@@ -1,40 +1,41 @@
-"""The form of the Cost page: the job, each way, what the shop pays, how sure each figure is."""
+"""The form of the Cost page: what is asked first, then the rest in groups, folded."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 
+from beadwright.key_groups import KeyGroup, key_groups
 from beadwright.money.cost_page import CostAnswer
-from beadwright.money.cost_query import ONCE_KEYS, PREFIXES, WAY_KEYS, CostQuery
+from beadwright.money.cost_query import ONCE_KEYS, PREFIXES, WAY_JOB_KEYS, WAY_KEYS, CostQuery
 from beadwright.money.demo_prices import INVENTED, invented_in_use
+from beadwright.pages import PAGES
 from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
 from beadwright_site.forms.filling import Filling, Form
-from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
+from beadwright_site.forms.job_entries import job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.page_form import PageForm
 from beadwright_site.forms.wire_options import size_options
 from beadwright_site.links import query_of
+from beadwright_site.pages.cost.volume_form import volume_entries
 
-JOB_KEYS = (*JOINT, "position", "weld_length", "welds")
-FIRST_WAY = ("wire", "dia", "gas", "transfer", "travel_by")
-BY_HAND = ("wfs", "volts", "travel")
+GROUPS: Mapping[str, KeyGroup] = {each.id: each for each in key_groups(PAGES["cost"])}
+"""Keys by group."""
+
+OF_WAY = ("way", "bought", "minutes", "cell", "measured")
+"""Groups that each way has."""
+
 ALIKE = (
     ("equal-amps", "Equal amps", ""),
     ("equal-travel", "Equal travel", ""),
     ("as-run", "Each as usually run", ""),
     ("measured", "What I measured", "typed for the way"),
 )
-VOLUME = ("parts", "batch", "months")
-PRICES = ("wire_price", "gas_price", "cylinder_price", "cylinder_gas", "tip_price")
-MINUTES = ("fit_up", "reposition", "clean", "spatter", "other", "spool_change", "factor")
-MEASURED = ("arc_min", "laid", "efficiency", "gas_flow")
-SMALL = ("spool", "waste", "rework", "tip_life", "yearly")
-RATES = ("labour", "overhead", "energy_price", "machine_efficiency", "idle", "nozzle_price",
-         "nozzle_life", "gas_extra", "grind")  # fmt: skip
-HOURS = ("welders", "shift", "shifts", "weeks")
-SHOP_KEYS = (*VOLUME, *RATES, *HOURS, "currency")
-SURE = ("swing_rates", "swing_prices", "swing_feed", "swing_minutes", "swing_volume", "swing_once",
-        "swing_size", "seed", "currency")  # fmt: skip
+"""How later ways are run beside the first."""
+
+MEASURED = "Weigh and time it: it outranks what is worked out."
+FACTOR = "Clean-up is asked above. An operating factor holds all of them, clean-up too."
+CELL = "With two stations the longer of torch and hands rules."
 
 
 def prefixes_in(typed: Mapping[str, str]) -> tuple[str, ...]:
@@ -58,7 +59,7 @@ def form_of(filling: Filling, found: CostAnswer | None) -> Form:
     kept_as: dict[str, str] = {}
     for prefix in prefixes_in(typed):
         wire, gas = way_buys(prefix, typed, held)
-        keys = WAY_KEYS if prefix else (*WAY_KEYS, *SHOP_KEYS)
+        keys = WAY_KEYS if prefix else CostQuery.fields_for({})
         kept_as |= {prefix + key: keep_name(prefix + key, wire, gas) for key in keys}
     return Form(filling, CostQuery.fields_for(typed), invented, kept_as)
 
@@ -66,51 +67,91 @@ def form_of(filling: Filling, found: CostAnswer | None) -> Form:
 def cost_form(filling: Filling, found: CostAnswer | None) -> PageForm:
     """Return the form filled with what was typed; arguments as of ``form_of``."""
     form, typed = form_of(filling, found), filling.typed
-    fields = job_entries(filling, found.ways[0].dialled if found is not None else None)
+    job = job_entries(filling, found.ways[0].dialled if found is not None else None)
     ways = prefixes_in(typed)
+    first = _asked_first(form, job, found)
+    asked = {entry.key for entry in first}
+    joint = [job[key] for key in GROUPS["job"].keys if key not in asked and not job[key].hidden]
     groups = [
-        entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
-        entry_group("volume", "How many", [
-            *(form.entry(key) for key in VOLUME),
-            form.choice("compared", ALIKE, "As such wires are"),
-        ]),
-    ]  # fmt: skip
+        entry_group("ask", "What the answer hangs on", first, is_open=True),
+        entry_group("job", "The job", joint),
+        entry_group("volume", "Batches, payback", [form.entry("batch"), form.entry("months")]),
+    ]
     for prefix in ways:
-        groups += _way_groups(form, prefix, fields, typed)
-    groups[-1] = _with_link(groups[-1], ways, typed, fields["wire"].value)
+        groups += _way_groups(form, prefix, job)
+    groups[-1] = _with_link(groups[-1], ways, typed, job["wire"].value)
     groups += [
-        entry_group("rates", "Rates of the shop", [form.entry(key) for key in RATES]),
-        entry_group("hours", "Hours of the shop", [form.entry(key) for key in HOURS]),
-        entry_group("sure", "How far each may be off", [
-            *(form.entry(key) for key in SURE),
-            fields["units"],
-        ]),
+        entry_group(id, GROUPS[id].title, [
+            job[key] if key == "units" else form.entry(key) for key in GROUPS[id].keys
+        ])
+        for id in ("rates", "hours", "sure")
     ]  # fmt: skip
     return PageForm(tuple(groups))
 
 
-def _way_groups(
-    form: Form, prefix: str, fields: Mapping[str, Entry], typed: Mapping[str, str]
-) -> Iterator[EntryGroup]:
+def _asked_first(
+    form: Form, job: Mapping[str, Entry], found: CostAnswer | None
+) -> tuple[Entry, ...]:
+    """The questions the answer hangs on, in the order a shop is asked them."""
+    wires = [_wire(form, found, at) for at in (0, 1)]
+    prices = [form.entry(f"{prefix}wire_price", f"{letter}: {wire}")
+              for prefix, letter, wire in zip(PREFIXES, "AB", wires, strict=False)]  # fmt: skip
+    spatter = [form.entry(f"{prefix}spatter", f"Clean-up, {letter}")
+               for prefix, letter in zip(PREFIXES, "AB", strict=False)]  # fmt: skip
+    size = [job[key] for key in ("leg", "weld_length", "welds") if not job[key].hidden]
+    return (
+        *prices,
+        *size,
+        form.entry("shop_rate", blank=_shop_rate(form, found)),
+        *volume_entries(form, found),
+        form.entry("b_change_over", blank=_change_over(found)),
+        *spatter,
+        form.choice("compared", ALIKE, "As such wires are"),
+    )
+
+
+def _wire(form: Form, found: CostAnswer | None, at: int) -> str:
+    """The wire of a way as its price is asked."""
+    if found is not None:
+        return found.ways[at].dialled.job.wire.type.name
+    return form.wanted(f"{PREFIXES[at]}wire") or form.wanted("wire")
+
+
+def _shop_rate(form: Form, found: CostAnswer | None) -> str:
+    """What labor and overhead come to, where the two are not asked in one."""
+    if found is None:
+        return ""
+    rate = (found.query.labour + found.query.overhead) * 3600
+    return f"{rate:g}/h"
+
+
+def _change_over(found: CostAnswer | None) -> str:
+    """What the pieces of the second way's change-over come to."""
+    return f"{found.ways[1].way.once:,.0f}: its pieces" if found is not None else ""
+
+
+def _way_groups(form: Form, prefix: str, job: Mapping[str, Entry]) -> Iterator[EntryGroup]:
     letter = prefix[:1].upper() or "A"
-    title = "Way A: as you weld now" if not prefix else f"Way {letter}"
-
-    def entry(key: str) -> Entry:
-        return form.entry(prefix + key)
-
-    weld = [_of_way(form, prefix, fields[key]) for key in (*FIRST_WAY, *BY_HAND)]
-    prices = [*map(entry, PRICES[: 4 if not prefix else 3])]
-    yield entry_group(f"way-{letter}", title, [entry("name"), *weld, *prices])
-    minutes = [*map(entry, MINUTES)]
-    measured = [*map(entry, MEASURED)]
-    small = [*map(entry, (*PRICES[4:], *SMALL))]
-    yield entry_group(f"minutes-{letter}", f"Way {letter}: minutes off the arc", minutes)
-    yield entry_group(f"measured-{letter}", f"Way {letter}: what you measured", measured,
-                 "Weigh and time it: it outranks what is worked out.")  # fmt: skip
-    yield entry_group(f"small-{letter}", f"Way {letter}: waste, rework, tips", small)
+    later = prefix in PREFIXES[2:]
+    words = {"measured": MEASURED, "minutes": FACTOR, "cell": CELL}
+    for name in OF_WAY:
+        group = GROUPS[f"{name}-A"]
+        keys = list(group.keys)
+        if later and name == "bought":
+            keys.insert(0, "wire_price")
+        if later and name == "minutes":
+            keys.insert(0, "spatter")
+        entries = [
+            _of_way(form, prefix, job[key]) if key in WAY_JOB_KEYS else form.entry(prefix + key)
+            for key in keys
+        ]
+        title = group.title.replace("Way A", f"Way {letter}")
+        yield entry_group(f"{name}-{letter}", title, entries, words.get(name, ""))
     if prefix:
-        once = [*map(entry, ONCE_KEYS)]
-        yield entry_group(f"once-{letter}", f"Way {letter}: paid once for the change", once)
+        group = GROUPS["once-B"]
+        keys = [f"{prefix}{key}" for key in ONCE_KEYS if later or key != "change_over"]
+        title = group.title.replace("Way B", f"Way {letter}")
+        yield entry_group(f"once-{letter}", title, [form.entry(key) for key in keys])
 
 
 def _of_way(form: Form, prefix: str, field: Entry) -> Entry:
@@ -145,4 +186,4 @@ def _with_link(
         last = ways[-1]
         less = {key: text for key, text in typed.items() if not key.startswith(last)}
         links.append((f"Take out way {last[0].upper()}", query_of(less)))
-    return EntryGroup(group.key, group.title, group.entries, group.open, tuple(links), group.words)
+    return replace(group, links=tuple(links))

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.money.cost_page import Comparison, CostAnswer
+from beadwright.money.cycle import what_rules
 from beadwright.money.even_sentences import FAR_MONTHS, MUST_LAY, PAYS_NO_FASTER
 from beadwright.money.swings import Swing
 from beadwright.units import System
@@ -38,6 +39,7 @@ class Card:
         measured: True if its arc time or laid metal was measured.
         delivers: True if the shop has the hours.
         hours: Whether the shop can deliver, in a sentence.
+        rules: What rules the time of a part, in a sentence.
         facts: Its hours: name and number.
     """
 
@@ -54,6 +56,7 @@ class Card:
     measured: bool
     delivers: bool
     hours: str
+    rules: str
     facts: tuple[tuple[str, str], ...]
 
 
@@ -148,6 +151,7 @@ def cards(found: CostAnswer) -> tuple[Card, ...]:
                 planned.measured,
                 held.delivers,
                 worded(held.phrase, found.units),
+                worded(what_rules(planned.way), found.units),
                 facts,
             )
         )
