@@ -116,7 +116,8 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("set", "Set on the machine", "wfs volts travel ctwd"),
     ),
     "shop": _groups(
-        ("machine", "Machine", "machine_amps machine_volts rated_amps duty machine_efficiency"),
+        ("machine", "Machine", "machine_amps machine_volts rated_amps duty plate_amps "
+                               "machine_efficiency"),
         ("circuit", "Circuit",
          "supply phase power_factor breaker cord cord_length generator"),
         ("leads", "Welding leads", "cable cable_length"),

@@ -41,6 +41,9 @@ CHANGES: tuple[Change, ...] = (
             "turn a plate half as far as two.",
             "Supplies: tap the size of the bottle and read its gauge, without its water volume. "
             "Packages and cylinders last in weeks worked.",
+            "Shop: over 135% of its rating a breaker does not hold, and Shop says so. The amps of "
+            "the plate and of this job are told apart, a cord goes by its phases, a generator by "
+            "its starts. Where something does not hold, tap what would.",
             "A mistyped entry in an address is refused, and the nearest one named. It used to be "
             "left aside.",
             "Cost says how sure it is: pays, probably pays, even or does not pay, in so many of "

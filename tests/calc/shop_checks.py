@@ -6,7 +6,7 @@ Standard library and beadwright only; see ``reference_rows``.
 
 from __future__ import annotations
 
-from beadwright.machine import conductors
+from beadwright.machine import conductors, supply_checks
 from beadwright.money import break_even, cost, cost_page
 from beadwright.money.way import Rates, Way, off_arc
 from beadwright.power import duty_cycle, primary
@@ -222,3 +222,18 @@ def cord_a(conductor: str) -> float:
     found = conductors.conductor_of(conductor).cord_a
     assert found is not None
     return found
+
+
+def cord_single_a(conductor: str) -> float:
+    found = conductors.cord_amps(conductors.conductor_of(conductor), 1)
+    assert found is not None
+    return found
+
+
+def rated_v(current_a: float) -> float:
+    return primary.rated_volts(current_a)
+
+
+def breaker_trips_at(twice_a: float) -> float:
+    """Return the minutes within which a breaker of a rating trips at twice its rating."""
+    return next(t for a, t in supply_checks.TRIPS_AT_TWICE_S.items() if twice_a <= a) / 60

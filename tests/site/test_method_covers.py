@@ -35,11 +35,12 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
     "a table of sizes or names": (
         "conductors.AWG_NUMBERS", "conductors.CONDUCTORS", "cylinder_sizes.BOTTLES",
         "cylinder_sizes.CYLINDERS",
-        "positions.POSITIONS",
+        "positions.POSITIONS", "shop_ways.BREAKERS_A",
         "spools.PACKAGES_KG", "spools.packages", "spools.packages_sold", "wires.INCH_SIZES_M",
     ),
     "a printed table, shown on its page with its source": (
-        "conductors.CORD_AMPS", "conductors.IEC_CORD_AMPS", "conductors.IEC_OHM_KM",
+        "conductors.CORD_AMPS", "conductors.CORD_AMPS_SINGLE",
+        "conductors.IEC_CORD_AMPS", "conductors.IEC_OHM_KM",
         "preheat.INTERPASS_K",
     ),
     "says in words what is told here": (

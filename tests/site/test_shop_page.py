@@ -43,13 +43,31 @@ def test_the_page_shows_the_checks_of_the_core(client: FlaskClient, query: str) 
     assert ("too much" in head) == (not found.holds)
     assert ("hold this job" in head) == all(check.held == "holds" for check in found.checks)
     assert f"{found.on_s / 60:.1f} min on" in head
-    assert f"{found.primary_a:.0f} A" in head
+    assert f"{found.drawn.primary_a:.0f} A" in head
 
 
 def test_a_job_too_much_is_flagged_first(client: FlaskClient) -> None:
     page = client.get(f"/shop/?{QUERIES[1]}").text
     assert words(by_id(page, "holds")).startswith("This job is too much: ")
     assert "fails" in [e.attrs.get("class") for e in elements(page) if e.tag == "li"]
+
+
+def test_ways_out_are_taps_that_lead_to_a_page_that_holds(client: FlaskClient) -> None:
+    page = client.get("/shop/?leg=5/16in&breaker=30A&arc_share=20%25").text
+    head = by_id(page, "holds")
+    links = [e for e in elements(page) if e.tag == "a" and e.attrs.get("class") == "way"]
+    assert "Any one of these makes it hold" in words(head)
+    assert len(links) >= 2
+    for link in links:
+        after = client.get("/shop/?" + link.attrs["data-query"]).text
+        assert "hold this job" in words(by_id(after, "holds")), words(link)
+
+
+def test_the_generator_is_shown_what_it_must_give(client: FlaskClient) -> None:
+    head = words(by_id(client.get("/shop/?leg=5/16in&generator=20kVA").text, "holds"))
+    found = answer("shop", "leg=5/16in&generator=20kVA").circuit.drawn.apparent_va / 1000
+    assert f"{found:.1f} kVAthis job, steady" in head
+    assert f"{1.35 * found:.1f} kVAthis job, at a start" in head
 
 
 @pytest.mark.parametrize("key", ["breaker", "labour", "cable_length", "tip_life"])

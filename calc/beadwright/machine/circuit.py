@@ -2,74 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
-from types import MappingProxyType
-from typing import Literal
 
-from beadwright.machine.conductors import WARM_K, Conductor, resistance, volts_lost
-from beadwright.machine.power_source import Load, Machine
-from beadwright.phrases import Amount, Parameter, Phrase, say
+from beadwright.machine.check import Check, Held
+from beadwright.machine.conductors import volts_lost
+from beadwright.machine.power_source import Drawn, Load, Machine
+from beadwright.machine.supply_checks import supply_checks
+from beadwright.phrases import Amount, Parameter, say
 from beadwright.power.duty_cycle import PERIOD_S, current_at, duty_at, minutes_on
 from beadwright.power.primary import (
     apparent_power,
     effective_current,
     line_factor,
     primary_current,
+    rated_volts,
 )
-
-Held = Literal["holds", "close", "fails"]
 
 MOST_CABLE_VOLTS = 4.0
 """Most volts to lose in the welding leads [V]. Source: AWS fact sheet no. 39."""
-
-MOST_CORD_SHARE = 0.05
-"""Most of the supply's volts to lose in the cord [-]. Common practice."""
-
-GENERATOR_ROOM = 0.8
-"""Share of a generator's rating that an arc, going on and off, may load [-]. Common practice."""
-
-
-_CHECKS: Mapping[str, Phrase] = MappingProxyType(
-    {
-        "current": say("machine.current"),
-        "arc": say("machine.arc"),
-        "share": say("machine.share"),
-        "cable": say("machine.cable"),
-        "breaker": say("machine.breaker"),
-        "cord": say("machine.cord"),
-        "cord_drop": say("machine.cord-lost"),
-        "generator": say("machine.generator"),
-    }
-)
-
-
-@dataclass(frozen=True, slots=True)
-class Check:
-    """One thing that must carry the job.
-
-    Attributes:
-        key: Its id: current, arc, share, cable, breaker, cord, cord_drop, generator.
-        held: holds, close or fails.
-        measure: Kind of quantity.
-        asked: What the job asks [SI].
-        limit: What holds [SI].
-        phrase: The same in a sentence; what to do where it does not hold.
-        source: Source id.
-    """
-
-    key: str
-    held: Held
-    measure: str
-    asked: float
-    limit: float
-    phrase: Phrase
-    source: str
-
-    @property
-    def name(self) -> Phrase:
-        """What it is called."""
-        return _CHECKS[self.key]
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,10 +36,9 @@ class Circuit:
         all_day_a: Current it holds without a break [A].
         cable_v: Volts lost in the welding leads, or None without a size [V].
         machine_v: Volts to set at the machine so that the arc has its own [V].
-        primary_a: Current drawn while the arc burns [A].
-        effective_a: Steady current that heats as much [A].
-        apparent_va: Volt-amps drawn while the arc burns [VA].
-        worked_duty: Duty cycle the effective current is for [-].
+        drawn: What this job draws from the supply.
+        rated: What the machine draws at its rating.
+        worked_duty: Duty cycle the job's effective current is for [-].
         checks: Everything that has to carry it.
     """
 
@@ -100,9 +50,8 @@ class Circuit:
     all_day_a: float
     cable_v: float | None
     machine_v: float
-    primary_a: float
-    effective_a: float
-    apparent_va: float
+    drawn: Drawn
+    rated: Drawn
     worked_duty: float
     checks: tuple[Check, ...]
 
@@ -126,11 +75,8 @@ def circuit(machine: Machine, load: Load) -> Circuit:
     if machine.cable is not None:
         cable = volts_lost(machine.cable, machine.cable_m, load.current_a)
     volts = load.volts + (cable or 0.0)
-    output = volts * load.current_a
-    primary = primary_current(
-        output, machine.efficiency, machine.power_factor, machine.supply_v, machine.phases
-    )
     worked = min(duty, load.share) if load.share is not None else duty
+    rated_w = machine.rated_a * rated_volts(machine.rated_a)
     found = Circuit(
         machine=machine,
         load=load,
@@ -140,17 +86,30 @@ def circuit(machine: Machine, load: Load) -> Circuit:
         all_day_a=current_at(1.0, machine.rated_a, machine.duty),
         cable_v=cable,
         machine_v=volts,
-        primary_a=primary,
-        effective_a=effective_current(primary, worked),
-        apparent_va=apparent_power(output, machine.efficiency, machine.power_factor),
+        drawn=_drawn(machine, volts * load.current_a, worked),
+        rated=_drawn(machine, rated_w, machine.duty),
         worked_duty=worked,
         checks=(),
     )
     return _checked(found)
 
 
+def _drawn(machine: Machine, output_w: float, duty: float) -> Drawn:
+    """What the machine draws for an output: by its plate where that is written."""
+    efficiency, factor = machine.efficiency, machine.power_factor
+    if machine.plate_a is not None:
+        plate_va = machine.plate_a * machine.supply_v * line_factor(machine.phases)
+        efficiency, factor = machine.rated_a * rated_volts(machine.rated_a) / plate_va, 1.0
+    primary = primary_current(output_w, efficiency, factor, machine.supply_v, machine.phases)
+    return Drawn(primary, effective_current(primary, duty),
+                 apparent_power(output_w, efficiency, factor))  # fmt: skip
+
+
 def _checked(found: Circuit) -> Circuit:
-    return replace(found, checks=(*_of_machine(found), *_of_leads(found), *_of_supply(found)))
+    return replace(
+        found,
+        checks=(*_of_machine(found), *_of_leads(found), *supply_checks(found.machine, found.drawn)),
+    )
 
 
 def _of_machine(found: Circuit) -> Iterator[Check]:
@@ -211,65 +170,3 @@ def _of_leads(found: Circuit) -> Iterator[Check]:
     )
     yield Check("cable", "holds" if fits else "close", "volts", lost,
                 MOST_CABLE_VOLTS, told, "four-volts")  # fmt: skip
-
-
-def _of_supply(found: Circuit) -> Iterator[Check]:
-    machine, primary, steady = found.machine, found.primary_a, found.effective_a
-    if machine.breaker_a is not None:
-        yield _breaker(machine.breaker_a, primary, steady)
-    if machine.cord is not None:
-        if machine.cord.cord_a is not None:
-            fits = steady <= machine.cord.cord_a
-            told = say(
-                "machine.cord-carries" if fits else "machine.cord-too-thin",
-                cord=machine.cord.name,
-                most=Amount(machine.cord.cord_a, "current"),
-                asked=Amount(steady, "current"),
-            )
-            yield Check("cord", "holds" if fits else "fails", "current", steady,
-                        machine.cord.cord_a, told, "nec-400.5")  # fmt: skip
-        yield _cord_drop(machine, machine.cord, primary)
-    if machine.generator_va is not None:
-        yield _generator(machine.generator_va, found.apparent_va)
-
-
-def _breaker(breaker: float, primary: float, steady: float) -> Check:
-    held: Held = "holds"
-    drawn: dict[str, Parameter] = {
-        "drawn": Amount(primary, "current"),
-        "breaker": Amount(breaker, "current"),
-    }
-    heats_like = Amount(steady, "current")
-    told = say("machine.breaker-holds", **drawn)
-    if steady > breaker:
-        held = "fails"
-        told = say("machine.breaker-trips", **drawn, heats_like=heats_like)
-    elif primary > breaker:
-        held = "close"
-        told = say("machine.long-weld-trips", **drawn, heats_like=heats_like)
-    return Check("breaker", held, "current", primary, breaker, told, "nec-630")
-
-
-def _cord_drop(machine: Machine, cord: Conductor, primary: float) -> Check:
-    ways = 2.0 if machine.phases == 1 else line_factor(3)
-    lost = primary * resistance(cord, machine.cord_m, WARM_K) * ways
-    most = MOST_CORD_SHARE * machine.supply_v
-    fits = lost <= most
-    told = say(
-        "machine.cord-drop" if fits else "machine.cord-drop-soft-arc",
-        lost=Amount(lost, "volts"),
-        supply=Amount(machine.supply_v, "volts"),
-    )
-    return Check("cord_drop", "holds" if fits else "close", "volts",
-                 lost, most, told, "copper-annealed")  # fmt: skip
-
-
-def _generator(rating: float, asked: float) -> Check:
-    held: Held = "holds"
-    key = "machine.generator-holds"
-    if asked > rating:
-        held, key = "fails", "machine.generator-stalls"
-    elif asked > GENERATOR_ROOM * rating:
-        held, key = "close", "machine.generator-close"
-    told = say(key, drawn=Amount(asked, "power"), gives=Amount(rating, "power"))
-    return Check("generator", held, "power", asked, rating, told, "machine-efficiency")

@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from beadwright.errors import UnknownEntryError, require_positive
 from beadwright.measures import INCH_M
+from beadwright.power.primary import Phases
 
 COPPER_OHM_M = 1 / 58 * 1e-6
 """Resistivity of annealed copper at 20 °C [Ω·m]. Source: IEC 60028, 1/58 Ω·mm²/m."""
@@ -47,15 +48,27 @@ CORD_AMPS: Mapping[str, float] = MappingProxyType(
         "3 AWG": 70, "2 AWG": 80, "1 AWG": 95,
     }
 )  # fmt: skip
-"""Current of a flexible cord with three wires loaded [A].
+"""Current of a flexible cord with three wires carrying, as for three phase [A].
 
-Source: NFPA 70 Table 400.5(A)(1), column A, from memory. A single-phase cord carries somewhat more.
+Source: NFPA 70 (NEC), 2011 and later Table 400.5(A)(1), before that 400.5(A), column A; 14 to 2 AWG
+found second-hand, 3 and 1 AWG from memory.
+"""
+
+CORD_AMPS_SINGLE: Mapping[str, float] = MappingProxyType(
+    {
+        "14 AWG": 18, "12 AWG": 25, "10 AWG": 30, "8 AWG": 40, "6 AWG": 55, "4 AWG": 70,
+        "2 AWG": 95,
+    }
+)  # fmt: skip
+"""Current of a flexible cord with two wires carrying, as for single phase [A].
+
+Source: as ``CORD_AMPS``, column B; found second-hand. Sizes that are not here go by column A.
 """
 
 IEC_CORD_AMPS: Mapping[str, float] = MappingProxyType(
     {"1.5 mm2": 16, "2.5 mm2": 20, "4 mm2": 30, "6 mm2": 37, "10 mm2": 52, "16 mm2": 69}
 )
-"""Current of a flexible rubber cord with three wires loaded [A].
+"""Current of a flexible rubber cord with three wires carrying; single phase counts by it too [A].
 
 Source: HD 516 / IEC 60364-5-52 rounded down, from memory: the cord's own sheet rules.
 """
@@ -69,7 +82,8 @@ class Conductor:
         name: As 2/0 AWG or 50 mm2.
         section_m2: Copper section [m²].
         ohm_m: Resistance at 20 °C [Ω/m].
-        cord_a: What a cord of this size carries, or None where our table has none [A].
+        cord_a: What a cord of this size carries with three wires loaded, or None where our table
+            has none [A].
     """
 
     name: str
@@ -121,6 +135,20 @@ def conductor_of(name: str) -> Conductor:
     if found is None:
         raise UnknownEntryError(f"{name} is not in the table; it has {', '.join(CONDUCTORS)}")
     return found
+
+
+def cord_amps(conductor: Conductor, phases: Phases) -> float | None:
+    """Return what a flexible cord of a size carries [A]; None where our tables have none.
+
+    Source: ``CORD_AMPS_SINGLE`` for single phase, two wires carrying; else ``CORD_AMPS``,
+    ``IEC_CORD_AMPS``.
+
+    Args:
+        conductor: Its size [-].
+        phases: 1 or 3 [-].
+    """
+    single = CORD_AMPS_SINGLE.get(conductor.name) if phases == 1 else None
+    return conductor.cord_a if single is None else single
 
 
 def resistance(conductor: Conductor, length_m: float, warmer_k: float = 0.0) -> float:

@@ -14,6 +14,7 @@ class Machine:
 
     Attributes:
         rated_a: Rated current [A].
+        plate_a: Most current it draws by its plate (I1max), or None if not written [A].
         duty: Duty cycle at it [-].
         most_a: Most current it gives, or None if not written [A].
         efficiency: Output power over power drawn [-].
@@ -29,6 +30,7 @@ class Machine:
     """
 
     rated_a: float
+    plate_a: float | None
     duty: float
     most_a: float | None
     efficiency: float
@@ -41,6 +43,21 @@ class Machine:
     generator_va: float | None
     cable: Conductor | None
     cable_m: float
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """What a machine draws from its supply.
+
+    Attributes:
+        primary_a: Current while the arc burns [A].
+        effective_a: Steady current that heats as much [A].
+        apparent_va: Volt-amps while the arc burns [VA].
+    """
+
+    primary_a: float
+    effective_a: float
+    apparent_va: float
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,18 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Any
 
-from beadwright.errors import FieldErrors
-from beadwright.job.job import PowerSource
 from beadwright.job.page_query import PageAnswered, PageQuery, read_page
 from beadwright.machine.circuit import Circuit, circuit
-from beadwright.machine.power_source import Load, Machine
-from beadwright.machine.shop_query import DEMO_RATED_A, ShopQuery
-from beadwright.phrases import say
+from beadwright.machine.shop_load import dialled_for, load_of, machine_of
+from beadwright.machine.shop_query import ShopQuery
+from beadwright.machine.shop_ways import shop_ways_out
+from beadwright.phrases import Amount, Phrase, say
 from beadwright.results import Level, Note
-from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.dial_in import DialIn
+from beadwright.setting.ways_out import WayOut
 
 STANDS_IN = "machine.demo-stands-in"
 """Id of what is said of the figures that are still the invented ones."""
@@ -31,12 +31,14 @@ class ShopAnswer(PageAnswered):
         query: The query as read.
         dialled: The job as dialled in.
         circuit: What machine and circuit do with it.
+        ways_out: Single changes that make it hold, where it does not.
         notes: Notes, the most severe first.
     """
 
     query: ShopQuery
     dialled: DialIn
     circuit: Circuit
+    ways_out: tuple[WayOut, ...]
 
 
 def shop_answer(query: str, kept: Mapping[str, Any] | None = None) -> ShopAnswer:
@@ -50,39 +52,10 @@ def shop_answer(query: str, kept: Mapping[str, Any] | None = None) -> ShopAnswer
         FieldErrors: With each field's messages.
     """
     read = read_page(ShopQuery, query, kept)
-    # This page says what the machine cannot give, so the job is dialled in without its limits.
-    dialled = dial_in(
-        replace(read.job, machine_amps_a=None, machine_volts_v=None, source=PowerSource())
-    )
-    found = circuit(_machine(read), _load(read, dialled))
-    return ShopAnswer("shop", read, dialled, found, notes=tuple(_notes(read, found)))
-
-
-def _machine(read: ShopQuery) -> Machine:
-    return Machine(
-        rated_a=read.rated_amps or read.machine_amps or DEMO_RATED_A,
-        duty=read.duty,
-        most_a=read.machine_amps,
-        efficiency=read.machine_efficiency,
-        power_factor=read.power_factor,
-        supply_v=read.supply,
-        phases=3 if read.phase == "3" else 1,
-        breaker_a=read.breaker,
-        cord=read.cord,
-        cord_m=read.cord_length,
-        generator_va=read.generator,
-        cable=read.cable,
-        cable_m=read.cable_length,
-    )
-
-
-def _load(read: ShopQuery, dialled: DialIn) -> Load:
-    point, travel, job = dialled.point, dialled.settings.travel.value, dialled.job
-    if point is None or travel is None:
-        text = "No setting holds every limit of this job. Write the feed you run."
-        raise FieldErrors({"wfs": [text]})
-    current = read.amps or point.current_a
-    return Load(current, point.volts, job.weld_length_m / travel, read.arc_share)
+    dialled = dialled_for(read)
+    found = circuit(machine_of(read), load_of(read, dialled))
+    out = shop_ways_out(read, dialled, found)
+    return ShopAnswer("shop", read, dialled, found, out, notes=tuple(_notes(read, found)))
 
 
 def _notes(read: PageQuery, found: Circuit) -> Iterator[Note]:
@@ -101,14 +74,27 @@ def _notes(read: PageQuery, found: Circuit) -> Iterator[Note]:
             "i2t",
             "duty",
         )
-    yield Note(
-        "caution",
-        say("machine.electrician"),
-        "nec-630",
-    )
+    if found.machine.generator_va is not None:
+        yield Note("caution", say("machine.generator-mind"), "generator-rule", "generator")
+    yield Note("note", _by_plate(found), "nec-630", "plate_amps")
+    yield Note("caution", say("machine.electrician"), "nec-630")
     demo = demo_keys(read)
     if demo:
         yield Note("caution", say(STANDS_IN, keys=demo), "invented")
+
+
+def _by_plate(found: Circuit) -> Phrase:
+    """What a circuit is sized by: the machine at its rating, not this job."""
+    rated = found.rated
+    return say(
+        "machine.plate-rules-circuit",
+        rated=Amount(found.machine.rated_a, "current"),
+        primary=Amount(rated.primary_a, "current"),
+        heats_like=Amount(rated.effective_a, "current"),
+        duty=found.machine.duty,
+        volt_amps=Amount(rated.apparent_va, "power"),
+        drawn=Amount(found.drawn.primary_a, "current"),
+    )
 
 
 def demo_keys(read: PageQuery) -> tuple[str, ...]:

@@ -31,6 +31,17 @@ class ShopQuery(PageQuery):
             help="rated current on the plate; blank: the most current", blank=f"{DEMO_RATED_A:g}"
         )
     )
+    plate_amps: float | None = optional(
+        Measured(
+            "current",
+            "5A",
+            "300A",
+            "smallest to largest wire power source",
+            label="Amps it draws, on its plate",
+            help="most current it draws by its plate (I1max), at the supply below",
+            blank="not written",
+        )
+    )
     duty: float = required(
         JOB_FIELDS["duty"].but(help="duty cycle at the rated current", blank="", default="60%")
     )
@@ -93,8 +104,8 @@ class ShopQuery(PageQuery):
             "1kW",
             "1000kW",
             "hand-carried to trailer",
-            label="Generator, if any",
-            help="rating of the generator; blank: mains",
+            label="Generator: rated running kW or kVA",
+            help="running rating of the generator, kW or kVA; blank: mains",
             blank="on the mains",
         )
     )

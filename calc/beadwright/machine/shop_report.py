@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from beadwright.machine.circuit import Check
+from beadwright.machine.check import Check
 from beadwright.machine.shop_page import ShopAnswer
 from beadwright.reports import Tree, shown
+from beadwright.setting.dial_in_report import ways_out_report
 
 
 def shop_report(answer: ShopAnswer) -> Tree:
@@ -14,6 +15,7 @@ def shop_report(answer: ShopAnswer) -> Tree:
         answer: The answer [-].
     """
     found, load = answer.circuit, answer.circuit.load
+    drawn, rated = found.drawn, found.rated
     return {"answer": {
         "holds": found.holds,
         **shown("current", current=load.current_a),
@@ -21,11 +23,14 @@ def shop_report(answer: ShopAnswer) -> Tree:
         **shown("time", on=found.on_s, off=found.off_s),
         **shown("current", all_day_current=found.all_day_a),
         **shown("volts", cable_drop=found.cable_v, machine_volts=found.machine_v),
-        **shown("current", primary=found.primary_a, effective=found.effective_a),
+        **shown("current", primary=drawn.primary_a, effective=drawn.effective_a),
         **shown("share", effective_at_duty=found.worked_duty),
-        "apparent": {"value": round(found.apparent_va / 1000, 4), "unit": "kVA"},
+        "apparent": {"value": round(drawn.apparent_va / 1000, 4), "unit": "kVA"},
+        **shown("current", rated_primary=rated.primary_a, rated_effective=rated.effective_a),
+        "rated_apparent": {"value": round(rated.apparent_va / 1000, 4), "unit": "kVA"},
         **shown("time", longest_weld=load.longest_arc_s),
         "checks": map(_check, found.checks),
+        "ways_out": ways_out_report(answer.ways_out),
     }}  # fmt: skip
 
 

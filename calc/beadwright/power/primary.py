@@ -63,6 +63,22 @@ def apparent_power(arc_w: float, efficiency: float, power_factor: float) -> floa
     return arc_w / efficiency / power_factor
 
 
+def rated_volts(current_a: float) -> float:
+    """Return the load volts a wire machine is rated at [V].
+
+    Source: IEC 60974-1, conventional load voltage for MIG/MAG, 14 + 0.05·I, from memory; the rating
+    plates of power sources print it beside the current (found second-hand).
+
+    Args:
+        current_a: Welding current, above zero, at most 600 [A].
+
+    Raises:
+        OutOfRangeError: If the current is not above zero.
+    """
+    require_positive(current_a=current_a)
+    return 14.0 + 0.05 * current_a
+
+
 def effective_current(primary_a: float, duty: float) -> float:
     """Return the steady current that heats conductors as much as the arc's on and off [A].
 

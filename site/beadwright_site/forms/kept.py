@@ -28,7 +28,7 @@ OF_WIRE = ("wire_price", "spool_price")
 OF_GAS = ("gas_price", "cylinder_price")
 """Prices kept with what they are the price of."""
 
-MACHINE = ("machine_amps", "machine_volts", "rated_amps", "duty")
+MACHINE = ("machine_amps", "machine_volts", "rated_amps", "duty", "plate_amps")
 CIRCUIT = ("supply", "phase", "power_factor", "breaker", "cord", "cord_length", "generator")
 LEADS = ("cable", "cable_length")
 SHOWN = ("units", "currency")

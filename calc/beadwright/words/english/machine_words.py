@@ -46,29 +46,64 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{lost} lost in {cable}: set {machine} at the machine for {arc} at the arc. Over 4 V: "
             "shorter or thicker leads."
         ),
-        "machine.cord-carries": "{cord} carries {most}, {asked} asked.",
-        "machine.cord-too-thin": "{cord} carries {most}, {asked} asked: a thicker cord.",
+        "machine.cord-carries": (
+            "{cord} carries {most} on {phases:.0f} phase; heated like {asked} by this job."
+        ),
+        "machine.cord-too-thin": (
+            "{cord} carries {most} on {phases:.0f} phase; heated like {asked} by this job: a "
+            "thicker cord."
+        ),
         "machine.breaker-holds": "{drawn} drawn, {breaker} breaker.",
+        "machine.breaker-overheats": (
+            "{drawn} drawn, {breaker} breaker. Even on and off it heats like {heats_like}: it does "
+            "not hold. How soon it trips depends on the breaker."
+        ),
         "machine.breaker-trips": (
-            "{drawn} drawn, {breaker} breaker. Even on and off it heats like {heats_like}: it "
-            "trips. A larger circuit."
+            "{drawn} drawn, {breaker} breaker: {share:.0%} of its rating. It does not hold: over "
+            "135% a breaker has to trip, at twice its rating within {twice:.0f}; how soon depends "
+            "on the breaker and how warm it is."
         ),
         "machine.long-weld-trips": (
-            "{drawn} drawn, {breaker} breaker. On and off it heats like {heats_like}, but a long "
-            "weld trips it."
+            "{drawn} drawn, {breaker} breaker: {share:.0%} of its rating. Short welds with pauses "
+            "hold, they heat it like {heats_like}; a long weld trips it. At 135% it has to trip "
+            "within {hours:.0f}, often sooner."
         ),
         "machine.cord-drop": "{lost} of {supply:.0f} lost in the cord.",
         "machine.cord-drop-soft-arc": (
             "{lost} of {supply:.0f} lost in the cord. The arc goes soft: shorter or thicker."
         ),
-        "machine.generator-holds": "{drawn:bare .1f} kVA drawn, generator gives {gives:bare .1f}.",
+        "machine.generator-holds": (
+            "{drawn:bare .1f} kVA while the arc burns, about {start:bare .1f} at each start; the "
+            "generator gives {gives:bare .1f}."
+        ),
         "machine.generator-stalls": (
-            "{drawn:bare .1f} kVA drawn, generator gives {gives:bare .1f}. It stalls."
+            "{drawn:bare .1f} kVA while the arc burns, about {start:bare .1f} at each start; the "
+            "generator gives {gives:bare .1f}. It stalls."
         ),
         "machine.generator-close": (
-            "{drawn:bare .1f} kVA drawn, generator gives {gives:bare .1f}. Keep a fifth free for "
-            "the starts."
+            "{drawn:bare .1f} kVA while the arc burns, about {start:bare .1f} at each start; the "
+            "generator gives {gives:bare .1f}. The starts pull it down: the rule is a third "
+            "more than the arc draws."
         ),
+        "machine.generator-mind": (
+            "Run the generator outdoors, its exhaust kills in closed rooms. Full speed before the "
+            "first arc, nothing else on it. Its rated running watts count, not the starting watts; "
+            "a single-phase machine gets only a part of a three-phase rating. Ask the machine's "
+            "manual whether it takes a generator."
+        ),
+        "machine.plate-rules-circuit": (
+            "A circuit, cord or generator for this machine is sized by its plate, not by this job: "
+            "at its rated {rated} it draws about {primary}, heating like {heats_like} at its "
+            "{duty:.0%} ({volt_amps:bare .1f} kVA). This job draws {drawn}."
+        ),
+        "machine.feed-down": "Less feed: {feed}",
+        "machine.wire-and-feed": "{size} wire at {feed}",
+        "machine.shorter-cord": "A cord of {length} at the most",
+        "machine.thicker-cord": "A {cord} cord",
+        "machine.in-pieces": "Weld it in {pieces:.0f} pieces, with a rest between",
+        "machine.rest-more": "Rest more: arc on {share:.0%} of the time",
+        "machine.larger-circuit": "A {breaker} circuit, by an electrician",
+        "machine.larger-generator": "A generator of {gives:bare .0f} kVA",
         "machine.current": "Current",
         "machine.arc": "Longest weld",
         "machine.share": "Duty cycle",

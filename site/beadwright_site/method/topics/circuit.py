@@ -2,8 +2,14 @@
 
 from __future__ import annotations
 
-from beadwright.machine.circuit import GENERATOR_ROOM, MOST_CABLE_VOLTS, MOST_CORD_SHARE
+from beadwright.machine.circuit import MOST_CABLE_VOLTS
 from beadwright.machine.conductors import WARM_K
+from beadwright.machine.shop_ways import LEAST_CURRENT_A
+from beadwright.machine.supply_checks import (
+    BREAKER_TRIPS,
+    GENERATOR_START,
+    MOST_CORD_SHARE,
+)
 from beadwright.power.primary import LEAST_MULTIPLIER
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
@@ -54,14 +60,28 @@ PRIMARY = Equation(
     ),
     "Current without an arc is left out.",
     "That of efficiency and power factor: read the plate.",
-    ("machine-efficiency", "nec-630"),
-    "",
+    ("machine-efficiency", "nec-630", "iec-60974-1", "ul-489", "generator-rule"),
+    "With the current on the machine's plate, η·λ is what the plate says: rated amps times 14 V "
+    "and 0.05 V an amp, over volts times amps drawn. A breaker holds its rating; over "
+    f"{BREAKER_TRIPS:.0%} it has to trip, and does not hold, however short the welds; between, it "
+    "is a matter of time. A generator wants "
+    f"{GENERATOR_START:g} × the volt-amps of the arc for the starts. What is offered where "
+    "something does not hold is worked out in full before it is shown; less feed is looked for "
+    f"down to {LEAST_CURRENT_A:g} A.",
     (
         "primary.primary_current",
         "primary.apparent_power",
         "primary.line_factor",
         "primary.effective_current",
         "primary.LEAST_MULTIPLIER",
+        "primary.rated_volts",
+        "supply_checks.BREAKER_TRIPS",
+        "supply_checks.HOUR_TO_A",
+        "supply_checks.TRIPS_AT_TWICE_S",
+        "supply_checks.GENERATOR_START",
+        "supply_checks.supply_checks",
+        "shop_ways.LEAST_CURRENT_A",
+        "shop_ways.shop_ways_out",
     ),
 )
 
@@ -83,15 +103,15 @@ LEADS = Equation(
         _CURRENT,
     ),
     f"Copper. Over {MOST_CABLE_VOLTS:g} V in the welding leads, or {MOST_CORD_SHARE:.0%} of the "
-    "supply's volts in the cord, the page asks for shorter or thicker ones. A generator is loaded "
-    f"to {GENERATOR_ROOM:.0%} of its rating.",
+    "supply's volts in the cord, the page asks for shorter or thicker ones. A cord carries what "
+    "the code's table has for as many wires as carry.",
     "A few percent; bad lugs lose more than the cable.",
-    ("awg", "copper-annealed", "iec-60228", "four-volts"),
+    ("awg", "copper-annealed", "iec-60228", "four-volts", "nec-400.5"),
     "",
     ("conductors.resistance", "conductors.volts_lost", "conductors.awg_diameter",
      "conductors.COPPER_OHM_M", "conductors.COPPER_PER_K", "conductors.STRANDED",
-     "conductors.WARM_K", "circuit.MOST_CABLE_VOLTS", "circuit.MOST_CORD_SHARE",
-     "circuit.GENERATOR_ROOM", "circuit.circuit"),
+     "conductors.WARM_K", "circuit.MOST_CABLE_VOLTS", "supply_checks.MOST_CORD_SHARE",
+     "conductors.cord_amps", "circuit.circuit"),
 )  # fmt: skip
 
 

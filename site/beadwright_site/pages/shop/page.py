@@ -8,6 +8,7 @@ from beadwright.errors import FieldErrors
 from beadwright.machine.shop_page import ShopAnswer
 from beadwright.pages import PAGES
 from beadwright.reading.queries import split_query
+from beadwright.words.wording import worded
 from beadwright_site.forms.asked import Asked, Kept, with_example
 from beadwright_site.forms.kept import KEPT, check_kept, kept_for
 from beadwright_site.forms.typed import LONGEST_ECHO
@@ -59,6 +60,10 @@ def _view(answered: Answered[ShopAnswer]) -> PageView:
                 "on_text": f"{circuit.on_s / 60:.1f}",
                 "off_text": f"{circuit.off_s / 60:.1f}",
                 "amps": f"{circuit.load.current_a:.0f}",
+                "ways_out": [
+                    (worded(way.phrase, found.units), query_of({**answered.typed, **way.changes}))
+                    for way in found.ways_out
+                ],
             },
             "checks": lambda: {"checks": tuple(check_rows(found))},
             "notes": lambda: {"notes": cited_notes(shop_notes(found), found.units)},

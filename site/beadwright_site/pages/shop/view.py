@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from beadwright.machine.shop_page import STANDS_IN, ShopAnswer, demo_keys
+from beadwright.machine.supply_checks import GENERATOR_START
 from beadwright.phrases import say
 from beadwright.results import Note
 from beadwright.words.wording import worded
@@ -57,15 +58,28 @@ def circuit_facts(found: ShopAnswer) -> Iterator[Fact]:
     yield Fact(f"{circuit.duty:.0%}", "duty cycle there")
     yield Fact(written(circuit.all_day_a, "current", system), "without a break")
     yield Fact(written(circuit.machine_v, "volts", system), "at the machine")
-    yield Fact(written(circuit.primary_a, "current", system), "from the wall, arc on")
-    yield Fact(f"{circuit.apparent_va / 1000:.1f} kVA", "from wall or generator")
+    drawn, at_rating = circuit.drawn, circuit.rated
+    rated = f"at its rated {written(circuit.machine.rated_a, 'current', system)}"
+    if circuit.machine.generator_va is None:
+        yield Fact(written(drawn.primary_a, "current", system), "from the wall, this job")
+        yield Fact(written(at_rating.primary_a, "current", system), f"from the wall {rated}")
+        return
+    yield Fact(written(drawn.primary_a, "current", system), "drawn by this job")
+    yield Fact(_kva(drawn.apparent_va), "this job, steady")
+    yield Fact(_kva(drawn.apparent_va * GENERATOR_START), "this job, at a start")
+    yield Fact(written(at_rating.primary_a, "current", system), f"drawn {rated}")
+    yield Fact(_kva(at_rating.apparent_va), rated)
+
+
+def _kva(volt_amps: float) -> str:
+    return f"{volt_amps / 1000:.1f} kVA"
 
 
 def check_rows(found: ShopAnswer) -> Iterator[tuple[str, str, str, str, str, str, str]]:
     """Yield held, word, name, asked, limit, sentence and source id of each check."""
     for check in found.circuit.checks:
         if check.measure == "power":
-            asked, limit = (f"{value / 1000:.1f} kVA" for value in (check.asked, check.limit))
+            asked, limit = map(_kva, (check.asked, check.limit))
         else:
             asked = written(check.asked, check.measure, found.units)
             limit = written(check.limit, check.measure, found.units)
