@@ -40,6 +40,8 @@ def test_keys_other_pages_know_raise_nothing(page: str) -> None:
     others = {key: other.fields[key].default for other in PAGES.values() for key in other.fields}
     foreign = [f"{key}={text}" for key, text in others.items() if key not in PAGES[page].fields]
     kept = [f"{key}=x" for key in KEPT if key not in others]
-    query = "&".join(["plate=1/4in", *foreign, *([] if page == "shop" else kept)])
-    shown = json.loads(phone.call("page", json.dumps({"page": page, "query": query})))
-    assert shown["ok"], shown["errors"]
+    known = [*foreign, *([] if page == "shop" else kept)]
+    for at in range(0, len(known), 200):  # an address may hold no more than 300
+        query = "&".join(["plate=1/4in", *known[at : at + 200]])
+        shown = json.loads(phone.call("page", json.dumps({"page": page, "query": query})))
+        assert shown["ok"], shown["errors"]
