@@ -170,8 +170,10 @@ def factors(shares: SwingShares = SHARES, measured: bool = False) -> dict[str, t
     ways = cost_answer("plate=3/8in&leg=5/16in").ways
     busy = replace(PLAIN, fit_up_s=60.0, spatter_s=30.0, gas_m3=5.0, once=100.0)
     plan = replace(ways[0], way=busy, efficiency=(0.76, 0.8, 0.88), measured=measured)
-    case = Case(replace(FREE, labor_s=0.01, overhead_s=0.005), busy, busy, 100, 12)
-    return {each.key: (each.low, each.high) for each in levers_of(case, plan, plan, shares)}
+    dear = replace(busy, wire_kg=11.0, spatter_s=40.0)
+    case = Case(replace(FREE, labor_s=0.01, overhead_s=0.005), busy, dear, 100, 12)
+    other = replace(plan, dialled=ways[1].dialled, way=dear)
+    return {each.key: (each.low, each.high) for each in levers_of(case, plan, other, shares)}
 
 
 def test_how_far_each_lever_goes() -> None:

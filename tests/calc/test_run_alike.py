@@ -76,11 +76,20 @@ def test_amps_the_wire_does_not_carry_end_at_its_own_room() -> None:
 def test_a_wire_that_runs_in_another_mode_is_run_as_usual() -> None:
     """In 75/25 the solid wire cannot spray; metal-cored sprays."""
     lean = SOLID.replace("90/10", "75/25").replace("2F", "1F")
-    found = beside(first_run(lean), CORED.replace("2F", "1F").replace("90/10", "85/15"),
-                   "equal-amps")  # fmt: skip
+    job = CORED.replace("2F", "1F").replace("90/10", "85/15")
+    assert beside(first_run(lean), job, "equal-amps").reached  # to a step of feed
+    found = beside(first_run(lean, 0.8), job, "equal-amps")
     assert found.dialled.plan.transfer != first_run(lean).dialled.plan.transfer
     assert not found.reached
     assert found.dialled.settings.wire_feed.by_hand is False
+
+
+def test_amps_at_which_the_arc_would_leave_its_mode_are_run_as_usual() -> None:
+    """0.035 in at 140 A: metal-cored on its own line would spray; its plan is short circuit."""
+    thin = "wire=ER70S-6&dia=0.035in&gas=75/25&plate=1/8in"
+    found = beside(first_run(thin), thin.replace("ER70S-6", "E70C-6M"), "equal-amps")
+    assert found.dialled == dial_in(found.dialled.job)
+    assert not [note for note in found.dialled.notes if note.level in ("out", "stop")]
 
 
 @pytest.mark.parametrize("travel", [2.0, 60.0])
@@ -167,7 +176,7 @@ def test_what_is_worked_out_from_another_wire_s_amps_is_the_less_sure() -> None:
 
     def share(query: str) -> float:
         levers = cost(query).comparisons[0].levers
-        return next(lever.high - 1 for lever in levers if lever.key == "other_laid")
+        return next(lever.high - 1 for lever in levers if lever.key in ("other_laid", "laid"))
 
     assert share("") == pytest.approx((0.19**2 + 0.12**2 + 0.05**2) ** 0.5, rel=1e-6)
     assert share("b_wire=ER70S-6&b_gas=95/5") == pytest.approx(0.05)

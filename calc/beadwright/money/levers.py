@@ -1,11 +1,14 @@
 """The inputs of a comparison that are not known for sure, and how to find out each.
 
 What is unsure in both ways alike (rates, parts, gas, flow, minutes off the arc, rework, size of the
-welds) is one lever that moves both; what is one wire's (price, laid metal, spatter) is its own.
+welds) is one lever that moves both; what is one wire's (price, laid metal, spatter) is its own,
+unless both ways have it alike.
 """
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from dataclasses import replace
 from math import hypot
 
 from beadwright.money.break_even import Case
@@ -39,8 +42,7 @@ def levers_of(
     found = [
         *_shop(case, shares),
         *_own_rates(case, shares),
-        *_way(now, "now", shares),
-        *_way(other, "other", shares),
+        *_of_wires(now, other, shares),
     ]
     return tuple(lever for lever in found if lever.value and lever.low != lever.high)
 
@@ -189,6 +191,37 @@ def _own_rates(case: Case, shares: SwingShares) -> list[Lever]:
             say("money.settle-own-rate"),
         )
     ]
+
+
+_BOTH_WAYS: Mapping[str, Phrase] = {
+    "price": say("money.wire-price-both"),
+    "laid": say("money.laid-an-hour-both"),
+    "efficiency": say("money.laid-over-used-both"),
+    "spatter": say("money.spatter-minutes-both"),
+}
+"""Names of what is one wire's own, where both ways have it alike."""
+
+
+def _of_wires(now: PlannedWay, other: PlannedWay, shares: SwingShares) -> list[Lever]:
+    """What is one wire's own; where both ways have it alike, one lever moves both."""
+    found: list[Lever] = []
+    jobs = now.dialled.job, other.dialled.job
+    one_wire = jobs[0].wire.type == jobs[1].wire.type and jobs[0].wire.size == jobs[1].wire.size
+    pairs = zip(_way(now, "now", shares), _way(other, "other", shares), strict=True)
+    for here, there in pairs:
+        key = here.key.removeprefix("now_")
+        alike = here.value == there.value
+        if key in ("laid", "efficiency"):  # worked out for one wire, they err alike
+            weighed = now.measured or other.measured
+            alike = one_wire and (here.low, here.high) == (there.low, there.high) and (
+                alike or not weighed
+            )  # fmt: skip
+        if alike:
+            targets = (*here.targets, *there.targets)
+            found.append(replace(here, key=key, name=_BOTH_WAYS[key], targets=targets))
+        else:
+            found += here, there
+    return found
 
 
 def _way(planned: PlannedWay, part: Part, shares: SwingShares) -> list[Lever]:

@@ -14,6 +14,10 @@ HeldEqual = Literal["equal-amps", "equal-travel", "as-run"]
 """What is held equal; ``as-run``: nothing, each is run as it usually is."""
 
 
+STEP = 0.015
+"""Amps that differ by no more are equal: a hand's step of feed is as large [-]."""
+
+
 @dataclass(frozen=True, slots=True)
 class FirstRun:
     """How the first way is run.
@@ -86,8 +90,7 @@ def run_alike(job: Job, first: FirstRun, alike: HeldEqual) -> RunAlike:
         return _at_amps(job, usual, first)
     hand = replace(job.by_hand, travel_m_s=first.travel_m_s)
     there = dial_in(replace(job, by_hand=hand))
-    as_first = there.open and there.plan.passes == first.dialled.plan.passes
-    if as_first and not any(note.level in ("stop", "out") for note in there.notes):
+    if there.plan.passes == first.dialled.plan.passes and not _is_out(there):
         return RunAlike(alike, there, reached=True)
     return RunAlike(alike, usual, reached=False)
 
@@ -95,7 +98,7 @@ def run_alike(job: Job, first: FirstRun, alike: HeldEqual) -> RunAlike:
 def _at_amps(job: Job, usual: DialIn, first: FirstRun) -> RunAlike:
     plan = usual.plan
     if plan.transfer != first.dialled.plan.transfer:
-        return RunAlike("equal-amps", usual, reached=False)
+        return _as_usual(usual, first)
     room, wanted = plan.feeds, plan.run.feed_at(first.current_a)
     held = room.hold(wanted)
     feed = stepped(held, "wire_feed", job.units, room)
@@ -103,4 +106,18 @@ def _at_amps(job: Job, usual: DialIn, first: FirstRun) -> RunAlike:
     if feed == usual.settings.wire_feed.value:
         return RunAlike("equal-amps", usual, reached)
     there = dial_in(replace(job, by_hand=replace(job.by_hand, wire_feed_m_s=feed)))
+    if _is_out(there):
+        return _as_usual(usual, first)
     return RunAlike("equal-amps", there, reached)
+
+
+def _as_usual(usual: DialIn, first: FirstRun) -> RunAlike:
+    """A wire as it is usually run, which may be at the first way's amps all the same."""
+    point = usual.point
+    near = point is not None and abs(point.current_a / first.current_a - 1) <= STEP
+    return RunAlike("equal-amps", usual, near)
+
+
+def _is_out(there: DialIn) -> bool:
+    """True if the run is refused, or leaves its mode or one of its rooms."""
+    return not there.open or any(note.level in ("stop", "out") for note in there.notes)

@@ -183,6 +183,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.paid-once": "Paid once",
         "money.settle-paid-once": "Get the change quoted in writing.",
         "money.wire-price": "Price of wire, {way}",
+        "money.wire-price-both": "Price of wire, both ways",
+        "money.laid-an-hour-both": "Laid an hour, both ways",
+        "money.laid-over-used-both": "Laid over wire used, both ways",
+        "money.spatter-minutes-both": "Spatter minutes, both ways",
         "money.settle-wire-price": "Get the price of a year's wire in writing.",
         "money.laid-an-hour": "Laid an hour, {way}",
         "money.settle-laid": (

@@ -8,6 +8,7 @@ from beadwright.money.common_practice import (
     PRICE_MORE,
     PRINTED_AT_EQUAL_AMPS,
 )
+from beadwright.setting.run_alike import STEP
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, power, root, row, sub
 
@@ -35,7 +36,8 @@ ALIKE = Equation(
     "Wires of one size, moved by the same hand in one position, at equal amps unless said "
     "otherwise; what differs more, as each is usually run. Amps past the later wire's room end at "
     "its end; another mode, or a travel no bead of it takes, is run as usual, and that is said. "
-    "What is typed or measured of a way stands before all of it.",
+    f"Amps within {STEP:.1%} are equal. What is typed or measured of a way stands before all of "
+    "it.",
     "Laid metal at equal amps: as above; measured, 2 %.",
     ("power-balance", "mass-balance", "practice"),
     "Common practice, no source: metal-cored wire costs "
@@ -43,7 +45,8 @@ ALIKE = Equation(
     "like work and leaves less to clean up. The printed points of both wires in 0.045 in give "
     f"{PRINTED_AT_EQUAL_AMPS[0]:.0%} to {PRINTED_AT_EQUAL_AMPS[1]:.0%} more at one current. Cost "
     f"shows the job beside it; within {NEAR:.0%} counts as in line.",
-    ("run_alike.run_alike", "run_alike.usual_alike", "common_practice.beside_practice",
+    ("run_alike.run_alike", "run_alike.STEP", "run_alike.usual_alike",
+     "common_practice.beside_practice",
      "common_practice.PRICE_MORE", "common_practice.LAID_MORE", "common_practice.NEAR",
      "common_practice.PRINTED_AT_EQUAL_AMPS"),
 )  # fmt: skip
