@@ -9,7 +9,7 @@ from beadwright_site.page_table import SITE_PAGES
 from tests.any_query import drawn_query, plain_queries
 
 COUNTS = {"dial-in": 40, "passes": 5, "heat": 40, "strength": 40, "cost": 15, "supplies": 40,
-          "shop": 40}  # fmt: skip
+          "shop": 40, "coupons": 3}  # fmt: skip
 """Queries drawn for each page; fewer where one page takes longer."""
 
 
