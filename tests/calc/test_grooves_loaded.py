@@ -1,12 +1,14 @@
 """Grooves under load: by AISC 360 Table J2.5 and EN 1993-1-8 4.7, never as a fillet."""
 
+from collections.abc import Callable
 from math import hypot, sqrt
 from random import Random
 
 import pytest
 
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.strength.groove_strength import sure_depth
+from beadwright.strength import groove_strength, plug_strength, tension_members
+from beadwright.strength.groove_strength import groove_use_en, sure_depth
 from beadwright.strength.groove_weld import GrooveSizes, unmatched
 from beadwright.units import read
 from tests.calc.strength_asked import ask
@@ -213,3 +215,50 @@ def test_sheet_and_strong_filler_are_named_for_every_weld() -> None:
         assert "strength.sheet-us" in {n.key for n in ask(f"{query}&plate=14ga").notes}
         strong = {n.key for n in ask(f"{query}&filler_strength=110ksi").notes}
         assert "strength.filler-over-matching" in strong
+
+
+def test_a_thousand_european_grooves_agree_with_the_clause() -> None:
+    chance = Random(1993)
+    for _ in range(1000):
+        along, across, pull = (chance.uniform(-2e6, 2e6) for _ in range(3))
+        throat, fu, beta = chance.uniform(0.003, 0.03), chance.uniform(3e8, 5e8), 0.85
+        # 4.5.3.2 with σ⊥ = N/a, τ⊥ and τ∥ = V/a: the throat stands square to the pull.
+        normal, cross, length = pull / throat, across / throat, along / throat
+        combined = sqrt(normal * normal + 3 * (cross * cross + length * length))
+        wanted = max(combined / (fu / (beta * 1.25)), abs(normal) / (0.9 * fu / 1.25))
+        found = groove_use_en(along, across, pull, throat, fu, beta)
+        assert found == pytest.approx(wanted, rel=1e-12)
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        lambda: groove_strength.groove_pull(0.0, 4.8e8, "asd"),
+        lambda: groove_strength.groove_shear(-0.001, 4.8e8, "asd"),
+        lambda: groove_strength.plate_at_groove(0.006, 0.0, "asd"),
+        lambda: groove_use_en(1.0, 1.0, 1.0, 0.0, 4e8, 0.8),
+        lambda: plug_strength.plug_shear(0.0, 4.8e8, "asd"),
+        lambda: plug_strength.plug_shear_en(0.0, 4.8e8, 0.8),
+        lambda: plug_strength.least_hole_en(0.0),
+        lambda: plug_strength.least_fill_en(-0.01),
+        lambda: plug_strength.least_spacing(0.0),
+        lambda: plug_strength.least_spacing(0.02, 0.0),
+        lambda: tension_members.gross_yielding(0.0, 2e8, "asd"),
+        lambda: tension_members.net_rupture(1e-3, 0.0, 1.0, "asd"),
+        lambda: tension_members.net_rupture(1e-3, 4e8, 1.01, "asd"),
+        lambda: tension_members.lag_of_edge_welds(0.1, 0.0, 0.0),
+        lambda: tension_members.lag_of_mixed_welds(float("inf"), 0.0),
+        lambda: tension_members.block_shear(0.0, 1e-3, 2e8, 4e8, "asd"),
+        lambda: tension_members.spread_width(-0.1, 0.1),
+        lambda: tension_members.spread_width(0.1, -0.1),
+        lambda: tension_members.gross_yielding_en(0.0, 2e8),
+        lambda: tension_members.net_rupture_en(1e-3, 0.0),
+    ],
+)
+def test_what_no_plate_or_weld_has_is_refused(wrong: Callable[[], object]) -> None:
+    with pytest.raises(OutOfRangeError):
+        wrong()
+
+
+def test_welds_across_a_wide_plate_spread_nothing() -> None:
+    assert tension_members.spread_width(0.1, 0.0) == 0.1

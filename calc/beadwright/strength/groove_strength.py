@@ -121,6 +121,6 @@ def sure_depth(depths_m: Iterable[float]) -> float:
         OutOfRangeError: If a depth is below zero.
     """
     depths = tuple(depths_m)
-    if min(depths, default=0.0) < 0:
+    if any(depth < 0 for depth in depths):
         raise OutOfRangeError(f"depths_m = {depths} must be zero or more")
     return sum(max(0.0, depth - UNSURE_M) for depth in depths)

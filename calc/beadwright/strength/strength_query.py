@@ -37,7 +37,7 @@ DEMO_LOAD_IN_PLANE: Mapping[str, str] = MappingProxyType({"py": "-10kip", "load_
 """The same where only a load in the plane can be taken."""
 
 DEMO_SHEAR: Mapping[str, str] = MappingProxyType({"py": "-5kip"})
-"""The same for a plug or slot, which takes shear alone."""
+"""The same for a joint that is no bracket: along the weld."""
 
 
 def _force(label: str, help: str) -> Measured:

@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.job.job_joint import hole_m, slot_m
+from beadwright.joint.joints import TEE_GROOVES
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
 from beadwright.strength.steel_strength import SteelStrength
 from beadwright.strength.strength_conflicts import (
@@ -236,7 +237,7 @@ def _loaded(query: StrengthQuery) -> tuple[LoadEntries, bool]:
         text = "Nothing loads the weld: give a force, a moment or a force per length over zero."
         raise FieldErrors({wrong[0]: [text]})
     demo = DEMO_LOAD_IN_PLANE if query.analysis == "ic" else DEMO_LOAD
-    if query.job.is_round:
+    if query.job.joint not in ("tee", *TEE_GROOVES) and query.analysis == "elastic":
         demo = DEMO_SHEAR
     read_in = {
         key: read(text, "force" if key in LOADS else "length")

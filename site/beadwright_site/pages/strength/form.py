@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from beadwright.joint.joints import FILLETS, HOLES, JOINTS
+from beadwright.joint.joints import FILLETS, HOLES, JOINTS, TEE_GROOVES
 from beadwright.pages import PAGES
 from beadwright.strength.steel_strength import STRENGTHS
 from beadwright.strength.strength_answer import StrengthAnswer
@@ -60,12 +60,12 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
         found: The answer, or None if the entries could not be taken.
     """
     demo = frozenset[str]()
+    joint = Form(filling, PAGES["strength"].fields).wanted("joint").lower()
     if found is not None and found.task.demo_load:
-        demo = frozenset({"py"}) if found.task.job.is_round else DEMO_LOAD
+        bracket = joint in ("tee", *TEE_GROOVES) or found.task.analysis == "ic"
+        demo = DEMO_LOAD if bracket else frozenset({"py"})
     form = Form(filling, PAGES["strength"].fields, demo)
     typed = filling.typed
-
-    joint = form.wanted("joint").lower()
 
     def asked(made: Entry) -> Entry:
         wanted = joint in ONLY_ON.get(made.key, (joint,))
