@@ -12,6 +12,7 @@ from beadwright.pages import PAGES
 if TYPE_CHECKING:
     from beadwright.coupons.coupons_page import CouponsAnswer
     from beadwright.heating.heat_answer import HeatAnswer
+    from beadwright.inspection.inspect_page import InspectAnswer
     from beadwright.job.page_query import PageAnswered
     from beadwright.machine.shop_page import ShopAnswer
     from beadwright.money.cost_page import CostAnswer
@@ -41,6 +42,8 @@ def answer(page: Literal["coupons"], query: str, kept: Kept = None) -> CouponsAn
 def answer(page: Literal["heat"], query: str, kept: Kept = None) -> HeatAnswer: ...
 @overload
 def answer(page: Literal["strength"], query: str, kept: Kept = None) -> StrengthAnswer: ...
+@overload
+def answer(page: Literal["inspect"], query: str, kept: Kept = None) -> InspectAnswer: ...
 @overload
 def answer(page: str, query: str, kept: Kept = None) -> PageAnswered: ...
 def answer(page: str, query: str, kept: Kept = None) -> PageAnswered:

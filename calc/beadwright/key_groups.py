@@ -70,6 +70,16 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
          "backing hole slot_length steel steel2 position wire filler_strength"),
         ("code", "Code and method", "design_code analysis cross_increase units"),
     ),
+    "inspect": _groups(
+        ("sizes", "Measured: the size", "leg_found leg2_found throat_found convexity concavity "
+         "face short_length length_found gap_found read_by"),
+        ("flaws", "Seen: cracks, undercut, pores", "cracks unfused undercut undercut_length "
+         "overlap pore pores_inch pores_foot pore_count crater"),
+        ("judged", "Judged by", "accept across"),
+        ("used", "Settings it was welded with", "wfs volts travel ctwd passes flow wind"),
+        ("trouble", "Trouble", "trouble"),
+        ("job", "The job", f"{_JOINT} position weld_length wire dia gas transfer travel_by units"),
+    ),
     "cost": _groups(
         ("ask", "First", "wire_price b_wire_price leg weld_length welds volume_by parts shop_rate "
                          "spatter b_spatter b_change_over compared"),

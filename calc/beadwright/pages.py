@@ -141,6 +141,15 @@ PAGES: Mapping[str, Page] = MappingProxyType(
             ),
             Page("heat", "heating", "Heat", _BRACKET_JOB, _BRACKET),
             Page("strength", "strength", "Strength", _BRACKET_JOB, _BRACKET, example_when="empty"),
+            Page(
+                "inspect",
+                "inspection",
+                "Inspect",
+                f"{_BRACKET_JOB}&wfs=350in/min&volts=27V&travel=11in/min"
+                "&leg_found=9/32in&leg2_found=9/32in&undercut=1/64in&cracks=no",
+                "Example: a weld of bracket MB-3",
+                example_when="empty",
+            ),
             Page("cost", "money", "Cost", _BRACKET_JOB, _BRACKET, has_table=True),
             Page("supplies", "supply", "Supplies", _BRACKET_JOB, _BRACKET, has_table=True),
             Page("coupons", "coupons", "Coupons", _BRACKET_JOB, _BRACKET),

@@ -57,7 +57,7 @@ def _adapters(stem: str) -> ModuleType:
 
 ROOMS = (
     "", "reading.", "process.", "joint.", "job.", "layers.", "setting.", "passes.", "heating.",
-    "strength.", "money.", "supply.", "machine.", "power.", "coupons.",
+    "strength.", "inspection.", "money.", "supply.", "machine.", "power.", "coupons.",
 )  # fmt: skip
 """Where a module of the core may stand; no two have one name."""
 

@@ -1,9 +1,11 @@
 """No row of a table goes unchecked: ``reference/*.csv`` has one for every entry."""
 
 import json
+from collections.abc import Mapping
 from typing import Any
 
 from beadwright import units
+from beadwright.inspection import aws_limits, iso_limits
 from beadwright.job import preparations
 from beadwright.joint import fillets, groove_rules, joints
 from beadwright.process import (
@@ -188,3 +190,22 @@ def test_efficiency_is_checked_for_every_mode_of_both_kinds() -> None:
     modes = {(wire, mode) for wire, mode in asked("efficiency_percent", "wire", "transfer")}
     assert {("ER70S-6", mode) for mode in transfer.NAMES} <= modes
     assert any(wire == "E70C-6M" for wire, _ in modes)
+
+
+def test_every_limit_of_acceptance_is_checked_at_every_level() -> None:
+    home = "inspect_checks"
+    rules = {
+        name
+        for name, value in vars(iso_limits).items()
+        if name.isupper() and isinstance(value, Mapping)
+    }
+    asked_of = asked("iso_mm", "rule", "level", home=home)
+    asked_of |= {("UNDERCUT", level) for level in asked("iso_undercut_mm", "level", home=home)}
+    asked_of |= {("THIN_UNDERCUT", level) for level in asked("iso_undercut_mm", "level", home=home)}
+    asked_of |= asked("iso_unlimited", "rule", "level", home=home)
+    assert asked_of == {(rule, level) for rule in rules for level in "BCD"}
+    steps = {units.read(f"{leg}in", "length") for leg in asked("undersize_in", "leg_in", home=home)}
+    assert {size for size, _ in aws_limits.UNDERSIZE_M if size} - steps == {0.006}
+    named = asked("aws_in", "name", home=home)
+    assert named == {"COUNTED_PORE_M", "PORES_INCH_M", "PORES_FOOT_M", "CYCLIC_PORE_M",
+                     "DEEP_LENGTH_M", "HEAVY_M", "WIDEST_GAP_M"}  # fmt: skip

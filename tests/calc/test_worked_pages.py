@@ -5,6 +5,7 @@ import pytest
 from beadwright.api import answer_json
 from beadwright.pages import PAGES
 from tests.calc.worked_heat import HEAT
+from tests.calc.worked_inspect import INSPECT
 from tests.calc.worked_joint import DIAL_IN, PASSES
 from tests.calc.worked_loaded import LOADED
 from tests.calc.worked_money import COST
@@ -12,7 +13,7 @@ from tests.calc.worked_pages import Worked, at
 from tests.calc.worked_strength import STRENGTH
 from tests.calc.worked_supplies import SHOP, SUPPLIES
 
-WORKED = (*STRENGTH, *LOADED, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN)
+WORKED = (*STRENGTH, *LOADED, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN, *INSPECT)
 
 
 @pytest.mark.parametrize("worked", WORKED, ids=lambda worked: f"{worked.page}?{worked.query}"[:90])

@@ -12,7 +12,7 @@ from beadwright.units import System, typed_unit
 from beadwright_site.forms.entries import Choices, Entry, Option, options_of
 from beadwright_site.forms.gas_options import gas_options
 
-LENGTHS = frozenset({"length", "leg", "tip_to_work"})
+LENGTHS = frozenset({"length", "small_length", "leg", "tip_to_work"})
 """Kinds of quantity that shop fractions help in typing."""
 
 _NO_FIELD = QueryField[Any]()

@@ -1,0 +1,1 @@
+"""Inspect: a weld measured, judged by a code, and the change of setting that mends the next one."""

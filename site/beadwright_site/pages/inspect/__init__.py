@@ -1,0 +1,1 @@
+"""Inspect: a weld measured, judged, and mended."""
