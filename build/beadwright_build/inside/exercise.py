@@ -50,6 +50,7 @@ ACTS = (
     ("csv", {"page": "passes", "query": "plate=1in&joint=double-v&position=2G&passes=14"}),
     ("page", {"page": "passes", "query": "plate=1/2in&leg=1/4in&passes=9&transfer=spray"}),
     ("page", {"page": "passes", "query": "leg=5/8in&plate=3/4in&at=2", "parts": ["bead"]}),
+    ("page", {"page": "inspect", "query": "leg_found=1/4in&trouble=porosity&flow=15&cracks=yes"}),
     ("json", {"page": "strength", "query": "analysis=ic&group=circle&mz=2kn-m&units=si"}),
     ("json", {"page": "strength", "query": "design_code=en-directional&group=t&mx=9kip-in"}),
     ("chance", {"query": "", "kept": {"wire_price@ER70S-6 0.045in": "2/lb"}, "way": 1,

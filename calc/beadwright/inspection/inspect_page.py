@@ -121,7 +121,7 @@ def inspect_answer(query: str, kept: Mapping[str, Any] | None = None) -> Inspect
         still_out=still,
         repairs=repairs_of(out),
         troubles=_troubles(read, signs, out, still),
-        notes=(*_notes(read, weld, change, out), *read.notes()),
+        notes=tuple(_notes(read, weld, change, out)),
     )
 
 
@@ -183,14 +183,15 @@ def _troubles(
 ) -> tuple[tuple[Symptom, tuple[Ranked, ...]], ...]:
     """The trouble seen or heard, then those behind what is out and no change of metal mends."""
     left = {check.key for check in still}
-    found = list[Symptom]() if read.trouble is None else [read.trouble]
-    found += [
-        SYMPTOM_OF[check.key]
-        for check in (*out, *still)
-        if check.key in SYMPTOM_OF and (check.key not in SIZE_KEYS or check.key in left)
-    ]
-    once = [each for at, each in enumerate(found) if each not in found[:at]]
-    return tuple((symptom, causes_of(symptom, signs)) for symptom in once)
+    found: list[Symptom] = []
+    if read.trouble is not None:
+        found.append(read.trouble)
+    for check in (*out, *still):
+        symptom = SYMPTOM_OF.get(check.key)
+        behind = check.key not in SIZE_KEYS or check.key in left
+        if symptom is not None and behind and symptom not in found:
+            found.append(symptom)
+    return tuple((symptom, causes_of(symptom, signs)) for symptom in found)
 
 
 def _notes(
