@@ -274,6 +274,7 @@ def test_section_of_a_tee_worked_by_hand() -> None:
         lambda: angular.edge_lift(0.0, 0.01, 0.1, 2),
         lambda: angular.edge_lift(0.01, 0.01, 0.1, 3),
         lambda: angular.tilt(-1e-9, 0.1),
+        lambda: angular.tilt(0.01, 0.0),
         lambda: angular.tilt(float("inf"), 0.1),
         lambda: shrinkage.across_butt_by_section(1e-5, 0.01, float("inf")),
         lambda: angular.passes_factor(0),
