@@ -93,3 +93,19 @@ def test_what_no_page_checks_is_always_said() -> None:
         texts = " ".join(told(note) for note in ask(query).notes)
         for word in ("come and go", "earthquake", "buckle", "bend out of their plane", "split"):
             assert word in texts
+
+
+def test_no_american_clause_stands_in_a_european_answer() -> None:
+    lap = "units=si&joint=lap&plate=10mm&plate2=10mm&group_height=100mm&py=20kN&design_code=en"
+    for query in (
+        f"{lap}&group=lines&group_width=80mm",
+        f"{lap}&group=line",
+        f"{lap}&group=line&weld_sides=1&px=20kN&py=0",
+        "units=si&joint=v&plate=10mm&depth=5mm&py=20kN&design_code=en",
+        "units=si&joint=v&plate=10mm&pz=20kN&design_code=en",
+        "units=si&joint=tee&plate=10mm&skew=60deg&py=20kN&design_code=en",
+        "units=si&joint=tee&plate=10mm&weld_sides=1&pz=20kN&design_code=en",
+    ):
+        found = ask(query)
+        for source in (*(n.source for n in found.notes), *(k.source for k in found.links)):
+            assert not source.startswith(("aisc", "aws")), (query, source)

@@ -4,11 +4,12 @@ from math import pi
 from random import Random
 
 import pytest
-from shapely import LineString, Point
+from shapely import LineString, Point, Polygon
 
-from beadwright.errors import FieldErrors
+from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.strength.plug_strength import faying_area
 from beadwright.strength.plug_weld import PlugSizes
+from beadwright.strength.weld_group import slot_group
 from beadwright.units import read
 from tests.calc.strength_asked import ask
 from tests.told import told
@@ -51,6 +52,25 @@ def test_a_slot_has_half_circles_at_its_ends() -> None:
     assert found.weld.holds / KIP == pytest.approx(21 * area)
     short = ask("joint=slot&plate=1/2in&plate2=1/2in&hole=3/4in&slot_length=3/4in&py=5kip")
     assert short.weld.holds / KIP == pytest.approx(21 * pi * 0.75**2 / 4)
+
+
+def test_a_slot_is_drawn_with_its_round_ends() -> None:
+    group = ask("joint=slot&plate2=1/2in&hole=13/16in&slot_length=2in&py=5kip").task.group
+    assert group.outline == pytest.approx((0.0, 0.0, 13 / 16 * 0.0254, 2 * 0.0254))
+    drawn = Polygon([start for start, _ in group.stretches])
+    assert drawn.is_valid
+    # Twelve chords to a half circle leave 1.2 % of the circle out.
+    assert drawn.area == pytest.approx(faying_area(13 / 16 * 0.0254, 2 * 0.0254), rel=0.01)
+    assert group.free_ends == 0
+    with pytest.raises(OutOfRangeError, match="length_m"):
+        slot_group(0.02, 0.02)
+
+
+def test_the_european_code_has_no_distance_between_plugs() -> None:
+    query = "units=si&joint=plug&plate=10mm&plate2=10mm&hole=20mm&py=20kN&plugs=2&pitch=30mm"
+    assert "center to center" in said(query)
+    assert "center to center" not in said(f"{query}&design_code=en")
+    assert all("aisc" not in note.source for note in ask(f"{query}&design_code=en").notes)
 
 
 def test_by_the_european_code_by_the_weaker_plate() -> None:
@@ -106,10 +126,10 @@ def test_a_plate_whose_width_is_given_is_checked_beside_the_hole() -> None:
     assert holds["plate2-gross"] == pytest.approx(36 * 1 / 1.67)
     # D2: the net section through the hole.
     assert holds["plate2-net"] == pytest.approx(58 * (2 - 13 / 16) / 2 / 2)
-    assert "is checked for pull where" not in said(
+    assert "is checked for pull only where" not in said(
         f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in"
     )
-    assert "is checked for pull where" in said(f"{PLUG}&py=5kip&plate2_width=2in")
+    assert "is checked for pull only where" in said(f"{PLUG}&py=5kip&plate2_width=2in")
     several = ask(f"{PLUG}&py=5kip&plate2_width=2in&plugs=2")
     assert "plate2-net" not in {k.key for k in several.links}
     european = ask("units=si&joint=plug&plate=10mm&plate2=10mm&hole=20mm&design_code=en&py=50kN"

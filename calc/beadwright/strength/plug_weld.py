@@ -142,16 +142,16 @@ def plug_notes(task: StrengthTask, sizes: PlugSizes) -> Iterator[Note]:
     if sizes.fill < sizes.least_fill - REL_TOL:
         least = Amount(sizes.least_fill, "leg")
         yield Note("stop", say("strength.fill-low", fill=fill, least=least), source, "depth")
-    if task.plugs > 1:
+    if task.plugs > 1 and not task.european:
         yield from _apart(task, sizes)
     if task.plugs > 1 or task.plate_width_m is None or task.plate2_width_m is None:
-        yield Note("caution", say("strength.plug-plates-unchecked"), "aisc-d2", "plate2_width")
+        yield Note("caution", say("strength.plug-plates-unchecked"), "practice", "plate2_width")
 
 
 def _apart(task: StrengthTask, sizes: PlugSizes) -> Iterator[Note]:
     pitch, (beside, behind) = task.job.edges.pitch_m, sizes.spacing
     least = Amount(beside, "length")
-    if pitch is not None and pitch < beside - REL_TOL and not task.european:
+    if pitch is not None and pitch < beside - REL_TOL:
         yield Note("stop", say("strength.plugs-close", least=least), "aisc-j2.3b-apart", "pitch")
     elif sizes.slot is None:
         yield Note("note", say("strength.plugs-apart", least=least), "aisc-j2.3b-apart", "pitch")

@@ -31,7 +31,7 @@ from beadwright.strength.strength_query import (
     LoadEntries,
     StrengthQuery,
 )
-from beadwright.strength.weld_group import WeldGroup, shaped_group
+from beadwright.strength.weld_group import WeldGroup, shaped_group, slot_group
 from beadwright.strength.weld_line import LineProperties, line_properties
 from beadwright.units import read
 
@@ -209,7 +209,7 @@ def _group(query: StrengthQuery) -> WeldGroup:
         hole, slot = hole_m(query.job), slot_m(query.job)
         if slot is None or slot <= hole * (1 + 1e-9):
             return shaped_group("circle", hole, hole)
-        return shaped_group("rectangle", hole, slot)
+        return slot_group(hole, slot)
     shape, length = query.group, query.job.weld_length_m
     if isinstance(shape, WeldGroup):
         return shape

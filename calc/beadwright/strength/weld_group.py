@@ -220,6 +220,31 @@ SHAPES: Mapping[str, Callable[[float, float], tuple[tuple[XY, XY], ...]]] = Mapp
 )
 """Shapes of straight welds by name; ``circle`` and ``polyline`` come on top."""
 
+_CHORDS = 12
+"""Chords along each half circle of a slot as drawn."""
+
+
+def slot_group(width_m: float, length_m: float) -> WeldGroup:
+    """Return the edge of an upright slot with half circles at its ends.
+
+    Args:
+        width_m: Above zero [m].
+        length_m: End to end, over the width [m].
+
+    Raises:
+        OutOfRangeError: If the slot is not longer than wide, or a size not above zero.
+    """
+    require_positive(width_m=width_m, length_m=length_m)
+    if not length_m > width_m:
+        raise OutOfRangeError(f"length_m = {length_m} must be over width_m = {width_m}")
+    r = width_m / 2
+    turns = [pi * step / _CHORDS for step in range(_CHORDS + 1)]
+    top = [(r + r * cos(turn), length_m - r + r * sin(turn)) for turn in turns]
+    bottom = [(r - r * cos(turn), r - r * sin(turn)) for turn in turns]
+    points = [*top, *bottom, top[0]]
+    return WeldGroup("slot", tuple(pairwise(points)))
+
+
 MOST_POINTS = 24
 """Points one's own polyline may have."""
 

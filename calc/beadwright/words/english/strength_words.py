@@ -83,8 +83,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Keep slots {least} or more center to center side by side, {far} end to end."
         ),
         "strength.plug-plates-unchecked": (
-            "Checked is the plug. A plate is checked for pull where its width is given, and past "
-            "its hole where there is one plug. How far plugs stand from an edge is not checked."
+            "The plug or slot itself is checked. A plate is checked for pull only where its "
+            "width is given, and beside its hole only where there is one plug. How far plugs "
+            "stand from an edge is not checked."
         ),
         "strength.groove-no-increase": "No added strength across a groove: that is a fillet's.",
         "strength.throat-under-least": (
