@@ -12,7 +12,7 @@ from beadwright.pages import PAGES
 from beadwright.temperatures import from_celsius, show_temperature
 from beadwright_site.drawings.heat_drawing import FIELD, draw_heat, time_at
 from beadwright_site.pages.heat.page import PAGE
-from beadwright_site.pages.heat.view import seconds
+from beadwright_site.pages.heat.view import CODE_NAMES, seconds
 from tests.site.page import by_id, elements, words
 from tests.told import told
 
@@ -158,6 +158,37 @@ def test_sources_named_are_on_the_method_page(client: FlaskClient) -> None:
         cited = re.findall(r'href="\.\./method/#([^"]+)"', page)
         assert cited
         assert set(cited) <= ids
+
+
+JOBS = (
+    "plate=16ga&leg=1/16in", "plate=3/8in&leg=5/16in", "plate=2in&leg=1/2in&steel=A572-50",
+    "plate=30mm&plate2=30mm&leg=8mm&steel=S355J2", "plate=3/8in&c=0.30&mn=0.9",
+    "plate=1in&leg=1/2in&preheat_code=en-a", "joint=plug&plate2=1/2in", "steel=unknown",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("system", "strange"), [("us", r"°C|mm\b"), ("si", r"°F| in\b|kJ/in")])
+@pytest.mark.parametrize("query", JOBS)
+def test_a_page_keeps_to_its_units(query: str, system: str, strange: str) -> None:
+    """Grades, codes and sizes of wire are names; the words of a sentence may hold “in”."""
+    shown = PAGE.show(f"{query}&units={system}").html
+    parts = ("start", "methods", "cooling", "carbon", "distortion", "notes")
+    text = re.sub(r"<[^>]+>", " ", " ".join(shown[part] for part in parts))
+    found = [m for m in re.finditer(strange, text)
+             if m.group() != " in" or text[: m.start()][-1:].isdigit()]  # fmt: skip
+    assert [text[max(0, m.start() - 30) : m.end()] for m in found] == []
+
+
+@pytest.mark.parametrize("query", JOBS)
+def test_the_code_that_rules_stands_first_with_its_edition(client: FlaskClient, query: str) -> None:
+    methods = words(by_id(client.get(f"/heat/?{query}").text, "methods"))
+    needed = answer("heat", query).needed
+    first = methods.removeprefix("Least preheat, each way").strip()
+    assert first.startswith(CODE_NAMES[needed.code])
+    for name in CODE_NAMES.values():
+        assert name in methods
+    for edition in ("AWS D1.1:2020 Table 5.8", "EN 1011-2:2001, found second-hand"):
+        assert edition in methods
 
 
 def test_nothing_odd_is_written(client: FlaskClient) -> None:
