@@ -24,7 +24,44 @@ HANDBOOK_QUERY = (
 )
 """The handbook's stick and wire, a pound of weld metal as the part."""
 
+HANDBOOK_QUERY = (
+    "plate=1/4in&leg=1/4in&wire=ER70S-6&shop_rate=45/h&waste=0%&rework=0%&energy_price=0"
+    "&tip_price=0&nozzle_price=0&gas_extra=0s&spatter=0min&parts=1000&months=12"
+    "&laid=5.4lb/h&arc_min=11.1111111min&factor=30%&wire_price=.85/lb&efficiency=64%&gas_price=0"
+    "&b_wire=ER70S-6&b_laid=10.2lb/h&b_arc_min=5.88235294min&b_factor=45%&b_wire_price=1.78/lb"
+    "&b_efficiency=87%&b_gas_flow=40ft3/h&b_gas_price=.02/ft3&b_equipment=2900"
+)
+"""A welding handbook's worked example of the cost of a pound of weld metal: stick, then wire."""
+
 COST = (
+    Worked(
+        "cost",
+        HANDBOOK_QUERY,
+        {
+            "ways[a].metal.value": 1.0,
+            "ways[a].metal_mass.value": 29.1059,
+            "ways[a].pieces[wire].part": 1.328125,
+            "ways[b].metal_mass.value": 11.92833,
+            "ways[b].pieces[wire].part": 2.045977,
+            "ways[b].pieces[gas].part": 0.0784314,
+            "comparisons[0].part_saving": 17.177573,
+            "comparisons[0].break_even.parts_to_pay": 168.8248,
+            "comparisons[0].sums.gross": 17177.57,
+            "comparisons[0].sums.first": 14277.57,
+            "comparisons[0].verdict.word": "pays",
+        },
+        """Printed (handbook, chapter on costs, second-hand): stick 45/(5.4 x .30) = 27.78, .85/.64
+        = 1.33, 29.11 a pound; wire 45/(10.2 x .45) = 9.80, 1.78/.87 = 2.05, 40 x .02/10.2 = .08,
+        11.93 a pound; 17.18 saved, 2900 of equipment back after 168.8 lb. One part is one pound
+        here.""",
+    ),
+    Worked(
+        "cost",
+        HANDBOOK_QUERY.replace("11.1111111", "4.71111111").replace("5.88235294", "2.49411765"),
+        {"ways[a].length.value": 3.085226, "ways[b].length.value": 1.264403},
+        """Of a 1/4 in fillet 0.106 lb/ft (weight tables): 3.09 and 1.26 a foot. The part's 8 x 6 in
+        are 4 ft, 0.424 lb.""",
+    ),
     Worked(
         "cost",
         HANDBOOK_QUERY,

@@ -31,6 +31,10 @@ def cost_notes(read: CostQuery, parts: float, ways: tuple[PlannedWay, ...]) -> I
                 say("money.price-stands-in", way=planned.way.name),
                 field=f"{planned.prefix}wire_price",
             )
+    for planned in ways[1:]:
+        if planned.dialled.plan.transfer == "pulse" != ways[0].dialled.plan.transfer:
+            told = say("money.needs-pulse", way=planned.way.name)
+            yield Note("caution", told, "practice", f"{planned.prefix}transfer")
     yield from _factors(read, ways)
     yield from _instead(read, ways)
     rates = rates_of(read)

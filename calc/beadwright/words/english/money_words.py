@@ -11,6 +11,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
     {
         "money.of-way": "{way}: {told}",
         "money.price-stands-in": ("No price written for {way}: the first wire's price stands in."),
+        "money.needs-pulse": (
+            "{way} is planned in pulse, and the first way is not: the power source must be able "
+            "to. If it has to be bought, write it under what is paid once."
+        ),
         "money.time-free": "Time is priced at nothing: only what is bought counts.",
         "money.no-parts-no-payback": "No parts a year: costs for a part hold, nothing pays back.",
         "money.invented-in-use": (

@@ -132,6 +132,7 @@ def _facts(found: Comparison, system: System) -> tuple[tuple[str, str], ...]:
     """What switching does to the week: name and number."""
     work, week = found.work, ""
     hours = abs(work.freed_s) / 3600
+    time = f"{hours:,.1f} h" if hours >= 1 else f"{60 * hours:.0f} min"
     freed = "Frees a week" if work.freed_s >= 0 else "Takes more a week"
     if work.even_week is not None:
         week = f"{work.even_week:,.1f} parts a week"
@@ -140,7 +141,7 @@ def _facts(found: Comparison, system: System) -> tuple[tuple[str, str], ...]:
             found.break_even.crossing, ""
         )
     return (
-        (freed, f"{hours:,.1f} h"),
+        (freed, time),
         ("Parts a shift", f"{work.shift_now:,.1f} → {work.shift_other:,.1f}"),
         ("Pays from", week),
     )
