@@ -16,7 +16,7 @@ from beadwright.strength.skew_sides import (
 )
 from beadwright.strength.tension_members import SPREAD_DEG
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
-from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.method.mathml import equation, fenced, line, over, power, root, row, sub
 
 F_U, F_Y = sub("F", "u"), sub("F", "y")
 F_EXX, R_N = sub("F", "EXX"), sub("R", "n")
@@ -30,7 +30,7 @@ MEMBERS = Equation(
         equation(sub("R", "tear"), "=", F_U, "·", A_G, "·", "U"),
         equation("U", "=", over(row("3", "·", power("l", "2")),
                                 row("3", "·", power("l", "2"), "+", power("w", "2"))),
-                 "·", line("( 1 −"), over("x", "l"), ")"),
+                 "·", fenced("1", "−", over("x", "l"))),
         equation(sub("R", "block"), "=", f"{SHEAR_SHARE:g}", "·", F_Y, "·", A_V, "+", F_U, "·",
                  A_T),
     ),
@@ -74,8 +74,8 @@ GROOVES = Equation(
     "What a groove weld holds",
     (
         equation(R_N, "=", f"{SHEAR_SHARE:g}", "·", F_EXX, "·", "E"),
-        equation(root(row(power(over("n", sub("R", "pull")), "2"), "+",
-                          power(over("v", sub("R", "shear")), "2"))), "≤", "1"),
+        equation(root(row(power(fenced(over("n", sub("R", "pull"))), "2"), "+",
+                          power(fenced(over("v", sub("R", "shear"))), "2"))), "≤", "1"),
     ),
     (
         Symbol(R_N, "nominal strength per length, pulled or sheared", "N/m"),
