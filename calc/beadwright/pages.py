@@ -119,6 +119,9 @@ _BRACKET = "Example: bracket MB-3"
 _BRACKET_JOB = "leg=5/16in"
 """Keys of bracket MB-3 of the invented two-bay shop, other than the defaults."""
 
+_BRACKET_WHOLE = "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
+"""The same, defaults and all."""
+
 PAGES: Mapping[str, Page] = MappingProxyType(
     {
         page.name: page
@@ -127,7 +130,7 @@ PAGES: Mapping[str, Page] = MappingProxyType(
                 "dial-in",
                 "setting",
                 "Dial in",
-                "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10",
+                _BRACKET_WHOLE,
                 _BRACKET,
                 example_when="never",
             ),
@@ -135,8 +138,8 @@ PAGES: Mapping[str, Page] = MappingProxyType(
                 "passes",
                 "passes",
                 "Passes",
-                "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10",
-                "Example: a heavier bracket",  # so that there is something to stack
+                f"{_BRACKET_WHOLE}&passes=3",  # so that there is something to stack
+                f"{_BRACKET} in three passes",
                 has_table=True,
             ),
             Page("heat", "heating", "Heat", _BRACKET_JOB, _BRACKET),

@@ -59,6 +59,21 @@ def test_a_change_is_followed_and_stands_in_the_address(running: RunningPhone) -
     assert not running.complaints
 
 
+def test_another_plate_has_another_leg_unless_one_was_written(running: RunningPhone) -> None:
+    page = ready(running, "cost/")
+    leg = page.locator("input[name='leg']")
+    write(page, "labour", "60")
+    expect(big(page).first).to_have_text(part(f"{EXAMPLE}&labour=60/h", 0), timeout=READY_MS)
+    write(page, "plate", "1/4in")
+    expect(big(page).first).to_have_text(part("plate=1/4in&labour=60/h", 0), timeout=READY_MS)
+    expect(leg).to_have_value("")
+    write(page, "leg", "1/4in")
+    write(page, "plate", "1/2in")
+    written = part("plate=1/2in&leg=1/4in&labour=60/h", 0)
+    expect(big(page).first).to_have_text(written, timeout=READY_MS)
+    expect(leg).to_have_value("1/4in")
+
+
 def test_a_wrong_entry_leaves_the_last_good_answer_and_says_so(running: RunningPhone) -> None:
     page = ready(running, "cost/")
     write(page, "labour", "plenty")

@@ -16,7 +16,7 @@ from tests.browser.host import Host
 from tests.browser.phone import READY_MS, Phone, RunningPhone
 from tests.browser.test_cost import ready, write
 
-EXAMPLE_QUERY = PAGES["passes"].example
+EXAMPLE_QUERY = "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
 
 PATH = f"passes/?{EXAMPLE_QUERY}"
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
@@ -132,7 +132,7 @@ def test_the_schedule_as_csv_is_the_core_s(running: RunningPhone, tmp_path: Path
     assert caught.value.suggested_filename == "passes.csv"
     caught.value.save_as(tmp_path / "file.csv")
     text = (tmp_path / "file.csv").read_bytes().decode("utf-8-sig")
-    assert text == answer_csv("passes", EXAMPLE_QUERY)
+    assert text == answer_csv("passes", PAGES["passes"].example)
 
 
 def test_the_plan_prints_on_one_sheet(running: RunningPhone) -> None:
@@ -146,7 +146,7 @@ def test_without_scripts_the_frozen_page_has_a_true_plan(
 ) -> None:
     phone = make_phone(steady_host.url, java_script_enabled=False)
     phone.open("passes/")
-    found = passes_answer(EXAMPLE_QUERY).found
+    found = passes_answer(PAGES["passes"].example).found
     expect(phone.page.locator("#plan h1")).to_have_text(headline_of(found))
     expect(phone.page.locator(".stack a")).to_have_count(len(found.beads))
     expect(phone.page.locator("#others li")).not_to_have_count(0)

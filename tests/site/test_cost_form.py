@@ -137,3 +137,20 @@ def test_what_pieces_come_to_stands_in_the_lines_that_may_replace_them(client: F
 def test_the_page_says_what_rules_a_part(client: FlaskClient) -> None:
     query = "leg=5/16in&b_travel_by=robot&b_stations=2&b_load=30min"
     assert "Loading rules" in words(by_id(client.get(f"/cost/?{query}").text, "hours"))
+
+
+@pytest.mark.parametrize(
+    ("query", "lent"),
+    [("", True), ("labour=30/h", True), ("leg=5/16in", False), ("plate=1/4in", False)],
+)
+def test_a_leg_is_marked_as_long_as_it_is_the_example_s(
+    client: FlaskClient, query: str, lent: bool
+) -> None:
+    leg = by_id(client.get(f"/cost/?{query}").text, "leg")
+    assert ("data-lent" in leg.attrs) == lent
+
+
+def test_a_blank_leg_stands_for_the_usual_one_of_its_plate(client: FlaskClient) -> None:
+    """3/16 in on 1/4 in plate: common practice."""
+    leg = by_id(client.get("/cost/?plate=1/4in").text, "leg")
+    assert (leg.attrs["value"], leg.attrs["placeholder"]) == ("", "the usual, 3/16 in")

@@ -19,7 +19,7 @@ from beadwright_site.phone import call
 from tests.site.page import by_id, elements, words
 from tests.site.test_passes_page import QUERIES, asked, everything, links, planned
 
-EXAMPLE_QUERY = PAGES["passes"].example
+EXAMPLE_QUERY = "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
 
 
 @pytest.mark.parametrize(
@@ -95,9 +95,9 @@ def test_other_plans_wait_until_the_rest_stands_and_steps_draw_little() -> None:
 def test_the_phone_saves_and_tells_the_plan_the_page_stands_with() -> None:
     csv = json.loads(call("csv", json.dumps({"page": "passes", "query": ""})))["csv"]
     rows = csv.strip().split("\r\n")
-    assert len(rows) == 1 + len(planned(EXAMPLE_QUERY).beads)
+    assert len(rows) == 1 + len(planned(PAGES["passes"].example).beads)
     told = json.loads(call("json", json.dumps({"page": "passes", "query": "at=2"})))
-    assert told["answer"]["passes"] == len(planned(EXAMPLE_QUERY).beads)
+    assert told["answer"]["passes"] == len(planned(PAGES["passes"].example).beads)
     assert told["answer"]["at"] == 2
 
 
@@ -105,7 +105,7 @@ def test_the_bare_page_says_it_is_an_example_and_frozen_pictures_are_the_phone_s
     client: FlaskClient,
 ) -> None:
     page = client.get("/passes/").text
-    assert words(by_id(page, "state")) == "Example: a heavier bracket"
+    assert words(by_id(page, "state")) == PAGES["passes"].example_name
     assert by_id_outer(page, "picture") == by_id_outer(PAGE.show("").html["picture"], "picture")
 
 

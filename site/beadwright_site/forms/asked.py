@@ -30,6 +30,7 @@ class Asked:
         typed: Known entries as typed.
         held: What the form is filled with where nothing was typed.
         example: True if nothing at all was asked and the page's example stands.
+        lent: True if the job is the example's, asked or not.
         wrong: Messages on entries the core is not asked about.
     """
 
@@ -38,6 +39,7 @@ class Asked:
     typed: Mapping[str, str]
     held: Mapping[str, str]
     example: bool = False
+    lent: bool = False
     wrong: Mapping[str, list[str]] = field(default_factory=dict[str, list[str]])
 
     @property
@@ -84,4 +86,5 @@ def read_asked(name: str, query: str, kept: Kept) -> Asked:
         from beadwright_site.forms.kept import kept_for
 
         own = kept_for(text, kept)
-    return Asked(text, own, read_entries(text, page.defaults), own, example)
+    lent = text != query.removeprefix("?").strip()
+    return Asked(text, own, read_entries(text, page.defaults), own, example, lent)

@@ -64,6 +64,7 @@ class Entry:
         tag: Whose figure a blank is: ``invented``, ``kept``, or empty.
         other: What stands in the line for a choice not offered; None where there is no such line.
         hidden: True if this joint does not ask it.
+        lent: True if it is the example's leg: it goes when another plate is written.
     """
 
     key: str
@@ -79,6 +80,7 @@ class Entry:
     tag: str = ""
     other: str | None = None
     hidden: bool = False
+    lent: bool = False
 
     @property
     def id(self) -> str:

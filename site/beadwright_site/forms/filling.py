@@ -28,12 +28,14 @@ class Filling:
         held: The shop's own defaults.
         system: Units of bare numbers.
         errors: Messages by key.
+        lent: True if the job is the example's.
     """
 
     typed: Mapping[str, str]
     held: Mapping[str, str]
     system: System
     errors: Mapping[str, Sequence[str]] = field(default_factory=dict[str, Sequence[str]])
+    lent: bool = False
 
 
 @dataclass(frozen=True, slots=True)

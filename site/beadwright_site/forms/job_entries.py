@@ -150,6 +150,7 @@ def job_entries(
             errors=errors,
             other=other,
             hidden=key in JOINT_KEYS and key not in asked and not errors,
+            lent=key == "leg" and filling.lent,
         )
 
     return {key: entry(key) for key in keys}

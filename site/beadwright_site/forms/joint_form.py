@@ -6,9 +6,8 @@ from collections.abc import Mapping
 
 from beadwright import units
 from beadwright.job.job import Job
-from beadwright.job.job_joint import fill_m, hole_m, slot_m, wanted_leg
+from beadwright.job.job_joint import fill_m, hole_m, slot_m, told_leg, wanted_leg
 from beadwright.job.preparations import groove_of
-from beadwright.joint.fillets import minimum_leg
 from beadwright.joint.joints import TEE_GROOVES, JointKind, JointShape
 from beadwright_site.written import written
 
@@ -95,8 +94,8 @@ def joint_blanks(job: Job, shape: JointShape) -> dict[str, str]:
         words["slot_length"] = written(long, "leg", job.units) if long else "slots only"
         return words
     if job.is_fillet:
-        least = written(min(minimum_leg(job.thinner_m), wanted_leg(job)), "leg", job.units)
-        return words | {"leg": f"code's least, {least}", "gap": "tight"}
+        usual = written(told_leg(job), "leg", job.units)
+        return words | {"leg": f"the usual, {usual}", "gap": "tight"}
     gap = written(shape.gap_m, "leg", job.units) if shape.gap_m else "none"
     words |= {"leg": "fillets only", "gap": gap}
     if job.joint == "corner":

@@ -47,7 +47,8 @@ class Answered[A: PageAnswered]:
     @property
     def filling(self) -> Filling:
         """What the form is filled with."""
-        return Filling(self.typed, self.asked.held, self.asked.system)
+        asked = self.asked
+        return Filling(self.typed, asked.held, asked.system, lent=asked.lent)
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,6 +9,9 @@ export class JobForm {
    * @type {URLSearchParams | null} */
   #address = null;
 
+  /** The leg is the example's: no thumb wrote it yet. */
+  #lent = false;
+
   /** Until an answer stands, what is typed goes on top of this. @param {string} query */
   awaits(query) {
     this.#address = new URLSearchParams(query);
@@ -38,9 +41,23 @@ export class JobForm {
   /** @param {string} [changed] the entry just changed */
   query(changed) {
     const address = this.#address;
+    if (this.#loses(changed)) {
+      this.set("leg", "");
+      address?.delete("leg");
+    }
     if (!address) return queryText(this.entries());
     if (changed) address.set(changed, this.value(changed));
     return queryText([...address].filter(([, value]) => value));
+  }
+
+  /** Another plate has another leg, unless a leg was written. @param {string} [changed] */
+  #loses(changed) {
+    const leg = this.element.querySelector("[data-lent]");
+    leg?.removeAttribute("data-lent");
+    this.#lent ||= leg !== null;
+    const loses = this.#lent && (changed === "plate" || changed === "plate2");
+    if (loses || changed === "leg") this.#lent = false;
+    return loses;
   }
 
   /** @param {string} key @returns {string} */
