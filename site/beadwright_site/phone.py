@@ -98,6 +98,7 @@ def _chance(asked: Asked) -> dict[str, Any]:
             _count(asked, "way"),
             _count(asked, "done"),
             _count(asked, "chunk"),
+            _count(asked, "draws"),
         )
     except FieldErrors as error:
         return {"ok": False, "errors": error.messages}

@@ -61,3 +61,8 @@ def by_id(html: str, key: str) -> Element:
 def words(element: Element) -> str:
     """Return an element's text, white space folded."""
     return " ".join(element.text.split())
+
+
+def inside(element: Element) -> list[Element]:
+    """Return everything below an element."""
+    return [e for child in element.children for e in (child, *inside(child))]

@@ -163,6 +163,8 @@ def test_chance_by_chunks_is_the_run_at_once_also_after_the_worker_fell() -> Non
     anew = call("chance", query=query, kept={}, way=way, done=120, chunk=90)
     assert anew["done"] == 90  # nobody holds 120 draws: from the start, the same again
     assert anew["pays"] == answers[0]["pays"]
+    more = call("chance", query=query, kept={}, way=way, done=0, chunk=90, draws=10_000)
+    assert (more["draws"], more["finished"]) == (10_000, False)  # as the tapped button says
     assert "error" in call("chance", query=query, kept={}, way=9, done=0, chunk=1)
     assert call("chance", query="labour=x", kept={}, way=1, done=0, chunk=1)["ok"] is False
 

@@ -16,7 +16,7 @@ from beadwright.money.cost_page import CostAnswer, drawn_on, start_chance
 from beadwright.pages import PAGES
 from beadwright_site.forms.asked import with_example
 from beadwright_site.forms.kept import kept_for
-from beadwright_site.pages.cost.page import MORE_DRAWS, show_drawn
+from beadwright_site.pages.cost.page import show_drawn
 
 MOST_CHUNK = 2_000
 """Draws at a time, so that nothing asked meanwhile waits long."""
@@ -43,7 +43,7 @@ _held: list[Run] = []
 
 
 def draw_chunk(
-    query: str, kept: Mapping[str, Any], way: int, done: int, chunk: int
+    query: str, kept: Mapping[str, Any], way: int, done: int, chunk: int, draws: int = 0
 ) -> dict[str, Any]:
     """Return where a run stands after some more draws, and its part of the page.
 
@@ -56,17 +56,18 @@ def draw_chunk(
         way: Which way the first is held against, 1 for the second.
         done: Draws the caller has seen, 0 to begin.
         chunk: Draws to make now.
+        draws: Draws of the whole run, as the tap says; 0 for as many as the query asks.
 
     Raises:
         FieldErrors: If the query cannot be taken.
         UnknownEntryError: If there is no such way.
     """
-    key = json.dumps([query, dict(kept), way], sort_keys=True)
+    key = json.dumps([query, dict(kept), way, draws], sort_keys=True)
     run = next((held for held in _held if held.key == key and 0 < held.done == done), None)
     if run is None:
         asked, _ = with_example(PAGES["cost"], query)
         found = answer("cost", asked, kept_for(asked, kept))
-        run = Run(key, start_chance(found, way, max(MORE_DRAWS, found.query.draws)), found, 0)
+        run = Run(key, start_chance(found, way, draws or found.query.draws), found, 0)
         _held[:] = [run]
     state = run.chance.run(min(max(chunk, 1), MOST_CHUNK))
     run.done = state.done

@@ -13,6 +13,8 @@ const CHUNK_MS = 60; // short, so that nothing asked meanwhile waits
 export class ChanceRun {
   #token = {};
   #done = 0;
+  /** Draws of the whole run, as the tapped button says. */
+  #draws = 0;
 
   /** @param {BeadAnswer} page @param {AbortSignal} signal */
   constructor(page, signal) {
@@ -31,9 +33,10 @@ export class ChanceRun {
   /** @param {Event} event */
   #tapped(event) {
     const button = event.target instanceof Element ? event.target.closest("[data-chance]") : null;
-    if (!(button instanceof HTMLElement)) return;
+    if (!(button instanceof HTMLButtonElement)) return;
     event.preventDefault();
     const wanted = button.dataset["chance"];
+    if (wanted === "start") this.#draws = Number(button.value);
     if (wanted === "stop") this.#stop(button);
     else void this.#run(wanted === "on" ? this.#done : 0);
   }
@@ -55,7 +58,7 @@ export class ChanceRun {
     let chunk = FIRST_CHUNK;
     for (let finished = false; !finished;) {
       const began = performance.now();
-      const payload = { query, kept: kept.now, way, done: this.#done, chunk };
+      const payload = { query, kept: kept.now, way, done: this.#done, chunk, draws: this.#draws };
       const answer = await engine.call("chance", payload).catch(() => null);
       if (token !== this.#token) return;
       if (!answer?.ok) return this.#broken();
