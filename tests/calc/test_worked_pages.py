@@ -4,6 +4,7 @@ import pytest
 
 from beadwright.api import answer_json
 from beadwright.pages import PAGES
+from tests.calc.worked_coupons import COUPONS
 from tests.calc.worked_heat import HEAT
 from tests.calc.worked_inspect import INSPECT
 from tests.calc.worked_joint import DIAL_IN, PASSES
@@ -13,7 +14,9 @@ from tests.calc.worked_pages import Worked, at
 from tests.calc.worked_strength import STRENGTH
 from tests.calc.worked_supplies import SHOP, SUPPLIES
 
-WORKED = (*STRENGTH, *LOADED, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN, *INSPECT)
+WORKED = (
+    *STRENGTH, *LOADED, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN, *INSPECT, *COUPONS,
+)  # fmt: skip
 
 
 @pytest.mark.parametrize("worked", WORKED, ids=lambda worked: f"{worked.page}?{worked.query}"[:90])

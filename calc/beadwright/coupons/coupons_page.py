@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
+from types import MappingProxyType
 from typing import Any
 
 from beadwright.coupons.coupon_facts import CouponFacts, as_published, coupon_facts
@@ -27,7 +28,15 @@ from beadwright.process.own_numbers import OwnNumbers
 from beadwright.results import Note, severest_first
 from beadwright.setting.dial_in import DialIn, dial_in
 
-NAMES: Mapping[LearnedKey, str] = {key: f"coupons.{key}" for key in OF}
+NAMES: Mapping[LearnedKey, str] = MappingProxyType(
+    {
+        "melting": "coupons.melting",
+        "efficiency": "coupons.efficiency",
+        "crown": "coupons.crown",
+        "travel": "coupons.travel",
+        "meter": "coupons.meter",
+    }
+)
 """Ids of the numbers' names."""
 
 
