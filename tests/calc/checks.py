@@ -131,11 +131,20 @@ def minimum_leg_in(thinner_in: str) -> float:
 
 
 def minimum_leg_mm(thinner_mm: float) -> float:
-    return fillets.minimum_leg(thinner_mm / 1000) * 1000
+    return fillets.minimum_leg(thinner_mm / 1000, metric=True) * 1000
 
 
 def largest_edge_leg_in(edge_in: str) -> float:
     return fillets.largest_edge_leg(inches(edge_in)) / INCH
+
+
+def largest_edge_leg_mm(edge_mm: float) -> float:
+    return fillets.largest_edge_leg(edge_mm / 1000, metric=True) * 1000
+
+
+def printed_size_mm(leg_in: str) -> float:
+    assert fillets.printed_size(inches(leg_in), metric=False) == inches(leg_in)
+    return fillets.printed_size(inches(leg_in), metric=True) * 1000
 
 
 def gapped_leg_in(leg_in: str, gap_in: str) -> float | str:

@@ -282,3 +282,27 @@ def test_shares_of_strength_are_told_to_six_decimals() -> None:
     for use in (found["use"], *(link["use"] for link in found["links"])):
         assert use == round(use, 6)
     assert found["use"] == pytest.approx(3.1 / 5.4, abs=5e-7)
+
+
+@pytest.mark.parametrize(
+    ("query", "least", "one_pass"),
+    [
+        # AISC 360 Table J2.4: 3, 5, 6, 8 mm at 6, 13, 19 mm; AWS D1.1 Table 5.1: 10 mm in 2F.
+        ("plate=10mm&plate2=10mm&position=2F", 5, 10),
+        ("plate=16mm&plate2=16mm&position=1F", 6, 12),
+        ("plate=25mm&plate2=25mm&position=4F", 8, 8),
+        ("plate=6mm&plate2=6mm&position=3F-down", 3, 5),
+    ],
+)
+def test_in_millimeters_sizes_are_the_codes_own(query: str, least: float, one_pass: float) -> None:
+    found = ask(f"units=si&{query}&py=1kN").legs
+    assert found.least == pytest.approx(least / 1000)
+    assert found.one_pass == pytest.approx(one_pass / 1000)
+
+
+def test_along_an_edge_in_millimeters_two_are_left() -> None:
+    # AISC 360 J2.2b(b): 10 mm of plate, 8 mm of leg; in inches 3/8 in, 5/16.
+    assert ask("units=si&joint=lap&plate=10mm&plate2=10mm&py=1kN").legs.most == pytest.approx(0.008)
+    assert ask("units=si&joint=lap&plate=10mm&plate2=10mm&py=1kN&leg=8mm").links
+    with pytest.raises(FieldErrors):
+        ask("units=si&joint=lap&plate=10mm&plate2=10mm&py=1kN&leg=8.2mm")

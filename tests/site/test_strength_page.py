@@ -248,3 +248,22 @@ def test_the_form_asks_what_the_joint_has(client: FlaskClient) -> None:
     assert not {"hole", "depth", "plate_width"} & tee
     assert not {"group", "leg", "weld_sides", "held", "weld_length", "pz", "analysis"} & plug
     assert not {"leg", "plugs", "plate_width", "far_leg"} & groove
+
+
+@pytest.mark.parametrize("query", [*QUERIES, "design_code=en&py=5kip", "joint=plug&py=5kip"])
+def test_every_limit_shows_its_document_and_how_it_was_had(query: str) -> None:
+    parts = PAGE.show(query).html
+    rows = re.findall(r"<li[^>]*>(.*?)</li>", parts["links"], re.S)
+    assert rows
+    hows = ("found", "found second-hand", "from memory", "derived", "common practice")
+    for row in rows:
+        assert re.search(r'class="cite"[^>]*>([^<]*)<', row)
+        assert words_of(row).endswith(hows)
+    for row in re.findall(r"<li[^>]*>(.*?)</li>", parts["sizes"], re.S):
+        limit = re.search(r"<span>(least|most|largest|shortest|or intermittent)", row)
+        assert words_of(row).endswith(hows) or not limit, row
+
+
+def words_of(markup: str) -> str:
+    """A piece of a page without its tags."""
+    return " ".join(re.sub(r"<[^>]*>", " ", markup).split())

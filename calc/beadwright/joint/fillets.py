@@ -14,7 +14,27 @@ MINIMUM_LEG_M = (
     (3 / 4 * INCH_M, 1 / 4 * INCH_M),
     (float("inf"), 5 / 16 * INCH_M),
 )
-"""Thinner part up to [m], least leg [m]. Source: AISC 360 Table J2.4."""
+"""Thinner part up to [m], least leg [m]. Source: AISC 360-16 Table J2.4, inch sizes."""
+
+MINIMUM_LEG_METRIC_M = (
+    (1 / 4 * INCH_M, 0.003),
+    (0.013, 0.005),
+    (3 / 4 * INCH_M, 0.006),
+    (float("inf"), 0.008),
+)
+"""The same in the table's metric sizes. Source: AISC 360-16 Table J2.4: to 6, 13, 19 mm. A plate of
+1/4 or 3/4 in stays in the row of its twin, 6 or 19 mm."""
+
+METRIC_SIZES_M = (
+    (1 / 8 * INCH_M, 0.003),
+    (3 / 16 * INCH_M, 0.005),
+    (1 / 4 * INCH_M, 0.006),
+    (5 / 16 * INCH_M, 0.008),
+    (3 / 8 * INCH_M, 0.010),
+    (1 / 2 * INCH_M, 0.012),
+)
+"""Sizes of fillets in inches and what the codes print beside them in millimeters [m, m]. Source:
+AWS D1.1:2020 Tables 5.1 and 7.7."""
 
 REINFORCED_OVER_FLAT = 1.2
 """Section of a fillet as welded over the flat-faced triangle [-].
@@ -23,36 +43,57 @@ Source: weld-metal weight tables, reinforced fillets against flat ones of the sa
 """
 
 
-def minimum_leg(thinner_m: float) -> float:
+def minimum_leg(thinner_m: float, *, metric: bool = False) -> float:
     """Return the least fillet leg for the thinner part joined [m].
 
-    Source: AISC 360 Table J2.4; AWS D1.1:2020 Table 7.7 with a low-hydrogen process, as gas metal
-    arc is. Need not exceed the thinner part (D1.1, note to the table).
+    Source: AISC 360-16 Table J2.4; AWS D1.1:2020 Table 7.7 with a low-hydrogen process, as gas
+    metal arc is. Need not exceed the thinner part (D1.1, note to the table).
 
     Args:
         thinner_m: Thickness of the thinner part, above zero [m].
+        metric: True for the table's metric sizes, 3, 5, 6 and 8 mm.
 
     Raises:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thinner_m=thinner_m)
-    leg = next(leg for limit, leg in MINIMUM_LEG_M if thinner_m <= limit + REL_TOL)
+    rows = MINIMUM_LEG_METRIC_M if metric else MINIMUM_LEG_M
+    leg = next(leg for limit, leg in rows if thinner_m <= limit + REL_TOL)
     return min(leg, thinner_m)
 
 
-def largest_edge_leg(edge_m: float) -> float:
+def printed_size(leg_m: float, *, metric: bool) -> float:
+    """Return a size of the codes as they print it: in inches, or its twin in millimeters [m].
+
+    Args:
+        leg_m: The size in inches, of ``METRIC_SIZES_M`` [m].
+        metric: True for millimeters.
+
+    Raises:
+        OutOfRangeError: If the codes have no such size.
+    """
+    for inch, twin in METRIC_SIZES_M:
+        if abs(leg_m - inch) < REL_TOL:
+            return twin if metric else inch
+    raise OutOfRangeError(f"leg_m = {leg_m} is no size of the codes")
+
+
+def largest_edge_leg(edge_m: float, *, metric: bool = False) -> float:
     """Return the largest fillet along the edge of a plate [m].
 
-    Source: AISC 360 J2.2b: the thickness below 1/4 in; from 1/4 in, 1/16 in less.
+    Source: AISC 360-16 J2.2b(b): the thickness below 1/4 in (6 mm); from there, 1/16 in (2 mm)
+    less.
 
     Args:
         edge_m: Thickness of the plate whose edge is welded, above zero [m].
+        metric: True for the code's metric sizes.
 
     Raises:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(edge_m=edge_m)
-    return edge_m if edge_m < 1 / 4 * INCH_M - REL_TOL else edge_m - 1 / 16 * INCH_M
+    thick, less = (0.006, 0.002) if metric else (1 / 4 * INCH_M, 1 / 16 * INCH_M)
+    return edge_m if edge_m < thick - REL_TOL else edge_m - less
 
 
 def gapped_leg(leg_m: float, gap_m: float) -> float:

@@ -11,14 +11,14 @@ from beadwright.sources.source import Row
 ROWS: tuple[Row, ...] = (
     ("aisc-j2.4-strength", "AISC 360-16", "J2.4(a), (b) and Table J2.5, strength of fillet welds; "
      "360-22 asks strain to be followed for the part with θ (from memory)", "found second-hand"),
-    ("aisc-j2.5-filler", "AISC 360-16", "Table J2.5, note: filler one level over matching",
-     "from memory"),
+    ("aisc-j2.5-filler", "AISC 360-16", "Table J2.5, note: filler one level over matching; read in "
+     "the LRFD specification", "found second-hand"),
     ("aisc-j2.2b-long", "AISC 360-16", "J2.2b(c) to (e), short, long and intermittent fillets",
      "found second-hand"),
     ("aisc-j4.2", "AISC 360-16", "J4.1 and J4.2, plates in pull and in shear", "from memory"),
     ("aisc-j2.5", "AISC 360-22", "Table J2.5, groove welds", "found second-hand"),
     ("aisc-j2.3a", "AISC 360-22", "J2.3a and Table J2.5, plugs and slots", "found second-hand"),
-    ("aisc-j2.3b-apart", "AISC 360", "J2.3b, least spacing of plugs and slots", "from memory"),
+    ("aisc-j2.3b-apart", "AISC 360-16", "J2.3b, least spacing of plugs and slots", "from memory"),
     ("one-sided-root", "AISC 360-22 commentary J2.2b; AWS D1.1:2020",
      "welds from one side turned about their root", "from memory"),
     ("en-1993-1-8-root", "EN 1993-1-8:2005", "4.12, welds from one side, eccentric",

@@ -6,7 +6,13 @@ from dataclasses import dataclass, replace
 from math import cos, floor, radians, sqrt
 
 from beadwright.joint.fillet_joints import skew_leg
-from beadwright.joint.fillets import gapped_leg, largest_edge_leg, least_length, minimum_leg
+from beadwright.joint.fillets import (
+    gapped_leg,
+    largest_edge_leg,
+    least_length,
+    minimum_leg,
+    printed_size,
+)
 from beadwright.strength import resistance_en
 from beadwright.strength.bracket_center import turns_as_bracket
 from beadwright.strength.leg_search import SHOP_STEP_M, largest_counted, leg_needed
@@ -69,8 +75,8 @@ def leg_sizes(task: StrengthTask, found: Spread) -> LegSizes:
         needed=needed,
         by_center=_by_center(task),
         least=least,
-        most=None if task.european or job.joint != "lap" else largest_edge_leg(job.plate2_m),
-        one_pass=None if task.european else job.position.single_pass_leg_m,
+        most=_most(task),
+        one_pass=_one_pass(task),
         to_weld=skew_leg(gapped, skew),
         to_weld_far=_far(task, judged, gap),
         throat=throat,
@@ -100,15 +106,27 @@ def judged_leg2(task: StrengthTask) -> float | None:
 def least_leg(task: StrengthTask) -> float:
     """Return the least leg the code lets be welded [m].
 
-    Source: AISC 360-22 Table J2.4; EN 1993-1-8:2005, 4.5.2(2), a throat of 3 mm.
+    Source: AISC 360-16 Table J2.4; EN 1993-1-8:2005, 4.5.2(2), a throat of 3 mm.
 
     Args:
         task: What is asked [-].
     """
     if not task.european:
-        return minimum_leg(task.job.thinner_m)
+        return minimum_leg(task.job.thinner_m, metric=task.job.units == "si")
     step = SHOP_STEP_M[task.job.units]
     return step * -floor(-resistance_en.LEAST_THROAT_M * 2**0.5 / step + REL_TOL)
+
+
+def _most(task: StrengthTask) -> float | None:
+    if task.european or task.job.joint != "lap":
+        return None
+    return largest_edge_leg(task.job.plate2_m, metric=task.job.units == "si")
+
+
+def _one_pass(task: StrengthTask) -> float | None:
+    if task.european:
+        return None
+    return printed_size(task.job.position.single_pass_leg_m, metric=task.job.units == "si")
 
 
 def _by_center(task: StrengthTask) -> float | None:

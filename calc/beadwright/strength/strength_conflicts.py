@@ -49,7 +49,7 @@ def check_edge(query: StrengthQuery) -> None:
     job = query.job
     if job.leg_m is None or job.joint != "lap" or query.design_code.startswith("en"):
         return
-    most = largest_edge_leg(job.plate2_m)
+    most = largest_edge_leg(job.plate2_m, metric=job.units == "si")
     if job.leg_m > most + 1e-9:
         text = (
             f"Leg {written(job.leg_m, 'leg', job.units)} is over "

@@ -35,13 +35,21 @@ class CitedNote:
 
 def cite(note: Note, system: System) -> CitedNote:
     """Return a note in words, with its source named."""
-    source = SOURCES.get(note.source)
-    cited = ""
-    if source is not None and note.source != "invented":
-        practice = source.how == "common practice"
-        cited = source.how if practice else f"{source.document}, {source.how}"
+    known = note.source in SOURCES and note.source != "invented"
     text = worded(note.phrase, system)
-    return CitedNote(note.level, LEVEL_WORDS[note.level], text, note.source, cited)
+    named = named_source(note.source) if known else ""
+    return CitedNote(note.level, LEVEL_WORDS[note.level], text, note.source, named)
+
+
+def named_source(key: str) -> str:
+    """Return a source's document with its edition, and how its value was had.
+
+    Args:
+        key: Source id.
+    """
+    source = SOURCES[key]
+    practice = source.how == "common practice"
+    return source.how if practice else f"{source.document}, {source.how}"
 
 
 def state_line(name: str, invented: int) -> str:

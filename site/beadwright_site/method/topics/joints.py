@@ -10,7 +10,11 @@ from beadwright.job.preparations import (
     SQUARE_REINFORCEMENT_M,
 )
 from beadwright.joint.fillet_joints import SKEW_LEAST_DEG, SKEW_MOST_DEG
-from beadwright.joint.fillets import MINIMUM_LEG_M, REINFORCED_OVER_FLAT
+from beadwright.joint.fillets import (
+    MINIMUM_LEG_M,
+    MINIMUM_LEG_METRIC_M,
+    REINFORCED_OVER_FLAT,
+)
 from beadwright.joint.groove_joints import GROOVE_TOE_M
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import (
@@ -179,17 +183,25 @@ def legs_table() -> Table:
         "Least leg by the thinner plate",
         ("thinner plate", "least leg"),
         tuple(
-            (upto(at), f"{units.show(leg, 'leg', 'us')} in, {units.show(leg, 'leg', 'si')} mm")
+            (
+                upto(at),
+                f"{units.show(leg, 'leg', 'us')} in, {MINIMUM_LEG_METRIC_M[at][1] * 1000:g} mm",
+            )
             for at, (_, leg) in enumerate(MINIMUM_LEG_M)
         ),
         ("aisc-j2.4", "aws-d1.1-7.7", "aisc-j2.2b"),
-        "No more than the thinner plate itself. Along an edge 1/4 in thick or more: 1/16 in less. "
+        "No more than the thinner plate itself. Strength takes the sizes in millimeters where the "
+        "page is in millimeters, to 6, 13 and 19 mm. Along an edge 1/4 in (6 mm) thick or more: "
+        "1/16 in (2 mm) less. "
         "Shortest fillet that counts in full: four legs; a piece of a broken one also 1-1/2 in. A "
         "lap covers five times the thinner plate and 1 in. Leg left blank: what the plate's usual "
         "mode lays well, and no more than a corner's edge holds: open, all of the other plate; "
         "half open, half of it.",
         (
             "fillets.MINIMUM_LEG_M",
+            "fillets.MINIMUM_LEG_METRIC_M",
+            "fillets.METRIC_SIZES_M",
+            "fillets.printed_size",
             "fillets.minimum_leg",
             "fillets.largest_edge_leg",
             "fillets.least_length",

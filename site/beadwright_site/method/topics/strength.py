@@ -7,9 +7,10 @@ from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
 from beadwright.strength.leg_search import LARGEST_LEG_M
 from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE, SHEET_M
 from beadwright.strength.resistance_en import GAMMA_M2, THINNEST_M
-from beadwright.strength.steel_strength import LEVEL_PA, STRENGTHS
-from beadwright_site.method.equations import Equation, Section, Symbol, Table, plain
+from beadwright.strength.steel_strength import LEVEL_PA
+from beadwright_site.method.equations import Equation, Section, Symbol, plain
 from beadwright_site.method.mathml import equation, line, over, power, root, row, sub
+from beadwright_site.method.tables.strength import codes_table, strengths_table
 
 F_X, F_Y, F_Z = sub("f", "x"), sub("f", "y"), sub("f", "z")
 P_X, P_Y, P_Z = sub("P", "x"), sub("P", "y"), sub("P", "z")
@@ -228,38 +229,12 @@ SEAM = Equation(
 )
 
 
-def strengths_table() -> Table:
-    """Return the steels' strengths as a table."""
-    rows = [
-        (
-            steel.grade,
-            "any" if limit == float("inf") else f"{limit * 1000:.0f}",
-            f"{fy / 1e6:.0f}",
-            f"{fu / 1e6:.0f}",
-            "–" if steel.correlation is None else f"{steel.correlation:.2f}",
-            "–" if steel.matching is None else f"{steel.matching / PSI_PA / 1000:.0f}",
-        )
-        for steel in STRENGTHS.values()
-        for limit, fy, fu in steel.rows
-    ]
-    return Table(
-        "steel-strengths",
-        "Steels",
-        ("grade", "to mm", "yield, MPa", "tensile, MPa", "βw", "filler, ksi"),
-        tuple(rows),
-        ("astm-strengths", "astm-a500", "en-10025-2", "aws-d1.1-matching"),
-        covers=(
-            "steel_strength.strength_of",
-            "steel_strength.STRENGTHS",
-            "steel_strength.ROUND_OF",
-        ),
-    )
-
-
 def sections() -> tuple[Section, ...]:
     """Return the sections of the topic: load, codes, plates, seams."""
     return (
-        *plain((ELASTIC, CENTRE, AISC, EUROPE)),
+        *plain((ELASTIC, CENTRE)),
+        Section(AISC, (codes_table(),)),
+        Section(EUROPE),
         Section(PLATES, (strengths_table(),)),
         *plain((SEAM,)),
     )

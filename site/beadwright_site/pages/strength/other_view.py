@@ -8,6 +8,7 @@ from beadwright import units
 from beadwright.strength.groove_weld import GrooveSizes
 from beadwright.strength.plug_weld import PlugSizes
 from beadwright.strength.strength_answer import StrengthAnswer
+from beadwright_site.parts.cited_notes import named_source
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
@@ -39,21 +40,24 @@ def other_sizes(found: StrengthAnswer, sizes: GrooveSizes | PlugSizes) -> Iterat
     system = found.units
     if isinstance(sizes, GrooveSizes):
         if sizes.least is None:
-            yield Fact("the plate", "holds as much as the weld")
+            yield Fact("as much as the weld", "the plate holds")
         else:
             yield Fact(written(sizes.throat, "leg", system), "throat that counts")
-            yield Fact(written(sizes.least, "leg", system), "least throat, code")
+            by = named_source("en-1993-1-8-butt" if found.task.european else "aisc-j2.3")
+            yield Fact(written(sizes.least, "leg", system), "least throat", by)
         return
-    yield Fact(written(sizes.least_hole, "leg", system), "least hole, code")
+    by = named_source("en-1993-1-8-plug" if found.task.european else "aisc-j2.3b")
+    yield Fact(written(sizes.least_hole, "leg", system), "least hole", by)
     if sizes.most_hole is not None:
-        yield Fact(written(sizes.most_hole, "leg", system), "largest hole, code")
+        yield Fact(written(sizes.most_hole, "leg", system), "largest hole", by)
     yield Fact(written(sizes.fill, "leg", system), "filled deep")
-    yield Fact(written(sizes.least_fill, "leg", system), "least fill, code")
+    yield Fact(written(sizes.least_fill, "leg", system), "least fill", by)
     if not found.task.european:
         beside, behind = sizes.spacing
-        yield Fact(written(beside, "length", system), "least center to center")
+        apart = named_source("aisc-j2.3b-apart")
+        yield Fact(written(beside, "length", system), "least center to center", apart)
         if sizes.slot is not None:
-            yield Fact(written(behind, "length", system), "and end to end")
+            yield Fact(written(behind, "length", system), "and end to end", apart)
 
 
 def amount_of(found: StrengthAnswer) -> str:

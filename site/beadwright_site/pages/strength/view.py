@@ -14,6 +14,7 @@ from beadwright_site.pages.strength.other_view import (
     other_facts,
     other_sizes,
 )
+from beadwright_site.parts.cited_notes import named_source
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
@@ -113,37 +114,42 @@ def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
     if not isinstance(found.sizes, LegSizes):
         yield from other_sizes(found, found.sizes)
         return
-    legs = found.sizes
-    yield Fact(written(legs.least, "leg", system), "least leg, code")
+    legs, european = found.sizes, found.task.european
+    by = named_source("en-1993-1-8" if european else "aisc-j2.4")
+    yield Fact(written(legs.least, "leg", system), "least leg", by)
     most = "–" if legs.most is None else written(legs.most, "leg", system)
-    if not found.task.european:
-        yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded")
+    if not european:
+        yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded",
+                   named_source("aisc-j2.2b"))  # fmt: skip
     if legs.one_pass is not None:
-        yield Fact(written(legs.one_pass, "leg", system), "most in one pass, prequalified")
+        by = named_source(found.task.job.position.single_pass_source)
+        yield Fact(written(legs.one_pass, "leg", system), "most in one pass", by)
     if legs.to_weld_far is None:
         yield Fact(written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
     else:
         angle = found.task.job.skew_deg
         yield Fact(written(legs.to_weld, "leg", system), f"leg to lay, {angle:g}° side")
         yield Fact(written(legs.to_weld_far, "leg", system), f"leg to lay, {180 - angle:g}° side")
-    yield Fact(written(legs.shortest, "length", system), "shortest full-strength weld")
+    by = named_source("en-1993-1-8-ends" if european else "aisc-j2.2b")
+    yield Fact(written(legs.shortest, "length", system), "shortest full-strength weld", by)
     seam = found.segments
     if seam is None:
         yield Fact("all along", "no intermittent weld here")
     else:
         pitch = f"{units.show(seam.segment_m, 'length', system)} at "
-        yield Fact(pitch + written(seam.pitch_m, "length", system), "or intermittent, centers")
+        by = named_source("en-1993-1-8-seam" if european else "aws-d1.1-spacing")
+        yield Fact(pitch + written(seam.pitch_m, "length", system), "or intermittent, centers", by)
 
 
-def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, str]]:
-    """Yield class, word, name, asked, holds and source of each link, the weakest first."""
+def link_rows(found: StrengthAnswer) -> Iterator[tuple[str, str, str, str, str, str, str]]:
+    """Yield class, word, name, asked, holds, source and its name of each link, weakest first."""
     for link in found.links:
         tone = "fails" if link.use > 1 + 1e-9 else "holds"
         asked = written(link.asked, link.measure, found.units)
         holds = written(link.holds, link.measure, found.units)
         name = worded(link.phrase, found.units)
         name = name[0].upper() + name[1:]
-        yield tone, f"{link.use:.0%}", name, asked, holds, link.source
+        yield tone, f"{link.use:.0%}", name, asked, holds, link.source, named_source(link.source)
 
 
 def spoken(found: StrengthAnswer) -> str:
