@@ -52,6 +52,15 @@ def test_rounded_sums_add_up(
     assert found.year == gross
 
 
+def test_what_is_paid_by_the_year_is_taken_off_the_rounded_sum() -> None:
+    """2.504 on 100 parts: 250, less 33 a year 217; in six months 108, less 20."""
+    made = FirstYear(2.504, 100, 250.4, 33.4, 217.0, 6, 108.5, 20.2, 88.3, 0.0)
+    found, _, places = rounded_sums(made)
+    assert places == 0
+    assert (found.gross, found.yearly, found.year) == (250, 33, 217)
+    assert (found.period, found.once, found.first) == (108, 20, 88)
+
+
 def test_a_week_of_work() -> None:
     """1587.5 s a part against half of it, 100 parts a year in 50 weeks: 1587.5 s a week freed."""
     hours = Hours(1, 15875.0, 5, 50)

@@ -108,6 +108,15 @@ def test_what_is_worth_finding_out(mean: float, pays: float, settled: bool) -> N
     assert found[0].lever is one
 
 
+@pytest.mark.parametrize(("mean", "pays", "settled"), [(60, 0.95, True), (150, 0.95, False)])
+def test_a_sure_verdict_is_questioned_where_one_figure_turns_it(
+    mean: float, pays: float, settled: bool
+) -> None:
+    """Spread 100, 82 of it one figure's: 110.6 worse leaves 57 the rest: 60 turns, 150 does not."""
+    [swing] = swings(ten_against_eight(), [lever("now", 0.8, 1.2)])
+    assert settles(state(mean, 100, pays), swing) == settled
+
+
 def test_a_figure_that_moves_nothing_much_settles_nothing() -> None:
     [swing] = swings(ten_against_eight(), [lever("now", 0.999, 1.001)])
     assert settling(state(60, 100, 0.73), [swing]) is None

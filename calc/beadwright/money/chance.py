@@ -193,6 +193,7 @@ def _drawn_figures(case: Case, levers: Sequence[Lever]) -> list[_Figure]:
     return [
         (holders[part], name, getattr(holders[part], name), MOST.get(name, inf), tuple(which))
         for (part, name), which in on.items()
+        if getattr(holders[part], name)  # nothing stays nothing
     ]
 
 
