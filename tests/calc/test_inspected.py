@@ -1,6 +1,7 @@
 """What stands behind a check: which reading counts, with the gap, the skew, one leg alone."""
 
 from math import inf, sqrt
+from typing import Any
 
 import pytest
 
@@ -15,7 +16,8 @@ NAME = say("inspection.leg")
 
 
 def weld(query: str, **seen: float) -> Inspected:
-    readings = WeldReadings(read_by="along", **{key: value * IN for key, value in seen.items()})
+    lengths: dict[str, Any] = {key: value * IN for key, value in seen.items()}
+    readings = WeldReadings(read_by="along", **lengths)
     return inspected(answer("dial-in", query).dialled.job, readings)
 
 
