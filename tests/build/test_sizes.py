@@ -8,7 +8,7 @@ from beadwright_build.release import Release, ReleaseFile, read_release
 from beadwright_build.size_report import group_sizes, report
 
 BUDGET_GZIP = 5_500_000
-BUDGET_FIRST_PAGE_GZIP = 270_000  # 250,000, and room for what two more pages cost: Inspect, Coupons
+BUDGET_FIRST_PAGE_GZIP = 300_000  # 250,000, and room for what two more pages cost: Inspect, Coupons
 
 
 @pytest.fixture(scope="session")
