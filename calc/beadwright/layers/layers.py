@@ -202,9 +202,7 @@ def _evened(
     counts = [layer.beads for layer in layers]
     for order in (sorted(counts), counts):
         even = _of_one_section(frame, order, limits)
-        held = all(
-            holds(frame, layer, limits, root=layer is even[0], around=around) for layer in even
-        )
+        held = all(holds(frame, each, limits, root=each is even[0], around=around) for each in even)
         over_flush = groove and len(even) > 1 and even[-1].low > -CAP_UNDER_FLUSH_M
         if held and not over_flush:
             return even
