@@ -178,3 +178,19 @@ def test_no_coupon_is_asked_for_where_no_window_is_open() -> None:
     assert found.coming is None
     assert "coupons.no-settings" in {note.key for note in found.notes}
     assert coupons_report(found)["answer"] is not None
+
+
+def test_the_beat_has_a_travel_for_each_bead() -> None:
+    one = coupons_answer(f"{JOB}&travel=12in/min")
+    assert one.travels() == pytest.approx([12 * 0.0254 / 60])
+    thick = JOB.replace("1/4in", "5/8in")
+    planned = answer("passes", thick).found.beads
+    assert len(planned) > 1
+    assert coupons_answer(thick).travels() == tuple(
+        bead.laid.travel_m_s for bead in planned if bead.laid is not None
+    )
+
+
+def test_the_beat_is_as_long_as_what_is_marked_or_else_the_weld() -> None:
+    assert coupons_answer(f"{JOB}&marked=8in").paced_m() == pytest.approx(8 * 0.0254)
+    assert coupons_answer(f"{JOB}&weld_length=10in").paced_m() == pytest.approx(10 * 0.0254)

@@ -14,7 +14,7 @@ const heard = [];
 const began = process.cpuUsage().user;
 for (let from = 0; from < samples.length; from += 1200) {
   for (const each of ear.feed(samples.subarray(from, from + 1200))) {
-    heard.push(each.kind === "off" ? { ...each, shorts: shortRate(ear.arc) } : each);
+    heard.push(each.kind === "off" ? { ...each, shorts: shortRate(ear.arc), kept: ear.arc.length } : each);
   }
 }
 const seconds = (process.cpuUsage().user - began) / 1e6;

@@ -70,10 +70,20 @@ class Shop:
         time = np.arange(round(1.2 * RATE)) / RATE
         self._add(start, loud * np.exp(-time * 5) * self._noise(time.size))
 
-    def beeper(self, start: float, seconds: float, loud: float = 0.2) -> None:
+    def bolts(self, start: float, loud: float = 0.5) -> None:
+        """Bolts tipped into a bin: blows that come unevenly, and fewer reach far."""
+        seconds, at = 1.0, 0.0
+        while at < seconds:
+            time = np.arange(round(0.003 * RATE)) / RATE
+            blow = self._noise(time.size) * np.exp(-time / 0.0008)
+            far = (0.7 + 0.6 * self.chance.random()) * np.exp(-4.5 * at)
+            self._add(start + at, loud * far * blow)
+            at += 0.004 + self.chance.exponential(0.004)
+
+    def beeper(self, start: float, seconds: float, loud: float = 0.2, pitch: float = 3700) -> None:
         """A truck that backs up: one tone."""
         time = np.arange(round(seconds * RATE)) / RATE
-        self._add(start, loud * np.sin(2 * np.pi * 3700 * time))
+        self._add(start, loud * np.sin(2 * np.pi * pitch * time))
 
     def hammer(self, start: float, loud: float = 0.7) -> None:
         """One blow on plate: a crack, and modes that ring out."""

@@ -99,6 +99,34 @@ def test_what_starts_at_once_is_told_from_an_arc(seed: int) -> None:
     assert times(hear(shop), "on") == []
 
 
+@pytest.mark.parametrize("seed", range(4))
+def test_bolts_tipped_into_a_bin_are_no_arc(seed: int) -> None:
+    """As rough and uneven as shorts; they die away, an arc keeps its level."""
+    shop = Shop(40, seed)
+    for count in range(8):
+        shop.bolts(5.0 + 4.2 * count, 0.1 + 0.08 * count)
+    assert times(hear(shop), "on") == []
+
+
+@pytest.mark.parametrize("pitch", [4000, 5000, 6000])
+def test_a_tone_is_no_arc_though_it_sounds_as_long(pitch: float) -> None:
+    """Its turns fill each piece of half a millisecond alike: nothing regular is left to see."""
+    shop = Shop(30, seed=4)
+    for count in range(6):
+        shop.beeper(5.0 + 4 * count, 2.0, 0.03 + 0.03 * count, pitch)
+    assert times(hear(shop), "on") == []
+
+
+def test_a_long_arc_is_timed_and_not_kept_whole() -> None:
+    shop = Shop(200, seed=6)
+    shop.short_arc(5.0, 190.0, 80)
+    heard = hear(shop)
+    assert times(heard, "on") == [pytest.approx(5.0, abs=NEAR_S)]
+    assert times(heard, "off") == [pytest.approx(195.0, abs=NEAR_S)]
+    assert heard[-1]["kept"] <= 120 / 0.0005
+    assert heard[-1]["shorts"]["low"] <= 80 <= heard[-1]["shorts"]["high"]
+
+
 def test_an_arc_over_a_grinder_is_heard() -> None:
     shop = Shop(30, seed=11)
     shop.rub(5.0, 20.0, 0.02)

@@ -22,6 +22,7 @@ class CouponFacts:
         melting: What melted over what the published burn-off gives at that current [-].
         anode_share: Part of the published heat that comes from the arc, the rest from the
             extension [-].
+        current_a: The amps it was seen at [A].
         efficiency: Deposition efficiency over the published typical one [-].
         crown: Section of the fillet as welded over what the tables give [-].
         travel: Travel timed over the one planned [-].
@@ -34,6 +35,7 @@ class CouponFacts:
 
     melting: float | None = None
     anode_share: float | None = None
+    current_a: float | None = None
     efficiency: float | None = None
     crown: float | None = None
     travel: float | None = None
@@ -75,6 +77,7 @@ def coupon_facts(job: Job, seen: CouponEntries) -> CouponFacts:
     return CouponFacts(
         melting=melting,
         anode_share=share,
+        current_a=seen.meter_amps,
         efficiency=_efficiency(planned, seen, feed, laid),
         crown=_crown(planned, seen, feed, laid, travel),
         travel=travel / asked if travel and asked else None,

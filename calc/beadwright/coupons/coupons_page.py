@@ -22,6 +22,7 @@ from beadwright.coupons.learned_numbers import (
 )
 from beadwright.coupons.next_coupon import NextCoupon, heat_mix, next_coupon
 from beadwright.job.page_query import PageAnswered, read_page
+from beadwright.passes.pass_plan import pass_plan
 from beadwright.phrases import say
 from beadwright.process.deposition import deposition_efficiency
 from beadwright.process.own_numbers import OwnNumbers
@@ -71,6 +72,18 @@ class CouponsAnswer(PageAnswered):
     def stack(self) -> tuple[StackCoupon, ...]:
         """Return the stack of coupons for this wire and gas; worked out when asked."""
         return tuple(coupon_stack(self.query.typed))
+
+    def travels(self) -> tuple[float, ...]:
+        """Return the travel of each bead in welding order [m/s]; empty if none is planned."""
+        if self.dialled.plan.passes > 1:
+            beads = pass_plan(self.dialled.job).beads
+            return tuple(bead.laid.travel_m_s for bead in beads if bead.laid is not None)
+        travel = self.dialled.settings.travel.value
+        return () if travel is None else (travel,)
+
+    def paced_m(self) -> float:
+        """Return the length of each bead [m]: between the marks, else that of the weld."""
+        return self.query.seen.marked or self.published.job.weld_length_m
 
     def odd(self) -> Mapping[str, tuple[LearnedNumber, ...]]:
         """Return the numbers in which a kept coupon does not fit the others, by its key."""

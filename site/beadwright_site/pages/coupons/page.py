@@ -6,25 +6,25 @@ from typing import Final
 
 from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.words.wording import worded
+from beadwright_site.drawings.coupon_drawing import draw_fit
 from beadwright_site.pages.coupons.form import MEASURED, coupons_form
 from beadwright_site.pages.coupons.view import (
     coupon_facts_of,
     headline_of,
     log_rows,
     number_rows,
+    pace_of,
     setting_rows,
     sheet_coupons,
 )
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.job_card import job_card
-from beadwright_site.written import written
 
 
 def _view(answered: Answered[CouponsAnswer]) -> PageView:
     found = answered.found
     headline = headline_of(found)
     coming, job = found.coming, found.dialled.job
-    travel = found.dialled.settings.travel.value
     return PageView(
         f"{headline} · Coupons",
         answered.whose,
@@ -36,11 +36,11 @@ def _view(answered: Answered[CouponsAnswer]) -> PageView:
                 "changed": found.own is not None,
                 "way": ",".join((job.wire.type.name, job.wire.size, job.gas.name)),
                 "own": found.own.text if found.own is not None else "",
-                "travel_mm_s": round(1000 * travel, 4) if travel else "",
-                "travel": written(travel, "travel", found.units) if travel else "",
+                "transfer": found.dialled.plan.transfer,
+                "pace": pace_of(found),
             },
             "measured": lambda: {"facts": tuple(coupon_facts_of(found))},
-            "numbers": lambda: {"rows": tuple(number_rows(found))},
+            "numbers": lambda: {"rows": tuple(number_rows(found)), "plot": draw_fit(found)},
             "next": lambda: {"text": worded(coming.phrase, found.units) if coming else ""},
             "log": lambda: {"rows": tuple(log_rows(found)), "elsewhere": found.elsewhere},
             "stack": lambda: {"coupons": tuple(sheet_coupons(found))},

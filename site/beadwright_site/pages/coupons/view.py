@@ -15,7 +15,7 @@ from beadwright.words.wording import worded
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
-SETTINGS = ("Wire feed", "Volts", "Tip to work", "Travel")
+SETTINGS = ("Wire feed", "Volts", "Travel", "Tip to work")
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +70,30 @@ def setting_rows(found: CouponsAnswer) -> Iterator[tuple[str, str, str, bool]]:
         before = _shown(plain.value, plain.measure, found)
         after = _shown(own.value, own.measure, found)
         yield name, before, after, before != after
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """What the beat is made from, as attributes of the page.
+
+    Attributes:
+        beads: Travel of each bead [mm/s].
+        length: Length of each [mm].
+        steps: Lengths from tick to tick to choose from [mm].
+        names: The same in words.
+    """
+
+    beads: str
+    length: str
+    steps: str
+    names: str
+
+
+def pace_of(found: CouponsAnswer) -> Pace:
+    """Return what the beat is made from."""
+    steps, names = ("6.35 12.7", "1/4 in,1/2 in") if found.units == "us" else ("5 10", "5 mm,10 mm")
+    beads = " ".join(f"{1000 * travel:.4f}" for travel in found.travels())
+    return Pace(beads, f"{1000 * found.paced_m():.2f}", steps, names)
 
 
 def _shown(value: float | None, measure: str, found: CouponsAnswer) -> str:

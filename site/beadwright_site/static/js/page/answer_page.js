@@ -2,6 +2,7 @@
 import { Bands } from "../controls/bands.js";
 import { ChanceRun } from "../controls/chance_run.js";
 import { CouponKeeping } from "../controls/coupon_keeping.js";
+import { CouponTimer } from "../controls/coupon_timer.js";
 import { FractionKeys } from "../controls/fraction_keys.js";
 import { HowLinks } from "../controls/how_links.js";
 import { JobForm } from "../controls/job_form.js";
@@ -27,7 +28,8 @@ import { StateLine } from "./state_line.js";
  */
 
 /** Each finds its own elements on the page, or none and does nothing. */
-const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping];
+const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping,
+  CouponTimer];
 
 /**
  * A page that follows every change of its form. Its template says what it is made of:

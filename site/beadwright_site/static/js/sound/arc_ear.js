@@ -13,6 +13,8 @@ const GAP_S = 0.4; // an arc that stutters shorter than this has not stopped
 const DIP_S = 0.05; // a candidate may dip so long
 const RECENT_S = 3; // what is loud now and is no arc
 
+const KEPT_S = 60; // of an arc; a long one is not kept whole
+
 const OVER_FLOOR_DB = 12;
 const OVER_NOISE_DB = 6;
 const UNDER_OWN_DB = 10; // an arc further off than one's own
@@ -87,13 +89,18 @@ export class ArcEar {
     return heard;
   }
 
+  /** Seconds heard so far. */
+  get now() {
+    return this.#frame * FRAME_S;
+  }
+
   /** One frame. @param {Heard[]} heard */
   #step(heard) {
     const level = 10 * Math.log10(meanOf(this.#recent.slice(-FRAME_BINS)) + 1e-15);
     const most = FRAME_BINS * Math.round(1 / FRAME_S);
     if (this.#recent.length > 2 * most) this.#recent = this.#recent.slice(-most);
     this.#frame += 1;
-    const now = this.#frame * FRAME_S;
+    const { now } = this;
     if (now <= LEARN_S) return this.#learn(level, now, heard);
     if (this.#burning) return this.#whileOn(level, now, heard);
     this.#whileOff(level, now, heard);
@@ -164,6 +171,10 @@ export class ArcEar {
   /** @param {number} level @param {number} now @param {Heard[]} heard */
   #whileOn(level, now, heard) {
     this.#since.push(level);
+    if (this.#since.length > (2 * KEPT_S) / FRAME_S) {
+      this.#since = this.#since.slice(-KEPT_S / FRAME_S);
+      this.arc = this.arc.slice(-KEPT_S / BIN_S);
+    }
     const own = quantile(this.#since.slice(-200), 0.5);
     this.#under = level < own - OFF_DB ? this.#under + 1 : 0;
     if (this.#under * FRAME_S < GAP_S) return;
