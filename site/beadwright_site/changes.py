@@ -34,6 +34,8 @@ CHANGES: tuple[Change, ...] = (
             "Near a change of mode the other side is offered.",
             "Give your machine's rated amps, duty cycle and breaker: the plan stays inside them, "
             "or says what would fit.",
+            "Coupons: the phone times the arc by ear or by your taps, and gives a beat to travel "
+            "by. Nothing it hears is recorded or sent. Print the stack to weld a new wire in.",
             "How close the plan comes to the printed rows is on Method.",
             "Heat: preheat goes by the code that rules your work, AWS D1.1 or EN 1011-2: tap it. "
             "It used to be the stricter of both, so a job may show less: what the other asks "

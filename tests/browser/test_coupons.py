@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 from playwright.sync_api import Page, expect
 
@@ -63,3 +65,20 @@ def test_a_coupon_with_nothing_measured_says_what_to_do(tab: Phone) -> None:
     page.click("[data-keep-coupon]")
     expect(page.locator("#state")).to_contain_text("Nothing to learn from yet")
     expect(page.locator("#log li")).to_have_count(0)
+
+
+def test_the_stack_prints_on_one_letter_sheet_with_boxes(coupons: Page) -> None:
+    sheet = coupons.pdf(format="Letter")
+    assert len(re.findall(rb"/Type /Page\b", sheet)) == 1
+    coupons.emulate_media(media="print")
+    coupons.set_viewport_size({"width": round((215.9 - 2 * 14) / 25.4 * 96), "height": 950})
+    boxes = coupons.locator("#stack td.box")
+    assert boxes.count() >= 5 * 3
+    for at in range(boxes.count()):
+        box = boxes.nth(at).bounding_box()
+        assert box is not None
+        assert box["height"] >= 8 / 25.4 * 96  # a pencil's line
+        assert box["width"] >= 16 / 25.4 * 96
+    expect(coupons.locator("#timer")).to_be_hidden()
+    expect(coupons.locator("#learned")).to_contain_text("ER70S-6")
+    coupons.emulate_media(media="screen")

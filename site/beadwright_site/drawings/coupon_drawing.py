@@ -11,7 +11,6 @@ from beadwright.process.burnoff import constants_of, feed_from_current
 from beadwright.process.operating import extension
 from beadwright.process.wires import Wire
 from beadwright_site.drawings.points_drawing import Axis, Band, Plot, Point, Shape, draw_points
-from beadwright_site.written import written
 
 LOW, HIGH, PIECES = 0.7, 1.3, 12
 """The curve is drawn from here to there of the planned current, in so many straight pieces."""
@@ -97,5 +96,5 @@ def draw_fit(found: CouponsAnswer) -> Plot | None:
 
 
 def _feed(curve: _Curve, current_a: float) -> str:
-    feed = feed_from_current(curve.wire, current_a, curve.stick_m)
-    return written(feed, "wire_feed", curve.system)
+    unit = MEASURES["wire_feed"].unit(curve.system)
+    return f"{curve.feed(current_a):.{unit.places}f} {unit.symbol}"
