@@ -17,14 +17,6 @@ NO_SWING = "&".join(
 """Rates, prices, minutes and volume are as said."""
 
 HANDBOOK_QUERY = (
-    "leg=5/16in&arc_min=11.1111111min&laid=5.4lb/h&efficiency=64%&factor=30%&wire_price=.85/lb"
-    "&gas_price=0&shop_rate=45/h&waste=0%&rework=0%&gas_extra=0s&energy_price=0&tip_price=0"
-    "&nozzle_price=0&b_arc_min=5.8823529min&b_laid=10.2lb/h&b_efficiency=87%&b_factor=45%"
-    "&b_wire_price=1.78/lb&b_gas_flow=40ft3/h&b_gas_price=.02/ft3&b_change_over=2900&parts=500"
-)
-"""The handbook's stick and wire, a pound of weld metal as the part."""
-
-HANDBOOK_QUERY = (
     "plate=1/4in&leg=1/4in&wire=ER70S-6&shop_rate=45/h&waste=0%&rework=0%&energy_price=0"
     "&tip_price=0&nozzle_price=0&gas_extra=0s&spatter=0min&parts=1000&months=12"
     "&laid=5.4lb/h&arc_min=11.1111111min&factor=30%&wire_price=.85/lb&efficiency=64%&gas_price=0"
@@ -40,11 +32,14 @@ COST = (
         {
             "ways[a].metal.value": 1.0,
             "ways[a].metal_mass.value": 29.1059,
+            "ways[a].factor.value": 30.0,
             "ways[a].pieces[wire].part": 1.328125,
+            "ways[b].factor.value": 45.0,
             "ways[b].metal_mass.value": 11.92833,
             "ways[b].pieces[wire].part": 2.045977,
             "ways[b].pieces[gas].part": 0.0784314,
             "comparisons[0].part_saving": 17.177573,
+            "comparisons[0].once": 2900.0,
             "comparisons[0].break_even.parts_to_pay": 168.8248,
             "comparisons[0].sums.gross": 17177.57,
             "comparisons[0].sums.first": 14277.57,
@@ -61,24 +56,6 @@ COST = (
         {"ways[a].length.value": 3.085226, "ways[b].length.value": 1.264403},
         """Of a 1/4 in fillet 0.106 lb/ft (weight tables): 3.09 and 1.26 a foot. The part's 8 x 6 in
         are 4 ft, 0.424 lb.""",
-    ),
-    Worked(
-        "cost",
-        HANDBOOK_QUERY,
-        {
-            "ways[a].metal_mass.value": 29.1059,
-            "ways[a].factor.value": 30.0,
-            "ways[b].metal_mass.value": 11.92833,
-            "ways[b].pieces[wire].part": 2.045977,
-            "ways[b].pieces[gas].part": 0.0784314,
-            "ways[b].factor.value": 45.0,
-            "comparisons[0].part_saving": 17.17757,
-            "comparisons[0].once": 2900.0,
-            "comparisons[0].break_even.parts_to_pay": 168.8248,
-        },
-        """Handbook's chapter on costs, found second-hand: stick 45/(5.4 x 0.30) = 27.78 and 0.85/
-        0.64 = 1.33, 29.11 a pound; wire 45/(10.2 x 0.45) = 9.80, 1.78/0.87 = 2.05, 40 x 0.02/10.2
-        = 0.08, 11.93 a pound; 17.18 saved a pound pays 2900 of equipment back in 168.8 lb.""",
     ),
     Worked(
         "cost",

@@ -12,13 +12,14 @@ import beadwright_site
 SITE = Path(beadwright_site.__file__).parent
 SCRIPTS = SITE / "static" / "js"
 WORKER = SITE / "service_worker"
-FLOORS = ("offline", "engine", "kept", "controls", "page")
+FLOORS = ("sound", "offline", "engine", "kept", "controls", "page")
 """From the ground up: a room imports from its own floor and from those below."""
 
 STARTS = {
     "main.js",  # every page
     "kept/kept_file.js",  # Shop
     "engine/worker.js",  # started by engine/host.js
+    "sound/microphone_tap.js",  # runs on the audio thread, added by sound/microphone.js
 }
 
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from beadwright.coupons.coupon_stack import StackCoupon
 from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.coupons.learned_numbers import LearnedNumber
 from beadwright.reports import Shown, Tree, figures, same
@@ -46,7 +45,6 @@ def coupons_report(answer: CouponsAnswer) -> Tree:
                 **figures(takes_away=answer.coming.takes_away),
             },
         },
-        "stack": map(_coupon, answer.stack()),
     }
 
 
@@ -65,23 +63,3 @@ def _number(number: LearnedNumber) -> Tree:
 
 def _settings(dialled: DialIn) -> Tree:
     return same(dialled.settings, "wire_feed", "volts", "tip_to_work", "travel")
-
-
-def _coupon(coupon: StackCoupon) -> Tree:
-    return {
-        "mark": coupon.mark,
-        "name": coupon.name,
-        "query": coupon.query,
-        "refused": coupon.refused or "",
-        "beads": [
-            {
-                "bead": bead.number,
-                "role": bead.role,
-                "wire_feed": Shown(bead.laid.point.feed_m_s, "wire_feed"),
-                "volts": Shown(bead.laid.point.volts, "volts"),
-                "travel": Shown(bead.laid.travel_m_s, "travel"),
-            }
-            for bead in coupon.beads
-            if bead.laid is not None
-        ],
-    }

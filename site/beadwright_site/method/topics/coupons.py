@@ -11,7 +11,7 @@ from beadwright.coupons.learned_numbers import (
 )
 from beadwright.coupons.learning import FREEDOM, ODD_CHANCE, SCATTER_OVER_SHOPS
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
-from beadwright_site.method.mathml import equation, line, over, power, row, sub
+from beadwright_site.method.mathml import equation, over, power, root, row, sub
 
 SHOWS = Equation(
     "coupon-shows",
@@ -19,13 +19,20 @@ SHOWS = Equation(
     (
         equation("y", "=", over(row("ρ", "A", "v", "H"), row("I", "φ", "+", power("I", "2"), "R")),
                  "−", "1"),
-        equation(sub("y", "η"), "=", over(line("m / ( t · ρ A v )"), "η"), "−", "1"),
-        equation(sub("y", "k"), "=", over(row("S", "/", sub("S", "flat")), "k"), "−", "1"),
+        equation(sub("y", "η"), "=", over("m", row("t", "ρ", "A", "v", "η")), "−", "1"),
+        equation(sub("y", "k"), "=", over("S", row(sub("S", "flat"), "k")), "−", "1"),
     ),
     (
         Symbol("y", "burn-off: what melted over what the amps should melt", "–"),
         Symbol(sub("y", "η"), "deposition efficiency, by weight", "–"),
         Symbol(sub("y", "k"), "weld metal in a fillet's leg", "–"),
+        Symbol("ρ", "density of the wire", "kg/m³"),
+        Symbol("A", "section of the wire", "m²"),
+        Symbol("H", "heat to melt a drop", "J/kg"),
+        Symbol("φ", "heating voltage at the tip", "V"),
+        Symbol("η", "published deposition efficiency", "–"),
+        Symbol(sub("S", "flat"), "section of the flat triangle", "m²"),
+        Symbol("t", "arc time", "s"),
         Symbol("v", "wire feed: a timed burst, else as set", "m/s"),
         Symbol("I", "amps the machine showed", "A"),
         Symbol("R", "resistance of the extension, as published", "Ω"),
@@ -45,12 +52,12 @@ LEARN = Equation(
     "How far coupons move print",
     (
         equation(sub("V", "n"), "=", power(row("(", "P", "+", "Σ", "x", power("x", "T"), ")"),
-                                           "−1")),
+                                           row("−", "1"))),
         equation("b", "=", sub("V", "n"), "Σ", "x", "y"),
         equation(power("s", "2"), "=",
                  over(row("4", power(sub("s", "0"), "2"), "+", "Σ", power("y", "2"), "−",
                           power("b", "T"), "Σ", "x", "y"), row("4", "+", "n"))),
-        equation("±", "=", "t", "s", power(row(power("x", "T"), sub("V", "n"), "x"), "½")),
+        equation("±", "=", "t", "s", root(row(power("x", "T"), sub("V", "n"), "x"))),
     ),
     (
         Symbol("b", "how far the shop's number stands over print", "–"),
@@ -58,6 +65,11 @@ LEARN = Equation(
                "–"),
         Symbol("n", "coupons", "–"),
         Symbol("P", "belief in print: its published band, over the scatter", "–"),
+        Symbol(sub("V", "n"), "what stays unsure after n coupons, over the scatter", "–"),
+        Symbol("y", "how far a coupon's reading stands over print", "–"),
+        Symbol(power("x", "T"), "x turned from column to row", "–"),
+        Symbol("s", "scatter of the coupons, found", "–"),
+        Symbol("Σ", "sum over the coupons", "–"),
         Symbol(sub("s", "0"),
                f"scatter believed: {SCATTER_OVER_SHOPS:.2f} × the distance between shops", "–"),
         Symbol("t", f"Student's t at {FREEDOM} + n degrees of freedom", "–"),
