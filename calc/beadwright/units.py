@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 from decimal import Decimal, localcontext
 from fractions import Fraction
+from functools import lru_cache
 from types import MappingProxyType
 
 from beadwright.measures import EXACT_INCH_M, MEASURES, Measure, System, Unit
@@ -59,9 +60,16 @@ def read(text: str, measure: str, system: System = "us") -> float:
     Raises:
         ValueError: If the number or the unit cannot be read; the text says what can.
     """
-    kind = MEASURES[measure]
     if len(text) > LONGEST_TEXT:
-        raise ValueError(f"{quoted(text)} is too long; write it like {_example(kind, system)}")
+        example = _example(MEASURES[measure], system)
+        raise ValueError(f"{quoted(text)} is too long; write it like {example}")
+    return _quantity(text, measure, system)
+
+
+@lru_cache(maxsize=1024)
+def _quantity(text: str, measure: str, system: System) -> float:
+    """A page reads the same defaults again with every answer."""
+    kind = MEASURES[measure]
     plain = plain_text(text)
     gauge = _GAUGE.match(plain.lower())
     if gauge and measure == "length":

@@ -86,13 +86,16 @@ def test_laying_more_makes_more_parts_where_the_arc_rules_alone() -> None:
 
 def test_what_belongs_to_a_cell_passes_to_ways_moved_alike_alone() -> None:
     cell = "&travel_by=robot&rate=90/h&load=2min&stations=2&clean_stop=1min&clean_every=10min"
+    cell += "&yearly=500"
     by_hand = cost(cell + "&b_travel_by=hand").costs[1].way
     assert (by_hand.rate_s, by_hand.stations, by_hand.load_s, by_hand.stopped) == (None, 1, 0, 0)
+    assert by_hand.yearly == 0
     same = cost(f"{cell}&b_wire=E70C-6M").costs[1].way
     assert (same.rate_s, same.stations) == (90 / 3600, 2)
-    assert (same.load_s, same.stopped) == (120, 0.1)
+    assert (same.load_s, same.stopped, same.yearly) == (120, 0.1, 500)
+    assert cost(f"{cell}&b_yearly=700").comparisons[0].case.yearly == 200
     assert set(CELL_KEYS) == {
-        "rate", "load", "stations", "clean_stop", "clean_every", "tip_change",
+        "rate", "load", "stations", "clean_stop", "clean_every", "tip_change", "yearly",
     }  # fmt: skip
 
 

@@ -96,7 +96,7 @@ CASES = (
 
 
 def ours(query: str) -> ChanceState:
-    return start_chance(answer("cost", f"{query}&draws={OURS}")).run(OURS)
+    return start_chance(answer("cost", query), draws=OURS).run(OURS)
 
 
 @pytest.mark.parametrize("case", CASES, ids=("factor", "minutes"))

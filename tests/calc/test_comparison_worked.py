@@ -5,6 +5,7 @@ from math import sqrt
 
 import pytest
 
+from beadwright.api import answer, answer_json
 from beadwright.money.break_even import (
     Case,
     break_even,
@@ -19,7 +20,7 @@ from beadwright.money.cost_page import cost_answer
 from beadwright.money.curves import curve
 from beadwright.money.levers import levers_of
 from beadwright.money.swing_shares import SwingShares
-from beadwright.money.swings import Lever, Part, moved, swings
+from beadwright.money.swings import Lever, Part, moved_costs, swings
 from beadwright.phrases import Phrase
 from tests.calc.plain_way import FREE, PLAIN, ten_against_eight, wire_alone
 from tests.told import in_words
@@ -143,11 +144,47 @@ def test_a_swing_turns_the_answer_where_one_end_saves_and_the_other_loses(
      ("rework", 3.0, 0.75), ("rework", 4.1, 1.0), ("rework", 5.0, 1.0)],
 )  # fmt: skip
 def test_a_lever_is_held_to_what_can_be(field: str, factor: float, held: float) -> None:
+    """1 kg laid at 0.8 from wire of which a fifth is lost, at 10; a quarter welded again."""
     case = Case(FREE, PLAIN, PLAIN, 100, 12)
-    found = moved(case, {("now", field): factor}).now
-    assert getattr(found, field) == pytest.approx(held, rel=1e-12)
-    kept = "rework" if field == "efficiency" else "efficiency"
-    assert getattr(found, kept) == getattr(PLAIN, kept)
+    found = moved_costs(case, [lever("now", field, 0.5, 5.0)], [[1.0, factor]], 2)
+    as_taken = {"efficiency": 0.8, "rework": 0.25}
+    for cost, figures in zip(found.now, (as_taken, as_taken | {field: held}), strict=True):
+        bought = 1 / figures["efficiency"] / 0.8 * (1 + figures["rework"])
+        assert cost == pytest.approx(10 * bought, rel=1e-12)
+    assert found.other == pytest.approx([19.53125, 19.53125], rel=1e-12)
+
+
+def test_moves_of_parts_and_of_what_is_paid_once() -> None:
+    """2 saved on 100 parts, 60 once in six months, 20 a year: 200 − 120 − 20."""
+    other = wire_alone("other", 8.0, once=60, yearly=20)
+    case = replace(ten_against_eight(), other=other, months=6)
+    levers = [lever("case", "parts", 0.5, 2.0), lever("other", "once", 0.5, 2.0)]
+    found = moved_costs(case, levers, [[1.0, 2.0, 1.0], [1.0, 1.0, 0.5]], 3)
+    assert found.net == pytest.approx([60, 260, 120])
+    assert (found.now, found.other) == ([10, 10, 10], [8, 8, 8])
+
+
+def test_a_way_s_own_rate_moves_in_place_of_the_shop_s() -> None:
+    """A part takes 1250 s and a quarter of them 1350 s more: 1587.5 s; its wire costs 19.53125."""
+    case = Case(replace(FREE, labor_s=0.01, overhead_s=0.005), PLAIN, replace(PLAIN, rate_s=0.03),
+                100, 12)  # fmt: skip
+    levers = [lever("rates", "labor_s", 0.9, 1.1), lever("other", "rate_s", 0.9, 1.1),
+              lever("rates", "overhead_s", 0.9, 1.1)]  # fmt: skip
+    found = moved_costs(case, levers, [[1.1, 1.0], [1.0, 1.2], [1.0, 1.4]], 2)
+    assert found.now == pytest.approx([19.53125 + 1587.5 * 0.016, 19.53125 + 1587.5 * 0.017])
+    assert found.other == pytest.approx([19.53125 + 1587.5 * 0.03, 19.53125 + 1587.5 * 0.036])
+
+
+def test_nothing_unsure_is_every_draw_alike() -> None:
+    assert Chance(ten_against_eight(), [], 1, 3).run(3).bars == ((200.0, 200.0, 3),)
+    assert swings(ten_against_eight(), []) == ()
+
+
+def test_draws_are_as_many_as_an_answer_waits_for() -> None:
+    """Ten thousand: three comparisons of them are there in a third of a second."""
+    assert answer("cost", "draws=10000").comparisons[0].chance.done == 10_000
+    [text] = answer_json("cost", "draws=10001")["errors"]["draws"]
+    assert text.startswith("10001 is outside 100 to 10000: they give the odds to 1 in 100")
 
 
 def test_what_is_paid_once_and_by_the_year() -> None:

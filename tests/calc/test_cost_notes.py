@@ -121,7 +121,7 @@ def test_a_blank_figure_of_a_later_way_is_that_of_the_first_or_its_own() -> None
         ("shifts", 1, 21),
         ("weeks", 1, 53),
         ("seed", 0, 999_999_999),
-        ("draws", 100, 100_000),
+        ("draws", 100, 10_000),
     ],
 )
 def test_a_count_is_taken_to_its_ends_and_no_farther(key: str, least: int, most: int) -> None:

@@ -45,6 +45,29 @@ def test_hours_and_pounds_go_by_the_first_way() -> None:
     assert [parts_of_one(by, 48, PLAIN) for by in ("year", "month", "week")] == [1, 12, 48]
 
 
+@pytest.mark.parametrize(
+    ("volume", "parts"),
+    [
+        ("weld_metal=100.04lb", 1200),  # 1200.48
+        ("weld_metal=100.05lb", 1201),  # 1200.6
+        ("parts_week=0.5", 25),
+        ("arc_hours=0.005h", 1),  # 0.3 min a month, 3.6 a year: 0.6 of a part
+    ],
+)
+def test_a_year_has_whole_parts(volume: str, parts: int) -> None:
+    found = answer_json("cost", f"{PART}0%25&{volume}")["answer"]
+    sums = found["comparisons"][0]["sums"]
+    assert (found["parts"], sums["parts"], sums["months"]) == (parts, parts, 12)
+    assert all(isinstance(n, int) for n in (found["parts"], sums["parts"], sums["months"]))
+
+
+def test_less_than_a_part_a_year_is_asked_about() -> None:
+    errors = answer_json("cost", f"{PART}0%25&arc_hours=0.004h")["errors"]  # 2.88 of 6 min
+    assert errors == {
+        "arc_hours": ["That comes to 0.48 of a part a year: write at least what one part takes."]
+    }
+
+
 def test_two_counts_written_are_asked_about() -> None:
     errors = answer_json("cost", "parts=480&arc_hours=10")["errors"]
     assert list(errors) == ["volume_by"]

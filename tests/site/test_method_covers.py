@@ -58,8 +58,8 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "window_map.STEPS",
     ),
     "a limit on what may be asked, or on waiting": (
-        "chance.MOST_DRAWS", "ways_out.MOST_OFFERED", "ways_out.NEAR_SIZES",
-        "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
+        "chance.MOST_DRAWS", "ways_out.MOST_OFFERED",
+        "ways_out.NEAR_SIZES", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
     ),
     "refuses a pair of entries, and says why beside them": (
         "joint_conflicts.conflicts",

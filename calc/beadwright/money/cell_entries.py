@@ -87,6 +87,16 @@ class CellEntries:
             blank="none",
         )
     )
+    yearly: float | None = optional(
+        Price(
+            "money",
+            "1000000000",
+            "no shop pays that for one way",
+            label="Paid by the year for it",
+            help="paid by the year for this way: lease, service, contract",
+            blank="none",
+        )
+    )
 
 
 CELL_KEYS = tuple(each.name for each in dataclasses.fields(CellEntries))

@@ -7,22 +7,19 @@ the same draws, whatever the chunks. What is unsure in both ways alike is drawn 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, fields
-from math import fsum, inf, sqrt
+from dataclasses import dataclass
+from math import fsum, sqrt
 from random import Random
-from typing import Any
 
 from beadwright.errors import OutOfRangeError
 from beadwright.money.break_even import Case
-from beadwright.money.cost import part_cost
-from beadwright.money.swings import MOST, Lever, Part
-from beadwright.money.way import Rates, Way
+from beadwright.money.swings import Lever, moved_costs
 
 BINS = 24
 """Bars of the picture of the draws [-]."""
 
 MOST_DRAWS = 100_000
-"""Most draws of a run; more change the chance by less than half a percent [-]."""
+"""Most draws of a run, which is taken by chunks and can stop; more change no percent [-]."""
 
 ONE_IN_TEN = 0.1
 """Share of the draws beyond which an end is called the worst or the best case [-]."""
@@ -64,39 +61,6 @@ class ChanceState:
         return self.done >= self.draws
 
 
-class _Drawn:
-    """What is drawn is a copy of a frozen dataclass whose figures are set anew at each draw."""
-
-    __slots__ = ()
-    __setattr__ = object.__setattr__
-
-
-class _DrawnWay(_Drawn, Way):
-    __slots__ = ()
-
-
-class _DrawnRates(_Drawn, Rates):
-    __slots__ = ()
-
-
-class _DrawnCase(_Drawn, Case):
-    __slots__ = ()
-
-
-def _copied(case: Case) -> Case:
-    return _DrawnCase(
-        _DrawnRates(**_figures(case.rates)),
-        _DrawnWay(**_figures(case.now)),
-        _DrawnWay(**_figures(case.other)),
-        case.parts,
-        case.months,
-    )
-
-
-def _figures(of: Way | Rates) -> dict[str, Any]:
-    return {each.name: getattr(of, each.name) for each in fields(of)}
-
-
 class Chance:
     """A run of draws that can be taken a chunk at a time.
 
@@ -118,9 +82,8 @@ class Chance:
             raise OutOfRangeError(f"draws = {draws} must be 1 to {MOST_DRAWS}")
         self._draws = draws
         self._random = Random(seed).random
-        self._case = _copied(case)
+        self._case, self._levers = case, levers
         self._triangles = [_triangle(lever) for lever in levers]
-        self._figures = _drawn_figures(self._case, levers)
         self._savings: list[float] = []
         self._now: list[float] = []
         self._other: list[float] = []
@@ -131,25 +94,24 @@ class Chance:
         Args:
             chunk: Draws to make now, 1 or more [-].
         """
-        for _ in range(min(max(chunk, 1), self._draws - len(self._savings))):
-            self._draw()
+        self._draw(min(max(chunk, 1), self._draws - len(self._savings)))
         return self._state()
 
-    def _draw(self) -> None:
-        draw, case = self._random, self._case
+    def _draw(self, chunk: int) -> None:
+        """Draw by draw, lever by lever, so that chunks change nothing."""
+        draw, levers = self._random, len(self._levers)
+        shares = [draw() for _ in range(chunk * levers)]
         factors = [
-            low + sqrt(share * rising) if (share := draw()) < peak
-            else high - sqrt((1 - share) * falling)
-            for peak, low, rising, high, falling in self._triangles
-        ]  # fmt: skip
-        for holder, name, value, most, levers in self._figures:
-            for lever in levers:
-                value *= factors[lever]
-            setattr(holder, name, value if value < most else most)
-        now, other = part_cost(case.now, case.rates), part_cost(case.other, case.rates)
-        self._savings.append((now - other) * case.parts - case.to_carry)
-        self._now.append(now)
-        self._other.append(other)
+            [
+                low + sqrt(share * rising) if share < peak else high - sqrt((1 - share) * falling)
+                for share in shares[index::levers]
+            ]
+            for index, (peak, low, rising, high, falling) in enumerate(self._triangles)
+        ]
+        moved = moved_costs(self._case, self._levers, factors, chunk)
+        self._savings += moved.net
+        self._now += moved.now
+        self._other += moved.other
 
     def _state(self) -> ChanceState:
         savings = sorted(self._savings)
@@ -176,25 +138,6 @@ def _triangle(lever: Lever) -> tuple[float, float, float, float, float]:
     low, high = lever.low, lever.high
     wide = high - low
     return (1 - low) / wide, low, wide * (1 - low), high, wide * (high - 1)
-
-
-type _Figure = tuple[Rates | Way | Case, str, float, float, tuple[int, ...]]
-"""Whose figure it is, its name, what was taken for it, the most it can be, the levers on it."""
-
-
-def _drawn_figures(case: Case, levers: Sequence[Lever]) -> list[_Figure]:
-    holders: dict[Part, Rates | Way | Case] = {
-        "rates": case.rates, "now": case.now, "other": case.other, "case": case,
-    }  # fmt: skip
-    on: dict[tuple[Part, str], list[int]] = {}
-    for index, lever in enumerate(levers):
-        for target in lever.targets:
-            on.setdefault(target, []).append(index)
-    return [
-        (holders[part], name, getattr(holders[part], name), MOST.get(name, inf), tuple(which))
-        for (part, name), which in on.items()
-        if getattr(holders[part], name)  # nothing stays nothing
-    ]
 
 
 def _ends(figures: Sequence[float]) -> tuple[float, float]:

@@ -79,7 +79,7 @@ class CostAnswer(PageAnswered):
     """
 
     query: CostQuery
-    parts: float
+    parts: int
     ways: tuple[PlannedWay, ...]
     costs: tuple[Cost, ...]
     capacities: tuple[Capacity, ...]

@@ -42,6 +42,9 @@ FIRST_DRAWS = 400
 """Draws made with the answer: few enough for an answer at once, good to two or three in a hundred
 [-]."""
 
+MOST_DRAWS = 10_000
+"""Most draws that an answer waits for, three comparisons of them at the most [-]."""
+
 
 def _later(prefix: str, key: str, field: QueryField[Any]) -> QueryField[Any]:
     """A field of a way as it stands for a later one."""
@@ -227,7 +230,8 @@ class CostQuery(PageQuery):
     draws: int = required(
         WholeNumber(
             100,
-            100_000,
+            MOST_DRAWS,
+            "they give the odds to 1 in 100; the figures behind them are no surer",
             label="Draws",
             help="draws of the chance that switching pays",
             default=str(FIRST_DRAWS),

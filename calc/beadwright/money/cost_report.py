@@ -26,8 +26,7 @@ def cost_report(answer: CostAnswer) -> Tree:
     ways = zip(answer.ways, answer.costs, answer.capacities, strict=True)
     return {
         "answer": {
-            **same(answer, "currency", "batch"),
-            **figures(parts=answer.parts),
+            **same(answer, "currency", "batch", "parts"),
             "ways": [_way(planned, cost, held, answer) for planned, cost, held in ways],
             "comparisons": map(_comparison, answer.comparisons),
         }
@@ -88,18 +87,12 @@ def _comparison(found: Comparison) -> Tree:
             **figures(value=case.net_saving, low=found.chance.low, high=found.chance.high),
             "unit": "a year",
         },
-        "sums": figures(
-            part=sums.part,
-            parts=sums.parts,
-            gross=sums.gross,
-            yearly=sums.yearly,
-            year=sums.year,
-            months=sums.months,
-            period=sums.period,
-            once=sums.once,
-            first=sums.first,
-            worst=sums.worst,
-        ),
+        "sums": {
+            **figures(part=sums.part, gross=sums.gross, yearly=sums.yearly, year=sums.year),
+            **figures(period=sums.period, once=sums.once, first=sums.first, worst=sums.worst),
+            "parts": round(sums.parts),
+            "months": round(sums.months),
+        },
         "week": {
             **shown("hours", freed=work.freed_s),
             **figures(
@@ -173,7 +166,7 @@ def _csv_rows(answer: CostAnswer) -> Iterator[list[str | float]]:
     for index, piece in enumerate(ways[0]["pieces"]):
         yield [f"{piece['name']}, a part", sign, *(w["pieces"][index]["part"] for w in ways)]
     sums = (("part", "Cost of a part"), ("batch", f"Batch of {answer.batch}"),
-            ("year", f"Year of {answer.parts:.0f}"), ("yearly", "Paid by the year"))  # fmt: skip
+            ("year", f"Year of {answer.parts}"), ("yearly", "Paid by the year"))  # fmt: skip
     for key, name in sums:
         yield [name, sign, *(w[key] for w in ways)]
     yield ["Cost of weld", f"{sign}{ways[0]['length']['unit']}",

@@ -213,7 +213,7 @@ def _way(asked: AskedWay, dialled: DialIn, outcome: Outcome, first: PlannedWay |
         other_s=off.other_s,
         rework=taken.rework or 0.0,
         grind_s=shop.grind_s,
-        yearly=asked.own.yearly or 0.0,
+        yearly=taken.yearly or 0.0,
         once=sum(amount for _, amount in asked.once),
         load_s=off.load_s,
         swap_s=off.swap_s,

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Collection, Mapping
 from dataclasses import dataclass
+from math import floor
 from typing import Literal
 
 from beadwright.errors import FieldErrors
@@ -118,8 +119,8 @@ def counted_by(volume: VolumeEntries, own: Collection[str]) -> CountedBy:
     return written[0] if written else "year"
 
 
-def parts_a_year(volume: VolumeEntries, own: Collection[str], weeks: int, first: Way) -> float:
-    """Return the parts a year a volume means [1/year].
+def parts_a_year(volume: VolumeEntries, own: Collection[str], weeks: int, first: Way) -> int:
+    """Return the whole parts a year a volume means [1/year].
 
     Source: definition of each count; hours and pounds by what a part takes the first way.
 
@@ -130,11 +131,16 @@ def parts_a_year(volume: VolumeEntries, own: Collection[str], weeks: int, first:
         first: The way the shop welds now [-].
 
     Raises:
-        FieldErrors: If two counts are written and none is chosen.
+        FieldErrors: If two counts are written and none is chosen, or no part comes of the one.
     """
     by = counted_by(volume, own)
     number: float = getattr(volume, VOLUME_KEYS[by]) or 0.0
-    return number * parts_of_one(by, weeks, first)
+    parts = number * parts_of_one(by, weeks, first)
+    whole = floor(parts + 0.5)
+    if parts > 0 and not whole:
+        text = f"That comes to {parts:.2g} of a part a year: write at least what one part takes."
+        raise FieldErrors({VOLUME_KEYS[by]: [text]})
+    return whole
 
 
 def parts_of_one(by: CountedBy, weeks: int, first: Way) -> float:

@@ -246,12 +246,3 @@ class WayEntries(CellEntries):
             default="8h",
         )
     )
-    yearly: float | None = optional(
-        Price(
-            "money",
-            "1000000000",
-            _MONEY,
-            label="Paid by the year for it",
-            help="paid by the year for this way",
-        )
-    )

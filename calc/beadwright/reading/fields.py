@@ -194,11 +194,13 @@ class WholeNumber(QueryField[int]):
     Args:
         low: Least allowed.
         high: Most allowed.
+        why: Why the range is what it is, a half sentence, where that is not plain.
         **words: What is said of it.
     """
 
-    def __init__(self, low: int, high: int, **words: Unpack[FieldWords]) -> None:
+    def __init__(self, low: int, high: int, why: str = "", **words: Unpack[FieldWords]) -> None:
         self.low, self.high = low, high
+        self._why = f": {why}" if why else ""
         super().__init__(**words)
 
     def _deserialize(
@@ -208,7 +210,8 @@ class WholeNumber(QueryField[int]):
         if not text.isascii() or not text.isdigit() or len(text) > len(str(self.high)) + 2:
             raise ValidationError(
                 f"{quoted(text)} is not a count; use a whole number {self.low} to {self.high}"
+                f"{self._why}"
             )
         if not self.low <= int(text) <= self.high:
-            raise ValidationError(f"{int(text)} is outside {self.low} to {self.high}")
+            raise ValidationError(f"{int(text)} is outside {self.low} to {self.high}{self._why}")
         return int(text)

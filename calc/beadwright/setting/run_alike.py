@@ -7,7 +7,8 @@ from typing import Literal
 
 from beadwright.job.job import Job
 from beadwright.setting.dial_in import DialIn, dial_in
-from beadwright.setting.set_point import stepped
+from beadwright.setting.plan import Plan, make_plan
+from beadwright.setting.set_point import set_feed, stepped
 from beadwright.tolerance import REL_TOL
 
 HeldEqual = Literal["equal-amps", "equal-travel", "as-run"]
@@ -83,36 +84,37 @@ def run_alike(job: Job, first: FirstRun, alike: HeldEqual) -> RunAlike:
         first: How the first way is run [-].
         alike: What is held equal [-].
     """
-    usual = dial_in(job)
-    if alike == "as-run" or not usual.open:
-        return RunAlike(alike, usual, alike == "as-run")
+    plan = make_plan(job)
+    if alike == "as-run" or not plan.open:
+        return RunAlike(alike, dial_in(job), alike == "as-run")
     if alike == "equal-amps":
-        return _at_amps(job, usual, first)
+        return _at_amps(job, plan, first)
     hand = replace(job.by_hand, travel_m_s=first.travel_m_s)
     there = dial_in(replace(job, by_hand=hand))
     if there.plan.passes == first.dialled.plan.passes and not _is_out(there):
         return RunAlike(alike, there, reached=True)
-    return RunAlike(alike, usual, reached=False)
+    return RunAlike(alike, dial_in(job), reached=False)
 
 
-def _at_amps(job: Job, usual: DialIn, first: FirstRun) -> RunAlike:
-    plan = usual.plan
+def _at_amps(job: Job, plan: Plan, first: FirstRun) -> RunAlike:
+    """The plan alone says the feed: to dial in as usual first would take as long again."""
     if plan.transfer != first.dialled.plan.transfer:
-        return _as_usual(usual, first)
+        return _as_usual(job, first)
     room, wanted = plan.feeds, plan.run.feed_at(first.current_a)
     held = room.hold(wanted)
     feed = stepped(held, "wire_feed", job.units, room)
     reached = abs(held - wanted) <= REL_TOL * wanted
-    if feed == usual.settings.wire_feed.value:
-        return RunAlike("equal-amps", usual, reached)
+    if feed == set_feed(plan):
+        return RunAlike("equal-amps", dial_in(job), reached)
     there = dial_in(replace(job, by_hand=replace(job.by_hand, wire_feed_m_s=feed)))
     if _is_out(there):
-        return _as_usual(usual, first)
+        return _as_usual(job, first)
     return RunAlike("equal-amps", there, reached)
 
 
-def _as_usual(usual: DialIn, first: FirstRun) -> RunAlike:
+def _as_usual(job: Job, first: FirstRun) -> RunAlike:
     """A wire as it is usually run, which may be at the first way's amps all the same."""
+    usual = dial_in(job)
     point = usual.point
     near = point is not None and abs(point.current_a / first.current_a - 1) <= STEP
     return RunAlike("equal-amps", usual, near)

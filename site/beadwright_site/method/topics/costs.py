@@ -65,7 +65,7 @@ COST = Equation(
     ("cost-chapter", "operating-factor", "navedtra-14251a"),
     "The cost is the sum of its pieces; nothing is added afterwards. Operating factor is arc time "
     "over all time.",
-    ("cost.cost_of", "cost.part_cost"),
+    ("cost.cost_of", "cost.part_cost", "cost.part_costs"),
 )  # fmt: skip
 
 BREAK_EVEN = Equation(
@@ -157,7 +157,7 @@ CHANCE = Equation(
     f"not, from {1 - SURE:.0%} down it does not. The worst case is what {ONE_IN_TEN:.0%} of the "
     "draws fall short of. No draw lays more than is melted. Sums are rounded so that they add up, "
     f"a year to {NEAR:.3%}.",
-    ("chance.Chance", "swings.moved", "swings.factors_of", "swings.swings", "odds.word_of",
+    ("chance.Chance", "swings.moved_costs", "swings.swings", "odds.word_of",
      "odds.SURE", "odds.LIKELY", "odds.odds_phrase", "chance.ONE_IN_TEN", "swings.MOST",
       "first_year.first_year", "first_year.rounded_sums",
      "first_year.week_of", "first_year.NEAR", "first_year.FINEST"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, Final
 
 from beadwright.money.cost_page import Comparison, CostAnswer
+from beadwright.money.cost_query import MOST_DRAWS
 from beadwright.money.demo_prices import invented_in_use
 from beadwright.words.money_text import money_text
 from beadwright.words.wording import worded
@@ -30,9 +31,6 @@ from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.cited_notes import cited_notes, state_line
 from beadwright_site.parts.invented_notes import with_invented_counted
 from beadwright_site.rendering import draw_part
-
-MORE_DRAWS = 10_000
-"""Draws made by a tap: they bring the chance to half of one in a hundred."""
 
 
 def _view(answered: Answered[CostAnswer]) -> PageView:
@@ -80,7 +78,7 @@ def chance_view(found: Comparison, way: int, sign: str) -> dict[str, Any]:
         "way": way,
         "none": found.verdict.word in UNDRAWN,
         "state": state,
-        "more": max(MORE_DRAWS, state.draws),
+        "more": MOST_DRAWS,
         "pays": f"{state.pays:.0%}",
         "low": money_text(state.low, sign),
         "middle": money_text(state.middle, sign),
