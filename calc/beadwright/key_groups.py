@@ -106,7 +106,8 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
          "swing_volume swing_once swing_size seed currency units"),
     ),
     "supplies": _groups(
-        ("need", "How many", "count parts weeks on_hand"),
+        ("need", "How many", "count volume_by parts parts_month parts_week arc_hours weld_metal "
+                             "wire_month weeks on_hand"),
         ("job", "The job", f"{_JOB} wire dia gas units"),
         ("wire", "Wire", "spool waste rework efficiency arc_min laid"),
         ("gas", "Gas", "cylinder cylinder_gas gas_flow gas_extra gas_price cylinder_price"),

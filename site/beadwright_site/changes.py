@@ -42,7 +42,7 @@ CHANGES: tuple[Change, ...] = (
             "stands beside it. Metric plate reads D1.1's metric rows. One fillet is counted to "
             "turn a plate half as far as two.",
             "Supplies: tap the size of the bottle and read its gauge, without its water volume. "
-            "Packages and cylinders last in weeks worked.",
+            "Packages and cylinders last in weeks worked, your work counted as on Cost.",
             "Shop: over 135% of its rating a breaker does not hold, and Shop says so. The amps of "
             "the plate and of this job are told apart, a cord goes by its phases, a generator by "
             "its starts. Where something does not hold, tap what would.",

@@ -37,6 +37,23 @@ def test_one_job_counted_in_every_way_is_one_year(rework: str, volume: str) -> N
     ] == pytest.approx(year, rel=1e-9)
 
 
+@pytest.mark.parametrize(
+    "volume",
+    ["parts=1200", "parts_month=100", "parts_week=24", "arc_hours=10h", "weld_metal=100lb",
+     "wire_month=125lb", "parts=7&parts_week=24&volume_by=week"],
+)  # fmt: skip
+def test_supplies_last_by_the_same_counts(volume: str) -> None:
+    """33 lb at 1.25 lb a part is 26.4 parts, and 24 are welded in each of 50 weeks."""
+    found = answer("supplies", f"{PART}0%25&spool=33lb&{volume}").supplies
+    assert found.parts == 1200
+    assert found.package_weeks == pytest.approx(1.1)
+    assert answer_json("supplies", f"{PART}0%25&{volume}")["answer"]["parts"] == 1200
+
+
+def test_two_counts_written_are_asked_about_on_supplies_too() -> None:
+    assert list(answer_json("supplies", "parts=480&arc_hours=10")["errors"]) == ["volume_by"]
+
+
 def test_hours_and_pounds_go_by_the_first_way() -> None:
     """1250 s of arc, a kilogram of weld, 1.953125 kg of wire; a quarter welded twice."""
     assert parts_of_one("arc-hours", 50, PLAIN) == pytest.approx(12 / 1562.5)

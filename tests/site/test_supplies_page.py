@@ -118,3 +118,10 @@ def test_packages_seldom_sold_of_a_wire_say_so(query: str, seldom: set[str]) -> 
     form = supplies_form(Filling({}, {}, "us"), found)
     (spool,) = [e for group in form.groups for e in group.entries if e.key == "spool"]
     assert {o.value for o in spool.options if o.under == "seldom sold"} == seldom
+
+
+def test_the_year_s_work_is_counted_as_on_cost(client: FlaskClient) -> None:
+    page = client.get("/supplies/?leg=5/16in&parts_week=24").text
+    assert by_id(page, "parts_week").attrs["value"] == "24"
+    refused = client.get("/supplies/?parts=500&parts_month=50").text
+    assert "both written" in words(by_id(refused, "field-volume_by"))

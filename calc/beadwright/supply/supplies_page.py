@@ -13,6 +13,7 @@ from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.asked_way import ShopShare
 from beadwright.money.cost_ways import PlannedWay, first_way
 from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
+from beadwright.money.volume_entries import parts_a_year
 from beadwright.phrases import say
 from beadwright.results import Note
 from beadwright.supply.cylinder_sizes import CylinderSize
@@ -35,6 +36,7 @@ class Supplies:
 
     Attributes:
         count: Parts to weld now.
+        parts: Parts a year, in whatever way they were counted [1/year].
         arc_s: Arc time [s].
         wire_kg: Wire [kg].
         wire_m: The same as length [m].
@@ -53,6 +55,7 @@ class Supplies:
     """
 
     count: int
+    parts: int
     arc_s: float
     wire_kg: float
     wire_m: float
@@ -141,31 +144,33 @@ def _supplies(read: SuppliesQuery, planned: PlannedWay) -> Supplies:
     need, gas = count * way.bought_kg, count * way.gas_part_m3
     arc = count * (1 + way.rework) * way.arc_s
     full = _full(read, planned)
+    parts = parts_a_year(read.volume, read.own, read.weeks, way)
     tip_life = read.way.tip_life
     assert tip_life is not None  # it has a default
     return Supplies(
         count=count,
+        parts=parts,
         arc_s=arc,
         wire_kg=need,
         wire_m=need / wire.linear_mass_kg_m,
         package_kg=way.spool_kg,
         packages=packages(need, way.spool_kg, read.on_hand or 0.0),
         weeks=read.weeks,
-        package_weeks=_weeks(read, way.spool_kg, way.bought_kg),
+        package_weeks=_weeks(parts, read.weeks, way.spool_kg, way.bought_kg),
         gas_m3=gas,
         cylinder=_size(read, planned),
         cylinder_m3=full,
         cylinders=None if full is None else ceil(gas / full - 1e-9),
-        cylinder_weeks=None if full is None else _weeks(read, full, way.gas_part_m3),
+        cylinder_weeks=None if full is None else _weeks(parts, read.weeks, full, way.gas_part_m3),
         cylinder_s=None if full is None else full / way.gas_flow_m3_s,
         tips=ceil(arc / tip_life),
         nozzles=ceil(arc / read.nozzle_life),
     )
 
 
-def _weeks(read: SuppliesQuery, holds: float, a_part: float) -> float | None:
+def _weeks(parts: int, weeks: int, holds: float, a_part: float) -> float | None:
     """Weeks worked that what holds so much lasts at a year's parts; None at no parts [-]."""
-    return holds / a_part / read.parts * read.weeks if read.parts else None
+    return holds / a_part / parts * weeks if parts else None
 
 
 def _size(read: SuppliesQuery, planned: PlannedWay) -> CylinderSize:

@@ -8,6 +8,7 @@ from typing import Any
 from beadwright.job.page_query import PageQuery, page_defaults
 from beadwright.money.cost_query import CostQuery
 from beadwright.money.demo_prices import DEMO_PRICES
+from beadwright.money.volume_entries import VolumeEntries
 from beadwright.money.way_entries import WayEntries
 from beadwright.reading.entries import fields_of, optional, part, required
 from beadwright.reading.fields import Entry, Measured, QueryField, WholeNumber
@@ -163,7 +164,7 @@ class SuppliesQuery(PageQuery):
     nozzle_price: float = required(_OF_COST["nozzle_price"])
     nozzle_life: float = required(_OF_COST["nozzle_life"])
     gas_extra: float = required(_OF_COST["gas_extra"])
-    parts: int = required(_OF_COST["parts"])
+    volume: VolumeEntries = part(VolumeEntries)
     weeks: int = required(_OF_COST["weeks"])
     currency: str = required(_OF_COST["currency"])
     count: int = required(

@@ -17,7 +17,7 @@ def supplies_report(answer: SuppliesAnswer) -> Tree:
     found, packages = answer.supplies, answer.supplies.packages
     return {"answer": {
         "currency": answer.currency,
-        "count": found.count,
+        **same(found, "count", "parts"),
         **shown("time", arc=found.arc_s),
         **shown("mass", wire=found.wire_kg),
         **shown("distance", wire_length=found.wire_m),

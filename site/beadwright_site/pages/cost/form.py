@@ -9,15 +9,16 @@ from beadwright.key_groups import KeyGroup, key_groups
 from beadwright.money.cost_page import CostAnswer
 from beadwright.money.cost_query import ONCE_KEYS, PREFIXES, WAY_JOB_KEYS, WAY_KEYS, CostQuery
 from beadwright.money.demo_prices import INVENTED, invented_in_use
+from beadwright.money.volume_entries import counted_by
 from beadwright.pages import PAGES
 from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.volume_form import Counted, volume_entries
 from beadwright_site.forms.wire_options import size_options
 from beadwright_site.links import query_of
-from beadwright_site.pages.cost.volume_form import volume_entries
 
 GROUPS: Mapping[str, KeyGroup] = {each.id: each for each in key_groups(PAGES["cost"])}
 """Keys by group."""
@@ -103,11 +104,18 @@ def _asked_first(
         *prices,
         *size,
         form.entry("shop_rate", blank=_shop_rate(form, found)),
-        *volume_entries(form, found),
+        *volume_entries(form, _counted(found)),
         form.entry("b_change_over", blank=_change_over(found)),
         *spatter,
         form.choice("compared", ALIKE, "As such wires are"),
     )
+
+
+def _counted(found: CostAnswer | None) -> Counted | None:
+    if found is None:
+        return None
+    by = counted_by(found.query.volume, found.query.own)
+    return Counted(by, found.parts, found.query.weeks, found.ways[0].way, found.units)
 
 
 def _wire(form: Form, found: CostAnswer | None, at: int) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 
 from beadwright.money.demo_prices import INVENTED, invented_in_use
+from beadwright.money.volume_entries import counted_by
 from beadwright.pages import PAGES
 from beadwright.supply.cylinder_sizes import BOTTLES, CYLINDERS, CylinderSize
 from beadwright.supply.spools import PACKAGES_KG, packages_sold
@@ -14,6 +15,7 @@ from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.volume_form import Counted, volume_entries
 
 JOB_KEYS = (*JOINT, "position", "weld_length", "welds", "wire", "dia", "gas", "units")
 WIRE = ("waste", "rework", "efficiency", "arc_min", "laid")
@@ -56,7 +58,10 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
     at_hand = found.query.gas.bottle if found is not None else None
     bottle = _sizes(form, "bottle", BOTTLES, at_hand, as_bought)
     groups = (
-        entry_group("need", "How many", [*map(entry, ("count", "parts", "weeks", "on_hand"))]),
+        entry_group("need", "How many", [
+            entry("count"), *volume_entries(form, _counted(found)), entry("weeks"),
+            entry("on_hand"),
+        ]),
         entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),
         entry_group("wire", "Wire", [
             form.choice("spool", packages, label="Package"), *map(entry, WIRE),
@@ -77,6 +82,14 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
             "cylinder-entries": {"entries": (entry("gauge"), bottle, *entries(CYLINDER))},
         },
     )
+
+
+def _counted(found: SuppliesAnswer | None) -> Counted | None:
+    if found is None:
+        return None
+    read = found.query
+    by = counted_by(read.volume, read.own)
+    return Counted(by, found.supplies.parts, read.weeks, found.planned.way, found.units)
 
 
 def _sizes(

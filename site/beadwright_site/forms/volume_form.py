@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from beadwright import units
-from beadwright.money.cost_page import CostAnswer
-from beadwright.money.volume_entries import VOLUME_KEYS, CountedBy, counted_by, parts_of_one
+from beadwright.measures import System
+from beadwright.money.volume_entries import VOLUME_KEYS, CountedBy, parts_of_one
+from beadwright.money.way import Way
 from beadwright_site.forms.entries import Entry
 from beadwright_site.forms.filling import Form
 
@@ -21,17 +23,36 @@ COUNTS: tuple[tuple[CountedBy, str, str], ...] = (
 """Value, word and a word under it of each way of counting."""
 
 
-def volume_entries(form: Form, found: CostAnswer | None) -> Iterator[Entry]:
+@dataclass(frozen=True, slots=True)
+class Counted:
+    """The work as it was counted.
+
+    Attributes:
+        by: The count that holds.
+        parts: Parts a year.
+        weeks: Weeks worked in a year.
+        way: The way that hours and pounds go by.
+        system: Whose units.
+    """
+
+    by: CountedBy
+    parts: int
+    weeks: int
+    way: Way
+    system: System
+
+
+def volume_entries(form: Form, found: Counted | None) -> Iterator[Entry]:
     """Yield what the work is counted by, and the count; all that are written while it is refused.
 
     Args:
         form: What entries are made from.
-        found: The answer, or None if the entries could not be taken.
+        found: The work, or None if the entries could not be taken.
     """
     wanted = form.wanted("volume_by")
     chosen: CountedBy | None = next((by for by, _, _ in COUNTS if by == wanted), None)
     if found is not None:
-        chosen = chosen or counted_by(found.query.volume, found.query.own)
+        chosen = chosen or found.by
         yield form.choice("volume_by", COUNTS, chosen=chosen)
         yield form.entry(VOLUME_KEYS[chosen], blank=_worth(found, chosen))
         return
@@ -40,11 +61,10 @@ def volume_entries(form: Form, found: CostAnswer | None) -> Iterator[Entry]:
     yield from (form.entry(key) for key in written or ["parts"])
 
 
-def _worth(found: CostAnswer, by: CountedBy) -> str:
+def _worth(found: Counted, by: CountedBy) -> str:
     """The parts a year in another count, for a line that is still blank."""
-    number = found.parts / parts_of_one(by, found.query.weeks, found.ways[0].way)
+    number = found.parts / parts_of_one(by, found.weeks, found.way)
     measure = {"arc-hours": "hours", "weld-metal": "mass", "wire": "mass"}.get(by, "")
     if not measure:
         return f"{number:,.4g}"
-    shown = units.show(number, measure, found.units)
-    return f"{shown}{units.typed_unit(measure, found.units)}"
+    return f"{units.show(number, measure, found.system)}{units.typed_unit(measure, found.system)}"
