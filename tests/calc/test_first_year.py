@@ -41,6 +41,17 @@ def sums(part: float, parts: float, once: float = 0.0, months: float = 12) -> Fi
         (sums(0.3537, 24, 61.5), 0.3537, 8.49, -53.01, 4, 2),
         (sums(-2.25, 40, 400.4), -2.25, -90, -490, 2, 0),
         (sums(0.0, 40), 0.0, 0.0, 0.0, 2, 2),
+        # Under a hundred to the cent, from a hundred to the dollar.
+        (sums(1.99, 50), 1.99, 99.5, 99.5, 2, 2),
+        (sums(2.0, 50), 2.0, 100, 100, 2, 0),
+        (sums(2.04, 50), 2.04, 102, 102, 2, 0),
+        # 1.25 × 2 is 0.0052 short, over half a cent; of 1.2524 it is 0.0048.
+        (sums(1.2526, 2), 1.253, 2.51, 2.51, 3, 2),
+        (sums(1.2524, 2), 1.25, 2.5, 2.5, 2, 2),
+        # 1.00 × 128 is just half a dollar short: too far.
+        (sums(1.00390625, 128), 1.004, 129, 129, 3, 0),
+        # 39.00 × 1000 is 2.00 short; half of one in ten thousand is 1.95.
+        (sums(39.002, 1000), 39.002, 39002, 39002, 3, 0),
     ],
 )
 def test_rounded_sums_add_up(

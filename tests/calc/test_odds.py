@@ -7,7 +7,7 @@ import pytest
 
 from beadwright.money.chance import Chance, ChanceState
 from beadwright.money.odds import odds_if_known, odds_phrase, settles, settling, word_of
-from beadwright.money.swings import Lever, Part, swings
+from beadwright.money.swings import Lever, Part, Swing, swings
 from beadwright.phrases import Phrase
 from tests.calc.plain_way import ten_against_eight
 from tests.told import in_words
@@ -22,8 +22,11 @@ def lever(part: Part, low: float, high: float) -> Lever:
     ("pays", "word", "said"),
     [
         (1.0, "pays", "Pays: over 99 chances in 100"),
+        (0.996, "pays", "Pays: over 99 chances in 100"),
+        (0.99, "pays", "Pays: about 99 chances in 100"),
         (0.96, "pays", "Pays: about 96 chances in 100"),
         (0.90, "pays", "Pays: about 90 chances in 100"),
+        (0.8975, "pays", "Pays: about 90 chances in 100"),  # 359 of 400: the word of the figure
         (0.89, "probably pays", "Probably pays: 89 in 100"),
         (0.67, "probably pays", "Probably pays: 67 in 100"),
         (0.66, "even", "Even: 66 in 100 that it pays"),
@@ -31,7 +34,11 @@ def lever(part: Part, low: float, high: float) -> Lever:
         (0.34, "even", "Even: 34 in 100 that it pays"),
         (0.33, "probably does not pay", "Probably does not pay: 33 in 100 that it does"),
         (0.11, "probably does not pay", "Probably does not pay: 11 in 100 that it does"),
+        (0.1025, "does not pay", "Does not pay: 10 in 100 that it does"),
+        (0.10, "does not pay", "Does not pay: 10 in 100 that it does"),
         (0.09, "does not pay", "Does not pay: 9 in 100 that it does"),
+        (0.01, "does not pay", "Does not pay: 1 in 100 that it does"),
+        (0.004, "does not pay", "Does not pay: under 1 in 100 that it does"),
         (0.0, "does not pay", "Does not pay: under 1 in 100 that it does"),
     ],
 )
@@ -115,6 +122,84 @@ def test_a_sure_verdict_is_questioned_where_one_figure_turns_it(
     """Spread 100, 82 of it one figure's: 110.6 worse leaves 57 the rest: 60 turns, 150 does not."""
     [swing] = swings(ten_against_eight(), [lever("now", 0.8, 1.2)])
     assert settles(state(mean, 100, pays), swing) == settled
+
+
+def test_a_figure_that_only_falls_has_its_ends_on_one_side() -> None:
+    """0.5 to 1 on 10: a tenth under 0.5 + 0.5 √0.1, a tenth over 0.5 + 0.5 √0.9."""
+    [swing] = swings(ten_against_eight(), [lever("now", 0.5, 1.0)])
+    left = sqrt(300**2 - 500**2 / 18)
+    worse, better = odds_if_known(state(0, 300, 0.5), swing)
+    for found, factor in ((worse, 0.5 + 0.5 * sqrt(0.1)), (better, 0.5 + 0.5 * sqrt(0.9))):
+        away = 1000 * (factor - 2.5 / 3)
+        assert found == pytest.approx(NormalDist(0, left).cdf(away), rel=1e-6)
+
+
+def test_a_figure_known_nearly_has_its_ends_on_both_sides() -> None:
+    """0.95 to 1.05 on 10: 50 less the root of a tenth of 50 × 100 either way."""
+    [swing] = swings(ten_against_eight(), [lever("now", 0.95, 1.05)])
+    left = NormalDist(0, sqrt(30**2 - 50**2 / 6))
+    away = 50 - sqrt(0.1 * 50 * 100)
+    assert odds_if_known(state(0, 30, 0.5), swing) == pytest.approx(
+        (left.cdf(-away), left.cdf(away)), rel=1e-6
+    )
+
+
+AWAY = 1000 * (0.2 - sqrt(0.1 * 0.4 * 0.2))
+"""What a wire of 10, a fifth either way, is off by one time in ten, on 100 parts: 110.6."""
+
+
+@pytest.mark.parametrize(
+    ("mean", "odds"),
+    [(AWAY + 0.3, (1, 1)), (AWAY - 0.3, (0, 1)), (0.3 - AWAY, (0, 1)), (-0.3 - AWAY, (0, 0))],
+)
+def test_with_all_that_is_unsure_known_the_odds_are_none_or_all(
+    mean: float, odds: tuple[float, float]
+) -> None:
+    """The one unsure figure has more spread than the few draws show: nothing else is left."""
+    [swing] = swings(ten_against_eight(), [lever("now", 0.8, 1.2)])
+    assert odds_if_known(state(mean, 50, 0.5), swing) == odds
+
+
+@pytest.mark.parametrize(("mean", "odds"), [(0.0, (0, 0)), (0.5, (1, 1)), (-0.5, (0, 0))])
+def test_where_nothing_is_unsure_nothing_saved_does_not_pay(
+    mean: float, odds: tuple[float, float]
+) -> None:
+    assert odds_if_known(state(mean, 0, 0.5), STILL) == odds
+
+
+STILL = Swing(lever("now", 0.8, 1.2), 5.0, 5.0)
+"""A figure that moves nothing."""
+
+
+@pytest.mark.parametrize(
+    ("mean", "pays", "settled"),
+    [
+        (-AWAY + 1.5, 0.05, True),  # known to be good, 51 in 100: over even
+        (150, 0.90, False),  # sure before, sure after
+        (150, 0.89, True),
+        (-150, 0.10, False),
+        (-150, 0.11, True),
+    ],
+)
+def test_what_settles_near_the_limits(mean: float, pays: float, settled: bool) -> None:
+    [swing] = swings(ten_against_eight(), [lever("now", 0.8, 1.2)])
+    assert settles(state(mean, 100, pays), swing) == settled
+
+
+def test_a_figure_that_moves_nothing_settles_nothing() -> None:
+    assert not settles(state(0, 100, 0.95), STILL)
+    assert settling(state(150, 100, 0.85), [STILL]) is None
+
+
+def test_a_figure_that_moves_little_leaves_an_open_verdict_open() -> None:
+    """12 in 100 before; 11 or 13 with it known."""
+    [swing] = swings(ten_against_eight(), [lever("now", 0.99, 1.01)])
+    assert not settles(state(-117, 100, 0.12), swing)
+
+
+def test_half_a_dollar_may_settle_half_a_dollar() -> None:
+    small = Swing(lever("now", 0.8, 1.2), -0.2, 0.3)
+    assert settling(state(0.05, 0.11, 0.6), [STILL, small]) is small
 
 
 def test_a_figure_that_moves_nothing_much_settles_nothing() -> None:

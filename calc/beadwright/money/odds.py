@@ -37,18 +37,18 @@ _HEADLINES: dict[OddsWord, str] = {
 
 
 def word_of(pays: float) -> OddsWord:
-    """Return the word for a share of the draws.
+    """Return the word for a share of the draws, taken to the whole chances of a hundred it says.
 
     Args:
         pays: Share of the draws in which switching pays, 0 to 1 [-].
     """
-    if pays >= SURE:
-        return "pays"
-    if pays >= LIKELY:
-        return "probably pays"
-    if pays > 1 - LIKELY:
-        return "even"
-    return "probably does not pay" if pays > 1 - SURE else "does not pay"
+    won = round(pays, 2)
+    lost = 1 - won
+    if won >= LIKELY:
+        return "pays" if won >= SURE else "probably pays"
+    if lost >= LIKELY:
+        return "does not pay" if lost >= SURE else "probably does not pay"
+    return "even"
 
 
 def odds_phrase(pays: float) -> Phrase:
@@ -123,8 +123,8 @@ def settles(state: ChanceState, swing: Swing) -> bool:
     worse, better = odds_if_known(state, swing)
     if worse < EVEN <= better:
         return True
-    still_open = 1 - SURE < state.pays < SURE
-    return still_open and (better >= SURE or worse <= 1 - SURE)
+    still_open = word_of(state.pays) not in ("pays", "does not pay")
+    return still_open and (better >= SURE or 1 - worse >= SURE)
 
 
 def settling(state: ChanceState, found: Sequence[Swing]) -> Swing | None:
