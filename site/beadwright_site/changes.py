@@ -65,6 +65,9 @@ CHANGES: tuple[Change, ...] = (
             "Inspect: type what you measured on a weld. It says in or out by AWS D1.1 or ISO 5817, "
             "by how much, and which setting brings the next one in. Tap a trouble: its causes "
             "stand in the order of your job's own numbers.",
+            "Heat holds a certificate against the grade above it, written or not: Mn and alloys "
+            "too. Past the grade, method B rules; a rich melt within it shows both codes' preheat.",
+            "Strength says where a longer lap holds less by EN 1993-1-8 (past 450 throats).",
         ),
     ),
     Change(

@@ -50,6 +50,11 @@ def limit_percent(steel: str, element: Element, thickness_mm: float, units: Syst
     return grade(steel).limits_at(thickness_mm / 1000, units).most.share(element)
 
 
+def most_mn(steel: str, c: float, thickness_mm: float) -> float:
+    found = grade(steel)
+    return nine(found.most_mn(found.limits_at(thickness_mm / 1000, "si"), c))
+
+
 def typical_percent(steel: str, element: Element) -> float:
     return grade(steel).typical.share(element)
 

@@ -43,6 +43,15 @@ def test_every_limit_of_every_steel_is_checked_at_every_thickness() -> None:
     assert {(given["steel"], step_of(given)) for given in asked("ce_cap")} == capped
 
 
+def test_every_manganese_traded_for_carbon_is_checked_at_its_top_and_below() -> None:
+    tops = {s.name: s.mn_top for s in STEELS.values() if s.mn_top is not None}
+    shown = [row for row in ROWS if row["function"] == "heat_checks.most_mn"]
+    at = {(json.loads(r["inputs"])["steel"], float(r["expected"])) for r in shown}
+    assert set(tops.items()) <= at
+    under = {name for name, most in at if name in tops and most < tops[name]}
+    assert under == set(tops) - {"A992"}  # newer editions allow it 1.60 % outright
+
+
 def test_every_figure_of_method_a_is_checked() -> None:
     cells = {(given["ce"], given["hydrogen"], given["q_kj_mm"] * 1e6)
              for given in asked("without_preheat_mm")}  # fmt: skip

@@ -64,7 +64,10 @@ def test_without_a_choice_the_steel_s_own_code_rules_in_either_system(
     ("query", "why"),
     [
         ("steel=S355J2&preheat_code=d1.1", "by AWS D1.1: its table does not list S355J2"),
-        ("c=0.2&mn=1.2&preheat_code=d1.1", "by AWS D1.1: its table goes by the grade"),
+        (
+            "steel=unknown&c=0.2&mn=1.2&preheat_code=d1.1",
+            "by AWS D1.1: its table goes by the grade",
+        ),
         ("steel=A36&c=0.28&mn=1.0&preheat_code=d1.1", "C 0.28 %, at this thickness at most 0.25 %"),
         ("preheat_code=en-a&heat=10kJ/in", "method A: Table C.1 does not settle it"),
         ("c=0.30&mn=1&preheat_code=en-a", "C 0.3 % is outside 0.05 to 0.25 %"),

@@ -39,6 +39,28 @@ def test_a_long_lap_is_held_by_the_first_leg_that_has_anything_left() -> None:
     assert any(note.key == "strength.long-lap" for note in found.notes)
 
 
+def test_past_450_throats_a_longer_lap_is_said_to_hold_less() -> None:
+    # 4.11(3): l·(1.2 - l/(750 a)) is greatest at 450 a; a 6 mm leg (a 4.2426): 1909 mm. On lengths
+    # less the two throats of the ends: 1800 mm holds 0.63431·207.85·4.2426·1791.5 = 1002 kN, 2000
+    # mm 0.57145·…·1991.5 = 1003.5, 2400 mm 0.44574·…·2391.5 = 940.0.
+    def held(length_mm: int) -> tuple[float, bool]:
+        query = f"{EN}&joint=lap&group=line&leg=6mm&group_height={length_mm}mm&py=100kN"
+        found = ask(query)
+        return 100 / found.weld.use, "strength.lap-too-long" in {n.key for n in found.notes}
+
+    assert [held(mm)[0] for mm in (1800, 2000, 2400)] == pytest.approx(
+        [1002.0, 1003.5, 940.0], rel=1e-3
+    )
+    assert [held(mm)[1] for mm in (1800, 1905, 1915, 2400)] == [False, False, True, True]
+    note = next(
+        n
+        for n in ask(f"{EN}&joint=lap&group=line&leg=6mm&group_height=2400mm&py=100kN").notes
+        if n.key == "strength.lap-too-long"
+    )
+    assert (note.level, note.source) == ("caution", "en-1993-1-8-lap")
+    assert "rule 1909.2 mm holds" in told(note, "si")
+
+
 def test_a_weld_over_900_throats_is_refused_as_too_long() -> None:
     keys, texts = refused(f"{EN}&joint=lap&group=line&group_height=3000mm&py=100kN&leg=4mm")
     assert keys == {"leg", "group_height"}

@@ -129,7 +129,7 @@ HEAT = (
     ),
     Worked(
         "heat",
-        f"{JOB}&{CERTIFICATE}",
+        f"{JOB}&steel=unknown&{CERTIFICATE}",
         {"steel": None, "melt": "certificate", "preheat.table": None, "preheat.by": "method-b"},
         "A certificate without a grade: no row of the table, only the formula.",
     ),

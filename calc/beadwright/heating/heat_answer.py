@@ -9,6 +9,7 @@ from beadwright.heating.cooling import Cooling
 from beadwright.heating.cooling_curve import Curve
 from beadwright.heating.distortion_query import PartDistortion
 from beadwright.heating.heat_query import HeatQuery
+from beadwright.heating.preheat import SHOP_K
 from beadwright.heating.preheat_needed import Needed
 from beadwright.heating.preheat_table import THINNEST_M
 from beadwright.heating.welded_steel import ChosenSteel
@@ -16,6 +17,7 @@ from beadwright.job.page_query import PageAnswered
 from beadwright.phrases import Phrase
 from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
+from beadwright.temperatures import rounded_up
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,6 +87,22 @@ class HeatAnswer(PageAnswered):
     hardness_refused: Phrase | None
     curves: tuple[Curve, ...]
     distortion: PartDistortion
+
+    @property
+    def certificate_asks_k(self) -> float | None:
+        """What method B asks of a certificate's melt where D1.1 rules with less, or None [K].
+
+        D1.1 goes by the grade whatever the melt, so both belong side by side. None too where a
+        temperature set by hand is enough for both.
+        """
+        needed = self.needed
+        asked = None if needed.method_b is None else needed.method_b.kelvin
+        if needed.code != "d1.1" or needed.kelvin is None or asked is None:
+            return None
+        enough = self.start_k if self.by_hand else max(needed.kelvin, SHOP_K)
+        if self.steel.melt != "certificate" or asked <= enough + 0.5:
+            return None
+        return rounded_up(asked, self.units)
 
     @property
     def sheet(self) -> bool:

@@ -130,7 +130,7 @@ class HeatQuery(PageQuery):
         """What is written of the steel."""
         written: dict[str, float | None] = {key: getattr(self, key) for key in ELEMENTS}
         shares = {key: share for key, share in written.items() if share is not None}
-        return AskedSteel(self.steel, "steel" in self.own, self.melt, shares)
+        return AskedSteel(self.steel, self.melt, shares)
 
 
 DEFAULTS = page_defaults(HeatQuery)

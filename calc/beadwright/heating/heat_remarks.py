@@ -52,6 +52,9 @@ def _steel(found: HeatAnswer) -> Iterator[Note]:
     if steel.off_grade is not None:
         told = say("heating.off-grade", why=steel.off_grade)
         yield Note("stop", told, _limit_source(steel.grade, steel.off_grade.key), "steel")
+    elif steel.melt == "certificate" and steel.grade.category is not None:
+        told = say("heating.certificate-fits", steel=steel.grade.as_listed)
+        yield Note("note", told, steel.grade.limit_source, "steel")
     elif steel.grade.category is None:
         yield Note("note", say("heating.not-in-table", steel=steel.name), "aws-d1.1-5.8", "steel")
     if steel.too_thick and steel.limits is not None:

@@ -7,11 +7,14 @@ from typing import Literal
 
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.heating.carbon_equivalent import equivalent, worst_melt
-from beadwright.heating.steels import Composition, Limits, Steel
+from beadwright.heating.steels import SYMBOLS, Composition, Element, Limits, Steel
 from beadwright.phrases import Phrase, say
 from beadwright.units import System
 
 Melt = Literal["typical", "limit", "certificate"]
+
+ALLOYS: tuple[Element, ...] = ("cr", "mo", "v", "ni", "cu")
+"""Elements besides C and Mn that CE(IIW) counts. Source: ``carbon_equivalent.FORMULAS``."""
 
 PRINTED = 0.005
 """A carbon equivalent is printed to two places: it is over a cap from this much on [% by mass]."""
@@ -51,19 +54,17 @@ class AskedSteel:
 
     Attributes:
         grade: The grade, or None where it is not known.
-        grade_written: True if it was written, not a default.
         melt: Without a certificate: the usual melt, or the worst allowed.
         shares: What the certificate prints, by element [-].
     """
 
     grade: Steel | None
-    grade_written: bool
     melt: Literal["typical", "limit"]
     shares: dict[str, float]
 
 
 def chosen_steel(asked: AskedSteel, thickness_m: float, system: System) -> ChosenSteel:
-    """Return the steel asked for: a certificate before the grade's melt.
+    """Return the steel asked for: a certificate before the grade's melt, held against its limits.
 
     Source: the grade's limits at the thickness, ``steels.STEELS``.
 
@@ -77,8 +78,6 @@ def chosen_steel(asked: AskedSteel, thickness_m: float, system: System) -> Chose
     """
     grade = asked.grade
     shares = {key: round(share * 100, 9) for key, share in asked.shares.items()}
-    if shares and not asked.grade_written:
-        grade = None  # a certificate alone means no grade, so no grade is assumed
     limits = None if grade is None else grade.limits_at(thickness_m, system)
     thick = limits is not None and thickness_m > limits.through(system) + 1e-9
     if not shares:
@@ -89,7 +88,7 @@ def chosen_steel(asked: AskedSteel, thickness_m: float, system: System) -> Chose
             return ChosenSteel(grade, worst, limits, None, "limit", too_thick=thick)
         return ChosenSteel(grade, grade.typical, limits, worst, "typical", too_thick=thick)
     composition = _certificate(shares)
-    off = None if grade is None or limits is None else _off_grade(grade.name, composition, limits)
+    off = None if grade is None or limits is None else _off_grade(grade, composition, limits)
     return ChosenSteel(grade, composition, limits, None, "certificate", off, thick)
 
 
@@ -105,14 +104,31 @@ def _certificate(shares: dict[str, float]) -> Composition:
         raise FieldErrors({most: [f"Check the certificate: {error}."]}) from error
 
 
-def _off_grade(name: str, analysis: Composition, limits: Limits) -> Phrase | None:
-    """Why an analysis is not of the grade, by its carbon and its carbon equivalent.
+def _off_grade(grade: Steel, analysis: Composition, limits: Limits) -> Phrase | None:
+    """Why an analysis is not of the grade, by what preheat hangs on.
 
-    The two preheat hangs on. Manganese is left aside: standards let it rise as carbon falls.
+    Carbon, manganese and the cap on CE(IIW); without a cap each alloy the standard limits.
     """
     if analysis.c > limits.most.c + 1e-9:
-        return say("heating.off-grade-carbon", steel=name, share=analysis.c, most=limits.most.c)
-    ce, cap = equivalent(analysis, "ce"), limits.ce_cap
+        return _over(grade, "c", analysis, limits.most.c)
+    most_mn, ce, cap = grade.most_mn(limits, analysis.c), equivalent(analysis, "ce"), limits.ce_cap
+    if analysis.mn > most_mn + 1e-9:
+        told, share = "heating.off-grade-manganese", analysis.mn
+        return say(told, steel=grade.as_listed, share=share, most=most_mn)
     if cap is not None and ce >= cap + PRINTED:
-        return say("heating.off-grade-ce", steel=name, ce=ce, most=cap)
+        return say("heating.off-grade-ce", steel=grade.as_listed, ce=ce, most=cap)
+    for element in () if cap is not None else ALLOYS:
+        most = limits.most.share(element)
+        if most and analysis.share(element) > most + 1e-9:
+            return _over(grade, element, analysis, most)
     return None
+
+
+def _over(grade: Steel, element: Element, analysis: Composition, most: float) -> Phrase:
+    return say(
+        "heating.off-grade-element",
+        steel=grade.as_listed,
+        element=SYMBOLS[element],
+        share=analysis.share(element),
+        most=most,
+    )

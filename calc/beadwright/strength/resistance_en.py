@@ -17,6 +17,10 @@ LEAST_LENGTH_M = 0.030
 """Least effective length of a weld that carries load. Source: EN 1993-1-8:2005, 4.5.1(2): 30 mm or
 six throats, whichever is more."""
 
+MOST_LAP_THROATS = 450.0
+"""Length, in throats, at which a long lap weld holds the most [-]. Derived from EN 1993-1-8:2005,
+4.11(3): l (1.2 - 0.2 l/(150 a)) is greatest at 450 a; a longer weld holds less."""
+
 THINNEST_M = 0.004
 """Least thickness of the parts joined: thinner is sheet, EN 1993-1-3. Source: EN 1993-1-8:2005,
 4.1(1)."""

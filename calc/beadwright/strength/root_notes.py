@@ -36,4 +36,5 @@ def root_notes(task: StrengthTask, found: Spread) -> Iterator[Note]:
         "across": say("strength.one-sided-across"),
         "unknown": say("strength.one-sided-unknown"),
     }
-    yield Note(level, said[load], source, "weld_sides")
+    # A groove's sides are its joint's.
+    yield Note(level, said[load], source, "weld_sides" if task.job.is_fillet else "joint")

@@ -194,6 +194,10 @@ def _code(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
         if share < 1:
             yield Note("note", say("strength.long-lap", counted=share), "en-1993-1-8-lap",
                        "group_height")  # fmt: skip
+        most = resistance_en.MOST_LAP_THROATS * legs.throat
+        if task.end_loaded and task.group.shortest_m > most * (1 + REL_TOL):
+            yield Note("caution", say("strength.lap-too-long", most=Amount(most, "length")),
+                       "en-1993-1-8-lap", "group_height")  # fmt: skip
 
 
 def _seam(task: StrengthTask, segments: Intermittent | None) -> Iterator[Note]:

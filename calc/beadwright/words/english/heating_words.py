@@ -14,8 +14,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "weld a test piece and break it."
         ),
         "heating.no-grade": (
-            "No grade given: only EN 1011-2 answers. Give the grade too and the prequalified table "
-            "is read as well."
+            "Grade not known: only EN 1011-2 answers. Choose the grade on the certificate and AWS "
+            "D1.1's prequalified table is read too."
         ),
         "heating.not-in-table": (
             "{steel} is not in the prequalified table of AWS D1.1: only EN 1011-2 answers."
@@ -23,9 +23,17 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "heating.off-grade": (
             "{why:capital}. The prequalified table is not read for it: find out what steel it is."
         ),
-        "heating.off-grade-carbon": (
-            "the certificate is not of {steel}: C {share:.4g} %, at this thickness at most "
+        "heating.off-grade-element": (
+            "the certificate is not of {steel}: {element} {share:.4g} %, at this thickness at most "
             "{most:g} %"
+        ),
+        "heating.off-grade-manganese": (
+            "the certificate is not of {steel}: Mn {share:.4g} %, at this thickness and carbon at "
+            "most {most:.4g} %"
+        ),
+        "heating.certificate-fits": (
+            "The certificate is within {steel} for this thickness: D1.1 goes by the grade, the "
+            "other ways and the hardness by the certificate."
         ),
         "heating.off-grade-ce": (
             "the certificate is not of {steel}: CE(IIW) {ce:.2f}, at this thickness at most "

@@ -144,8 +144,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "strength.one-sided-pulled": (
             "Welded from one side only and pulled: the part turns about the weld and opens its "
-            "root. The bending that brings is not counted here. Weld both sides, or hold the "
-            "part from turning and say so."
+            "root. The bending that brings is not counted here. Weld both sides, hold the part "
+            "from turning and say so, or let an engineer check the bending."
         ),
         "strength.one-sided-lap": (
             "A lap with one weld across its pull opens. Weld the ends of both plates, or hold "
@@ -153,11 +153,13 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "strength.one-sided-across": (
             "Pushed away from its only weld, this part turns and opens the root: not counted "
-            "here. Weld both sides, or hold the part."
+            "here. Weld both sides, hold the part from turning and say so, or let an engineer "
+            "check the bending."
         ),
         "strength.one-sided-unknown": (
             "Welded from one side only: where this force pulls the root open, more bending comes "
-            "that is not counted here. Weld both sides, or hold the part."
+            "that is not counted here. Weld both sides, hold the part from turning and say so, "
+            "or let an engineer check the bending."
         ),
         "strength.one-sided-held": (
             "Counted as held from turning about its only weld. Be sure of what holds it: the "
@@ -195,6 +197,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "strength.long-lap": (
             "Over 150 throats long and loaded along: its middle idles, {counted:.0%} counts."
+        ),
+        "strength.lap-too-long": (
+            "So long a weld holds less than a shorter one: by the clause's rule {most} holds "
+            "the most with this leg. Weld shorter, or lay a larger leg."
         ),
         "strength.sheet-us": (
             "Under 1/8 in this is sheet: AWS D1.3 and AISI S100 rule, and with them the tearing of "

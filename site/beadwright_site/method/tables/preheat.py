@@ -59,7 +59,10 @@ def steels_table() -> Table:
         rows.append((steel.name, "usual", *shares(steel.typical), "–", category))
         for step in steel.limits:
             cap = "–" if step.ce_cap is None else f"{step.ce_cap:g}"
-            rows.append((steel.name, _through(step), *shares(step.most), cap, ""))
+            most = shares(step.most)
+            if step.mn_open:
+                most = (most[0], f"({most[1]})", *most[2:])
+            rows.append((steel.name, _through(step), *most, cap, ""))
     sources = (key for steel in STEELS.values() for key in (steel.limit_source, steel.cap_source))
     return Table(
         "steels",
@@ -68,9 +71,9 @@ def steels_table() -> Table:
         tuple(rows),
         ("typical-melt", *dict.fromkeys(key for key in sources if key)),
         "Usual: a likely melt, common practice. By thickness: each element at its limit. A36 is "
-        "plate, its Mn to 3/4 in not limited and counted as the next step's; A588 grade B; A992 by "
-        "its flange. Both editions as printed, not converted.",
-        ("steels.STEELS", "steels.steel_of"),
+        "plate; Mn in brackets is not limited and counted as the next step's. A588 is grade B; "
+        "A992 goes by its flange. Both editions as printed, not converted.",
+        ("steels.STEELS", "steels.steel_of", "steels.Steel"),
     )
 
 

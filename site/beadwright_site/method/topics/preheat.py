@@ -58,11 +58,12 @@ CARBON = Equation(
     ("iiw-ce", "en-1011-2-a", "en-1011-2-b", "ito-bessyo"),
     "The worst a grade allows has every element at its limit. Where the grade caps CE too, no melt "
     "has them all: then those are filled first that count most by the formula for what they use of "
-    "the cap. A certificate with more C or CE than its grade allows is not of the grade, and the "
-    "prequalified table is not read for it.",
+    "the cap. A certificate with more C, Mn or CE than its grade allows, or without a cap on CE "
+    "more of an alloy it limits, is not of the grade, and the prequalified table is not read for "
+    "it. Mn may rise by 0.06 % for each 0.01 % of C under its most, as the ASTM grades print.",
     ("carbon_equivalent.FORMULAS", "carbon_equivalent.equivalent",
      "carbon_equivalent.outside", "carbon_equivalent.worst_melt", "welded_steel.chosen_steel",
-     "welded_steel.PRINTED"),
+     "welded_steel.PRINTED", "welded_steel.ALLOYS", "steels.MN_PER_C"),
 )  # fmt: skip
 
 

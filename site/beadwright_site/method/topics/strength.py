@@ -164,13 +164,13 @@ EUROPE = Equation(
      "en-1993-1-8-sheet", "en-10025-2"),
     "A weld that is not full size to its ends loses one throat at each end where a bead starts or "
     "stops, and its middle and moments are those of what is left; 30 mm and six throats must be "
-    "left. Over 900 throats nothing of a long lap counts. Filler weaker than the steel, the weaker "
-    "of two, is refused.",
+    "left. Of a long lap past 450 throats a longer weld holds less, and over 900 nothing counts. "
+    "Filler weaker than the steel, the weaker of two, is refused.",
     ("resistance_en.GAMMA_M2", "resistance_en.LEAST_THROAT_M", "resistance_en.LEAST_LENGTH_M",
      "resistance_en.simplified_strength", "resistance_en.directional_use",
      "resistance_en.effective_length", "resistance_en.least_length_en",
-     "resistance_en.long_weld_factor", "resistance_en.THINNEST_M",
-     "effective_weld.effective_weld", "strength_metals.counted_filler",
+     "resistance_en.long_weld_factor", "resistance_en.MOST_LAP_THROATS",
+     "resistance_en.THINNEST_M", "effective_weld.effective_weld", "strength_metals.counted_filler",
      "strength_metals.plate_steels"),
 )  # fmt: skip
 

@@ -46,7 +46,7 @@ def heat_form(filling: Filling, found: HeatAnswer | None) -> PageForm:
         )),
         entry_group("certificate", "Mill certificate", tuple(
             form.entry(key) for key in ELEMENTS
-        ), "Type what it prints; C and Mn at the least. It counts before the grade."),
+        ), "Type what it prints; C and Mn at the least. It is held against the grade above."),
         entry_group("weld", "Code, temperature, hydrogen, heat", own),
         entry_group("part", "The part it pulls on", (
             fields["weld_length"], *part_entries(form, dialled),

@@ -29,6 +29,9 @@ def headline_of(found: HeatAnswer) -> str:
         return "No preheat can be given"
     asked = show_temperature(needed.kelvin, system)
     too_cold = found.by_hand and found.start_k < needed.kelvin - 0.5
+    melt_k = found.certificate_asks_k
+    if melt_k is not None and not too_cold:
+        return f"{asked} by AWS D1.1, {show_temperature(melt_k, system)} by method B"
     if needed.even_cold:
         if too_cold:
             return f"Too cold: warm it to {asked}"
@@ -42,7 +45,7 @@ def tone_of(found: HeatAnswer) -> str:
     levels = {note.level for note in found.notes}
     if found.needed.kelvin is None or "stop" in levels:
         return "fails"
-    if "out" in levels:
+    if "out" in levels or found.certificate_asks_k is not None:
         return "too-close"
     return "switch" if found.needed.even_cold else ""
 
