@@ -99,7 +99,9 @@ def test_five_hundred_a_week_by_hand_is_told_who_can_deliver() -> None:
     assert other.shift_s / 3600 / 50 == pytest.approx(150.0, rel=1e-3)
     headline = in_words(found.first.verdict.headline)
     assert headline == "Only E70C-6M 0.045in, 90/10 delivers 25,000 parts a year"
-    assert in_words(found.first.verdict.odds).startswith("On cost alone: Pays")
+    assert in_words(found.first.verdict.odds).startswith(
+        "On cost alone, as if the hours were there: Pays"
+    )
     assert found.first.work.freed_s / 3600 == pytest.approx(16.67, rel=1e-3)
     shifts = (found.first.work.shift_now, found.first.work.shift_other)
     assert shifts == pytest.approx((4 * 8 * 60 / 20, 4 * 8 * 60 / 18))
@@ -219,3 +221,25 @@ def test_the_fabricator_is_not_told_of_amps_the_generator_has_not() -> None:
         assert way.dialled.point is not None
         assert way.dialled.point.current_a <= 220
     assert dict(found.answer.ways[1].once)["gas_change"] == 160
+
+
+UPHILL = "plate=3/8in&wire=E71T-1C&gas=CO2&position=3F-up"
+
+
+def test_the_same_weld_is_laid_by_both_wires_though_a_hand_lays_another_leg_uphill() -> None:
+    """A leg left blank is the first way's: E71T-1C is usually laid larger uphill than solid."""
+    first, other = ask(UPHILL).answer.ways
+    alone = answer("dial-in", UPHILL.replace("E71T-1C&gas=CO2", "E70C-6M&gas=90/10"))
+    assert first.dialled.plan.shape.leg_m == other.dialled.plan.shape.leg_m
+    assert alone.dialled.plan.shape.leg_m != first.dialled.plan.shape.leg_m
+    assert other.way.metal_kg == pytest.approx(first.way.metal_kg, rel=1e-12)
+    typed = ask(f"{UPHILL}&b_leg=1/4in").answer.ways[1].dialled.plan.shape.leg_m
+    assert typed == pytest.approx(0.25 * 0.0254)
+
+
+def test_one_part_is_one_part_and_the_change_is_not_blamed_on_the_wire() -> None:
+    found = ask("leg=5/16in&parts=1")
+    assert found.first.verdict.word == "does not pay"
+    assert "pays neither wire nor change back" in found.text
+    assert "Both ways are the same." in ask("leg=5/16in&b_wire=ER70S-6").text
+    assert "is enough" not in ask("leg=5/16in&b_wire=ER70S-6").text

@@ -192,7 +192,7 @@ def test_what_is_worked_out_from_another_wire_s_amps_is_the_less_sure() -> None:
         ("", "costs 33% more, lays 22% more, and takes 1.0 min of spatter a part against 4.0 min",
          "at one current the printed feeds"),
         ("compared=equal-travel", "lays 8% less", "cooler run, not a faster one"),
-        ("b_laid=12lb/h&laid=9lb/h", "lays 33% more", "That is in line."),
+        ("b_laid=12lb/h&laid=9lb/h", "lays 33% more", "What it lays is in line with that."),
         ("b_laid=9lb/h&laid=9lb/h&b_wire_price=1.05/lb", "costs 50% less, lays 0% more",
          "measured it so"),
         ("wire_price=0", "Here it lays", "printed feeds"),

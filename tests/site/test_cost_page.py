@@ -167,7 +167,7 @@ def test_whether_the_shop_can_deliver_stands_before_the_odds(
 ) -> None:
     text = words(by_id(client.get(f"/cost/?leg=5/16in&{query}").text, "verdict"))
     assert text.startswith(said)
-    assert ("On cost alone:" in text) == on_cost
+    assert ("On cost alone, as if" in text) == on_cost
 
 
 @settings(max_examples=60)
@@ -242,3 +242,15 @@ def test_units_change_amounts_by_no_more_than_the_settings_round(client: FlaskCl
         assert float(number(one)) == pytest.approx(float(number(other)), rel=0.005)
     assert "kg/h" in words(by_id(si, "ways"))
     assert "/m" in words(by_id(si, "ways"))
+
+
+def test_one_part_a_year_is_counted_as_one(client: FlaskClient) -> None:
+    text = words(by_id(client.get("/cost/?leg=5/16in&parts=1").text, "verdict"))
+    assert "× 1 part a year" in text
+    assert "8 welds a part. 1 part a year." in text
+
+
+def test_two_equal_ways_meet_nowhere(client: FlaskClient) -> None:
+    even = words(by_id(client.get("/cost/?leg=5/16in&b_wire=ER70S-6").text, "even"))
+    assert "Where the ways meet– Both ways are the same." in even
+    assert "Highest price" not in even

@@ -16,6 +16,7 @@ from dataclasses import dataclass, replace
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.job.job_entries import JobEntries
+from beadwright.job.job_joint import wanted_leg
 from beadwright.job.job_reading import job_of
 from beadwright.money.cell_entries import CELL_KEYS
 from beadwright.money.cost_query import WAY_JOB_KEYS, CostQuery
@@ -124,10 +125,14 @@ def _welds_the_same(changes: JobChanges, first: JobEntries) -> bool:
 
 
 def _job(first: JobEntries, prefix: str, changes: JobChanges, *, same: bool) -> Job:
-    """The job as a later way welds it."""
+    """The job as a later way welds it: the same weld, though a hand might lay another uphill."""
     by_hand = {} if same else dict.fromkeys(_HAND)
     try:
-        return job_of(replace(first, **{**by_hand, **written(changes)}))
+        job = job_of(replace(first, **{**by_hand, **written(changes)}))
+        leg = wanted_leg(job_of(first))
+        if job.is_fillet and job.leg_m is None and wanted_leg(job) != leg:
+            job = replace(job, leg_m=leg)
+        return job
     except FieldErrors as error:
         raise FieldErrors(
             {prefix + k if k in WAY_JOB_KEYS else k: v for k, v in error.messages.items()}

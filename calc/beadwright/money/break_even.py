@@ -33,6 +33,11 @@ class Case:
     months: float
 
     @property
+    def alike(self) -> bool:
+        """True if the two ways are the same but for their names."""
+        return self.now == replace(self.other, name=self.now.name)
+
+    @property
     def part_saving(self) -> float:
         """Saved on each part by the other way; below zero it costs more [money]."""
         return part_cost(self.now, self.rates) - part_cost(self.other, self.rates)

@@ -24,6 +24,8 @@ def break_even_sentences(case: Case, found: BreakEven, sign: str) -> dict[str, P
         found: Its break-evens [-].
         sign: Currency sign [-].
     """
+    if case.alike:
+        return dict.fromkeys(("parts_a_year", "months", "price", "laid"), say("money.same-ways"))
     return {
         "parts_a_year": _parts_sentence(case, found),
         "months": _months_sentence(case, found),

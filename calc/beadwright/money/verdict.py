@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.money.break_even import Case
@@ -57,15 +57,6 @@ class Verdict:
     by_bench: bool
 
 
-def same_ways(case: Case) -> bool:
-    """Return True if two ways are the same but for their names.
-
-    Args:
-        case: The comparison [-].
-    """
-    return case.now == replace(case.other, name=case.now.name)
-
-
 def verdict(
     case: Case,
     costs: tuple[Cost, Cost],
@@ -84,7 +75,7 @@ def verdict(
         swings: What it depends on, longest first [-].
         sign: Currency sign [-].
     """
-    if same_ways(case):
+    if case.alike:
         headline, reason = say("money.same-way"), say("money.write-what-differs")
         return Verdict("same", headline, None, reason, (), None, False)
     if case.parts == 0:

@@ -78,6 +78,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "No parts, no saving: at zero a year nothing pays back. Write how many you weld."
         ),
         "money.same-way": "Both ways are the same",
+        "money.same-ways": "Both ways are the same.",
         "money.write-what-differs": (
             "No verdict: write what is different in the second way, its wire, gas or price."
         ),
@@ -117,7 +118,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.practice-here-unpriced": (
             "Here it lays {laid}, and takes {cored} of spatter a part against {solid}."
         ),
-        "money.practice-holds": "That is in line.",
+        "money.practice-holds": "What it lays is in line with that.",
         "money.practice-at-one-current": (
             "Why: at one current the printed feeds of both wires in 0.045 in give {low:.0%} to "
             "{high:.0%} more, and this answer stands on them."
@@ -128,7 +129,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "money.practice-as-run": ("Why: each wire runs as its own plan says, not both alike."),
         "money.practice-as-measured": "Why: you typed or measured it so.",
-        "money.on-cost-alone": "On cost alone: {odds}.",
+        "money.on-cost-alone": "On cost alone, as if the hours were there: {odds}.",
         "money.both-cost-the-same": "Both cost the same on every part.",
         "money.hardly-cheaper": (
             "Hardly anything gets cheaper and {worst} costs {costs} a part more."
@@ -152,16 +153,18 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "What is paid once is back after {months:.1f} months, {parts:,.0f} parts."
         ),
         "money.dearer-at-any-price": "Even with its wire for nothing, {way} costs more.",
-        "money.may-cost": "{way} may cost up to {sign}{price:,.2f}; {sign}{now:bare ,.2f} now.",
+        "money.may-cost": (
+            "{way} may cost up to {sign}{price:,.2f}, the change aside; {sign}{now:bare ,.2f} now."
+        ),
         "money.may-cost-against-first": (
-            "{way} may cost up to {sign}{price:,.2f}, {against} the first wire; {sign}{now:bare "
-            ",.2f} now."
+            "{way} may cost up to {sign}{price:,.2f}, {against} the first wire, the change aside; "
+            "{sign}{now:bare ,.2f} now."
         ),
         "money.faster-saves-nothing": (
             "Your time is priced at nothing, so laying faster saves next to nothing."
         ),
         "money.no-deposition-carries": (
-            "No deposition carries this price: arc time alone cannot pay for the wire."
+            "No deposition is enough: less arc time alone pays neither wire nor change back."
         ),
         "money.pays-no-faster": "Pays even if it lays no faster: {laid} is enough.",
         "money.ten-times-as-fast": "It would have to lay over ten times as fast: no wire does.",

@@ -111,7 +111,7 @@ def sum_lines(sums: FirstYear, sign: str) -> tuple[SumLine, ...]:
     saved = "Saved a part" if shown.part >= 0 else "Lost a part"
     lines = [
         SumLine(saved, money(shown.part, fine)),
-        SumLine(f"× {shown.parts:,.0f} parts a year", money(shown.gross)),
+        SumLine(f"× {counted(shown.parts)} a year", money(shown.gross)),
     ]
     if shown.yearly:
         lines.append(SumLine("paid by the year", money(-shown.yearly)))
@@ -147,8 +147,17 @@ def _facts(found: Comparison, system: System) -> tuple[tuple[str, str], ...]:
     )
 
 
+def counted(parts: float) -> str:
+    """Return a number of parts in words.
+
+    Args:
+        parts: Whole parts.
+    """
+    return f"{parts:,.0f} part{'' if parts == 1 else 's'}"
+
+
 def _job_line(found: CostAnswer) -> str:
     """The job in a line: its joint as given, how many welds, how many parts."""
     job = found.ways[0].dialled.job
     welds = f"{job.welds} weld{'' if job.welds == 1 else 's'} a part"
-    return f"{job_card(found.ways[0].dialled).joint}, {welds}. {found.parts:,.0f} parts a year."
+    return f"{job_card(found.ways[0].dialled).joint}, {welds}. {counted(found.parts)} a year."

@@ -205,6 +205,9 @@ def evens(found: Comparison, sign: str, system: System) -> Iterator[Even]:
     """Yield where the two ways meet, each with its sentence."""
     met, case = found.break_even, found.case
     text = {key: worded(told, system) for key, told in found.sentences.items()}
+    if case.alike:
+        yield Even("Where the ways meet", "–", text["parts_a_year"])
+        return
     parts = "–" if met.parts_a_year is None else f"{met.parts_a_year:,.0f}"
     yield Even("Parts a year to break even", parts, text["parts_a_year"])
     far = met.months is None or met.months > FAR_MONTHS
