@@ -30,15 +30,17 @@ def key_help(page: Page) -> str:
 _OF_WAYS = (
     "Other ways\n"
     "  A key of way A with b_, c_ or d_ before it says the same of way B, C or D: b_wire, c_gas.\n"
-    "  Blank goes as way A, but for the wire and its price, which differ in the demonstration."
+    "  Blank goes as way A, but for B's wire, its price, spatter and change-over, which differ in\n"
+    "  the demonstration."
 )
 
 
 def _of_group(page: Page, group: KeyGroup) -> Iterator[str]:
     for key in group.keys:
-        if key[:2] in _LATER and (key[2:] in page.fields or key[:2] != "b_"):
-            continue  # told once, under the first way or under B
         field = page.fields[key]
+        told = key[2:] in page.fields or key[:2] != "b_"
+        if key[:2] in _LATER and told and not field.default:
+            continue  # told once, under the first way or under B
         yield f"  {key:<20} {field.help}"
         for line in wrap("; ".join(_takes(field)), _WIDTH - 23):
             yield f"  {'':<20} {line}"

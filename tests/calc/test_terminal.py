@@ -99,6 +99,10 @@ def test_help_gives_unit_range_and_blank_of_a_key(capsys: pytest.CaptureFixture[
         "weld_length length of one weld 1/4in to 1000ft; a bare number is in, with units=si mm; "
         "blank: 6in"
     ) in shown
+    # What way B has of its own is told beside way A's: blank is not as A there.
+    assert "62/spool with the wire on a spool, way B a bare number is /lb" in shown
+    assert "blank: 2.80/lb" in shown
+    assert "b_spatter taking spatter off, for a part, way B 0min to 10000min" in shown
     assert "swing_rates" in shown
     assert "b_rolls" in shown
     assert "with b_, c_ or d_ before it" in shown

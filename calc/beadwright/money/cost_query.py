@@ -49,14 +49,16 @@ MOST_DRAWS = 10_000
 def _later(prefix: str, key: str, field: QueryField[Any]) -> QueryField[Any]:
     """A field of a way as it stands for a later one."""
     text = f"{field.help}, way {prefix[0].upper()}"
-    blank = field.blank
-    if key in CELL_KEYS:
+    blank, default = field.blank, OF_LATER.get(prefix + key, "")
+    if default and key not in ONCE_KEYS:
+        blank = "as A"  # beside another wire than the demonstration's
+    elif key in CELL_KEYS:
         text += "; blank: as the first way if the torch is moved alike"
         blank = "as A, moved alike"
     elif key not in ONCE_KEYS:
         text += f"; blank: {'worked out' if blank == 'worked out' else 'as the first way'}"
         blank = blank if blank in ("worked out", "As A") else "as A"
-    return field.but(help=text, default=OF_LATER.get(prefix + key, ""), blank=blank)
+    return field.but(help=text, default=default, blank=blank)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
