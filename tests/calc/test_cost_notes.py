@@ -5,8 +5,10 @@ import pytest
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors, UnknownEntryError
 from beadwright.job.page_query import page_fields, read_page
+from beadwright.money.cost_notes import HALF_INVENTED
 from beadwright.money.cost_page import CostAnswer, drawn_on, start_chance
 from beadwright.money.cost_query import CostQuery
+from tests.told import told
 
 JOB = "wire=ER70S-6&dia=0.045in&gas=90/10&plate=3/8in&leg=5/16in"
 
@@ -139,3 +141,24 @@ def test_the_sign_before_money_is_four_letters_at_most() -> None:
     with pytest.raises(FieldErrors) as refused:
         read_page(CostQuery, "currency=Euros", None)
     assert set(refused.value.messages) == {"currency"}
+
+
+@pytest.mark.parametrize(
+    ("query", "fields"),
+    [
+        ("", []),
+        ("&wire_price=4/lb", ["b_wire_price"]),
+        ("&b_wire_price=4/lb", ["wire_price"]),
+        ("&wire_price=4/lb&b_wire_price=5/lb&spatter=2min", ["b_spatter"]),
+        ("&wire_price=4/lb&b_wire=E71T-1C&b_gas=CO2", []),  # the first wire's stands in: told so
+        ("&wire_price=4/lb&b_spool_price=90&b_spool=33lb&b_spatter=1min&spatter=1min", []),
+    ],
+)
+def test_an_own_figure_against_an_invented_one_is_told(query: str, fields: list[str]) -> None:
+    found = answer("cost", JOB + query)
+    half = [note for note in found.notes if note.phrase.key == HALF_INVENTED]
+    assert [note.field for note in half] == fields
+    for note in half:
+        at = int(note.field.startswith("b_"))
+        assert told(note).startswith(f"{found.ways[at].way.name}: ")
+        assert "is invented and stands against your own" in told(note)

@@ -254,3 +254,10 @@ def test_two_equal_ways_meet_nowhere(client: FlaskClient) -> None:
     even = words(by_id(client.get("/cost/?leg=5/16in&b_wire=ER70S-6").text, "even"))
     assert "Where the ways meet– Both ways are the same." in even
     assert "Highest price" not in even
+
+
+def test_half_invented_prices_are_told_under_the_headline(client: FlaskClient) -> None:
+    text = words(by_id(client.get("/cost/?leg=5/16in&wire_price=4/lb").text, "verdict"))
+    assert "the price of its wire is invented and stands against your own" in text
+    plain = words(by_id(client.get("/cost/?leg=5/16in").text, "verdict"))
+    assert "invented" not in plain

@@ -42,9 +42,30 @@ def cost_notes(read: CostQuery, parts: float, ways: tuple[PlannedWay, ...]) -> I
         yield Note("note", say("money.time-free"), "practice", "labour")
     if not parts:
         yield Note("note", say("money.no-parts-no-payback"), field="parts")
+    yield from _half_invented(read, ways)
     names = invented_in_use(read)
     if names:
         yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")
+
+
+HALF_INVENTED = "money.half-invented"
+"""Id of what is said where a shop's own figure stands against an invented one."""
+
+_PAIRS = (
+    ("wire_price", "b_wire_price", say("money.price-of-its-wire")),
+    ("spatter", "b_spatter", say("money.its-spatter")),
+)
+"""Figures of the first two ways that the demonstration gives each its own, and their names."""
+
+
+def _half_invented(read: CostQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
+    """A shop's own figure for one wire against an invented one for the other proves nothing."""
+    invented = invented_in_use(read)
+    for first, second, what in _PAIRS:
+        for key, own, at in ((first, second, 0), (second, first, 1)):
+            if key in invented and own in read.own:
+                told = say(HALF_INVENTED, way=ways[at].way.name, what=what)
+                yield Note("caution", told, "invented", key)
 
 
 def _factors(read: CostQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:

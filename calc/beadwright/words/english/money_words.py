@@ -77,6 +77,12 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.no-parts-no-saving": (
             "No parts, no saving: at zero a year nothing pays back. Write how many you weld."
         ),
+        "money.half-invented": (
+            "{way}: {what} is invented and stands against your own for the other way. Write it "
+            "before you act on this."
+        ),
+        "money.price-of-its-wire": "the price of its wire",
+        "money.its-spatter": "its time for spatter",
         "money.same-way": "Both ways are the same",
         "money.same-ways": "Both ways are the same.",
         "money.write-what-differs": (

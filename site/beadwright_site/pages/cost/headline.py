@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from beadwright.measures import System
+from beadwright.money.cost_notes import HALF_INVENTED
 from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.first_year import FirstYear, rounded_sums
 from beadwright.words.wording import reason, worded
@@ -79,6 +80,9 @@ def verdict_view(
         "hangs": [
             (worded(swing.lever.name, system), ends_text(swing, sign, system))
             for swing in verdict.hangs_on
+        ],
+        "half": [
+            worded(note.phrase, system) for note in found.notes if note.phrase.key == HALF_INVENTED
         ],
         "settle": reason(verdict.settle, system),
         "by_bench": verdict.by_bench,
