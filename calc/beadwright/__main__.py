@@ -6,6 +6,8 @@ import argparse
 import json
 import sys
 from collections.abc import Sequence
+from pathlib import Path
+from urllib.parse import quote
 
 from beadwright import __version__
 from beadwright.api import answer_csv, answer_json
@@ -24,11 +26,13 @@ def _parser(page: Page) -> argparse.ArgumentParser:
         f"keys of {name}, in the groups of its page\n\n{key_help(page)}\n\n"
         f"keys of another page:\n  beadwright PAGE --help\n\n"
         f"examples:\n  beadwright {name} '{page.example}'\n"
-        f"  beadwright {name} 'units=si&plate=10mm&leg=8mm&position=PB&gas=75/25'\n",
+        f"  beadwright {name} 'units=si&plate=10mm&leg=8mm&position=PB&gas=75/25'\n"
+        f"a list of welds in a file:\n    beadwright list FILE.csv 'margin=25%25'\n",
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("page", choices=tuple(PAGES), help="the page to answer")
     parser.add_argument("query", nargs="?", default="", help="the query string, as in the address")
+    parser.add_argument("more", nargs="?", default="", help="of a list in a file: the other keys")
     parser.add_argument("--csv", action="store_true", help="the page's table instead of JSON")
     parser.add_argument("--version", action="version", version=__version__)
     return parser
@@ -43,21 +47,42 @@ def main(arguments: Sequence[str] | None = None) -> int:
     given = sys.argv[1:] if arguments is None else list(arguments)
     named = next((PAGES[each] for each in given if each in PAGES), PAGES["dial-in"])
     asked = _parser(named).parse_args(given)
+    try:
+        query = _query(asked.page, asked.query, asked.more)
+    except OSError as error:
+        return _refused({"query": [f"{asked.query} cannot be read: {error.strerror}."]})
     if asked.csv:
-        return _print_csv(asked.page, asked.query)
-    found = answer_json(asked.page, asked.query)
+        return _print_csv(asked.page, query)
+    found = answer_json(asked.page, query)
     json.dump(found, sys.stdout, indent=2, ensure_ascii=False)
     sys.stdout.write("\n")
     return 2 if "errors" in found else 0
+
+
+def _query(page: str, given: str, more: str) -> str:
+    """The query asked; of a weld list the file named in its place, as its lines."""
+    if page != "list" or not given or "=" in given:
+        return "&".join(part for part in (given, more) if part)
+    raw = Path(given).read_bytes()
+    try:
+        text = raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+    except UnicodeDecodeError:
+        text = raw.decode("cp1252", errors="replace")  # as spreadsheets on Windows write CSV
+    lines = f"lines={quote(text)}"
+    return f"{lines}&{more}" if more else lines
+
+
+def _refused(messages: dict[str, list[str]]) -> int:
+    json.dump({"errors": messages}, sys.stdout, indent=2, ensure_ascii=False)
+    sys.stdout.write("\n")
+    return 2
 
 
 def _print_csv(page: str, query: str) -> int:
     try:
         sys.stdout.write(answer_csv(page, query).replace("\r\n", "\n"))
     except FieldErrors as error:
-        json.dump({"errors": error.messages}, sys.stdout, indent=2, ensure_ascii=False)
-        sys.stdout.write("\n")
-        return 2
+        return _refused(error.messages)
     return 0
 
 

@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from beadwright.setting.dial_in_page import DialInAnswer
     from beadwright.strength.strength_answer import StrengthAnswer
     from beadwright.supply.supplies_page import SuppliesAnswer
+    from beadwright.weld_list.list_page import ListAnswer
 
 Kept = Mapping[str, Any] | None
 """The shop's own defaults, a page's keys to text."""
@@ -34,6 +35,8 @@ def answer(page: Literal["passes"], query: str, kept: Kept = None) -> PassesAnsw
 def answer(page: Literal["cost"], query: str, kept: Kept = None) -> CostAnswer: ...
 @overload
 def answer(page: Literal["supplies"], query: str, kept: Kept = None) -> SuppliesAnswer: ...
+@overload
+def answer(page: Literal["list"], query: str, kept: Kept = None) -> ListAnswer: ...
 @overload
 def answer(page: Literal["shop"], query: str, kept: Kept = None) -> ShopAnswer: ...
 @overload

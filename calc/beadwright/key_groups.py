@@ -117,6 +117,15 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
          "spool_gross spool_empty spool_outside spool_hub spool_width spool_full"),
         ("cylinder", "How long this cylinder lasts", "gauge bottle water gas_temp co2_mass"),
     ),
+    "list": _groups(
+        ("lines", "Type or paste the list", "lines"),
+        ("all", "Wire and gas for all of them", "wire dia gas travel_by units"),
+        ("quote", "Margin, set-up", "margin set_up batch currency"),
+        ("rates", "Prices and rates",
+         "shop_rate labour overhead wire_price gas_price spool"),
+        ("minutes", "Minutes off the arc",
+         "fit_up reposition clean spatter spool_change factor"),
+    ),
     "coupons": _groups(
         ("who", "Who, on what", "machine welder coupon"),
         ("readings", "Timed, read, gauged, weighed",

@@ -122,6 +122,13 @@ _BRACKET_JOB = "leg=5/16in"
 _BRACKET_WHOLE = "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
 """The same, defaults and all."""
 
+_BRACKET_LINES = "%0A".join(
+    f"Gusset {gusset} {side},tee,3/8in,5/16in,6in,1,2F"
+    for gusset in (1, 2, 3, 4)
+    for side in ("near", "far")
+)
+"""Its eight welds as a list, one a line."""
+
 PAGES: Mapping[str, Page] = MappingProxyType(
     {
         page.name: page
@@ -155,6 +162,15 @@ PAGES: Mapping[str, Page] = MappingProxyType(
             ),
             Page("cost", "money", "Cost", _BRACKET_JOB, _BRACKET, has_table=True),
             Page("supplies", "supply", "Supplies", _BRACKET_JOB, _BRACKET, has_table=True),
+            Page(
+                "list",
+                "weld_list",
+                "Weld list",
+                f"{_BRACKET_JOB}&set_up=30min&margin=25%25&lines={_BRACKET_LINES}",
+                f"{_BRACKET}, eight welds",
+                example_when="empty",
+                has_table=True,
+            ),
             Page("coupons", "coupons", "Coupons", _BRACKET_JOB, _BRACKET),
             Page("shop", "machine", "Shop", _BRACKET_JOB, _BRACKET),
         )

@@ -8,6 +8,7 @@ from tests.calc.worked_coupons import COUPONS
 from tests.calc.worked_heat import HEAT
 from tests.calc.worked_inspect import INSPECT
 from tests.calc.worked_joint import DIAL_IN, PASSES
+from tests.calc.worked_list import LIST
 from tests.calc.worked_loaded import LOADED
 from tests.calc.worked_money import COST
 from tests.calc.worked_pages import Worked, at
@@ -15,6 +16,7 @@ from tests.calc.worked_strength import STRENGTH
 from tests.calc.worked_supplies import SHOP, SUPPLIES
 
 WORKED = (
+    *LIST,
     *STRENGTH, *LOADED, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN, *INSPECT, *COUPONS,
 )  # fmt: skip
 

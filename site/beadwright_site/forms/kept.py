@@ -21,6 +21,7 @@ from beadwright.money.cost_query import PREFIXES
 from beadwright.process.gases import gas_of
 from beadwright.process.wires import size_of
 from beadwright.reading.queries import messages_of
+from beadwright.weld_list.weld_lines import MOST_CHARACTERS
 from beadwright_site.forms.labels import kept_fields, label_of
 from beadwright_site.forms.typed import read_entries
 
@@ -39,8 +40,8 @@ BOUGHT = ("spool", "waste", "tip_price", "tip_life", "nozzle_price", "nozzle_lif
 MINUTES = ("fit_up", "reposition", "clean", "spatter", "other", "spool_change", "rework", "grind")
 HOURS = ("welders", "shift", "shifts", "weeks", "months")
 
-LEARNED = ("own", "welder", "machine")
-"""Kept as well, but from the Coupons page: what coupons taught, who welds on what."""
+LEARNED = ("own", "welder", "machine", "lines")
+"""Kept as well, but from other pages: what coupons taught, who welds on what; the weld list."""
 
 KEPT = (*MACHINE, *CIRCUIT, *LEADS, *SHOWN, *USUAL, *RATES, *BOUGHT, *MINUTES, *HOURS)
 """Keys kept as they are, each with an entry on Shop."""
@@ -48,7 +49,7 @@ KEPT = (*MACHINE, *CIRCUIT, *LEADS, *SHOWN, *USUAL, *RATES, *BOUGHT, *MINUTES, *
 GIVEN = ("coupons",)
 """Keys the phone gives with a question; they are kept record by record, not as an entry."""
 
-LONGEST: Mapping[str, int] = {"own": LONGEST_OWN}
+LONGEST: Mapping[str, int] = {"own": LONGEST_OWN, "lines": MOST_CHARACTERS}
 USUAL_LONGEST = 60
 """Characters an entry may have: by key, and of all others."""
 

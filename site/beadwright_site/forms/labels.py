@@ -16,7 +16,7 @@ USUAL_LABELS = {"usual_wire": "Usual wire", "usual_dia": "Usual size", "usual_ga
 @cache
 def kept_fields() -> Fields:
     """Return the fields of all that the phone may keep, by key, as the Shop page names them."""
-    pages = ("coupons", "supplies", "cost", "shop")
+    pages = ("list", "coupons", "supplies", "cost", "shop")
     return {key: field for page in pages for key, field in PAGES[page].fields.items()}
 
 

@@ -8,9 +8,13 @@ from beadwright.errors import FieldErrors
 from beadwright.reading.entries import Fields
 from beadwright.reading.queries import split_query
 from beadwright.units import System
+from beadwright.weld_list.weld_lines import MOST_CHARACTERS
 
 LONGEST_ECHO = 200
 """Characters of an entry given back in its field."""
+
+LONGER: Mapping[str, int] = {"lines": 2 * MOST_CHARACTERS}
+"""The same for entries that may be longer, by key."""
 
 
 def read_entries(query: str, defaults: Mapping[str, str]) -> dict[str, str]:
@@ -24,7 +28,7 @@ def read_entries(query: str, defaults: Mapping[str, str]) -> dict[str, str]:
         given = split_query(query)
     except FieldErrors:
         return {}
-    return {key: given[key][:LONGEST_ECHO] for key in defaults if given.get(key)}
+    return {key: given[key][: LONGER.get(key, LONGEST_ECHO)] for key in defaults if given.get(key)}
 
 
 def with_units(typed: Mapping[str, str], fields: Fields, system: System) -> dict[str, str]:

@@ -20,6 +20,7 @@ from beadwright_site.method.topics import (
     grooves,
     inspect,
     joints,
+    listed,
     loaded,
     melted,
     metal,
@@ -63,6 +64,7 @@ TOPICS = (
     Topic("costs", "Cost", costs.sections),
     Topic("cost_alike", "Wires in like work", cost_alike.sections),
     Topic("supplies", "Wire and gas to hand", supplies.sections),
+    Topic("listed", "Welds of one part together", listed.sections),
     Topic("coupons", "What coupons teach", coupons.sections),
     Topic("circuit", "Machine and circuit", circuit.sections),
 )

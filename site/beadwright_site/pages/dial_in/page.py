@@ -8,6 +8,7 @@ from beadwright.pages import PAGES
 from beadwright.process.melted import NEVER_SIZE_BY_IT
 from beadwright.setting.dial_in import DialIn
 from beadwright.setting.dial_in_page import DialInAnswer
+from beadwright.weld_list.weld_lines import job_line
 from beadwright.words.wording import worded
 from beadwright_site.drawings.map_drawing import draw_map
 from beadwright_site.links import query_of
@@ -70,6 +71,7 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
             "facts": lambda: {
                 "main": main_facts(dialled),
                 "query": query_of(typed) or PAGES["dial-in"].example,
+                "line": job_line("", typed),
             },
             "setup": lambda: {
                 "symbols": weld_symbols(dialled),

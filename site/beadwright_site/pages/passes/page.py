@@ -7,6 +7,7 @@ from typing import Final
 from beadwright import units
 from beadwright.pages import PAGES
 from beadwright.passes.passes_page import PassesAnswer
+from beadwright.weld_list.weld_lines import job_line
 from beadwright_site.links import query_of
 from beadwright_site.pages.passes.bead_card import bead_card
 from beadwright_site.pages.passes.bead_words import arc_words
@@ -50,6 +51,7 @@ def _view(answered: Answered[PassesAnswer]) -> PageView:
                 "headline": headline,
                 "tone": tone_of(page),
                 "line": job_card(page.dialled).line,
+                "weld_line": job_line("", answered.typed),
                 "sums": sums_of(found, system),
                 "loud": loud,
                 "ways": tuple(ways_of(page, whole)),

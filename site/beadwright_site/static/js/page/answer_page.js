@@ -10,6 +10,7 @@ import { Keeping } from "../controls/keeping.js";
 import { NumberEntry } from "../controls/number_entry.js";
 import { PassSteps } from "../controls/pass_steps.js";
 import { TakeAlong } from "../controls/take_along.js";
+import { WeldList } from "../controls/weld_list.js";
 import { engine } from "../engine/engine.js";
 import { given } from "../kept/given.js";
 import { kept } from "../kept/kept.js";
@@ -29,7 +30,7 @@ import { StateLine } from "./state_line.js";
 
 /** Each finds its own elements on the page, or none and does nothing. */
 const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping,
-  CouponTimer];
+  CouponTimer, WeldList];
 
 /**
  * A page that follows every change of its form. Its template says what it is made of:
@@ -194,7 +195,9 @@ export class BeadAnswer extends HTMLElement {
 
   /** @param {Event} event */
   #changed({ target }) {
-    if (!(target instanceof HTMLInputElement) || target.form !== this.form.element) return;
+    const lines = target instanceof HTMLTextAreaElement;
+    if (!(target instanceof HTMLInputElement || lines) || target.form !== this.form.element) return;
+    if (lines) return void this.ask(this.form.query(target.name));
     if (target.name === "units") this.form.fixUnits();
     if (this.keeping?.takes(target)) return;
     void this.ask(this.form.query(target.name));

@@ -39,7 +39,7 @@ function write() {
 }
 
 /** What is looked at, not what is welded: it stays on its page. */
-const LOOKED_AT = new Set(["at"]);
+const LOOKED_AT = new Set(["at", "lines"]); // the weld list is kept on the phone instead
 
 /**
  * What this page knows is as its query says; what only other pages know stays as it was.

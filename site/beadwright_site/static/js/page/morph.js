@@ -79,7 +79,8 @@ export function put(html, { live = false } = {}) {
     }
     morphElements(current, wanted, {
       // For a field being typed in. On anything else it would leave out all that is inside.
-      ignoreActiveValue: document.activeElement instanceof HTMLInputElement,
+      ignoreActiveValue: document.activeElement instanceof HTMLInputElement
+        || document.activeElement instanceof HTMLTextAreaElement,
       callbacks: { beforeNodeMorphed: (/** @type {Node} */ node) => !inHand(node) },
     });
     const now = document.getElementById(id);

@@ -1,0 +1,286 @@
+"""The Weld list's answer: each line, what all come to, the order to weld in, the quote."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any
+
+from beadwright.errors import FieldErrors
+from beadwright.job.page_query import PageAnswered, read_page
+from beadwright.machine.check import Check
+from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
+from beadwright.phrases import Amount, say
+from beadwright.reading.fields import QueryField
+from beadwright.reading.queries import split_query
+from beadwright.results import Note, severest_first
+from beadwright.typed_number import short
+from beadwright.weld_list.list_query import ListQuery
+from beadwright.weld_list.list_totals import Package, WayTotal, asked_packages, way_totals
+from beadwright.weld_list.listed_weld import ListedWeld, line_query, listed_weld
+from beadwright.weld_list.quote import BATCHES, Quoted, quoted_batch
+from beadwright.weld_list.weld_lines import MOST_LINES, WeldLine, WeldLines, read_lines
+from beadwright.weld_list.weld_order import Changes, Setup, changes, weld_order
+
+
+@dataclass(frozen=True, slots=True)
+class ListRow:
+    """A line of the list with what the pages say of it.
+
+    Attributes:
+        line: The line.
+        weld: Its welds, or None where it cannot be read.
+        wrong: Why it cannot be read; empty where it can.
+    """
+
+    line: WeldLine
+    weld: ListedWeld | None
+    wrong: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class ListOrder:
+    """The order to weld in.
+
+    Attributes:
+        places: Places in the answered rows, in the order to weld them [-].
+        changes: Changes of wire, position and dial in it.
+        given: The same in the order of the list.
+    """
+
+    places: tuple[int, ...]
+    changes: Changes
+    given: Changes
+
+    @property
+    def saved(self) -> int:
+        """Changes saved against the order of the list; a dear one may cost two cheap ones [-]."""
+        return self.given.total - self.changes.total
+
+
+@dataclass(frozen=True, slots=True)
+class ListAnswer(PageAnswered):
+    """The Weld list's answer.
+
+    Attributes:
+        page: ``list``.
+        query: The query as read.
+        read: The list taken apart.
+        rows: Its lines in their order, each with its answer or the reason there is none.
+        totals: What a part takes by each way; empty for an empty list.
+        packages: Spools and cylinders for a batch, the first way.
+        order: The order to weld in.
+        quotes: The price of a part by each way in batches of 1, 10, 100.
+        notes: Notes, the most severe first.
+    """
+
+    query: ListQuery
+    read: WeldLines
+    rows: tuple[ListRow, ...]
+    totals: tuple[WayTotal, ...]
+    packages: tuple[Package, ...]
+    order: ListOrder
+    quotes: tuple[tuple[Quoted, ...], ...]
+
+    @property
+    def currency(self) -> str:
+        """The sign before money."""
+        return self.query.currency
+
+    @property
+    def counted(self) -> tuple[ListRow, ...]:
+        """The lines that could be read, in their order."""
+        return tuple(row for row in self.rows if row.weld is not None)
+
+    @property
+    def missing(self) -> int:
+        """Lines that could not be read [-]."""
+        return len(self.rows) - len(self.counted)
+
+    @property
+    def in_order(self) -> tuple[ListRow, ...]:
+        """The lines that could be read, in the order to weld them."""
+        counted = self.counted
+        return tuple(counted[place] for place in self.order.places)
+
+
+def list_answer(query: str, kept: Mapping[str, Any] | None = None) -> ListAnswer:
+    """Return the Weld list's answer to a query string.
+
+    Args:
+        query: Keys of ``list_query.ListQuery``; keys of Shop and Heat count for every weld [-].
+        kept: The shop's own defaults by key; the query wins [-].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
+    query_read = read_page(ListQuery, query, kept)
+    shared = {key: text for key, text in split_query(query).items() if text}
+    found = read_lines(query_read.lines or "")
+    rows = tuple(_row(line, shared, kept or {}) for line in found.lines)
+    welds = [row.weld for row in rows if row.weld is not None]
+    totals = way_totals(welds)
+    return ListAnswer(
+        page="list",
+        query=query_read,
+        read=found,
+        rows=rows,
+        totals=totals,
+        packages=asked_packages(welds, query_read.batch),
+        order=_order(welds),
+        quotes=tuple(_quotes(total, query_read) for total in totals),
+        notes=severest_first(_notes(query_read, found, rows)),
+    )
+
+
+def _row(line: WeldLine, shared: Mapping[str, str], kept: Mapping[str, Any]) -> ListRow:
+    if line.wrong:
+        return ListRow(line, None, line.wrong)
+    if line.number > MOST_LINES:
+        return ListRow(line, None, f"A list counts up to {MOST_LINES} lines; begin a second one.")
+    try:
+        return ListRow(line, listed_weld(line_query(line, shared), kept))
+    except FieldErrors as error:
+        return ListRow(line, None, _reason(error.messages))
+
+
+def _reason(messages: Mapping[str, Sequence[str]]) -> str:
+    """Each message after the name of what it is about."""
+    fields: Mapping[str, QueryField[Any]] = ListQuery.fields_for({})
+    said = (
+        f"{fields[key].label if key in fields else key}: {' '.join(texts)}"
+        for key, texts in messages.items()
+    )
+    return " ".join(text if text.endswith(".") else f"{text}." for text in said)
+
+
+def _order(welds: Sequence[ListedWeld]) -> ListOrder:
+    setups = [_setup(weld) for weld in welds]
+    places = weld_order(setups)
+    return ListOrder(places, changes([setups[place] for place in places]), changes(setups))
+
+
+def _setup(weld: ListedWeld) -> Setup:
+    dialled = weld.first.dialled
+    job, settings = dialled.job, dialled.settings
+    return Setup(
+        wire=(job.wire.type.name, job.wire.size, job.gas.name),
+        position=job.position_name,
+        # To the steps of a dial: 5 in/min of feed, half a volt.
+        dial=(round((settings.wire_feed.value or 0.0) / 0.0021), round(
+            2 * (settings.volts.value or 0.0))),
+    )  # fmt: skip
+
+
+def _quotes(total: WayTotal, query: ListQuery) -> tuple[Quoted, ...]:
+    set_up = query.set_up * total.hour_s
+    return tuple(quoted_batch(total.part, set_up, query.margin, parts) for parts in BATCHES)
+
+
+def _notes(query: ListQuery, found: WeldLines, rows: Sequence[ListRow]) -> Iterator[Note]:
+    missing = sum(row.weld is None for row in rows)
+    if missing:
+        yield Note("out", say("weld_list.missing", count=missing), field="lines")
+    if not rows:
+        yield Note("note", say("weld_list.empty"), field="lines")
+    if found.passed_over:
+        names = tuple(short(name) for name in found.passed_over)
+        yield Note("note", say("weld_list.columns-passed-over", names=names), field="lines")
+    yield from _of_welds([row for row in rows if row.weld is not None])
+    if not query.margin:
+        yield Note("note", say("weld_list.no-margin"), field="margin")
+    yield Note("note", say("weld_list.order-rule"), "practice")
+    yield Note("caution", say("weld_list.defer"))
+    names = invented_in_use(query)
+    if names:
+        yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")
+
+
+def called(row: ListRow) -> str:
+    """Return what a line's weld is called: its name, else its place.
+
+    Args:
+        row: The line [-].
+    """
+    return row.line.name or f"line {row.line.number}"
+
+
+def _of_welds(counted: Sequence[ListRow]) -> Iterator[Note]:
+    warm: dict[float, list[str]] = {}
+    unknown: list[str] = []
+    for row in counted:
+        assert row.weld is not None  # those that were counted have one
+        kelvin = row.weld.preheat_k
+        if kelvin is not None:
+            warm.setdefault(kelvin, []).append(called(row))
+        if row.weld.heat is None or row.weld.heat.needed.kelvin is None:
+            unknown.append(called(row))
+    for kelvin, names in warm.items():
+        preheat = Amount(kelvin, "temperature")
+        told = say("weld_list.preheat", preheat=preheat, names=tuple(names))
+        yield Note("caution", told, "", "preheat")
+    if unknown:
+        yield Note("caution", say("weld_list.preheat-not-known", names=tuple(unknown)))
+    shown = set[Note]()
+    for row in counted:
+        assert row.weld is not None  # as above
+        for note in row.weld.first.dialled.notes:
+            if note.level in ("stop", "out") and note not in shown:
+                shown.add(note)
+                told = say("weld_list.of-weld", name=called(row), said=note.phrase)
+                yield Note(note.level, told, note.source)
+        if row.weld.heat is not None:
+            for note in row.weld.heat.distortion.notes:
+                if note.level in ("stop", "out", "caution") and note not in shown:
+                    shown.add(note)
+                    told = say("weld_list.of-weld", name=called(row), said=note.phrase)
+                    yield Note(note.level, told, note.source)
+
+
+def worst_checks(rows: Sequence[ListRow]) -> tuple[tuple[ListRow, Check], ...]:
+    """Return what machine and circuit must carry: of each check the weld that asks most of it.
+
+    Args:
+        rows: Lines of a list [-].
+    """
+    worst: dict[str, tuple[ListRow, Check]] = {}
+    for row in rows:
+        for check in row.weld.circuit.checks if row.weld is not None else ():
+            held = worst.get(check.key)
+            if held is None or _strain(check) > _strain(held[1]):
+                worst[check.key] = row, check
+    return tuple(worst.values())
+
+
+def _strain(check: Check) -> float:
+    """How much of a limit is used."""
+    return check.asked / check.limit if check.limit else float("inf")
+
+
+def heaviest(rows: Sequence[ListRow]) -> ListRow | None:
+    """Return the line with most weld metal in one weld; None for an empty list.
+
+    Args:
+        rows: Lines of a list [-].
+    """
+    return max((row for row in rows if row.weld), key=_metal_of_one, default=None)
+
+
+def hottest(rows: Sequence[ListRow]) -> ListRow | None:
+    """Return the line with most heat input; None for an empty list.
+
+    Args:
+        rows: Lines of a list [-].
+    """
+    return max((row for row in rows if row.weld), key=_heat, default=None)
+
+
+def _metal_of_one(row: ListRow) -> float:
+    assert row.weld is not None  # only those with one are asked
+    return row.weld.first.way.metal_kg / row.weld.first.dialled.job.welds
+
+
+def _heat(row: ListRow) -> float:
+    assert row.weld is not None  # only those with one are asked
+    outcome = row.weld.first.dialled.outcome
+    return (outcome.heat.value or 0.0) if outcome is not None else 0.0

@@ -1,0 +1,158 @@
+"""One weld of a list, answered by the pages' own functions: cost, machine, preheat, distortion.
+
+Equal welds are answered once, and stay answered while another line is edited.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from functools import lru_cache
+from typing import Any
+from urllib.parse import urlencode
+
+from beadwright.errors import FieldErrors
+from beadwright.heating.heat_answer import HeatAnswer
+from beadwright.heating.heat_page import heat_answer
+from beadwright.job.job_entries import FIELDS as JOB_FIELDS
+from beadwright.job.page_query import read_page
+from beadwright.machine.circuit import Circuit, circuit
+from beadwright.machine.shop_load import dialled_for, load_of, machine_of
+from beadwright.machine.shop_query import ShopQuery
+from beadwright.money.cost_query import PREFIXES, CostQuery
+from beadwright.money.cost_ways import PlannedWay, planned_ways
+from beadwright.money.later_way import LaterWay
+from beadwright.money.way import Way
+from beadwright.weld_list.weld_lines import WeldLine
+
+MOST_HELD = 600
+"""Different welds whose answers are held ready [-]."""
+
+SHARED = (
+    "units", "wire", "dia", "gas", "travel_by", "aim", "machine_amps", "machine_volts",
+    "rated_amps", "duty", "breaker", "supply", "phase", "nozzle", "own", "heat_min", "heat_max",
+)  # fmt: skip
+"""Keys of a job that a list says for all its welds; the others belong to one weld alone."""
+
+OF_LIST = ("lines", "set_up", "margin")
+"""Keys of the whole list, which no weld's answer depends on."""
+
+_OF_ONE = ("arc_min", "position", "leg", "reinforcement", "wfs", "volts", "ctwd", "travel",
+           "transfer")  # fmt: skip
+"""Keys of a way that a measured or chosen weld has and a list of different welds has not."""
+
+
+@dataclass(frozen=True, slots=True)
+class ListedWeld:
+    """What the pages say of one line's welds.
+
+    Attributes:
+        query: The line as a query of any page [-].
+        cost: The line as Cost reads it.
+        ways: The ways to weld it, without what is done once a part.
+        circuit: What machine and circuit do with it.
+        heat: What Heat says of it; None where it refuses.
+    """
+
+    query: str
+    cost: CostQuery
+    ways: tuple[PlannedWay, ...]
+    circuit: Circuit
+    heat: HeatAnswer | None
+
+    @property
+    def first(self) -> PlannedWay:
+        """The way the shop welds now."""
+        return self.ways[0]
+
+    @property
+    def preheat_k(self) -> float | None:
+        """Preheat it needs over a shop's own warmth, or None [K]."""
+        heat = self.heat
+        if heat is None or heat.needed.even_cold:
+            return None
+        return heat.needed.kelvin
+
+
+def line_query(line: WeldLine, shared: Mapping[str, str]) -> str:
+    """Return a line as a query: what it says, and what the list says for all.
+
+    Args:
+        line: A line that can be read [-].
+        shared: The list's own query, by key [-].
+    """
+    left_out = {prefix + key for prefix in PREFIXES for key in _OF_ONE} | {*OF_LIST}
+    all_of = {
+        key: text
+        for key, text in shared.items()
+        if key not in left_out and (key not in JOB_FIELDS or key in SHARED)
+    }
+    return urlencode({**all_of, **line.entries})
+
+
+def listed_weld(query: str, kept: Mapping[str, Any]) -> ListedWeld:
+    """Return what the pages say of one line's welds.
+
+    Args:
+        query: The line as a query [-].
+        kept: The shop's own defaults by key [-].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
+    held = {key: str(text) for key, text in kept.items() if text and key not in OF_LIST}
+    return _listed(query, tuple(sorted(held.items())))
+
+
+@lru_cache(maxsize=MOST_HELD)
+def _listed(query: str, held: tuple[tuple[str, str], ...]) -> ListedWeld:
+    kept = {key: text for key, text in held if key != "arc_min"}
+    cost = read_page(CostQuery, query, kept)
+    shop = read_page(ShopQuery, query, kept)
+    machine = circuit(machine_of(shop), load_of(shop, dialled_for(shop)))
+    try:
+        heat = heat_answer(query, kept)
+    except FieldErrors:
+        heat = None
+    return ListedWeld(query, cost, planned_ways(_without_hands(cost)), machine, heat)
+
+
+def _without_hands(cost: CostQuery) -> CostQuery:
+    """The same ways with nothing done once a part: that is counted for the whole list."""
+    way = replace(cost.way, load=0.0, fit_up=0.0, spatter=0.0, other=0.0, swap=0.0)
+
+    def later(each: LaterWay) -> LaterWay:
+        # Blank, it goes as the first way.
+        own = replace(each.way, load=None, fit_up=None, spatter=None, other=None, swap=None)
+        return replace(each, way=own)
+
+    return replace(cost, way=way, b=later(cost.b), c=later(cost.c), d=later(cost.d))
+
+
+def hands_of(weld: ListedWeld) -> tuple[Way, ...]:
+    """Return each way's minutes of a part alone: no arc, no wire, no gas.
+
+    Args:
+        weld: Any weld of the list: what is done once a part does not depend on it [-].
+
+    Raises:
+        FieldErrors: If an operating factor leaves less time than the clean-up written takes.
+    """
+    whole = planned_ways(weld.cost)
+    return tuple(_hands(one.way, two.way) for one, two in zip(whole, weld.ways, strict=True))
+
+
+def _hands(whole: Way, alone: Way) -> Way:
+    return replace(
+        whole,
+        metal_kg=0.0,
+        length_m=0.0,
+        starts=0.0,
+        reposition_s=0.0,
+        clean_s=0.0,
+        load_s=whole.load_s - alone.load_s,
+        fit_up_s=whole.fit_up_s - alone.fit_up_s,
+        spatter_s=whole.spatter_s - alone.spatter_s,
+        other_s=whole.other_s - alone.other_s,
+        swap_s=whole.swap_s - alone.swap_s,
+    )

@@ -1,0 +1,209 @@
+"""A weld list as text: one weld a line, as typed, pasted from a spreadsheet or read from a file.
+
+The columns are those of ``COLUMNS`` unless the first line names its own. A cell ``gap=1/16in``
+says any other entry of a weld. Nothing typed is lost: what cannot be read stays as it was typed.
+"""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from io import StringIO
+from types import MappingProxyType
+
+from beadwright.job.job_entries import FIELDS as JOB_FIELDS
+from beadwright.typed_number import quoted
+
+NAME = "name"
+"""The column of a weld's own name; every other column is a key of a job."""
+
+COLUMNS = (NAME, "joint", "plate", "leg", "weld_length", "welds", "position", "wire", "gas")
+"""Columns of a line where no header names others."""
+
+MOST_CHARACTERS = 100_000
+"""Characters a list may have [-]."""
+
+MOST_LINES = 1000
+"""Lines a list may have; the rest is kept and not counted [-]."""
+
+_WELD = frozenset(JOB_FIELDS) - {"units", "own"}
+
+_CALLED: Mapping[str, str] = MappingProxyType({
+    **{key: key for key in (NAME, *_WELD)},
+    **{key.replace("_", " "): key for key in _WELD},
+    "weld": NAME, "mark": NAME, "no": NAME, "no.": NAME, "weld no": NAME, "id": NAME,
+    "kind": "joint", "type": "joint", "thickness": "plate", "t": "plate", "size": "leg",
+    "fillet": "leg", "leg size": "leg", "length": "weld_length", "count": "welds",
+    "qty": "welds", "quantity": "welds", "pcs": "welds", "pos": "position",
+    "pos.": "position", "other plate": "plate2", "diameter": "dia", "wire size": "dia",
+})  # fmt: skip
+"""What a column is called, in small letters, and its key."""
+
+_SAID = ("joint", "plate", "weld_length", "welds", "position", "wire", "dia", "gas")
+"""Keys a line says though they are the defaults, so that it means the same later."""
+
+_MOST_JOINED = 5
+"""Lines a quoted cell may run over [-]."""
+
+
+@dataclass(frozen=True, slots=True)
+class WeldLine:
+    """One line of a list.
+
+    Attributes:
+        number: Its place in the list, 1 for the first [-].
+        typed: The line as typed.
+        name: The weld's name, or empty.
+        entries: What it says, by key of a job.
+        wrong: Why it cannot be read; empty where it can.
+    """
+
+    number: int
+    typed: str
+    name: str
+    entries: Mapping[str, str]
+    wrong: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class WeldLines:
+    """A list taken apart.
+
+    Attributes:
+        header: The line that names the columns, as typed; empty where none does.
+        passed_over: Columns of the header that are no entry of a weld.
+        lines: The lines, in their order.
+    """
+
+    header: str
+    passed_over: tuple[str, ...]
+    lines: tuple[WeldLine, ...]
+
+
+def read_lines(text: str) -> WeldLines:
+    """Return a list taken apart.
+
+    Args:
+        text: One weld a line; cells parted by commas, semicolons or tabs [-].
+    """
+    parts = _delimiter(text)
+    rows = [each for each in _rows(text, parts) if each[0].strip(f" \t\r\n{parts}")]
+    header, passed_over = "", tuple[str, ...]()
+    columns: tuple[str, ...] = COLUMNS
+    if rows and rows[0][1] and _is_header(rows[0][1]):
+        header, cells = rows.pop(0)
+        columns = tuple(_column(cell) for cell in cells or ())
+        named = zip(cells or (), columns, strict=True)
+        passed_over = tuple(cell for cell, key in named if cell and not key and cell[0] != "(")
+    found = [_line(i, typed, cells, columns) for i, (typed, cells) in enumerate(rows, 1)]
+    return WeldLines(header, passed_over, tuple(found))
+
+
+def _delimiter(text: str) -> str:
+    """What parts the cells: a spreadsheet's tab, else the semicolon where it stands oftener."""
+    if "\t" in text:
+        return "\t"
+    return ";" if text.count(";") > text.count(",") else ","
+
+
+def _rows(text: str, parts: str) -> Iterator[tuple[str, list[str] | None]]:
+    """Yield each line as typed with its cells, or None where a quote is opened and not closed."""
+    lines, at = text.splitlines(), 0
+    while at < len(lines):
+        taken = next(
+            (n for n in range(1, _MOST_JOINED + 1) if _cells("\n".join(lines[at : at + n]), parts)),
+            1,
+        )
+        typed = "\n".join(lines[at : at + taken])
+        yield typed, _cells(typed, parts)
+        at += taken
+
+
+def _cells(typed: str, parts: str) -> list[str] | None:
+    try:
+        rows = list(csv.reader(StringIO(typed, newline=""), delimiter=parts, strict=True))
+    except csv.Error as error:
+        if "unexpected end" in str(error):
+            return None
+        rows = list(csv.reader([typed], delimiter=parts))
+    return [" ".join(cell.split()) for cell in (rows[0] if rows else [""])]
+
+
+def _column(cell: str) -> str:
+    return _CALLED.get(cell.lower(), "")
+
+
+def _is_header(cells: Sequence[str]) -> bool:
+    """True for a line whose cells are names of columns, the weld's plate or length among them."""
+    keys = [_column(cell) for cell in cells]
+    return len([key for key in keys if key]) > 1 and bool({"plate", "weld_length"} & {*keys})
+
+
+def _line(number: int, typed: str, cells: Sequence[str] | None, columns: Sequence[str]) -> WeldLine:
+    if cells is None:
+        return WeldLine(number, typed, "", {}, "A quote is opened and not closed.")
+    found: dict[str, str] = {}
+    wrong = ""
+    for place, cell in enumerate(cells):
+        key, text = columns[place] if place < len(columns) else "", cell
+        before, sign, after = cell.partition("=")
+        if sign and _column(before.strip()):
+            key, text = _column(before.strip()), after.strip()
+        elif place >= len(columns) and cell:
+            wrong = wrong or f"{quoted(cell)} stands in no column; write it as gap=1/16in."
+        if key and text:
+            found[key] = text
+    name = found.pop(NAME, "")
+    if not wrong:
+        wrong = _missing(found)
+    return WeldLine(number, typed, name, _with_size(found), wrong)
+
+
+def _missing(found: Mapping[str, str]) -> str:
+    if "plate" not in found:
+        return "The plate is blank: write its thickness, as 3/8in or 10ga."
+    if "weld_length" not in found and found.get("joint", "").lower() not in ("plug", "slot"):
+        return "The length is blank: write the length of one weld, as 6in."
+    return ""
+
+
+def _with_size(found: Mapping[str, str]) -> dict[str, str]:
+    """A wire may be written with its size: ``ER70S-6 0.045in``."""
+    wire, _, size = found.get("wire", "").partition(" ")
+    taken = {**found, "wire": wire, "dia": found.get("dia", size)} if size else {**found}
+    return {"welds": "1", **taken}
+
+
+def written_lines(rows: Sequence[Sequence[str]]) -> str:
+    """Return rows of cells as the text of a list, cells quoted where that is needed.
+
+    Args:
+        rows: Cells of each line, in the order of ``COLUMNS`` or under a header [-].
+    """
+    file = StringIO()
+    csv.writer(file, lineterminator="\n").writerows(rows)
+    return file.getvalue()
+
+
+def line_cells(line: WeldLine) -> list[str]:
+    """Return a line's cells in the order of ``COLUMNS``, what has no column as ``key=value``.
+
+    Args:
+        line: A line that could be read [-].
+    """
+    said = {NAME: line.name, **line.entries}
+    rest = (f"{key}={text}" for key, text in said.items() if key not in COLUMNS)
+    return [*(said.get(key, "") for key in COLUMNS), *rest]
+
+
+def job_line(name: str, typed: Mapping[str, str]) -> str:
+    """Return a job as a line of a list: what was typed, and the defaults a line must say.
+
+    Args:
+        name: What to call the weld [-].
+        typed: Keys of a query as typed [-].
+    """
+    said = {key: text for key, text in typed.items() if key in _WELD and text}
+    stands = {key: said.get(key) or JOB_FIELDS[key].default for key in _SAID}
+    return written_lines([line_cells(WeldLine(0, "", name, {**said, **stands}))]).rstrip("\n")

@@ -1,0 +1,111 @@
+// @ts-check
+import { kept } from "../kept/kept.js";
+import { sayBriefly } from "./brief_word.js";
+
+/** @import { BeadAnswer } from "../page/answer_page.js" */
+
+/** Adds the job at hand to the list kept on the phone; on the list, edits it line by line. */
+export class WeldList {
+  /** The list before a line was taken away. @type {string | undefined} */
+  #before;
+
+  /** @param {BeadAnswer} page @param {AbortSignal} signal */
+  constructor(page, signal) {
+    this.page = page;
+    if (page.page !== "list" && !page.querySelector("[data-add-weld]")) return;
+    page.addEventListener("click", (event) => void this.#tapped(event), { signal });
+    page.addEventListener("change", (event) => this.#changed(event), { signal });
+    page.addEventListener("shown", () => this.#unhide(), { signal });
+    this.#unhide();
+  }
+
+  #unhide() {
+    for (const button of this.page.querySelectorAll("[data-weld], [data-add-weld]")) {
+      if (button instanceof HTMLElement) button.hidden = false;
+    }
+  }
+
+  /** @param {Event} event */
+  async #tapped({ target }) {
+    const button = target instanceof Element ? target.closest("button") : null;
+    if (!button) return;
+    const { addWeld, weld, weldBack } = button.dataset;
+    if (addWeld !== undefined) await this.#add(button);
+    if (weldBack !== undefined && this.#before !== undefined) await this.#put(this.#before);
+    const line = button.closest("li")?.querySelector("input");
+    if (weld && line) await this.#edit(weld, this.#inputs.indexOf(line));
+  }
+
+  /** Written to the phone before the button says so. @param {HTMLElement} button */
+  async #add(button) {
+    const line = this.page.querySelector("[data-weld-line]")?.getAttribute("data-weld-line");
+    if (!line) return;
+    await kept.ready;
+    const before = kept.now["lines"] ?? "";
+    const count = before.split("\n").filter((text) => text.trim()).length;
+    await kept.keep({ lines: `${before}${before ? "\n" : ""}Weld ${count + 1}${line}` });
+    sayBriefly(button, kept.lasting ? `On the list: ${count + 1}` : "Not kept: this browser stores nothing");
+  }
+
+  get #inputs() {
+    const found = [...this.page.querySelectorAll("#rows input")];
+    return /** @type {HTMLInputElement[]} */ (found);
+  }
+
+  get #header() {
+    return this.page.querySelector("#rows")?.getAttribute("data-header") ?? "";
+  }
+
+  /** @param {string[]} lines */
+  #text(lines) {
+    return [this.#header, ...lines].filter(Boolean).join("\n");
+  }
+
+  /** @param {Event} event */
+  #changed({ target }) {
+    if (!(target instanceof HTMLElement)) return;
+    if (target.id === "lines") void this.#keep();
+    else if (target.dataset["lineOf"]) void this.#put(this.#text(this.#inputs.map((e) => e.value)));
+  }
+
+  /** @param {string} how @param {number} at */
+  async #edit(how, at) {
+    const lines = this.#inputs.map((input) => input.defaultValue);
+    const [line = ""] = lines.splice(at, 1);
+    this.#before = how === "drop" ? this.#text(this.#inputs.map((e) => e.defaultValue)) : undefined;
+    if (how === "up") lines.splice(Math.max(0, at - 1), 0, line);
+    if (how === "down") lines.splice(at + 1, 0, line);
+    if (how === "copy") lines.splice(at, 0, line, line);
+    await this.#put(this.#text(lines));
+  }
+
+  /** @param {string} text */
+  async #put(text) {
+    const back = text !== this.#before ? this.#before : undefined;
+    const area = document.getElementById("lines");
+    if (!(area instanceof HTMLTextAreaElement)) return;
+    area.value = text;
+    await this.page.ask(this.page.form.query("lines"));
+    await this.#keep();
+    this.#before = back;
+    if (back !== undefined) this.#offerBack();
+  }
+
+  #offerBack() {
+    const button = document.createElement("button");
+    button.type = "button";
+    button.className = "plain";
+    button.dataset["weldBack"] = "";
+    button.textContent = "Put the weld back";
+    this.page.querySelector("#rows")?.append(button);
+  }
+
+  /** The edited list is the phone's. */
+  async #keep() {
+    const area = document.getElementById("lines");
+    if (!(area instanceof HTMLTextAreaElement)) return;
+    await kept.keep({ lines: area.value.trim() });
+    const state = this.page.querySelector("#state");
+    if (state) sayBriefly(state, kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing");
+  }
+}
