@@ -8,7 +8,8 @@ from beadwright_build.release import Release, ReleaseFile, read_release
 from beadwright_build.size_report import group_sizes, report
 
 BUDGET_GZIP = 5_500_000
-BUDGET_FIRST_PAGE_GZIP = 300_000  # 250,000, and room for what two more pages cost: Inspect, Coupons
+BUDGET_FIRST_PAGE_GZIP = 309_000
+"""250,000, and what three more pages cost: Inspect and Coupons 50,000, the Weld list 9,000."""
 
 
 @pytest.fixture(scope="session")
