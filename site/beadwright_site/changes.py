@@ -34,8 +34,8 @@ CHANGES: tuple[Change, ...] = (
             "Near a change of mode the other side is offered.",
             "Give your machine's rated amps, duty cycle and breaker: the plan stays inside them, "
             "or says what would fit.",
-            "Weld list: put all welds of a part on one list, by a tap or from a spreadsheet. It says "
-            "what they cost together, an order with the dial turned least, and a quote.",
+            "Weld list: put all welds of a part on one list, by a tap or from a spreadsheet: what "
+            "they cost together, an order with the dial turned least, a quote.",
             "Coupons: the phone times the arc by ear or by your taps, and gives a beat to travel "
             "by. Nothing it hears is recorded or sent. Print the stack to weld a new wire in.",
             "How close the plan comes to the printed rows is on Method.",
