@@ -26,6 +26,8 @@ def level(query: str) -> str:
         (f"{TEE}&py=3kip", ""),  # along the weld
         (f"{TEE}&py=3kip&load_z=2in", "stop"),  # its top is pulled
         (f"{TEE}&px=3kip", "caution"),  # which way it is pushed is not said
+        # F/L + 6M/L²: 0.5 + 0.5 kip/in at one end, nothing at the other.
+        (f"{TEE}&px=3kip&mz=3kip-in", "caution"),
         (f"{TEE}&px=3kip&analysis=ic", "stop"),  # counts the strength across, which is not there
         (f"{TEE}&line_load=1kip/in", "caution"),
         (f"{TEE}&pz=3kip".replace("weld_sides=1", "weld_sides=2"), ""),
@@ -68,6 +70,15 @@ def test_no_added_strength_across_a_weld_that_opens() -> None:
         assert ask(f"{query}&cross_increase=yes").weld.holds == pytest.approx(plain)
         held = ask(f"{query}&cross_increase=yes&held=yes").weld.holds
         assert held == pytest.approx(1.5 * plain)  # 1 + 0.5 sin^1.5 90°
+
+
+def test_no_pieces_of_a_weld_that_opens_are_offered() -> None:
+    """D1.1 and EN 1993-1-8, 4.12: its root opens; pieces of it open sooner."""
+    query = "joint=tee&plate=3/8in&weld_sides=1&pz=5kip&group=line&group_height=12in"
+    assert ask(query).segments is None
+    assert ask(f"{query}&held=yes").segments is not None
+    assert ask(query.replace("pz=", "py=")).segments is not None  # along it, the root is not pulled
+    assert ask(query.replace("weld_sides=1", "weld_sides=2")).segments is not None
 
 
 def test_what_is_one_line() -> None:

@@ -117,6 +117,11 @@ def test_the_50_degree_row_is_a_rule_though_the_shop_is_warmer() -> None:
     assert "10 °C is a rule in the shop too" in said(metric, "caution")
     assert "below 0 °C to 20 °C" in said(metric, "caution")
     assert "is a rule in the shop" not in said(heat(JOB), "caution")
+    # Method A says that none is needed at shop temperature; it sets no row of its own.
+    by_a = heat("plate=1in&leg=1/2in&heat=40kJ/in&preheat_code=en-a")
+    assert by_a.needed.even_cold
+    assert "is a rule in the shop" not in said(by_a, "caution")
+    assert "Below 32 °F: warm it to 70 °F" in said(by_a, "note")
 
 
 @pytest.mark.parametrize(

@@ -61,6 +61,23 @@ def test_past_450_throats_a_longer_lap_is_said_to_hold_less() -> None:
     assert "rule 1909.2 mm holds" in told(note, "si")
 
 
+def test_where_a_longer_lap_holds_less_no_more_length_is_recommended() -> None:
+    """4.11(3): 30 m at 50 mm (a 35.36): past 450 a = 15.9 m; 1 m of the same is not."""
+    at = f"{EN}&joint=lap&group=line&plate=50mm&plate2=50mm"
+    long = ask(f"{at}&group_height=30000mm&py=20000kN")
+    stops = [told(n, "si") for n in long.notes if n.level == "stop"]
+    assert stops == [
+        "No fillet to 2 in holds this, and a longer one holds less. More lines of weld, or a "
+        "groove."
+    ]
+    short = ask(f"{at}&group_height=1000mm&py=20000kN")
+    assert "Longer weld" in " ".join(told(n, "si") for n in short.notes if n.level == "stop")
+    # Nor are pieces of it: 3 m at 5 mm (a 3.54) is 849 throats, 1.5 m 424.
+    at = f"{EN}&joint=lap&group=line&leg=5mm&py=20kN"
+    assert ask(f"{at}&group_height=3000mm").segments is None
+    assert ask(f"{at}&group_height=1500mm").segments is not None
+
+
 def test_a_weld_over_900_throats_is_refused_as_too_long() -> None:
     keys, texts = refused(f"{EN}&joint=lap&group=line&group_height=3000mm&py=100kN&leg=4mm")
     assert keys == {"leg", "group_height"}

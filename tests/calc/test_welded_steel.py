@@ -65,7 +65,7 @@ def test_a_certificate_is_held_against_what_its_standard_limits(
     found = heat(f"plate={plate}&leg=5/16in&steel={steel}&{shares}")
     assert (found.steel.off_grade is not None) == bool(why)
     assert why in said(found, "stop")
-    assert ("The certificate is within" in said(found, "note")) == (
+    assert ("the certificate is within" in said(found, "note")) == (
         not why and found.steel.grade is not None and found.steel.grade.category is not None
     )
 

@@ -267,3 +267,11 @@ def test_every_limit_shows_its_document_and_how_it_was_had(query: str) -> None:
 def words_of(markup: str) -> str:
     """A piece of a page without its tags."""
     return " ".join(re.sub(r"<[^>]*>", " ", markup).split())
+
+
+def test_no_longer_weld_is_recommended_where_it_would_hold_less() -> None:
+    """EN 1993-1-8, 4.11(3): past 450 throats a longer lap holds less; 30 m at 50 mm is."""
+    lap = "units=si&design_code=en&joint=lap&group=line&plate=50mm&plate2=50mm&py=20000kN"
+    long, short = (verdict_of(answer("strength", f"{lap}&group_height={m}m")) for m in (30, 1))
+    assert long == ("No fillet holds this", "More lines of weld, or a groove: longer holds less.")
+    assert short[1].startswith("Longer weld")

@@ -146,7 +146,9 @@ def _cold(found: HeatAnswer) -> Note:
     """What a cold joint is warmed to; a row over freezing is a rule of its own."""
     cold, warm = _at(COLD_K), _at(COLD_TO_K[found.units])
     needed = found.needed
-    if needed.kelvin is not None and needed.even_cold and needed.kelvin > COLD_K + 0.5:
+    # Method A only says that none is needed, of a joint at shop temperature.
+    asks = needed.kelvin is not None and needed.code != "en-a"
+    if asks and needed.kelvin is not None and needed.even_cold and needed.kelvin > COLD_K + 0.5:
         told = say("heating.cool-plate", least=_at(needed.kelvin), cold=cold, warm=warm)
         return Note("caution", told, _SOURCES[needed.code], "preheat")
     source = "aws-d1.1-5.8-a" if needed.code == "d1.1" else "practice"

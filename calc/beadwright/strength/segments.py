@@ -15,8 +15,9 @@ from beadwright.strength.intermittent import (
     widest_pitch_aisc,
 )
 from beadwright.strength.leg_sizes import LegSizes
+from beadwright.strength.one_sided import opens_at_root, root_load
 from beadwright.strength.resistance_en import least_length_en
-from beadwright.strength.strength_check import Link
+from beadwright.strength.strength_check import Link, spread
 from beadwright.strength.strength_task import StrengthTask
 from beadwright.tolerance import REL_TOL
 from beadwright.units import written
@@ -31,6 +32,8 @@ def segments_for(
     """Return segments of the judged leg that would carry the seam, where that can be said.
 
     Only for straight seams loaded evenly: elsewhere a gap may fall where the weld works hardest.
+    None for a weld from one side whose root the load opens, nor for a lap so long that less of it
+    holds more.
     What a gap leaves out, the segments and the plates beside them carry: every link is held that
     the seam strains point by point.
 
@@ -43,6 +46,8 @@ def segments_for(
         FieldErrors: If a segment asked for is shorter than the code allows.
     """
     if task.group.way is None or not task.concentric or any(link.use > 1 for link in links):
+        return None
+    if task.longer_holds_less(legs.throat) or _opens(task):
         return None
     strained = [link for link in links if link.measure == "force_per_length"]
     step, least, lost = _STEP_M[task.job.units], _least(task, legs), _lost(task, legs)
@@ -60,6 +65,13 @@ def segments_for(
     ]
     pitch = step * floor(min(*pitches, _widest(task, segment)) / step + REL_TOL)
     return Intermittent(segment, pitch) if pitch > segment + REL_TOL else None
+
+
+def _opens(task: StrengthTask) -> bool:
+    """Whether the load opens the root of a weld from one side."""
+    if task.held or not opens_at_root(task):
+        return False
+    return root_load(task, spread(task).forces) is not None
 
 
 def _asked(task: StrengthTask, link: Link, legs: LegSizes) -> float:

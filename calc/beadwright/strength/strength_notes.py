@@ -73,12 +73,10 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
     if weak.key != "weld" and weak.use <= 1 + REL_TOL:
         yield Note("note", say("strength.weakest", link=weak.phrase, use=weak.use), weak.source)
     if legs.needed is None:
-        yield Note(
-            "stop",
-            say("strength.no-fillet-holds"),
-            _weld_source(task),
-            "leg",
-        )
+        told = say("strength.no-fillet-holds")
+        if task.longer_holds_less(legs.throat):
+            told = say("strength.no-fillet-holds-so-long")
+        yield Note("stop", told, _weld_source(task), "leg")
 
 
 def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
@@ -194,8 +192,8 @@ def _code(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
         if share < 1:
             yield Note("note", say("strength.long-lap", counted=share), "en-1993-1-8-lap",
                        "group_height")  # fmt: skip
-        most = resistance_en.MOST_LAP_THROATS * legs.throat
-        if task.end_loaded and task.group.shortest_m > most * (1 + REL_TOL):
+        if task.longer_holds_less(legs.throat):
+            most = resistance_en.MOST_LAP_THROATS * legs.throat
             yield Note("caution", say("strength.lap-too-long", most=Amount(most, "length")),
                        "en-1993-1-8-lap", "group_height")  # fmt: skip
 

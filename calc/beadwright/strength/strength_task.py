@@ -9,6 +9,7 @@ from beadwright.job.job import Job
 from beadwright.job.job_joint import hole_m, slot_m
 from beadwright.joint.joints import TEE_GROOVES
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
+from beadwright.strength.resistance_en import MOST_LAP_THROATS
 from beadwright.strength.steel_strength import SteelStrength
 from beadwright.strength.strength_conflicts import (
     check_center,
@@ -138,6 +139,17 @@ class StrengthTask:
             return False
         across = abs(load.px * way[1] - load.py * way[0]) + abs(load.pz)
         return across <= 1e-6 * (abs(load.px) + abs(load.py))
+
+    def longer_holds_less(self, throat_m: float) -> bool:
+        """Return whether a longer weld of this throat holds less: a lap's rule in EN 1993-1-8.
+
+        Source: ``resistance_en.MOST_LAP_THROATS``.
+
+        Args:
+            throat_m: Throat a, above zero [m].
+        """
+        most = MOST_LAP_THROATS * throat_m * (1 + 1e-9)
+        return self.european and self.end_loaded and self.group.shortest_m > most
 
     @property
     def lines(self) -> int:

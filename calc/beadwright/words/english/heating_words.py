@@ -32,8 +32,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "most {most:.4g} %"
         ),
         "heating.certificate-fits": (
-            "The certificate is within {steel} for this thickness: D1.1 goes by the grade, the "
-            "other ways and the hardness by the certificate."
+            "By C, Mn, alloys and CE the certificate is within {steel} at this thickness; the rest "
+            "is not checked. D1.1 goes by the grade, the other ways by the certificate."
         ),
         "heating.off-grade-ce": (
             "the certificate is not of {steel}: CE(IIW) {ce:.2f}, at this thickness at most "
@@ -60,7 +60,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "heating.method-b-asks-more": (
             "EN 1011-2 method B asks {asks} for this melt, hydrogen and heat, more than the "
-            "table's {least}. The table is a least: a stiff joint or a rich melt needs more."
+            "table's {least}. The table is a least: a stiff joint or a rich melt may need more."
         ),
         "heating.table-asks-more": (
             "AWS D1.1's table asks {asks}, more than the method that rules here: on work to D1.1 "

@@ -34,6 +34,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "strength.no-fillet-holds": (
             "No fillet to 2 in holds this. Longer weld, weld further apart, or a groove."
         ),
+        "strength.no-fillet-holds-so-long": (
+            "No fillet to 2 in holds this, and a longer one holds less. More lines of weld, or a "
+            "groove."
+        ),
         "strength.leg-under-least": "Leg {leg} is under the code's least of {least}.",
         "strength.asks-less": (
             "Strength asks {leg} only; the code's least for this plate is {least}."
@@ -196,7 +200,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "size to the ends, or returned round the corner: say so under Ends of the weld."
         ),
         "strength.long-lap": (
-            "Over 150 throats long and loaded along: its middle idles, {counted:.0%} counts."
+            "Over 150 throats long and loaded along: by the rule for laps its middle idles, "
+            "{counted:.0%} counts."
         ),
         "strength.lap-too-long": (
             "So long a weld holds less than a shorter one: by the clause's rule {most} holds "

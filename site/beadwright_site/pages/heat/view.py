@@ -143,8 +143,12 @@ def _table_row(found: HeatAnswer) -> MethodRow:
     system, needed, rules = found.units, found.needed, _why(found, "d1.1")
     name, row = CODE_NAMES["d1.1"], needed.row
     if row is None or needed.table_k is None:
-        off = found.steel.off_grade is not None
-        why = "not read: the certificate is not of the grade" if off else "does not list this steel"
+        if found.steel.off_grade is not None:
+            why = "not read: the certificate is not of the grade"
+        elif found.steel.grade is None:
+            why = "goes by the grade, which is not known"
+        else:
+            why = "does not list this steel"
         return _row(name, "–", why, "aws-d1.1-5.8", rules)
     how = f"category {row.category}, thickest part {written(found.thickness_m, 'length', system)}"
     return _row(name, show_temperature(needed.table_k, system), how, "aws-d1.1-5.8", rules)

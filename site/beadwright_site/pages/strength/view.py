@@ -48,6 +48,8 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
     where = " all round" if found.task.group.name in ROUND else ""
     weld = found.weld
     if legs.needed is None:
+        if found.task.longer_holds_less(legs.throat):
+            return "No fillet holds this", "More lines of weld, or a groove: longer holds less."
         return "No fillet holds this", "Longer weld, weld further apart, or a groove."
     if not legs.given:
         if weak.use > 1:
