@@ -41,3 +41,13 @@ def cents(amount: float, sign: str) -> str:
         sign: Currency sign.
     """
     return f"{'-' if amount < 0 else ''}{sign}{abs(amount):,.2f}"
+
+
+def counted(number: float, noun: str) -> str:
+    """Return how many of a thing there are.
+
+    Args:
+        number: A whole number.
+        noun: The thing, one of them.
+    """
+    return f"{number:,.0f} {noun}{'' if number == 1 else 's'}"

@@ -159,7 +159,7 @@ def test_the_same_way_twice_is_called_so_and_gets_no_verdict() -> None:
     found = compare("b_wire=ER70S-6").comparisons[0]
     assert found.case.part_saving == 0
     assert found.verdict.word == "same"
-    assert in_words(found.verdict.headline) == "Both ways are the same"
+    assert in_words(found.verdict.headline) == "Both ways come to the same"
     assert found.verdict.hangs_on == ()
 
 

@@ -162,3 +162,20 @@ def test_an_own_figure_against_an_invented_one_is_told(query: str, fields: list[
         at = int(note.field.startswith("b_"))
         assert told(note).startswith(f"{found.ways[at].way.name}: ")
         assert "is invented and stands against your own" in told(note)
+
+
+@pytest.mark.parametrize(
+    ("query", "ways"),
+    [
+        ("", []),  # the demonstration has minutes for both its wires
+        ("&c_wire=E80C-Ni1", ["c_spatter"]),
+        ("&c_wire=E80C-Ni1&c_spatter=1min", []),
+        ("&c_wire=E80C-Ni1&spatter=0min", []),
+        ("&c_dia=0.035in", []),
+        ("&b_wire=E71T-1C&b_gas=CO2", ["b_spatter"]),
+    ],
+)
+def test_the_first_wire_s_spatter_standing_in_is_told(query: str, ways: list[str]) -> None:
+    notes = [n for n in answer("cost", JOB + query).notes if "for spatter written" in told(n)]
+    assert [note.field for note in notes] == ways
+    assert all("the first wire's 4.0 min stand in" in told(note) for note in notes)

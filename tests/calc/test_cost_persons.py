@@ -241,5 +241,5 @@ def test_one_part_is_one_part_and_the_change_is_not_blamed_on_the_wire() -> None
     found = ask("leg=5/16in&parts=1")
     assert found.first.verdict.word == "does not pay"
     assert "pays neither wire nor change back" in found.text
-    assert "Both ways are the same." in ask("leg=5/16in&b_wire=ER70S-6").text
+    assert "Both ways come to the same." in ask("leg=5/16in&b_wire=ER70S-6").text
     assert "is enough" not in ask("leg=5/16in&b_wire=ER70S-6").text

@@ -250,9 +250,16 @@ def test_one_part_a_year_is_counted_as_one(client: FlaskClient) -> None:
     assert "8 welds a part. 1 part a year." in text
 
 
+def test_one_month_is_counted_as_one(client: FlaskClient) -> None:
+    page = client.get("/cost/?leg=5/16in&months=1").text
+    assert "First 1 month −" in words(by_id(page, "verdict")).replace("month−", "month −")
+    assert "Pays back in a month from" in words(by_id(page, "even"))
+    assert "1 months" not in words(by_id(page, "verdict")) + words(by_id(page, "even"))
+
+
 def test_two_equal_ways_meet_nowhere(client: FlaskClient) -> None:
     even = words(by_id(client.get("/cost/?leg=5/16in&b_wire=ER70S-6").text, "even"))
-    assert "Where the ways meet– Both ways are the same." in even
+    assert "Where the ways meet– Both ways come to the same." in even
     assert "Highest price" not in even
 
 

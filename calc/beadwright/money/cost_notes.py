@@ -31,6 +31,7 @@ def cost_notes(read: CostQuery, parts: float, ways: tuple[PlannedWay, ...]) -> I
                 say("money.price-stands-in", way=planned.way.name),
                 field=f"{planned.prefix}wire_price",
             )
+    yield from _spatter_stands_in(read, ways)
     for planned in ways[1:]:
         if planned.dialled.plan.transfer == "pulse" != ways[0].dialled.plan.transfer:
             told = say("money.needs-pulse", way=planned.way.name)
@@ -46,6 +47,17 @@ def cost_notes(read: CostQuery, parts: float, ways: tuple[PlannedWay, ...]) -> I
     names = invented_in_use(read)
     if names:
         yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")
+
+
+def _spatter_stands_in(read: CostQuery, ways: tuple[PlannedWay, ...]) -> Iterator[Note]:
+    """Another kind of wire leaves other spatter: the first one's minutes only stand in."""
+    taken = read.way.spatter
+    for planned in ways[1:]:
+        own = read.later()[planned.prefix].way
+        other = planned.dialled.job.wire.kind != ways[0].dialled.job.wire.kind
+        if other and taken and own.spatter is None and own.factor is None:
+            told = say("money.spatter-stands-in", way=planned.way.name, time=Amount(taken, "time"))
+            yield Note("note", told, "practice", f"{planned.prefix}spatter")
 
 
 HALF_INVENTED = "money.half-invented"

@@ -43,7 +43,7 @@ def _parts_sentence(case: Case, found: BreakEven) -> Phrase:
     if found.crossing == "below":
         return say("money.cheaper-below", way=name, parts=found.parts_a_year)
     if case.once > 0:
-        return say("money.pays-back-from", months=case.months, parts=found.parts_a_year)
+        return say("money.pays-back-from", count=case.months, parts=found.parts_a_year)
     return say("money.pays-from", parts=found.parts_a_year)
 
 

@@ -83,10 +83,14 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "money.price-of-its-wire": "the price of its wire",
         "money.its-spatter": "its time for spatter",
-        "money.same-way": "Both ways are the same",
-        "money.same-ways": "Both ways are the same.",
+        "money.spatter-stands-in": (
+            "No time for spatter written for {way}: the first wire's {time} stand in."
+        ),
+        "money.same-way": "Both ways come to the same",
+        "money.same-ways": "Both ways come to the same.",
         "money.write-what-differs": (
-            "No verdict: write what is different in the second way, its wire, gas or price."
+            "No verdict: nothing written tells them apart. Write what is different in the second "
+            "way, its own wire, gas or price."
         ),
         "money.pays": "Pays: about {chances} chances in 100",
         "money.probably-pays": "Probably pays: {chances} in 100",
@@ -147,7 +151,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.never-dearer": "{way} costs no more at any number of parts.",
         "money.no-number-pays": "No number of parts pays for it: {way} costs no less on each part.",
         "money.cheaper-below": "{way} is the cheaper below {parts:,.0f} parts a year.",
-        "money.pays-back-from": "Pays back in {months:g} months from {parts:,.0f} parts a year.",
+        "money.pays-back-from": Plural(
+            "Pays back in a month from {parts:,.0f} parts a year.",
+            "Pays back in {count:g} months from {parts:,.0f} parts a year.",
+        ),
         "money.pays-from": "Pays from {parts:,.0f} parts a year.",
         "money.nothing-comes-back": "At no parts a year nothing comes back.",
         "money.never-comes-back": "What is paid once never comes back at this volume.",

@@ -12,6 +12,7 @@ from beadwright.money.first_year import FirstYear, rounded_sums
 from beadwright.words.wording import reason, worded
 from beadwright_site.pages.cost.view import ends_text
 from beadwright_site.parts.job_card import job_card
+from beadwright_site.written import counted
 
 UNDRAWN = ("same", "none")
 """Words of a verdict that stands on no odds and no sums."""
@@ -115,15 +116,17 @@ def sum_lines(sums: FirstYear, sign: str) -> tuple[SumLine, ...]:
     saved = "Saved a part" if shown.part >= 0 else "Lost a part"
     lines = [
         SumLine(saved, money(shown.part, fine)),
-        SumLine(f"× {counted(shown.parts)} a year", money(shown.gross)),
+        SumLine(f"× {counted(shown.parts, 'part')} a year", money(shown.gross)),
     ]
     if shown.yearly:
         lines.append(SumLine("paid by the year", money(-shown.yearly)))
-    allowed = f"First {shown.months:g} months"
+    allowed = f"First {counted(shown.months, 'month')}"
     if shown.months == 12:
         allowed = "First year"
     elif shown.period != shown.year:
-        lines.append(SumLine(f"in {shown.months:g} months", money(shown.period), result=True))
+        lines.append(
+            SumLine(f"in {counted(shown.months, 'month')}", money(shown.period), result=True)
+        )
     if shown.once:
         lines.append(SumLine("less the change, paid once", money(-shown.once)))
     lines.append(SumLine(allowed, money(shown.first), result=True))
@@ -151,17 +154,10 @@ def _facts(found: Comparison, system: System) -> tuple[tuple[str, str], ...]:
     )
 
 
-def counted(parts: float) -> str:
-    """Return a number of parts in words.
-
-    Args:
-        parts: Whole parts.
-    """
-    return f"{parts:,.0f} part{'' if parts == 1 else 's'}"
-
-
 def _job_line(found: CostAnswer) -> str:
     """The job in a line: its joint as given, how many welds, how many parts."""
     job = found.ways[0].dialled.job
     welds = f"{job.welds} weld{'' if job.welds == 1 else 's'} a part"
-    return f"{job_card(found.ways[0].dialled).joint}, {welds}. {counted(found.parts)} a year."
+    return (
+        f"{job_card(found.ways[0].dialled).joint}, {welds}. {counted(found.parts, 'part')} a year."
+    )

@@ -31,6 +31,7 @@ from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.cited_notes import cited_notes, state_line
 from beadwright_site.parts.invented_notes import with_invented_counted
 from beadwright_site.rendering import draw_part
+from beadwright_site.written import counted
 
 
 def _view(answered: Answered[CostAnswer]) -> PageView:
@@ -111,7 +112,7 @@ def _even_view(found: CostAnswer, lead: int, main: Comparison) -> dict[str, Any]
         "curve": draw_curve(main, found.query.swings.volume, sign),
         "pair": (letters_of(found)[0], letters_of(found)[lead + 1]),
         "names": (case.now.name, case.other.name),
-        "months": f"{case.months:g}",
+        "months": counted(case.months, "month"),
         "once": money_text(case.once, sign) if case.once else "",
     }
 

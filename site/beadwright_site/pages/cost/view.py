@@ -14,7 +14,7 @@ from beadwright.units import System
 from beadwright.words.money_text import money_text
 from beadwright.words.wording import worded
 from beadwright_site.pages.cost.shares import rounded
-from beadwright_site.written import cents, written
+from beadwright_site.written import cents, counted, written
 
 SHOWN_SWINGS = 8
 LEAST_SWING = 0.02
@@ -217,7 +217,7 @@ def evens(found: Comparison, sign: str, system: System) -> Iterator[Even]:
                text["price"])  # fmt: skip
     if met.price_paid_back is not None and case.to_carry > 0:
         price = _price(met.price_paid_back, case.now.wire_kg, sign, system)
-        back = f"At {case.parts:,.0f} parts a year, back in {case.months:g} months."
+        back = f"At {counted(case.parts, 'part')} a year, back in {counted(case.months, 'month')}."
         yield Even("Highest price with the change paid", price, back)
     says = found.sentences["laid"].key in (MUST_LAY, PAYS_NO_FASTER)
     laid = written(met.laid, "deposition", system) if says else "–"
