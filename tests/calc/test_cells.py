@@ -238,3 +238,16 @@ def test_minutes_are_read_to_their_most() -> None:
     field = minutes("Loading", "loading", "60min", "minutes for one part", blank="none")
     assert field.deserialize("1h", "load", {}) == 3600
     assert field.blank == "none"
+
+
+@pytest.mark.parametrize(
+    ("query", "name"),
+    [
+        ("b_travel_by=robot", "ER70S-6 0.045in, 90/10, by robot"),
+        ("travel_by=track&b_travel_by=hand", "ER70S-6 0.045in, 90/10, by hand"),
+        ("travel_by=robot", "ER70S-6 0.045in, 90/10, way B"),
+        ("b_travel_by=robot&b_name=Cell 2", "Cell 2"),
+    ],
+)
+def test_one_wire_in_two_hands_is_told_apart_by_who_moves_the_torch(query: str, name: str) -> None:
+    assert answer("cost", f"leg=5/16in&b_wire=ER70S-6&{query}").ways[1].way.name == name

@@ -268,3 +268,14 @@ def test_half_invented_prices_are_told_under_the_headline(client: FlaskClient) -
     assert "the price of its wire is invented and stands against your own" in text
     plain = words(by_id(client.get("/cost/?leg=5/16in").text, "verdict"))
     assert "invented" not in plain
+
+
+@pytest.mark.parametrize(
+    ("query", "tone"),
+    [("parts=6500", "for"), ("parts=6500&b_wire_price=9/lb", "open"), ("parts=9000", "against")],
+)
+def test_parts_had_for_more_money_are_no_plain_gain(
+    client: FlaskClient, query: str, tone: str
+) -> None:
+    page = client.get(f"/cost/?leg=5/16in&{query}").text
+    assert by_id(page, "verdict").attrs["class"] == f"verdict {tone}"

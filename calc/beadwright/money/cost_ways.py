@@ -225,11 +225,17 @@ def _way(asked: AskedWay, dialled: DialIn, outcome: Outcome, first: PlannedWay |
 
 
 def _name(asked: AskedWay, dialled: DialIn, first: PlannedWay | None) -> str:
-    """The name given, or wire and gas; told apart from the first way's where they are the same."""
+    """The name given, or wire and gas; told apart from the first way's where they are the same.
+
+    By who moves the torch, where that differs; else by the way's letter.
+    """
     if asked.own.name:
         return asked.own.name
     wire, gas = dialled.job.wire, dialled.job.gas
     name = f"{wire.type.name} {wire.size}, {gas.name}"
     if first is None or first.way.name != name:
         return name
+    mover = asked.job.travel_by
+    if mover != first.dialled.job.travel_by:
+        return f"{name}, by {mover}"
     return f"{name}, way {asked.prefix[0].upper()}"

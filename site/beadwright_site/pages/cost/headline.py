@@ -9,6 +9,7 @@ from beadwright.measures import System
 from beadwright.money.cost_notes import HALF_INVENTED
 from beadwright.money.cost_page import Comparison, CostAnswer
 from beadwright.money.first_year import FirstYear, rounded_sums
+from beadwright.money.odds import EVEN
 from beadwright.words.wording import reason, worded
 from beadwright_site.pages.cost.view import ends_text
 from beadwright_site.parts.job_card import job_card
@@ -69,7 +70,7 @@ def verdict_view(
     others = [each for index, each in enumerate(found.comparisons) if index != lead]
     plain = verdict.word in UNDRAWN
     return {
-        "tone": _tone(verdict.word),
+        "tone": _tone(main),
         "headline": headline(main, system),
         "odds": reason(verdict.odds, system),
         "way": main.case.other.name,
@@ -95,7 +96,10 @@ def verdict_view(
     }
 
 
-def _tone(word: str) -> str:
+def _tone(found: Comparison) -> str:
+    word = found.verdict.word
+    if word == "only the other delivers" and found.chance.pays < EVEN:
+        return "open"  # the parts, for more money
     if word in _FOR:
         return "for"
     return "against" if word in _AGAINST else "open"
