@@ -50,8 +50,8 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "weld_symbol.weld_symbol", "wire_remarks.print_remark", "wire_remarks.wire_remarks",
     ),
     "drawn only, or how finely a thing is sought": (
-        "procedure_score.groups_of", "procedure_score.query_of_row", "chance.BINS",
-        "cooling_curve.POINTS", "groove_joints.BACKING_M",
+        "procedure_score.groups_of", "procedure_score.query_of_row", "chance.AT_ONCE",
+        "chance.BINS", "cooling_curve.POINTS", "groove_joints.BACKING_M",
         "job_joint.joint_shape",
         "joints.FACE_CHORDS", "joints.box", "joints.corners", "joints.region", "joints.same",
         "strength_check.point_numbers", "transfer_regions.NO_SHORT_V", "window_map.LEAST_V",
