@@ -6,7 +6,7 @@ drawn once.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 import pytest
@@ -15,6 +15,9 @@ from numpy.typing import NDArray
 from beadwright.api import answer
 from beadwright.money.chance import Chance, ChanceState
 from beadwright.money.cost_page import start_chance
+from beadwright.money.swings import Lever
+from beadwright.phrases import Phrase
+from tests.calc.plain_way import ten_against_eight, wire_alone
 from tests.calc.worked_money import COST_QUERY
 
 DRAWS, OURS = 400_000, 20_000
@@ -125,3 +128,17 @@ def test_what_both_ways_share_moves_together(case: Sampled) -> None:
     each = (alone.now[1] - alone.now[0]) / 2.56 * answered.case.parts
     assert alone.spread < 0.35 * each
     assert alone.spread < everything.spread
+
+
+@pytest.mark.parametrize("at", [0.6, 0.8, 0.95, 0.99, 1.05])
+def test_a_lopsided_figure_is_drawn_from_its_triangle(at: float) -> None:
+    """A wire of 10, half off at the least and a tenth over at the most, against one of 10 × at.
+
+    Under the peak a share (at − 0.5)² / (0.6 × 0.5) lies below, over it (1.1 − at)² / (0.6 × 0.1)
+    above.
+    """
+    now = Lever("x", Phrase("x"), (("now", "wire_kg"),), 0.5, 1.1, "count", 1.0, False, Phrase("x"))
+    case = replace(ten_against_eight(), other=wire_alone("other", 10 * at))
+    over = (1.1 - at) ** 2 / 0.06 if at > 1 else 1 - (at - 0.5) ** 2 / 0.3
+    pays = Chance(case, [now], 1, OURS).run(OURS).pays
+    assert pays == pytest.approx(over, abs=3 * (over * (1 - over) / OURS) ** 0.5)
