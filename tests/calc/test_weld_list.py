@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from unittest.mock import patch
 from urllib.parse import quote, urlencode
 
 import pytest
 
 from beadwright.api import answer, answer_json
+from beadwright.money.cost_ways import planned_ways
 from beadwright.pages import PAGES
 from beadwright.weld_list.list_page import ListAnswer, called, heaviest, hottest, worst_checks
 
@@ -120,6 +122,17 @@ def test_the_quote_of_ten_by_hand() -> None:
     assert (one.cost, ten.cost, hundred.cost) == pytest.approx((part + 30, part + 3, part + 0.3))
     assert ten.price == pytest.approx((part + 3) / 0.75)
     assert ten.batch == pytest.approx(10 * ten.price)
+
+
+def test_equal_welds_are_answered_once_and_stay_answered_while_another_is_edited() -> None:
+    """Fifty equal welds are planned once, and once more with what is done once a part."""
+    lines = [f"w{n},{BRACKET}" for n in range(50)]
+    with patch("beadwright.weld_list.listed_weld.planned_ways", wraps=planned_ways) as planned:
+        listed("\n".join(lines), "waste=7%25")
+        assert planned.call_count == 2
+        lines[20] = "other,tee,3/8in,5/16in,7in"
+        listed("\n".join(lines), "waste=7%25&margin=30%25")
+        assert planned.call_count == 4  # the edited weld, and the part
 
 
 def test_an_empty_list_counts_nothing() -> None:

@@ -17,7 +17,7 @@ from beadwright.results import Note, severest_first
 from beadwright.typed_number import short
 from beadwright.weld_list.list_query import ListQuery
 from beadwright.weld_list.list_totals import Package, WayTotal, asked_packages, way_totals
-from beadwright.weld_list.listed_weld import ListedWeld, line_query, listed_weld
+from beadwright.weld_list.listed_weld import Keys, ListedWeld, held_keys, listed_weld, shared_keys
 from beadwright.weld_list.quote import BATCHES, Quoted, quoted_batch
 from beadwright.weld_list.weld_lines import MOST_LINES, WeldLine, WeldLines, read_lines
 from beadwright.weld_list.weld_order import Changes, Setup, changes, weld_order
@@ -115,9 +115,10 @@ def list_answer(query: str, kept: Mapping[str, Any] | None = None) -> ListAnswer
         FieldErrors: With each field's messages.
     """
     query_read = read_page(ListQuery, query, kept)
-    shared = {key: text for key, text in split_query(query).items() if text}
+    shared = shared_keys({key: text for key, text in split_query(query).items() if text})
+    held = held_keys(kept or {})
     found = read_lines(query_read.lines or "")
-    rows = tuple(_row(line, shared, kept or {}) for line in found.lines)
+    rows = tuple(_row(line, shared, held) for line in found.lines)
     welds = [row.weld for row in rows if row.weld is not None]
     totals = way_totals(welds)
     return ListAnswer(
@@ -133,13 +134,13 @@ def list_answer(query: str, kept: Mapping[str, Any] | None = None) -> ListAnswer
     )
 
 
-def _row(line: WeldLine, shared: Mapping[str, str], kept: Mapping[str, Any]) -> ListRow:
+def _row(line: WeldLine, shared: Keys, held: Keys) -> ListRow:
     if line.wrong:
         return ListRow(line, None, line.wrong)
     if line.number > MOST_LINES:
         return ListRow(line, None, f"A list counts up to {MOST_LINES} lines; begin a second one.")
     try:
-        return ListRow(line, listed_weld(line_query(line, shared), kept))
+        return ListRow(line, listed_weld(line, shared, held))
     except FieldErrors as error:
         return ListRow(line, None, _reason(error.messages))
 

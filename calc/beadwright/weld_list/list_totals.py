@@ -86,9 +86,10 @@ def way_totals(welds: Sequence[ListedWeld]) -> tuple[WayTotal, ...]:
 
 
 def _total(welds: Sequence[ListedWeld], index: int, hands: Way, rates: Rates) -> WayTotal:
-    ways = [replace(weld.ways[index].way, stations=1, grind_s=0.0) for weld in welds]
+    alone = [weld.costs[index] for weld in welds]
+    ways = [cost.way for cost in alone]
     whole = _waiting(hands, sum(way.torch_s for way in ways))
-    costs = [*(cost_of(way, rates) for way in ways), cost_of(whole, rates)]
+    costs = [*alone, cost_of(whole, rates)]
     names = dict.fromkeys(way.name for way in ways)
     return WayTotal(
         name=" + ".join(names),
@@ -116,8 +117,8 @@ def _waiting(hands: Way, torch_s: float) -> Way:
 
 
 def _pieces(costs: Sequence[Cost]) -> Iterator[tuple[str, float]]:
-    for piece in costs[0].pieces:
-        yield piece.name, sum(cost.piece(piece.key) for cost in costs)
+    for alike in zip(*(cost.pieces for cost in costs), strict=True):  # all have the same pieces
+        yield alike[0].name, sum(piece.amount for piece in alike)
 
 
 def asked_packages(welds: Sequence[ListedWeld], parts: int) -> tuple[Package, ...]:

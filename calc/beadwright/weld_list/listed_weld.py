@@ -19,11 +19,15 @@ from beadwright.job.page_query import read_page
 from beadwright.machine.circuit import Circuit, circuit
 from beadwright.machine.shop_load import dialled_for, load_of, machine_of
 from beadwright.machine.shop_query import ShopQuery
+from beadwright.money.cost import Cost, cost_of
 from beadwright.money.cost_query import PREFIXES, CostQuery
-from beadwright.money.cost_ways import PlannedWay, planned_ways
+from beadwright.money.cost_ways import PlannedWay, planned_ways, rates_of
 from beadwright.money.later_way import LaterWay
 from beadwright.money.way import Way
 from beadwright.weld_list.weld_lines import WeldLine
+
+Keys = tuple[tuple[str, str], ...]
+"""Keys and texts, so that they can be looked up."""
 
 MOST_HELD = 600
 """Different welds whose answers are held ready [-]."""
@@ -50,6 +54,7 @@ class ListedWeld:
         query: The line as a query of any page [-].
         cost: The line as Cost reads it.
         ways: The ways to weld it, without what is done once a part.
+        costs: What each costs, nothing done once a part and nothing ground out in it.
         circuit: What machine and circuit do with it.
         heat: What Heat says of it; None where it refuses.
     """
@@ -57,6 +62,7 @@ class ListedWeld:
     query: str
     cost: CostQuery
     ways: tuple[PlannedWay, ...]
+    costs: tuple[Cost, ...]
     circuit: Circuit
     heat: HeatAnswer | None
 
@@ -74,39 +80,49 @@ class ListedWeld:
         return heat.needed.kelvin
 
 
-def line_query(line: WeldLine, shared: Mapping[str, str]) -> str:
-    """Return a line as a query: what it says, and what the list says for all.
+def shared_keys(query: Mapping[str, str]) -> Keys:
+    """Return what a list says for all its welds, by key.
 
     Args:
-        line: A line that can be read [-].
-        shared: The list's own query, by key [-].
+        query: The list's own query, by key [-].
     """
     left_out = {prefix + key for prefix in PREFIXES for key in _OF_ONE} | {*OF_LIST}
-    all_of = {
-        key: text
-        for key, text in shared.items()
+    return tuple(
+        (key, text)
+        for key, text in query.items()
         if key not in left_out and (key not in JOB_FIELDS or key in SHARED)
-    }
-    return urlencode({**all_of, **line.entries})
+    )
 
 
-def listed_weld(query: str, kept: Mapping[str, Any]) -> ListedWeld:
+def held_keys(kept: Mapping[str, Any]) -> Keys:
+    """Return what a shop keeps of what counts for every weld, in one order.
+
+    Args:
+        kept: The shop's own defaults by key [-].
+    """
+    left_out = {*OF_LIST, "arc_min"}
+    return tuple(
+        sorted((key, str(text)) for key, text in kept.items() if text and key not in left_out)
+    )
+
+
+def listed_weld(line: WeldLine, shared: Keys, held: Keys) -> ListedWeld:
     """Return what the pages say of one line's welds.
 
     Args:
-        query: The line as a query [-].
-        kept: The shop's own defaults by key [-].
+        line: A line that can be read [-].
+        shared: What ``shared_keys`` says for all [-].
+        held: What ``held_keys`` says for all [-].
 
     Raises:
         FieldErrors: With each field's messages.
     """
-    held = {key: str(text) for key, text in kept.items() if text and key not in OF_LIST}
-    return _listed(query, tuple(sorted(held.items())))
+    return _listed(shared, tuple(line.entries.items()), held)
 
 
 @lru_cache(maxsize=MOST_HELD)
-def _listed(query: str, held: tuple[tuple[str, str], ...]) -> ListedWeld:
-    kept = {key: text for key, text in held if key != "arc_min"}
+def _listed(shared: Keys, own: Keys, held: Keys) -> ListedWeld:
+    query, kept = urlencode({**dict(shared), **dict(own)}), dict(held)
     cost = read_page(CostQuery, query, kept)
     shop = read_page(ShopQuery, query, kept)
     machine = circuit(machine_of(shop), load_of(shop, dialled_for(shop)))
@@ -114,7 +130,11 @@ def _listed(query: str, held: tuple[tuple[str, str], ...]) -> ListedWeld:
         heat = heat_answer(query, kept)
     except FieldErrors:
         heat = None
-    return ListedWeld(query, cost, planned_ways(_without_hands(cost)), machine, heat)
+    ways, rates = planned_ways(_without_hands(cost)), rates_of(cost)
+    # One station: what the hands do meanwhile is a matter of the whole part.
+    alone = (replace(each.way, stations=1, grind_s=0.0) for each in ways)
+    costs = tuple(cost_of(way, rates) for way in alone)
+    return ListedWeld(query, cost, ways, costs, machine, heat)
 
 
 def _without_hands(cost: CostQuery) -> CostQuery:

@@ -109,16 +109,16 @@ def _step(one: Setup, other: Setup) -> tuple[int, int, int]:
 
 def _exact(kinds: Sequence[Setup]) -> tuple[Setup, ...]:
     """The best order of a few set-ups: the best way to each last one, over every set of them."""
+    steps = [[_step(one, other) for other in kinds] for one in kinds]
     best: dict[tuple[int, int], tuple[tuple[int, int, int], tuple[int, ...]]] = {
         (1 << i, i): ((0, 0, 0), (i,)) for i in range(len(kinds))
     }
     for _ in range(len(kinds) - 1):
         longer: dict[tuple[int, int], tuple[tuple[int, int, int], tuple[int, ...]]] = {}
         for (done, last), (rank, path) in best.items():
-            for i, kind in enumerate(kinds):
+            for i, (a, b, c) in enumerate(steps[last]):
                 if done >> i & 1:
                     continue
-                a, b, c = _step(kinds[last], kind)
                 tried = (rank[0] + a, rank[1] + b, rank[2] + c), (*path, i)
                 key = done | 1 << i, i
                 if key not in longer or tried < longer[key]:

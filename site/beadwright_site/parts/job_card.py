@@ -80,6 +80,20 @@ def wire_name(found: DialIn) -> str:
     return f"{wire.type.name} {size.replace('mm', ' mm')}"
 
 
+def _joint_line(found: DialIn) -> str:
+    return f"{_joint_name(found)}, {found.job.position_name}"
+
+
+def weld_line(found: DialIn) -> str:
+    """Return joint, plate and size in a line, without drawing them.
+
+    Args:
+        found: The answer.
+    """
+    _, _, said = _weld(found)
+    return f"{_joint_line(found)}, plate {_plates(found)}, {said}"
+
+
 def job_card(found: DialIn) -> JobCard:
     """Return the card of an answer.
 
@@ -94,7 +108,7 @@ def job_card(found: DialIn) -> JobCard:
         return units.show(shown, "leg", job.units)
 
     drawing = draw_joint(found.plan.shape, write)
-    joint = f"{_joint_name(found)}, {job.position_name}"
+    joint = _joint_line(found)
     weld, size, said = _weld(found)
     rows = (
         ("Joint", joint),
@@ -105,7 +119,7 @@ def job_card(found: DialIn) -> JobCard:
     )
     spoken = f"{joint}, to scale. Plate {_plates(found)}, {said}."
     made_with = f"{wire_name(found)}, {job.gas.name}"
-    whole = f"{joint}, plate {_plates(found)}, {said}"
+    whole = weld_line(found)
     return JobCard(drawing, spoken, rows, whole, f"{whole}, {made_with}")
 
 

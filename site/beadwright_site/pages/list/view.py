@@ -16,7 +16,7 @@ from beadwright.weld_list.list_page import (
 from beadwright.weld_list.list_totals import Package
 from beadwright.words.wording import worded
 from beadwright_site.parts.facts import Fact
-from beadwright_site.parts.job_card import job_card
+from beadwright_site.parts.job_card import weld_line
 from beadwright_site.written import cents, written
 
 
@@ -124,7 +124,7 @@ def shown_row(row: ListRow) -> ShownRow:
         if q.value is not None
     )
     count, passes = dialled.job.welds, dialled.plan.passes
-    more = [f"{count} ×" if count > 1 else "", job_card(dialled).joint,
+    more = [f"{count} ×" if count > 1 else "", weld_line(dialled),
             written(dialled.job.weld_length_m, "length", system),
             f"{passes} passes" if passes > 1 else ""]  # fmt: skip
     job = ", ".join(text for text in more if text).replace("×,", "×")

@@ -1,0 +1,63 @@
+"""The weld list on the phone: a tap adds a weld, kept before the screen says so; lines edited."""
+
+from __future__ import annotations
+
+import pytest
+from playwright.sync_api import Page, expect
+
+from tests.browser.dialled import START_MS
+from tests.browser.phone import Phone
+
+THREE = "lines=a,tee,3/8in,5/16in,6in%0Ab,tee,1/4in,1/4in,4in%0Ac,lap,10ga,,5in"
+
+
+@pytest.fixture
+def three(tab: Phone) -> Page:
+    tab.open(f"list/?{THREE}")
+    expect(tab.page.locator("#state")).to_contain_text("Your job", timeout=START_MS)
+    return tab.page
+
+
+def names(page: Page) -> list[str]:
+    return page.locator("#rows summary b").all_inner_texts()
+
+
+def test_a_tap_puts_the_job_at_hand_on_the_list_and_it_is_there_after_a_reload(tab: Phone) -> None:
+    tab.open("?plate=1/2in&leg=3/8in&weld_length=9in&welds=2")
+    expect(tab.page.locator("#state")).to_have_text("Your job", timeout=START_MS)
+    button = tab.page.locator("[data-add-weld]")
+    button.click()
+    expect(button).to_have_text("On the list: 1")
+    tab.open("list/")
+    rows = tab.page.locator("#rows li")
+    expect(rows).to_have_count(1, timeout=START_MS)
+    expect(rows).to_contain_text("plate 1/2 in, leg 3/8 in")
+    expect(tab.page.locator("#total h1")).to_contain_text("2 welds")
+
+
+def test_a_weld_is_moved_copied_taken_away_and_put_back(three: Page) -> None:
+    three.locator("#weld-1 summary").click()
+    three.locator("#weld-1 [data-weld=down]").click()
+    expect(three.locator("#rows summary b").first).to_have_text("b")
+    assert names(three) == ["b", "a", "c"]
+    three.locator("#weld-3 summary").click()
+    three.locator("#weld-3 [data-weld=copy]").click()
+    expect(three.locator("#rows li")).to_have_count(4)
+    assert names(three) == ["b", "a", "c", "c"]
+    three.locator("#weld-3 [data-weld=drop]").click()
+    expect(three.locator("#rows li")).to_have_count(3)
+    three.click("[data-weld-back]")
+    expect(three.locator("#rows li")).to_have_count(4)
+
+
+def test_a_line_edited_in_place_counts_and_stays_on_the_phone(three: Page, tab: Phone) -> None:
+    three.locator("#weld-2 summary").click()
+    line = three.locator("#weld-2 input")
+    line.fill("b,tee,nothing,1/4in,4in")
+    line.press("Enter")
+    expect(three.locator("#total")).to_contain_text("1 line not counted")
+    expect(three.locator("#weld-2 input")).to_have_value("b,tee,nothing,1/4in,4in")
+    expect(three.locator("#weld-2 .why")).to_contain_text("nothing")
+    tab.open("list/")
+    expect(three.locator("#rows li")).to_have_count(3, timeout=START_MS)
+    expect(three.locator("#weld-2 .why")).to_contain_text("nothing")
