@@ -10,6 +10,7 @@ FONT = "@fontsource/barlow-semi-condensed"
 FRONT_END = {
     "turbo.es2017-esm.js": "@hotwired/turbo/dist/turbo.es2017-esm.js",
     "idb-keyval.js": "idb-keyval/dist/index.js",
+    "lean-qr.js": "lean-qr/index.mjs",
     "fonts/barlow-semi-condensed-latin-500-normal.woff2": (
         f"{FONT}/files/barlow-semi-condensed-latin-500-normal.woff2"
     ),

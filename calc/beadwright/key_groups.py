@@ -135,6 +135,12 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("job", "The joint", f"{_JOINT} position wire dia gas transfer travel_by units"),
         ("set", "Set on the machine", "wfs volts travel ctwd"),
     ),
+    "card": _groups(
+        ("says", "What the card says", "piece weld_mark revision card_date written_by card_note"),
+        ("proof", "The coupon that proves it", "proved_mark proved_by proved_on"),
+        ("paper", "Paper and code", "paper code_names"),
+        ("judged", "Steel and limits", "steel preheat_code accept across"),
+    ),
     "shop": _groups(
         ("machine", "Machine", "machine_amps machine_volts rated_amps duty plate_amps "
                                "machine_efficiency"),

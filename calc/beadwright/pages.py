@@ -172,6 +172,7 @@ PAGES: Mapping[str, Page] = MappingProxyType(
                 has_table=True,
             ),
             Page("coupons", "coupons", "Coupons", _BRACKET_JOB, _BRACKET),
+            Page("card", "card", "Card", f"{_BRACKET_JOB}&piece=Bracket MB-3", _BRACKET),
             Page("shop", "machine", "Shop", _BRACKET_JOB, _BRACKET),
         )
     }

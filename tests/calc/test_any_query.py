@@ -9,7 +9,7 @@ from beadwright.pages import PAGES
 from tests.any_query import drawn_query, plain_queries
 
 COUNTS = {"dial-in": 150, "passes": 12, "heat": 150, "strength": 150, "cost": 60, "supplies": 120,
-          "shop": 120, "coupons": 6}  # fmt: skip
+          "shop": 120, "coupons": 6, "card": 12}  # fmt: skip
 """Queries drawn for each page; fewer where one answer takes longer."""
 
 

@@ -8,7 +8,7 @@ from typing import Any, Literal, cast
 
 from beadwright.errors import FieldErrors
 from beadwright.inspection.aws_checks import aws_checks
-from beadwright.inspection.inspect_query import InspectQuery
+from beadwright.inspection.inspect_query import Accept, InspectQuery
 from beadwright.inspection.inspected import Check, Inspected, inspected
 from beadwright.inspection.iso_checks import iso_checks
 from beadwright.inspection.iso_limits import Level
@@ -144,11 +144,23 @@ def _refuse(read: InspectQuery) -> None:
         raise FieldErrors(wrong)
 
 
+def limits_of(weld: Inspected, accept: Accept, *, across: bool) -> Iterator[Check]:
+    """Yield every limit a weld is held to.
+
+    Source: ``aws_checks``, ``iso_checks``.
+
+    Args:
+        weld: The weld, measured or not [-].
+        accept: What it is judged by [-].
+        across: True if it lies across the pull, in a primary member [-].
+    """
+    if accept.startswith("iso-"):
+        return iso_checks(weld, cast("Level", accept[-1].upper()))
+    return aws_checks(weld, cyclic=accept == "d1.1-cyclic", across=across)
+
+
 def _checks(weld: Inspected, read: InspectQuery) -> Iterator[Check]:
-    if read.accept.startswith("iso-"):
-        return iso_checks(weld, cast("Level", read.accept[-1].upper()))
-    cyclic = read.accept == "d1.1-cyclic"
-    return aws_checks(weld, cyclic=cyclic, across=read.across == "yes")
+    return limits_of(weld, read.accept, across=read.across == "yes")
 
 
 _GRAVE = {"out": 0, "in": 1, "unknown": 2}

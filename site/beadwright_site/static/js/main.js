@@ -5,6 +5,7 @@ import "./page/phone_panel.js";
 import "./page/head_links.js";
 import "./page/theme.js";
 import "./page/share.js";
+import "./page/link_code.js";
 import "./page/carry.js";
 import "./page/page_sheet.js";
 import "./page/answer_page.js";

@@ -8,6 +8,6 @@ import { kept } from "./kept.js";
  * @param {string} page @returns {Promise<Names>} */
 export async function given(page) {
   await kept.ready;
-  const text = page === "coupons" ? await coupons.text() : "";
+  const text = page === "coupons" || page === "card" ? await coupons.text() : "";
   return text ? { ...kept.now, coupons: text } : kept.now;
 }

@@ -1,0 +1,1 @@
+"""Passes: every bead of the joint in its place."""

@@ -1,0 +1,105 @@
+"""Card: what it gathers is what the other pages answer, and only a like coupon proves it."""
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from typing import Any
+
+import pytest
+
+from beadwright.api import answer_json
+from beadwright.card.card_page import card_answer
+from beadwright.card.card_proof import proofs_of
+from beadwright.card.card_query import PAPERS
+from beadwright.coupons.new_record import new_record
+from beadwright.errors import FieldErrors
+from beadwright.inspection.inspect_page import limits_of
+from beadwright.inspection.inspected import inspected
+from beadwright.inspection.weld_readings import WeldReadings
+
+JOB = "plate=1/4in&leg=1/4in"
+WELDED = f"{JOB}&marked=8in&arc_time=40s&meter_amps=330A&coupon=C-12&welder=Ann"
+
+
+def told(query: str) -> Mapping[str, Any]:
+    found: Mapping[str, Any] = answer_json("card", query)["answer"]
+    return found
+
+
+@pytest.mark.parametrize("query", [JOB, "plate=1in&joint=double-v&position=2G&passes=14&units=si"])
+def test_its_numbers_are_those_of_the_pages_they_come_from(query: str) -> None:
+    card, dial_in = told(query), answer_json("dial-in", query)["answer"]
+    for key in ("wire_feed", "volts", "travel", "tip_to_work", "gas_flow"):
+        assert card[key] == dial_in[key]
+    heat = answer_json("heat", query)["answer"]
+    assert card["preheat"] == {key: heat["preheat"][key] for key in card["preheat"]}
+    assert card["interpass_most"] == heat["interpass_most"]
+    judged = answer_json("inspect", query)["answer"]["checks"]
+    checks = {check["key"]: check["limit"] for check in judged}
+    assert {limit["key"]: limit["limit"] for limit in card["limits"]} == checks
+
+
+def test_the_beads_of_a_part_stand_together_in_welding_order() -> None:
+    parts = told("plate=1in&joint=double-v&position=2G&passes=14")["parts"]
+    assert [bead for part in parts for bead in part["beads"]] == list(range(1, 15))
+    assert (parts[0]["side"], parts[0]["role"]) == (1, "root")
+    assert len({(part["side"], part["role"]) for part in parts}) == len(parts)
+
+
+@pytest.mark.parametrize(
+    ("query", "paper"), [("", "letter"), ("units=si", "a4"), ("paper=pocket", "pocket")]
+)
+def test_the_paper_is_the_one_asked_for_else_that_of_the_units(query: str, paper: str) -> None:
+    assert told(f"{JOB}&{query}")["paper"] == paper
+    assert paper in PAPERS
+
+
+def test_a_longer_note_is_refused_beside_its_entry() -> None:
+    with pytest.raises(FieldErrors) as refused:
+        card_answer(f"{JOB}&card_note={'x' * 121}")
+    assert list(refused.value.messages) == ["card_note"]
+
+
+@pytest.mark.parametrize("accept", ["iso-b", "iso-d", "d1.1-cyclic"])
+def test_the_limits_follow_what_it_is_judged_by(accept: str) -> None:
+    card = card_answer(f"{JOB}&accept={accept}")
+    other = card_answer(JOB)
+    assert card.limits != other.limits
+    assert {check.state for check in card.limits} == {"unknown"}
+    weld = inspected(card.query.job, WeldReadings(read_by="along"))
+    assert tuple(limits_of(weld, card.query.accept, across=True)) == card.limits
+
+
+def records(*queries: str) -> str:
+    """Kept coupons as the phone gives them."""
+    kept = [
+        new_record(query, None, f"key{at}", f"2026-11-{10 + at}T08:00:00Z").plain()
+        for at, query in enumerate(queries)
+    ]
+    return json.dumps(kept)
+
+
+def test_only_a_coupon_of_this_weld_at_these_settings_is_offered() -> None:
+    coupons = records(
+        WELDED,
+        WELDED.replace("plate=1/4in", "plate=3/8in"),
+        f"{WELDED}&position=1F",
+        f"{WELDED}&gas=75/25",
+        f"{WELDED}&wfs=200in/min&volts=19V&transfer=short",
+        WELDED.replace("C-12", "C-13"),
+    )
+    card = card_answer(JOB, {"coupons": coupons})
+    assert [proof.mark for proof in card.proofs] == ["C-13", "C-12"]  # the newest first
+    assert card.proofs[0].record.welder == "Ann"
+    assert proofs_of((), card.dialled, card.found) == ()
+    assert not card.proved
+    assert card_answer(f"{JOB}&proved_mark=C-12").proved
+
+
+def test_a_coupon_at_other_volts_proves_nothing() -> None:
+    volts = card_answer(JOB).dialled.settings.volts.value
+    assert volts is not None
+    for off, proved in ((0.9, True), (-0.9, True), (1.2, False), (-1.2, False)):
+        coupons = records(f"{WELDED}&volts={volts + off:.2f}V")
+        assert bool(card_answer(JOB, {"coupons": coupons}).proofs) is proved, off

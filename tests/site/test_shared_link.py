@@ -1,0 +1,61 @@
+"""Links: short, the same on another phone, and without what is private until it is ticked."""
+
+from __future__ import annotations
+
+from urllib.parse import parse_qs
+
+import pytest
+
+from beadwright.pages import PAGES
+from beadwright_site.page_table import SITE_PAGES
+from beadwright_site.parts.shared_link import private_keys, shared_query
+from tests.site.page import elements
+
+PRIVATE = {
+    "wire_price": "2.10/lb", "shop_rate": "85/h", "written_by": "J. Ott", "proved_by": "Ann Lee",
+    "welder": "Ann Lee",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_without_a_tick_no_price_and_no_name_leaves(page: str) -> None:
+    typed = {key: text for key, text in PRIVATE.items() if key in PAGES[page].fields}
+    link = shared_query(page, {"leg": "5/16in", **typed}, {"labour": "30/h", "coupons": "[]"})
+    assert not set(parse_qs(link)) & {*PRIVATE, "labour", "coupons"}
+    ticked = shared_query(page, {"leg": "5/16in", **typed}, {}, ("prices", "names"))
+    assert set(typed) <= set(parse_qs(ticked))
+
+
+def test_every_price_of_cost_and_every_way_is_private() -> None:
+    prices = private_keys("cost")["prices"]
+    assert {key for key in PAGES["cost"].fields if key.endswith("price")} <= prices
+    assert {"labour", "overhead", "shop_rate", "b_wire_price", "c_gas_price"} <= prices
+    assert private_keys("card")["names"] == {"written_by", "proved_by"}
+    assert not prices & {"wire", "plate", "parts_month"}
+
+
+def test_a_default_is_left_out_where_no_phone_keeps_it_otherwise() -> None:
+    typed = {"joint": "tee", "plate": "3/8in", "leg": "5/16in", "wire": "ER70S-6", "position": "2F"}
+    link = shared_query("card", typed, {})
+    assert set(parse_qs(link)) == {
+        "leg",
+        "wire",
+        "dia",
+        "gas",
+    }  # another phone's usual wire differs
+
+
+def test_what_this_phone_keeps_of_the_job_goes_along() -> None:
+    link = parse_qs(shared_query("card", {"leg": "1/4in"}, {"wire": "E70C-6M", "units": "si"}))
+    assert (link["wire"], link["units"]) == (["E70C-6M"], ["si"])
+
+
+@pytest.mark.parametrize(("ticked", "told"), [("no", False), ("yes", True)])
+def test_the_code_of_a_card_tells_names_only_when_ticked(ticked: str, told: bool) -> None:
+    query = f"leg=5/16in&written_by=J. Ott&proved_mark=C-12&proved_by=Ann Lee&code_names={ticked}"
+    shown = SITE_PAGES["card"].load().show(query)
+    [code] = [one for one in elements(shown.html["sheet"]) if one.tag == "bead-code"]
+    link = parse_qs(code.attrs["data-link"])
+    assert ("proved_by" in link and "written_by" in link) is told
+    assert link["proved_mark"] == ["C-12"]
+    assert "Ann Lee" in shown.html["sheet"]  # on paper she stands
