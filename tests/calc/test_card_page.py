@@ -12,11 +12,14 @@ from beadwright.api import answer_json
 from beadwright.card.card_page import card_answer
 from beadwright.card.card_proof import proofs_of
 from beadwright.card.card_query import PAPERS
+from beadwright.card.card_report import card_report
 from beadwright.coupons.new_record import new_record
 from beadwright.errors import FieldErrors
+from beadwright.heating.heat_page import heat_answer, heat_of
 from beadwright.inspection.inspect_page import limits_of
 from beadwright.inspection.inspected import inspected
 from beadwright.inspection.weld_readings import WeldReadings
+from beadwright.passes.passes_page import passes_answer, passes_of
 
 JOB = "plate=1/4in&leg=1/4in"
 WELDED = f"{JOB}&marked=8in&arc_time=40s&meter_amps=330A&coupon=C-12&welder=Ann"
@@ -52,7 +55,25 @@ def test_the_beads_of_a_part_stand_together_in_welding_order() -> None:
 )
 def test_the_paper_is_the_one_asked_for_else_that_of_the_units(query: str, paper: str) -> None:
     assert told(f"{JOB}&{query}")["paper"] == paper
+    assert card_answer(f"{JOB}&{query}").query.paper == paper
     assert paper in PAPERS
+
+
+def test_the_report_tells_what_the_card_says() -> None:
+    answer = card_answer(f"{JOB}&piece=MB-3&proved_by=Ann")
+    says = card_report(answer)["answer"]
+    assert isinstance(says, dict)
+    assert says["says"]["piece"] == "MB-3"
+    assert says["says"]["proved_by"] == "Ann"
+
+
+def test_a_card_asks_passes_and_heat_as_they_would_be_asked() -> None:
+    query = f"{JOB}&passes=3&bead=stringer&steel=A572-50&preheat=200F"
+    card = card_answer(query).query
+    assert passes_of(card.of_passes).found == passes_answer(query).found
+    of_card, of_heat = heat_of(card.of_heat), heat_answer(query)
+    assert (of_card.needed, of_card.start_k) == (of_heat.needed, of_heat.start_k)
+    assert of_card.distortion == of_heat.distortion
 
 
 def test_a_longer_note_is_refused_beside_its_entry() -> None:

@@ -9,13 +9,13 @@ from typing import Any
 from beadwright.card.card_proof import Proof, proofs_of
 from beadwright.card.card_query import CardQuery
 from beadwright.heating.heat_answer import HeatAnswer
-from beadwright.heating.heat_page import heat_answer
+from beadwright.heating.heat_page import heat_of
 from beadwright.inspection.inspect_page import limits_of
 from beadwright.inspection.inspected import Check, inspected
 from beadwright.inspection.weld_readings import WeldReadings
 from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.passes.pass_beads import Bead, PassPlan
-from beadwright.passes.passes_page import passes_answer
+from beadwright.passes.passes_page import passes_of
 from beadwright.results import Note, severest_first
 from beadwright.setting.dial_in import DialIn
 
@@ -70,8 +70,7 @@ def card_answer(text: str, kept: Mapping[str, Any] | None = None) -> CardAnswer:
         FieldErrors: With each field's messages.
     """
     query = read_page(CardQuery, text, kept)
-    told = query.canonical  # without keys of other pages, which are not on the card
-    planned, heat = passes_answer(told, kept), heat_answer(told, kept)
+    planned, heat = passes_of(query.of_passes), heat_of(query.of_heat)
     dialled = planned.dialled
     weld = inspected(query.job, WeldReadings(read_by="along"))
     return CardAnswer(

@@ -3,16 +3,18 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field, make_dataclass
+from functools import cache
 from typing import Any, Literal
 
 from beadwright.coupons.coupon_records import CouponRecord
 from beadwright.coupons.coupons_query import CouponsQuery
+from beadwright.heating.distortion_query import PartEntries
 from beadwright.heating.heat_query import HeatQuery
 from beadwright.inspection.inspect_query import Accept, InspectQuery
 from beadwright.job.page_query import PageQuery
 from beadwright.money.price_fields import Words
 from beadwright.passes.passes_query import PassesQuery
-from beadwright.reading.entries import fields_of, optional, part, required
+from beadwright.reading.entries import fields_of, made, optional, part, required
 from beadwright.reading.fields import Choice
 
 Paper = Literal["letter", "a4", "pocket"]
@@ -84,6 +86,17 @@ def _taken(page: type[PageQuery], keys: tuple[str, ...]) -> type[Any]:
     return make_dataclass("Taken", named, frozen=True, slots=True, kw_only=True)
 
 
+def _values(taken: Any, keys: tuple[str, ...]) -> dict[str, Any]:
+    return {key: getattr(taken, key) for key in keys}
+
+
+@cache
+def _usual_part() -> PartEntries:
+    """The part a weld is on where nothing is said of it."""
+    told = {key: each for key, each in fields_of(PartEntries).items() if each.default}
+    return made(PartEntries, {key: each.deserialize(each.default) for key, each in told.items()})
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CardQuery(PageQuery):
     """The Card page's query: its keys besides the job's [SI]."""
@@ -93,6 +106,21 @@ class CardQuery(PageQuery):
     judged: Any = part(_taken(InspectQuery, INSPECT_KEYS))
     says: CardSays = part(CardSays)
     coupons: tuple[CouponRecord, ...] | None = optional(fields_of(CouponsQuery)["coupons"])
+
+    @property
+    def of_passes(self) -> PassesQuery:
+        """The query of Passes that the card asks."""
+        return PassesQuery(**self._asked_of_all(), **_values(self.laid, PASSES_KEYS))
+
+    @property
+    def of_heat(self) -> HeatQuery:
+        """The query of Heat that the card asks, of a part nothing is known of."""
+        told = _values(self.heated, HEAT_KEYS)
+        return HeatQuery(**self._asked_of_all(), **told, part=_usual_part())
+
+    def _asked_of_all(self) -> dict[str, Any]:
+        names = ("typed", "own", "stood_in", "asked", "job")
+        return {name: getattr(self, name) for name in names}
 
     @property
     def accept(self) -> Accept:

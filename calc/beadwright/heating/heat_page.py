@@ -51,7 +51,18 @@ def heat_answer(query: str, kept: Mapping[str, Any] | None = None) -> HeatAnswer
     Raises:
         FieldErrors: With each field's messages.
     """
-    read = read_page(HeatQuery, query, kept)
+    return heat_of(read_page(HeatQuery, query, kept))
+
+
+def heat_of(read: HeatQuery) -> HeatAnswer:
+    """Return the Heat page's answer to a query as read.
+
+    Args:
+        read: The query [SI].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
     dialled = dial_in(read.job)
     job = dialled.job
     thickest = max(job.plate_m, job.plate2_m)

@@ -145,9 +145,7 @@ def _refuse(read: InspectQuery) -> None:
 
 
 def limits_of(weld: Inspected, accept: Accept, *, across: bool) -> Iterator[Check]:
-    """Yield every limit a weld is held to.
-
-    Source: ``aws_checks``, ``iso_checks``.
+    """Yield every limit a weld is held to: those of ``aws_checks`` or of ``iso_checks``.
 
     Args:
         weld: The weld, measured or not [-].

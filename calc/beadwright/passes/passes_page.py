@@ -92,7 +92,18 @@ def passes_answer(text: str, kept: Mapping[str, Any] | None = None) -> PassesAns
     Raises:
         FieldErrors: With each field's messages.
     """
-    query = read_page(PassesQuery, text, kept)
+    return passes_of(read_page(PassesQuery, text, kept))
+
+
+def passes_of(query: PassesQuery) -> PassesAnswer:
+    """Return the Passes page's answer to a query as read.
+
+    Args:
+        query: The query [SI].
+
+    Raises:
+        FieldErrors: With each field's messages.
+    """
     worked = _worked(query.job, query.plan)
     beads = len(worked.found.beads)
     at = query.at or beads
