@@ -8,9 +8,9 @@ from beadwright_build.release import Release, ReleaseFile, read_release
 from beadwright_build.size_report import group_sizes, report
 
 BUDGET_GZIP = 5_500_000
-BUDGET_FIRST_PAGE_GZIP = 322_000
+BUDGET_FIRST_PAGE_GZIP = 325_000
 """250,000, and what four more pages cost: Inspect and Coupons 50,000, the Weld list 9,000, the Card
-with its code 13,000."""
+with its code 16,000."""
 
 
 @pytest.fixture(scope="session")
