@@ -61,3 +61,18 @@ def test_a_line_edited_in_place_counts_and_stays_on_the_phone(three: Page, tab: 
     tab.open("list/")
     expect(three.locator("#rows li")).to_have_count(3, timeout=START_MS)
     expect(three.locator("#weld-2 .why")).to_contain_text("nothing")
+
+
+def test_the_customer_s_sheet_has_prices_and_no_cost_and_the_shop_s_has_all(three: Page) -> None:
+    hidden = ("#total", "#carry", "#notes", "#order", "#state", ".set", ".shop-only")
+    three.emulate_media(media="print")
+    for part in hidden:
+        expect(three.locator(part).first).to_be_hidden()
+    expect(three.locator(".customer")).to_be_visible()
+    expect(three.locator("#rows summary").first).to_be_visible()
+    three.emulate_media(media="screen")
+    three.locator(".shop-only summary").click()
+    three.emulate_media(media="print")
+    for part in hidden:
+        expect(three.locator(part).first).to_be_visible()
+    three.emulate_media(media="screen")

@@ -3,6 +3,7 @@
 import json
 import subprocess
 import sys
+from pathlib import Path
 
 import pytest
 
@@ -154,3 +155,22 @@ def test_as_a_program_it_keeps_status_and_letters() -> None:
         "errors": {"plate": ["“½parsec”: unit not known here; use cm, ft, in, m, mm"]}
     }
     assert ran.stderr == b""
+
+
+@pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
+def test_a_list_in_a_file_is_priced(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str], encoding: str
+) -> None:
+    """As a spreadsheet saves it: with its mark or without, in whatever letters."""
+    file = tmp_path / "welds.csv"
+    file.write_text("Name;Joint;Plate;Length\r\nKnotenblech für Öse;lap;9,5mm;150mm\r\n", encoding)
+    assert main(["list", str(file), "units=si&margin=25%25"]) == 0
+    told = json.loads(capsys.readouterr().out)["answer"]
+    assert (told["missing"], told["rows"][0]["name"]) == (0, "Knotenblech für Öse")
+    one = told["quotes"][0]["batches"][0]
+    assert one["price"] == pytest.approx(one["cost"] / 0.75)
+
+
+def test_a_file_that_is_not_there_is_told(capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["list", "no-such-welds.csv"]) == 2
+    assert "no-such-welds.csv cannot be read" in capsys.readouterr().out
