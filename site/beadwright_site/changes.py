@@ -38,7 +38,8 @@ CHANGES: tuple[Change, ...] = (
             "they cost together, an order with the dial turned least, a quote.",
             "Coupons: the phone times the arc by ear or by your taps, and gives a beat to travel "
             "by. Nothing it hears is recorded or sent. Print the stack to weld a new wire in.",
-            "Card prints one page for the next hand, Letter, A4 or pocket; its code opens the job.",
+            "Card prints one page for the next hand, Letter, A4 or pocket; its code opens the job. "
+            "A shared link leaves out prices and names until you tick them.",
             "How close the plan comes to the printed rows is on Method.",
             "Heat: preheat goes by the code that rules your work, AWS D1.1 or EN 1011-2: tap it. "
             "It used to be the stricter of both, so a job may show less: what the other asks "

@@ -7,6 +7,7 @@ import threading
 from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
+from urllib.parse import parse_qs, urlsplit
 
 import pytest
 import zxingcpp
@@ -72,3 +73,30 @@ def test_a_card_is_one_page_and_its_code_opens_it(
     again = page.locator("#sheet .joint").inner_text()
     page.goto(f"{base}/card/?{job}&paper={paper}")
     assert again == page.locator("#sheet .joint").inner_text()
+
+
+@pytest.mark.parametrize(
+    ("path", "private"),
+    [
+        (
+            "card/?leg=1/4in&proved_mark=C-12&written_by=J. Ott&proved_by=Ann",
+            {"written_by", "proved_by"},
+        ),
+        ("cost/?leg=1/4in&wire_price=2.22/lb&b_wire_price=3.33/lb", {"wire_price", "b_wire_price"}),
+    ],
+)
+def test_a_link_shared_tells_prices_and_names_only_when_ticked(
+    served: tuple[str, Page], path: str, private: set[str]
+) -> None:
+    base, page = served
+    page.goto(f"{base}/{path}")
+    page.wait_for_selector("[data-share]:visible")
+    page.evaluate("() => { navigator.share = async ({ url }) => { window.sent = url; }; }")
+    for ticked in (False, True):
+        page.set_checked("[data-tell]", ticked)
+        page.click("[data-share]")
+        page.wait_for_function("window.sent")
+        told = parse_qs(urlsplit(page.evaluate("window.sent")).query)
+        assert told["leg"] == ["1/4in"]
+        assert (private & told.keys()) == (private if ticked else set())
+        page.evaluate("window.sent = null")

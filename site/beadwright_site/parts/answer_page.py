@@ -161,8 +161,17 @@ class AnswerPage[A: PageAnswered]:
         """
         shown, page = self.show(query), SITE_PAGES[self.name]
         parts = {id: Markup(shown.html.get(id, f'<div id="{id}"></div>')) for id in self.parts}
-        lists = {"parts": self.parts, **self.lists}
+        lists = {"parts": self.parts, "private": _private(self.name), **self.lists}
         return render(f"{page.folder}/page.html", page.name, shown=shown, parts=parts, lists=lists)
+
+
+def _private(page: str) -> tuple[str, ...]:
+    """Keys that leave only when ticked, those of later ways by their plain name."""
+    from beadwright_site.forms.kept import bare  # only whole pages tell it; the phone draws parts
+    from beadwright_site.parts.shared_link import private_keys
+
+    keys = (key for held in private_keys(page).values() for key in held)
+    return tuple(sorted({bare(key) for key in keys}))
 
 
 def _refusal(count: int) -> str:
