@@ -113,6 +113,14 @@ def test_the_worst_weld_is_told_for_the_machine_and_what_needs_preheat_is_named(
     assert preheat.endswith("thick.")
 
 
+def test_every_weld_that_must_not_be_laid_so_is_named() -> None:
+    """A leg of 1/4 in up the edge of a 1/4 in lap melts the edge away: on both of the two."""
+    lines = f"one,lap,1/4in,1/4in,4in\ntwo,lap,1/4in,1/4in,9in\nfine,{BRACKET}"
+    notes = answer_json("list", f"lines={quote(lines)}")["notes"]
+    [stop] = [note["text"] for note in notes if note["level"] == "stop"]
+    assert stop.startswith("one, two: ")
+
+
 def test_the_quote_of_ten_by_hand() -> None:
     """Half an hour at 26 + 34 an hour is 30, 3 a part in ten; a quarter of the price is margin."""
     found = answer("list", PAGES["list"].example)

@@ -222,20 +222,17 @@ def _of_welds(counted: Sequence[ListRow]) -> Iterator[Note]:
         yield Note("caution", told, "", "preheat")
     if unknown:
         yield Note("caution", say("weld_list.preheat-not-known", names=tuple(unknown)))
-    shown = set[Note]()
+    said: dict[Note, list[str]] = {}
     for row in counted:
         assert row.weld is not None  # as above
-        for note in row.weld.first.dialled.notes:
-            if note.level in ("stop", "out") and note not in shown:
-                shown.add(note)
-                told = say("weld_list.of-weld", name=called(row), said=note.phrase)
-                yield Note(note.level, told, note.source)
-        if row.weld.heat is not None:
-            for note in row.weld.heat.distortion.notes:
-                if note.level in ("stop", "out", "caution") and note not in shown:
-                    shown.add(note)
-                    told = say("weld_list.of-weld", name=called(row), said=note.phrase)
-                    yield Note(note.level, told, note.source)
+        heat = row.weld.heat
+        pulled = heat.distortion.notes if heat is not None else ()
+        for note in dict.fromkeys((*row.weld.first.dialled.notes, *pulled)):
+            if note.level in ("stop", "out") or (note in pulled and note.level == "caution"):
+                said.setdefault(note, []).append(called(row))
+    for note, names in said.items():
+        told = say("weld_list.of-welds", names=tuple(names), said=note.phrase)
+        yield Note(note.level, told, note.source)
 
 
 def worst_checks(rows: Sequence[ListRow]) -> tuple[tuple[ListRow, Check], ...]:

@@ -24,7 +24,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "weld_list.preheat-not-known": (
             "No preheat can be given for these; see Heat and the written procedure: {names:, }."
         ),
-        "weld_list.of-weld": "{name}: {said}",
+        "weld_list.of-welds": "{names:, }: {said}",
         "weld_list.no-margin": "No margin is in these prices: each is what the part costs you.",
         "weld_list.order-rule": (
             "In this order wire and gas are changed least, then the part is turned least, then the "
