@@ -12,6 +12,7 @@ from typing import Any
 from urllib.parse import urlencode
 
 from beadwright import units
+from beadwright.money.price_fields import PackagePrice
 from beadwright.pages import PAGES
 from beadwright.process.wire_types import WIRE_TYPES
 from beadwright.reading.fields import Choice, Entry, Measured, QueryField, WholeNumber
@@ -24,6 +25,12 @@ _SAMPLES = {
     "group": ("line", "rectangle", "circle", "c", "t", "polyline:0,0 4in,0 4in,6in"),
 }
 """Texts of fields that take more than a number, a name or a count."""
+
+_PRICES = {
+    "price_per_mass": ("2.10/lb", "4.60/kg", "62/33lb", "$62/spool"),
+    "price_per_volume": ("0.11/ft3", "4/m3", "38/330ft3", "$38/cylinder"),
+}
+"""Texts of prices by weight and volume, as a shop is billed."""
 
 _SHARES = (0.03, 0.1, 0.3)
 """Shares of a page's keys that are written: a few as a rule, many at times."""
@@ -43,6 +50,8 @@ def _texts(key: str, field: QueryField[Any], draw: Random) -> tuple[str, ...]:
         return tuple(field.choices)
     if isinstance(field, WholeNumber):
         return str(field.low), str(field.high), str(draw.randint(field.low, field.high)), "2", "12"
+    if isinstance(field, PackagePrice):
+        return _PRICES[field.measure]
     return _SAMPLES.get(key, (field.default or "Bay 2",))
 
 
@@ -51,8 +60,6 @@ def drawn_query(page: str, draw: Random) -> str:
     share = draw.choice(_SHARES)
     typed: dict[str, str] = {}
     for key, field in PAGES[page].fields.items():
-        if key == "draws":  # the most of them takes ten seconds
-            continue
         if draw.random() < share or (key in ("joint", "plate", "position") and draw.random() < 0.5):
             typed[key] = draw.choice(_texts(key, field, draw))
     if draw.random() < 0.7:  # else a wire is most often asked for in a size it is not made in
