@@ -96,7 +96,8 @@ def test_a_link_shared_tells_prices_and_names_only_when_ticked(
         page.set_checked("[data-tell]", ticked)
         page.click("[data-share]")
         page.wait_for_function("window.sent")
-        told = parse_qs(urlsplit(page.evaluate("window.sent")).query)
+        sent: str = page.evaluate("window.sent")
+        told = parse_qs(urlsplit(sent).query)
         assert told["leg"] == ["1/4in"]
         assert (private & told.keys()) == (private if ticked else set())
         page.evaluate("window.sent = null")
