@@ -1,5 +1,7 @@
 """Layers of joints simple enough to count by hand, and every limit held by another measure."""
 
+from dataclasses import replace
+
 import pytest
 import shapely
 from hypothesis import given
@@ -7,13 +9,8 @@ from hypothesis import strategies as st
 
 from beadwright.joint.joints import WeldRegion, region
 from beadwright.layers.frame import Frame, frame_of
-from beadwright.layers.layers import (
-    BeadLimits,
-    Layer,
-    fewest_layers,
-    holds,
-    layers_of_count,
-)
+from beadwright.layers.layer_counts import layers_of_count
+from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.pass_layout import slots_of
 
 MM = 1e-3
@@ -188,6 +185,24 @@ def test_every_limit_is_held_by_another_measure(given_: tuple[Frame, BeadLimits]
             assert wide / layer.beads <= limits.width_m / MM * 1.0001
     total = sum(layer.beads for layer in layers)
     assert total >= whole.area * MM**2 / max(limits.root_m2, limits.section_m2) - 1e-6
+
+
+@given(grooves(), st.floats(0.1, 6), st.integers(1, 60))
+def test_a_root_over_a_gap_stays_as_thick_however_many_beads_are_laid(
+    given_: tuple[Frame, BeadLimits], least: float, count: int
+) -> None:
+    """A layer has beads, the layers fill the groove, and none ends under the least root."""
+    frame, limits = given_
+    bridged = replace(limits, root_least_m=min(least * MM, limits.root_m))
+    layers = layers_of_count(frame, bridged, count, groove=True, around=False)
+    assert all(layer.beads >= 1 for layer in layers)
+    assert sum(beads(layers)) == count
+    ends = [frame.bottom, *(layer.high for layer in layers)]
+    assert [layer.low for layer in layers] == ends[:-1]
+    assert ends[-1] == frame.levels.levels[-1]
+    step = (ends[-1] - ends[0]) / 32
+    thin = layers[0].high - layers[0].low < bridged.root_least_m - 1e-9
+    assert not thin or len(layers) == 1 or bridged.root_least_m < step
 
 
 @given(grooves())

@@ -15,7 +15,8 @@ from beadwright.joint.groove_joints import Groove, groove_joint
 from beadwright.joint.joints import JointShape, Polygon, WeldRegion, polygon_area
 from beadwright.joint.plug_slot import plug_joint
 from beadwright.layers.frame import frame_of
-from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
+from beadwright.layers.layer_counts import layers_of_count
+from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.pass_layout import Slot, slots_of
 
 IN = 0.0254

@@ -29,6 +29,22 @@ def test_a_root_over_a_gap_of_an_eighth_is_no_skin_and_no_race(joint: str, plate
         assert root.slot.thickness_m >= 1 / 8 * 0.0254 * (1 - 1e-6)
 
 
+def test_however_many_passes_are_asked_for_the_gap_is_bridged() -> None:
+    """The gap is an eighth of an inch wide whether five beads close the groove or fifty."""
+    for plate, count in (("1/2in", 8), ("2in", 60), ("2in", 400)):
+        found = planned(f"joint=v&plate={plate}&position=1G&gap=1/8in&passes={count}")
+        assert len(found.beads) == count
+        assert found.beads[0].slot.thickness_m >= 1 / 8 * 0.0254 * (1 - 1e-6)
+
+
+@pytest.mark.parametrize("joint", ["slot", "v", "bevel", "tee-bevel"])
+def test_a_heavy_plate_has_plans_beside_the_one_shown(joint: str) -> None:
+    """2 in plate: the level of the bridging root lies near others and is kept all the same."""
+    for position in ("1G", "2G", "3G-up", "4G"):
+        answer = passes_answer(f"joint={joint}&plate=2in&position={position}")
+        assert all(row.beads >= 1 for row in answer.choices())
+
+
 @pytest.mark.parametrize("position", ["1G", "2G", "4G"])
 def test_a_cap_is_split_where_the_code_splits_it(position: str) -> None:
     """AWS D1.1:2020 Table 5.1, layers over 5/8 in wide, from memory: toe to toe, laps and all."""

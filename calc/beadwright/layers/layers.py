@@ -1,4 +1,4 @@
-"""Weld metal cut into layers: the fewest beads that hold the limits, or as many as asked for."""
+"""Weld metal cut into layers: the fewest beads that hold the limits."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ from bisect import bisect
 from dataclasses import dataclass
 from math import ceil, inf, log
 
-from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.errors import require_positive
 from beadwright.layers.frame import Frame
 from beadwright.layers.sweep import Sweep
 from beadwright.measures import INCH_M
@@ -34,15 +34,6 @@ _Best = tuple[int, float, int, int]
 """Beads so far, their penalty for shape, the level before, beads of the last layer."""
 
 
-_SCALES = (0.05, 40.0)
-"""Least and most by which limits are scaled to reach a count of beads: from many fine beads to one
-that fills any joint [-]."""
-
-_HALVINGS = 16
-"""Halvings of that range: to one part in a thousand of the scale, finer than a count of beads can
-tell [-]."""
-
-
 @dataclass(frozen=True, slots=True)
 class BeadLimits:
     """Largest sizes of one bead and one layer.
@@ -68,17 +59,21 @@ class BeadLimits:
     def times(self, factor: float) -> BeadLimits:
         """Return all limits widened or tightened by one factor.
 
+        However many beads are laid, a gap is as wide as it was: the bead that bridges an open root
+        keeps its least thickness, and is not laid lighter where the others are.
+
         Args:
             factor: Above zero; sections go with its square [-].
         """
+        root = max(1.0, factor) if self.root_least_m else factor
         return BeadLimits(
-            self.root_m2 * factor**2,
+            self.root_m2 * root**2,
             self.section_m2 * factor**2,
-            self.root_m * factor,
+            self.root_m * root,
             self.layer_m * factor,
             self.width_m * factor,
-            self.root_width_m * factor,
-            self.root_least_m * factor,
+            self.root_width_m * root,
+            self.root_least_m,
         )
 
 
@@ -131,8 +126,6 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
                     break
                 if thick > (limits.layer_m if low else limits.root_m) + REL_TOL:
                     continue
-            if not low and not cap and thick < limits.root_least_m - REL_TOL:
-                continue
             section = areas[high] - areas[low]
             wide = max(widest[low], widest[high - 1], widest[high])
             most = limits.section_m2 if low else limits.root_m2
@@ -166,19 +159,19 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
 def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
     """Levels a layer may end at: full beads, the thickest layers, and even steps between.
 
-    No level lies so near another, or an end, that a sliver would count as a layer.
+    No level lies so near another, or an end, that a sliver would count as a layer. None lies lower
+    than a bead that bridges an open root is thick: no layer may end there.
     """
     swept = frame.levels
     bottom, top = frame.bottom, swept.levels[-1]
     step = (top - bottom) / _LEVELS
-    full: list[float] = []
+    first = bottom + limits.root_least_m
+    full = [first]
     beads = swept.area * share / limits.section_m2
     if beads < _MOST_FULL:
         full += [swept.level(swept.area * i / beads) for i in range(1, ceil(beads))]
     if limits.root_m2 < swept.area * share:
         full.append(swept.level(limits.root_m2 / share))
-    if limits.root_least_m:
-        full.append(bottom + limits.root_least_m)
     level = bottom + limits.root_m
     while level < top and limits.layer_m > step:
         full.append(level)
@@ -186,6 +179,8 @@ def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
     even = [bottom + step * i for i in range(1, _LEVELS)]
     kept = [bottom, top]
     for level in (*full, *even):
+        if level < first:
+            continue
         at = bisect(kept, level)
         if 0 < at < len(kept) and min(level - kept[at - 1], kept[at] - level) > _SLIVER * step:
             kept.insert(at, level)
@@ -253,48 +248,3 @@ def _chord(levels: Sweep, level: float) -> float:
     near = 1e-4 * (top - bottom)
     low, high = max(level - near, bottom), min(level + near, top)
     return (levels.below(high) - levels.below(low)) / (high - low)
-
-
-def layers_of_count(
-    frame: Frame, limits: BeadLimits, count: int, *, groove: bool, around: bool
-) -> list[Layer]:
-    """Return layers with a given number of beads, holding the limits as nearly as they can.
-
-    Args:
-        frame: The region [-].
-        limits: What a bead and a layer may be [-].
-        count: Beads wanted, 1 or more [-].
-        groove: As of ``fewest_layers`` [-].
-        around: As of ``fewest_layers`` [-].
-
-    Raises:
-        OutOfRangeError: If the count is below 1.
-    """
-    if count < 1:
-        raise OutOfRangeError(f"count = {count} must be 1 or more")
-    low, high = _SCALES
-    found = [Layer(frame.bottom, frame.levels.levels[-1], 1)]
-    for _ in range(_HALVINGS):
-        middle = (low * high) ** 0.5
-        tried = fewest_layers(frame, limits.times(middle), groove=groove, around=around)
-        beads = sum(layer.beads for layer in tried)
-        if beads == count:
-            return tried
-        if beads > count:
-            low = middle
-        else:
-            high, found = middle, tried
-    return _with_more(frame, found, count)
-
-
-def _with_more(frame: Frame, layers: list[Layer], count: int) -> list[Layer]:
-    """The layers with beads added where they are largest, until there are enough."""
-    grown = list(layers)
-    while sum(layer.beads for layer in grown) < count:
-        sizes = [
-            (frame.levels.below(layer.high) - frame.levels.below(layer.low)) / layer.beads
-            for layer in grown
-        ]
-        at = max(range(len(grown)), key=lambda i: (sizes[i], i))
-        grown[at] = Layer(grown[at].low, grown[at].high, grown[at].beads + 1)
-    return grown

@@ -11,7 +11,8 @@ from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import fusing, of_side, position_limits
 from beadwright.layers.frame import Frame, frame_of
-from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds, layers_of_count
+from beadwright.layers.layer_counts import layers_of_count
+from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
 from beadwright.passes.pass_limits import widest

@@ -68,7 +68,7 @@ LAYERS = Equation(
     f"{units.show(FLAT_ROOT_M, 'leg', 'us')} in at its floor it may be beads side by side. A count "
     "asked for takes the limits all wider or tighter until it fits; what is then over a limit is "
     f"said. A size up to {SIZE_SLACK - 1:.0%} over counts as the size: metric sizes are rounded.",
-    ("layers.fewest_layers", "layers.layers_of_count", "layers.holds",
+    ("layers.fewest_layers", "layer_counts.layers_of_count", "layers.holds",
      "layers.CAP_UNDER_FLUSH_M", "layers.SHAPELY", "pass_limits.widest",
      "bead_limits.largest_bead_m2", "bead_limits.position_limits", "bead_limits.fewest_beads",
      "bead_limits.SIZE_SLACK", "layers.FLAT_ROOT_M", "pass_plan.pass_plan"),

@@ -1,0 +1,60 @@
+"""Weld metal cut into layers with as many beads as asked for."""
+
+from __future__ import annotations
+
+from beadwright.errors import OutOfRangeError
+from beadwright.layers.frame import Frame
+from beadwright.layers.layers import BeadLimits, Layer, fewest_layers
+
+_SCALES = (0.05, 40.0)
+"""Least and most by which limits are scaled to reach a count of beads: from many fine beads to one
+that fills any joint [-]."""
+
+_HALVINGS = 16
+"""Halvings of that range: to one part in a thousand of the scale, finer than a count of beads can
+tell [-]."""
+
+
+def layers_of_count(
+    frame: Frame, limits: BeadLimits, count: int, *, groove: bool, around: bool
+) -> list[Layer]:
+    """Return layers with a given number of beads, holding the limits as nearly as they can.
+
+    Args:
+        frame: The region [-].
+        limits: What a bead and a layer may be [-].
+        count: Beads wanted, 1 or more [-].
+        groove: As of ``fewest_layers`` [-].
+        around: As of ``fewest_layers`` [-].
+
+    Raises:
+        OutOfRangeError: If the count is below 1.
+    """
+    if count < 1:
+        raise OutOfRangeError(f"count = {count} must be 1 or more")
+    low, high = _SCALES
+    found = [Layer(frame.bottom, frame.levels.levels[-1], 1)]
+    for _ in range(_HALVINGS):
+        middle = (low * high) ** 0.5
+        tried = fewest_layers(frame, limits.times(middle), groove=groove, around=around)
+        beads = sum(layer.beads for layer in tried)
+        if beads == count:
+            return tried
+        if beads > count:
+            low = middle
+        else:
+            high, found = middle, tried
+    return _with_more(frame, found, count)
+
+
+def _with_more(frame: Frame, layers: list[Layer], count: int) -> list[Layer]:
+    """The layers with beads added where they are largest, until there are enough."""
+    grown = list(layers)
+    while sum(layer.beads for layer in grown) < count:
+        sizes = [
+            (frame.levels.below(layer.high) - frame.levels.below(layer.low)) / layer.beads
+            for layer in grown
+        ]
+        at = max(range(len(grown)), key=lambda i: (sizes[i], i))
+        grown[at] = Layer(grown[at].low, grown[at].high, grown[at].beads + 1)
+    return grown
