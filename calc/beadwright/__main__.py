@@ -1,4 +1,7 @@
-"""The terminal: ``python -m beadwright PAGE 'QUERY'`` prints the page's answer as JSON."""
+"""The terminal: ``python -m beadwright PAGE 'QUERY'`` prints the page's answer as JSON.
+
+``python -m beadwright learn FILE`` prints what the coupons of a phone's file taught.
+"""
 
 from __future__ import annotations
 
@@ -25,6 +28,8 @@ def _parser(page: Page) -> argparse.ArgumentParser:
         epilog=f"A query is keys and values, as key=value&key=value.\n\n"
         f"keys of {name}, in the groups of its page\n\n{key_help(page)}\n\n"
         f"keys of another page:\n  beadwright PAGE --help\n\n"
+        f"what the coupons in a file saved on Shop taught, by wire, gas, machine and welder:\n"
+        f"  beadwright learn FILE\n\n"
         f"examples:\n  beadwright {name} '{page.example}'\n"
         f"  beadwright {name} 'units=si&plate=10mm&leg=8mm&position=PB&gas=75/25'\n"
         f"a list of welds in a file:\n    beadwright list FILE.csv 'margin=25%25'\n",
@@ -45,6 +50,8 @@ def main(arguments: Sequence[str] | None = None) -> int:
         arguments: Command line, or None for the process's own [-].
     """
     given = sys.argv[1:] if arguments is None else list(arguments)
+    if given[:1] == ["learn"] and len(given) == 2 and not given[1].startswith("-"):
+        return _learn(Path(given[1]))
     named = next((PAGES[each] for each in given if each in PAGES), PAGES["dial-in"])
     asked = _parser(named).parse_args(given)
     try:
@@ -76,6 +83,22 @@ def _refused(messages: dict[str, list[str]]) -> int:
     json.dump({"errors": messages}, sys.stdout, indent=2, ensure_ascii=False)
     sys.stdout.write("\n")
     return 2
+
+
+def _learn(path: Path) -> int:
+    """Print what the coupons of a file taught; what is wrong goes to the terminal's error side."""
+    from beadwright.coupons.kept_file import MOST_CHARACTERS, KeptFileError, read_kept_file
+    from beadwright.coupons.learned_report import learned_report
+
+    try:
+        with path.open(encoding="utf-8-sig") as file:
+            read = read_kept_file(file.read(MOST_CHARACTERS + 1))
+    except (OSError, UnicodeDecodeError, KeptFileError) as error:
+        sys.stderr.write(f"{path}: {error}\n")
+        return 2
+    json.dump({"learned": learned_report(read.coupons)}, sys.stdout, indent=2, ensure_ascii=False)
+    sys.stdout.write("\n")
+    return 0
 
 
 def _print_csv(page: str, query: str) -> int:

@@ -171,7 +171,7 @@ PAGES: Mapping[str, Page] = MappingProxyType(
                 example_when="empty",
                 has_table=True,
             ),
-            Page("coupons", "coupons", "Coupons", _BRACKET_JOB, _BRACKET),
+            Page("coupons", "coupons", "Coupons", _BRACKET_JOB, _BRACKET, has_table=True),
             Page("card", "card", "Card", f"{_BRACKET_JOB}&piece=Bracket MB-3", _BRACKET),
             Page("shop", "machine", "Shop", _BRACKET_JOB, _BRACKET),
         )

@@ -41,6 +41,9 @@ CHANGES: tuple[Change, ...] = (
             "Card prints one page for the next hand, Letter, A4 or pocket; its code opens the job. "
             "A shared link leaves out prices and names until you tick them.",
             "How close the plan comes to the printed rows is on Method.",
+            "Keep a job by a tap at the foot of its page, under a name of your own. Shop saves all "
+            "that the phone keeps, jobs and coupons too, as one file; taking one in shows first "
+            "what it changes, and can be undone.",
             "Heat: preheat goes by the code that rules your work, AWS D1.1 or EN 1011-2: tap it. "
             "It used to be the stricter of both, so a job may show less: what the other asks "
             "stands beside it. Metric plate reads D1.1's metric rows. One fillet is counted to "

@@ -116,17 +116,11 @@ def _coupon(asked: Asked) -> dict[str, Any]:
     return {"ok": True, "record": record.plain()}
 
 
-def _keep(asked: Asked) -> dict[str, Any]:
-    """Say what of a file or form can be kept, and what each entry is called."""
-    from beadwright_site.forms.kept import check_kept, label_kept
+def _look(asked: Asked) -> dict[str, Any]:
+    """Say what a file would change of what the phone keeps, or why it cannot be taken."""
+    from beadwright_site.forms.kept_file import preview_file
 
-    good, wrong = check_kept(_kept(asked))
-    return {
-        "ok": not wrong,
-        "kept": good,
-        "errors": wrong,
-        "labels": {name: label_kept(name) for name in good},
-    }
+    return preview_file(_text(asked, "text"), asked)
 
 
 ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
@@ -137,7 +131,7 @@ ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
         "csv": _csv,
         "chance": _chance,
         "coupon": _coupon,
-        "keep": _keep,
+        "look": _look,
     }
 )
 """What the page may ask for, by name."""

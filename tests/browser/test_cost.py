@@ -202,29 +202,6 @@ def test_cost_prints_on_two_sheets(running: RunningPhone) -> None:
         assert len(re.findall(rb"/Type\s*/Page\b", page.pdf(format=sheet))) == 2, sheet
 
 
-def test_kept_data_goes_out_and_in_with_a_look_first(tab: Phone, tmp_path: Path) -> None:
-    page = ready(tab, "shop/")
-    write(page, "labour", "41")
-    expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
-    with page.expect_download() as caught:
-        page.locator("[data-kept-out]").click()
-    caught.value.save_as(tmp_path / "shop.json")
-    file = json.loads((tmp_path / "shop.json").read_text())
-    assert file["kept"] == {"labour": "41/h"}
-    file["kept"] |= {"labour": "44/h", "breaker": "50A", "duty": "lots", "nonsense": "1"}
-    (tmp_path / "shop.json").write_text(json.dumps(file))
-    page.locator('input[type="file"]').set_input_files(tmp_path / "shop.json")
-    preview = page.locator("[data-preview]")
-    expect(preview).to_contain_text("41/h → 44/h", timeout=READY_MS)
-    expect(preview).to_contain_text("not kept → 50A")
-    expect(preview).to_contain_text("duty: left out")
-    expect(preview).to_contain_text("nonsense: left out")
-    expect(page.locator('input[name="labour"]')).to_have_value("41/h")
-    page.locator('[data-take="yes"]').click()
-    expect(page.locator('input[name="labour"]')).to_have_value("44/h", timeout=READY_MS)
-    expect(page.locator('input[name="breaker"]')).to_have_value("50A")
-
-
 def test_a_strange_file_changes_nothing(running: RunningPhone, tmp_path: Path) -> None:
     page = ready(running, "shop/")
     (tmp_path / "other.json").write_text('{"kept": 3}')

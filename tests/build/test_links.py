@@ -9,8 +9,8 @@ from urllib.parse import unquote, urlsplit
 import pytest
 
 LINKS = {"href", "src", "action", "poster", "data", "formaction", "xlink:href"}
-NAMES_ONLY = ("http://www.w3.org/",)
-"""Names of XML vocabularies look like addresses and are never fetched."""
+NAMES_ONLY = ("http://www.w3.org/", "https://json-schema.org/draft/")
+"""Names of XML vocabularies and of schemas look like addresses and are never fetched."""
 
 NOT_FETCHED = {
     # In texts of others: where a license is, what a function follows. None is ever requested.

@@ -43,7 +43,18 @@ GOOD = (
 )
 """Jobs as they are typed, and two that cannot be done, to which the answer is why."""
 
-ACTS = (
+_COUPON = "leg=1/4in&plate=1/4in&marked=8in&arc_time=40s&meter_amps=330A"
+_RECORD: dict[str, object] = {
+    "version": 1,
+    "key": "k1",
+    "made": "2026-11-28",
+    "query": _COUPON,
+    "facts": {},
+}
+_FILE = json.dumps({"kind": "beadwright", "version": 1, "shop": {"labour": "30/h"},
+                    "coupons": [_RECORD]})  # fmt: skip
+
+ACTS: tuple[tuple[str, dict[str, object]], ...] = (
     ("csv", {"page": "cost", "query": "leg=5/16in&draws=200", "kept": {"labour": "30/h"}}),
     ("csv", {"page": "supplies", "query": "units=si&gas=CO2&spool_gross=9kg&spool_empty=1kg"}),
     ("json", {"page": "shop", "query": "plat=1/4in"}),
@@ -55,7 +66,10 @@ ACTS = (
     ("json", {"page": "strength", "query": "design_code=en-directional&group=t&mx=9kip-in"}),
     ("chance", {"query": "", "kept": {"wire_price@ER70S-6 0.045in": "2/lb"}, "way": 1,
                 "done": 0, "chunk": 50}),
-    ("keep", {"kept": {"labour": "30/h", "breaker": "many"}}),
+    ("coupon", {"page": "coupons", "query": _COUPON, "key": "k1", "made": "2026-11-28"}),
+    ("csv", {"page": "coupons", "query": _COUPON, "kept": {"coupons": json.dumps([_RECORD])}}),
+    ("look", {"text": _FILE, "shop": {}, "jobs": [], "coupons": []}),
+    ("look", {"text": '{"kind": "beadwright", "version": 1, "shop": {"breaker": "many"}}'}),
 )  # fmt: skip
 """What the pages ask for past their parts and their JSON."""
 

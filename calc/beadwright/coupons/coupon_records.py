@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import dataclasses
 import json
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any, cast
 
@@ -94,7 +94,18 @@ def read_records(text: str) -> tuple[CouponRecord, ...]:
         raise CouponRecordsError("The coupons are no JSON: the text is cut or damaged.") from error
     if not isinstance(found, list):
         raise CouponRecordsError("The coupons are no list.")
-    rows = [*cast("Iterable[Any]", found)]
+    return read_rows([*cast("Iterable[Any]", found)])
+
+
+def read_rows(rows: Sequence[Any]) -> tuple[CouponRecord, ...]:
+    """Return the coupons of plain data, as JSON gives it.
+
+    Args:
+        rows: Records as ``CouponRecord.plain`` gives them [-].
+
+    Raises:
+        CouponRecordsError: If there are too many, or any record is bad.
+    """
     if len(rows) > MOST_RECORDS:
         raise CouponRecordsError(f"{len(rows):,} coupons are more than {MOST_RECORDS:,}.")
     records = tuple(_record(row, number) for number, row in enumerate(rows, 1))

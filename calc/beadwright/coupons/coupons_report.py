@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from beadwright.coupons.coupon_table import coupon_table
 from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.coupons.learned_numbers import LearnedNumber
 from beadwright.reports import Shown, Tree, figures, same
@@ -31,8 +32,7 @@ def coupons_report(answer: CouponsAnswer) -> Tree:
             },
             "coupons": len(answer.records),
             "elsewhere": answer.elsewhere,
-            "learned": {number.key: _number(number) for number in answer.numbers},
-            "own": answer.own.text if answer.own is not None else None,
+            **learned_tree(answer),
             "settings": {
                 "published": _settings(answer.published),
                 "own": _settings(answer.dialled),
@@ -46,6 +46,27 @@ def coupons_report(answer: CouponsAnswer) -> Tree:
             },
         },
     }
+
+
+def learned_tree(answer: CouponsAnswer) -> Tree:
+    """Return what was learned, number by number, and the text other pages take it as.
+
+    Args:
+        answer: The answer [-].
+    """
+    return {
+        "learned": {number.key: _number(number) for number in answer.numbers},
+        "own": answer.own.text if answer.own is not None else None,
+    }
+
+
+def coupons_csv(answer: CouponsAnswer) -> str:
+    """Return every kept coupon as CSV, those of other wires and gases too.
+
+    Args:
+        answer: The answer [-].
+    """
+    return coupon_table(answer.query.coupons or ())
 
 
 def _number(number: LearnedNumber) -> Tree:

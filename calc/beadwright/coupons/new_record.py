@@ -4,13 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from typing import Any
+from urllib.parse import urlencode
 
 from beadwright.coupons.coupon_facts import coupon_facts
 from beadwright.coupons.coupon_records import CouponRecord
 from beadwright.coupons.coupons_query import CouponsQuery
 from beadwright.coupons.learned_numbers import OF
 from beadwright.errors import FieldErrors
-from beadwright.job.page_query import read_page
+from beadwright.job.page_query import page_fields, read_page
 
 
 def new_record(query: str, kept: Mapping[str, Any] | None, key: str, made: str) -> CouponRecord:
@@ -37,7 +38,7 @@ def new_record(query: str, kept: Mapping[str, Any] | None, key: str, made: str) 
     return CouponRecord(
         key=key,
         made=made,
-        query=read.canonical,
+        query=_whole(read, kept),
         wire=job.wire.type.name,
         dia=job.wire.size,
         gas=job.gas.name,
@@ -46,3 +47,16 @@ def new_record(query: str, kept: Mapping[str, Any] | None, key: str, made: str) 
         facts=facts,
         count_odd=seen.count_odd == "yes",
     )
+
+
+_NOT_OF_A_COUPON = ("own", "coupons")
+"""What coupons taught, and the coupons themselves: no part of what one coupon was."""
+
+
+def _whole(read: CouponsQuery, kept: Mapping[str, Any] | None) -> str:
+    """The query with what the shop gave written out: it says the same on any phone, at any time."""
+    given = {**(kept or {}), **read.typed}
+    texts = {key: str(given[key]) for key in page_fields(CouponsQuery) if given.get(key)}
+    for key in _NOT_OF_A_COUPON:
+        texts.pop(key, None)
+    return urlencode(texts, safe="/\"' ")

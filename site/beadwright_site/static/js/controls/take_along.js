@@ -1,7 +1,7 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 import { giveFile } from "../kept/give_file.js";
-import { kept } from "../kept/kept.js";
+import { given } from "../kept/given.js";
 import { sayBriefly } from "./brief_word.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
@@ -52,7 +52,7 @@ export class TakeAlong {
     const chance = this.page.querySelector("#chance[data-drawn]");
     const draws = kind === "json" && chance instanceof HTMLElement ? chance.dataset["draws"] : "";
     const asked = draws ? [query, `draws=${draws}`].filter(Boolean).join("&") : query;
-    const answer = await engine.call(kind, { page, query: asked, kept: kept.now });
+    const answer = await engine.call(kind, { page, query: asked, kept: await given(page) });
     if (answer.errors) throw new Error("an entry cannot be taken");
     // The mark at the front lets a spreadsheet read the signs right.
     return kind === "csv" ? `\ufeff${answer.csv}` : `${JSON.stringify(answer, null, 2)}\n`;

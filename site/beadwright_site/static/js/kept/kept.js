@@ -61,9 +61,15 @@ class Kept {
         kept.transaction.commit();
         return promisifyRequest(kept.transaction);
       });
+      this.lasting = true;
     } catch {
       this.lasting = false; // private mode or a full phone
     }
+  }
+
+  /** What the shop keeps as the store has it. @param {Names} shop @returns {[string, Names]} */
+  row(shop) {
+    return [SHOP, shop];
   }
 
   /** @param {string} page @param {LastJob} job */

@@ -1,12 +1,19 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
+import { coupons } from "./coupons.js";
 import { giveFile } from "./give_file.js";
+import { jobs } from "./jobs.js";
 import { kept } from "./kept.js";
+import { writeRows } from "./shelf.js";
 
 /** @import { Names } from "./kept.js" */
+/** @import { Coupon } from "./coupons.js" */
+/** @import { Job } from "./jobs.js" */
+/** @import { Rows } from "./shelf.js" */
+/** @typedef {{what: string, before: string, after: string}} Line */
+/** @typedef {{shop: Names, jobs: Job[], coupons: Coupon[], count: number, lines: Line[]}} Changes */
 
-const KIND = "beadwright shop";
-const MOST_BYTES = 200_000; // what a shop keeps is a few thousand
+const MOST_BYTES = 5_000_000; // as the core reads; a thousand coupons are a tenth of it
 
 /** @param {string} tag @param {string} text @param {Element[]} children */
 function element(tag, text, ...children) {
@@ -16,10 +23,21 @@ function element(tag, text, ...children) {
   return made;
 }
 
-/** What is kept, out to a file and in from one; what a file would change is shown first. */
+/** @param {string} text @param {string} what */
+function tap(text, what) {
+  const button = element("button", text);
+  button.setAttribute("type", "button");
+  button.className = "plain";
+  button.setAttribute("data-take", what);
+  return button;
+}
+
+/** All that is kept, out to a file and in from one; what a file would change is shown first. */
 class KeptFile {
-  /** @type {Names} */
-  #wanted = {};
+  /** @type {Changes | null} */
+  #wanted = null;
+  /** What stood before the file was taken. @type {{shop: Names, rows: Rows} | null} */
+  #before = null;
 
   /** @param {HTMLElement} root */
   constructor(root) {
@@ -43,14 +61,22 @@ class KeptFile {
   /** @param {Event} event */
   #tapped({ target }) {
     const button = target instanceof Element ? target.closest("button") : null;
+    const what = button?.dataset["take"];
     if (button?.dataset["keptOut"] !== undefined) void this.#out();
-    if (button?.dataset["take"] === "yes") void this.#take();
-    if (button?.dataset["take"] === "no") this.#preview.hidden = true;
+    if (what === "yes") void this.#take();
+    if (what === "back") void this.#back();
+    if (what === "no") this.#preview.hidden = true;
+  }
+
+  async #now() {
+    await kept.ready;
+    return { shop: kept.now, jobs: await jobs.all(), coupons: await coupons.all() };
   }
 
   async #out() {
-    const text = `${JSON.stringify({ kind: KIND, version: 1, kept: kept.now }, null, 2)}\n`;
-    await giveFile(new File([text], "beadwright-shop.json", { type: "application/json" }));
+    const all = { kind: "beadwright", version: 1, ...(await this.#now()) };
+    const text = `${JSON.stringify(all, null, 1)}\n`;
+    await giveFile(new File([text], "beadwright.json", { type: "application/json" }));
   }
 
   /** @param {Event} event */
@@ -62,40 +88,32 @@ class KeptFile {
 
   /** @param {File} file */
   async #look(file) {
-    /** @type {unknown} */
-    let found = null;
+    if (file.size > MOST_BYTES) {
+      return this.#refuse(`The file has ${Math.ceil(file.size / 1e6)} MB, at most 5 are read.`);
+    }
+    this.#show(element("p", "Reading the file…"));
     try {
-      found = file.size < MOST_BYTES ? JSON.parse(await file.text()) : null;
-    } catch {
-      // said below
+      const answer = await engine.call("look", { text: await file.text(), ...(await this.#now()) });
+      if (!answer.ok) return this.#refuse(answer.reason);
+      this.#wanted = answer;
+      this.#show(...this.#changes(answer));
+    } catch (error) {
+      this.#refuse(error instanceof Error ? error.message : "It could not be read.");
     }
-    const data = /** @type {{kind?: unknown, kept?: unknown} | null} */ (found);
-    if (data?.kind !== KIND || typeof data.kept !== "object" || data.kept === null) {
-      return this.#show(element("p", "This is no file of what a shop keeps. Nothing was changed."));
-    }
-    const answer = await engine.call("keep", { kept: data.kept });
-    this.#wanted = answer.kept;
-    this.#show(...this.#changes(answer));
   }
 
-  /** @param {{kept: Names, errors: {[name: string]: string[]}, labels: Names}} answer */
-  #changes({ kept: wanted, errors, labels }) {
-    const rows = Object.entries(wanted)
-      .filter(([name, text]) => kept.now[name] !== text)
-      .map(([name, text]) => element("li", "", element("b", labels[name] ?? name),
-        element("span", `${kept.now[name] ?? "not kept"} → ${text}`)));
-    const wrong = Object.entries(errors)
-      .map(([name, texts]) => element("li", `${name}: left out. ${texts.join(" ")}`));
-    const list = element("ul", "", ...rows, ...wrong);
-    if (!rows.length) return [element("p", "The file changes nothing."), list];
-    const yes = element("button", `Take over ${rows.length}`);
-    const no = element("button", "Leave all as it is");
-    for (const [button, word] of /** @type {[HTMLElement, string][]} */ ([[yes, "yes"], [no, "no"]])) {
-      button.setAttribute("type", "button");
-      button.className = "plain";
-      button.dataset["take"] = word;
-    }
-    return [element("h2", "What the file changes"), list, yes, no];
+  /** @param {string} reason */
+  #refuse(reason) {
+    this.#show(element("p", `${reason} Nothing was changed.`));
+  }
+
+  /** @param {Changes} answer @returns {Element[]} */
+  #changes({ count, lines }) {
+    if (!count) return [element("p", "The file changes nothing: all of it is kept already.")];
+    const rows = lines.map(({ what, before, after }) => element("li", "", element("b", what),
+      element("span", before && `${before} → ${after}`)));
+    return [element("h2", "What the file changes"), element("ul", "", ...rows),
+      tap(`Take over ${count}`, "yes"), tap("Leave all as it is", "no")];
   }
 
   /** @param {Element[]} parts */
@@ -106,10 +124,45 @@ class KeptFile {
   }
 
   async #take() {
-    await kept.keep(this.#wanted);
-    this.#show(element("p", `Taken over: ${Object.keys(this.#wanted).length} entries.`));
+    const wanted = this.#wanted;
+    if (!wanted) return;
+    const now = await this.#now();
+    /** @type {Rows} */
+    const rows = [
+      ...wanted.jobs.map((job) => /** @type {[string, unknown]} */ ([jobs.name(job), job])),
+      ...wanted.coupons.map((each) => /** @type {[string, unknown]} */ ([coupons.name(each), each])),
+    ];
+    const held = new Map(/** @type {Rows} */ ([
+      ...now.jobs.map((job) => [jobs.name(job), job]),
+      ...now.coupons.map((each) => [coupons.name(each), each]),
+    ]));
+    const before = { shop: now.shop, rows: rows.map(([name]) =>
+      /** @type {[string, unknown]} */ ([name, held.get(name)])) };
+    if (!(await this.#write({ ...now.shop, ...wanted.shop }, rows))) return;
+    this.#before = before;
+    this.#wanted = null;
+    this.#show(element("p", `Taken over: ${wanted.count}.`), tap("Undo", "back"));
+  }
+
+  async #back() {
+    const before = this.#before;
+    if (!before || !(await this.#write(before.shop, before.rows))) return;
+    this.#before = null;
+    this.#show(element("p", "All is as it was before the file."));
+  }
+
+  /** Shop and records in one write: all or nothing. @param {Names} shop @param {Rows} rows */
+  async #write(shop, rows) {
+    try {
+      await writeRows([kept.row(shop), ...rows]);
+    } catch {
+      this.#refuse("The phone is full, or this browser stores nothing.");
+      return false;
+    }
+    kept.now = shop;
     const page = /** @type {import("../page/answer_page.js").BeadAnswer} */ (this.root);
     await page.ask(page.query);
+    return true;
   }
 }
 

@@ -1,12 +1,11 @@
 // @ts-check
-/* The sheet of further pages: a tap beside it or Escape shuts it. */
+/* The sheet of further pages: a tap beside it, on a button in it, or Escape shuts it. */
 
 /** @param {Event} event */
-function shut(event) {
+function shut({ type, target }) {
   for (const sheet of document.querySelectorAll("details[data-more][open]")) {
-    if (event.type === "keydown" || !(event.target instanceof Node && sheet.contains(event.target))) {
-      sheet.removeAttribute("open");
-    }
+    const inside = target instanceof Element && sheet.contains(target) && !target.closest("button");
+    if (type === "keydown" || !inside) sheet.removeAttribute("open");
   }
 }
 

@@ -1,0 +1,50 @@
+"""What the app keeps on a phone, read and written past the app."""
+
+from typing import Any, cast
+
+from playwright.sync_api import Page
+
+_ROWS = """
+() => new Promise((done, fail) => {
+  const opening = indexedDB.open("beadwright");
+  opening.onerror = () => fail(opening.error);
+  opening.onsuccess = () => {
+    const { result } = opening;
+    const close = (found) => { result.close(); done(found); };
+    if (!result.objectStoreNames.contains("kept")) return close({});
+    const store = result.transaction("kept").objectStore("kept");
+    const names = store.getAllKeys();
+    const values = store.getAll();
+    values.onsuccess = () => close(
+      Object.fromEntries(names.result.map((name, at) => [name, values.result[at]])));
+  };
+})
+"""
+_LAY = """
+(rows) => new Promise((done, fail) => {
+  const opening = indexedDB.open("beadwright");
+  opening.onupgradeneeded = () => opening.result.createObjectStore("kept");
+  opening.onerror = () => fail(opening.error);
+  opening.onsuccess = () => {
+    const { result } = opening;
+    const act = result.transaction("kept", "readwrite");
+    for (const [name, value] of Object.entries(rows)) act.objectStore("kept").put(value, name);
+    act.oncomplete = () => { result.close(); done(); };
+  };
+})
+"""
+
+
+def kept_rows(page: Page, prefix: str = "") -> dict[str, Any]:
+    """Return what is kept by its name in the store; last jobs only where asked for."""
+    rows = cast("dict[str, Any]", page.evaluate(_ROWS))
+    return {
+        name: value
+        for name, value in rows.items()
+        if name.startswith(prefix) and (prefix or not name.startswith("last-"))
+    }
+
+
+def lay(page: Page, rows: dict[str, Any]) -> None:
+    """Put rows into the store, as an older release left them."""
+    page.evaluate(_LAY, rows)
