@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import Any, Literal, cast
 
+from beadwright import units
 from beadwright.errors import FieldErrors
 from beadwright.inspection.aws_checks import aws_checks
 from beadwright.inspection.inspect_query import Accept, InspectQuery
@@ -95,6 +96,7 @@ def inspect_answer(query: str, kept: Mapping[str, Any] | None = None) -> Inspect
     read = read_page(InspectQuery, query, kept)
     _refuse(read)
     weld = inspected(read.job, read.readings)
+    _refuse_hollow(weld)
     free = dial_in(replace(weld.job, by_hand=ByHand()))
     used = _used(weld.job, free)
     passes = read.passes or free.plan.passes
@@ -142,6 +144,19 @@ def _refuse(read: InspectQuery) -> None:
         wrong["short_length"] = ["This is longer than the weld."]
     if wrong:
         raise FieldErrors(wrong)
+
+
+def _refuse_hollow(weld: Inspected) -> None:
+    """Refuse a face hollow by so much that no metal would be left between the legs."""
+    fillet, seen = weld.fillet, weld.readings
+    if fillet is None or fillet.section_m2(weld.over_flat) > 0:
+        return
+    throat = units.written(fillet.flat_throat_m, "leg", weld.job.units)
+    key = "throat_found" if seen.concavity is None else "concavity"
+    raise FieldErrors(
+        {key: [f"Under a flat face these legs have a throat of {throat}: a hollow of three "
+               "quarters of it leaves no metal. Measure again."]}
+    )  # fmt: skip
 
 
 def limits_of(weld: Inspected, accept: Accept, *, across: bool) -> Iterator[Check]:
