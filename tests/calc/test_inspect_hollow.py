@@ -14,7 +14,7 @@ def test_a_hollow_of_three_quarters_of_the_throat_is_refused(typed: str) -> None
 
     So nothing is left at a depth of three quarters: of 0.177 in, the throat of a 1/4 in leg.
     """
-    with pytest.raises(FieldErrors, match="0.177 in") as refused:
+    with pytest.raises(FieldErrors, match=r"0\.177 in") as refused:
         inspect_answer(f"{LEGS}&{typed}")
     assert list(refused.value.messages) == [typed.partition("=")[0]]
 
