@@ -52,7 +52,7 @@ export class KeptJobs {
     const old = (await jobs.all()).find((each) => jobs.keyOf(each) === jobs.keyOf(job));
     await jobs.keep(old ?? job);
     sayBriefly(button, old ? "Kept already" : "Kept on this phone");
-    await this.#draw();
+    if (!old) await this.#draw(); // drawn anew, the list would lose a name half typed
     this.#open();
   }
 

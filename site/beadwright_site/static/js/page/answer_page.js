@@ -86,6 +86,7 @@ export class BeadAnswer extends HTMLElement {
     const asked = location.search.slice(1);
     if (asked && !this.query && this.dataset["refused"] === undefined) {
       this.form.awaits(asked);
+      this.#holdLinks();
       return void this.ask(asked);
     }
     const shop = await given(this.page);
@@ -93,6 +94,20 @@ export class BeadAnswer extends HTMLElement {
     if (Object.keys(shop).length > 0) await this.ask(asked, { bare: !asked });
     else carry(this.query);
     if (!asked) await this.#offerLast();
+  }
+
+  /** Links of the printed example lead to its jobs: until the asked job stands, none is followed. */
+  #holdLinks() {
+    for (const id of this.#listed("parts") ?? []) {
+      for (const link of document.querySelectorAll(`#${id} a[data-query]`)) link.toggleAttribute("inert", true);
+    }
+  }
+
+  /** @param {string[] | undefined} parts that stand now; undefined: all */
+  #freeLinks(parts = this.#listed("parts") ?? []) {
+    for (const id of parts) {
+      for (const link of document.querySelectorAll(`#${id} a[inert]`)) link.removeAttribute("inert");
+    }
   }
 
   /** A page opened bare shows an example: offer the way back to the last job. */
@@ -127,6 +142,7 @@ export class BeadAnswer extends HTMLElement {
       const answer = await askPage(this.page, query, { ...how, parts });
       if (!this.isConnected) return false;
       this.#show(answer, how);
+      this.#freeLinks(parts);
       if (answer.ok && !how.parts) void this.#askLater(how.names);
       return answer.ok;
     } catch (error) {
@@ -146,6 +162,7 @@ export class BeadAnswer extends HTMLElement {
       .catch(() => null);
     if (!answer?.ok || query !== this.query) return;
     put(answer.html);
+    this.#freeLinks(parts);
     this.classList.remove("waits-more");
   }
 
