@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable
+from copy import deepcopy
 from random import Random
 from typing import Any, cast
 
@@ -41,6 +42,11 @@ _STRANGE: tuple[Any, ...] = (
 )  # fmt: skip
 
 
+def _strange(draw: Random) -> Any:
+    """A value of its own each time: a list put in twice must not come to hold itself."""
+    return deepcopy(draw.choice(_STRANGE))
+
+
 def _places(found: Any) -> list[tuple[Any, Any]]:
     """Every value of plain data, as its holder and its key there."""
     if isinstance(found, dict):
@@ -59,11 +65,11 @@ def _change_value(data: Any, draw: Random) -> None:
     if what == 0:
         del holder[key]
     elif what == 1 and isinstance(holder, dict):
-        holder[draw.choice(["", "key", "x", "own", "__proto__", "version"])] = draw.choice(_STRANGE)
+        holder[draw.choice(["", "key", "x", "own", "__proto__", "version"])] = _strange(draw)
     elif what == 2 and isinstance(holder, list):
         holder[key:key] = [holder[key]]
     else:
-        holder[key] = draw.choice(_STRANGE)
+        holder[key] = _strange(draw)
 
 
 def _change_text(text: str, draw: Random) -> str:
