@@ -262,3 +262,28 @@ def test_what_no_plate_or_weld_has_is_refused(wrong: Callable[[], object]) -> No
 
 def test_welds_across_a_wide_plate_spread_nothing() -> None:
     assert tension_members.spread_width(0.1, 0.0) == 0.1
+
+
+def test_welded_through_a_tee_holds_as_its_standing_plate_a_butt_as_its_thinner() -> None:
+    """AISC 360 Table J2.5, CJP: the base metal joined rules; the stem of a tee, 3/8 on 3/4 in."""
+    for query, throat in (("joint=tee-bevel&plate=3/8in&plate2=3/4in", 0.75),
+                          ("joint=v&plate=3/8in&plate2=3/4in", 0.375),
+                          ("joint=v&plate=3/4in&plate2=3/8in", 0.375)):  # fmt: skip
+        sizes = ask(f"{query}&group=line&group_height=6in&pz=3kip").sizes
+        assert isinstance(sizes, GrooveSizes)
+        assert sizes.through
+        assert sizes.throat == pytest.approx(throat * 0.0254), query
+
+
+def test_part_way_the_weaker_plate_and_the_worst_point_count() -> None:
+    # J4.2 over the depth: A36, 58 ksi, whichever plate it is; A572-50 has 65.
+    for steels in ("steel=A36&steel2=A572-50", "steel=A572-50&steel2=A36"):
+        found = holds(f"{PART}&pz=12kip&{steels}")
+        assert found["groove-rupture"] == pytest.approx(58 / 4 / 2)
+        assert {"plate-yield", "plate2-yield"} <= set(found)
+    # Bent about its length's middle: 6M/L² = 6 x 6/36 = 1 kip/in at the end, pulled, none between.
+    bent = {k.key: k for k in ask(f"{PART}&mx=6kip-in").links}
+    assert bent["weld"].use == pytest.approx(1.0 / (10.5 / 1.88))
+    assert bent["groove-rupture"].use == pytest.approx(1.0 / (58 / 4 / 2))
+    assert in_words(bent["groove-rupture"].phrase) == "plate over the depth of the groove, tearing"
+    assert in_words(bent["weld"].phrase).startswith("weld at point ")

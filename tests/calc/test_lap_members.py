@@ -1,6 +1,6 @@
 """The plates of a lap: each case by its clause, by hand, and a thousand against the clause."""
 
-from math import radians, tan
+from math import cos, radians, sin, tan
 from random import Random
 
 import pytest
@@ -201,3 +201,20 @@ def test_a_thousand_laps_agree_with_the_clauses() -> None:
             key: pytest.approx(value, rel=1e-9)
             for key, value in clause(case, code == "lrfd").items()
         }
+
+
+@pytest.mark.parametrize("degrees", [0, 30, 90, 137])
+def test_a_lap_holds_the_same_wherever_it_lies_and_however_it_is_turned(degrees: int) -> None:
+    """The C of 6 by 4 in of the case above, moved and turned with its pull: case 2, block shear."""
+    c, s = cos(radians(degrees)), sin(radians(degrees))
+    spots = " ".join(
+        f"{c * (x + 10) - s * (y + 7):.9f}in,{s * (x + 10) + c * (y + 7):.9f}in"
+        for x, y in ((6, 0), (0, 0), (0, 4), (6, 4))
+    )
+    turned = held(f"joint=lap&plate=3/8in&plate2=1/4in&group=polyline:{spots}"
+                  f"&px={5 * c:.9f}kip&py={5 * s:.9f}kip")  # fmt: skip
+    assert turned["plate2-gross"] == pytest.approx(36 / 1.67, rel=1e-6)
+    assert turned["plate2-net"] == pytest.approx(58 * (1 - 0.125 / 6) / 2, rel=1e-6)
+    assert turned["plate-block"] == pytest.approx(
+        (0.6 * 36 * 2 * 6 * 0.375 + 58 * 1.5) / 2, rel=1e-6
+    )

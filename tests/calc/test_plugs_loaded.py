@@ -12,7 +12,7 @@ from beadwright.strength.plug_weld import PlugSizes
 from beadwright.strength.weld_group import slot_group
 from beadwright.units import read
 from tests.calc.strength_asked import ask
-from tests.told import told
+from tests.told import in_words, told
 
 KIP = read("1kip", "force")
 PLUG = "joint=plug&plate=1/2in&plate2=1/2in&hole=13/16in"
@@ -140,6 +140,28 @@ def test_a_plate_whose_width_is_given_is_checked_beside_the_hole() -> None:
     with pytest.raises(FieldErrors) as caught:
         ask(f"{PLUG}&py=5kip&plate2_width=3/4in")
     assert set(caught.value.messages) == {"plate2_width", "hole"}
+    with pytest.raises(FieldErrors):  # as wide as its hole, nothing is left either
+        ask(f"{PLUG}&py=5kip&plate2_width=13/16in")
+
+
+def test_each_plate_of_a_plug_is_named_as_itself() -> None:
+    found = ask(f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in")
+    named = {link.key: in_words(link.phrase) for link in found.links}
+    assert named["plate-gross"] == "plate lying down, pulled: yielding over 3 in"
+    assert named["plate2-gross"] == "other plate, pulled: yielding over 2 in"
+
+
+def test_the_largest_hole_goes_by_how_full_it_is() -> None:
+    """AISC 360 J2.3b, upper plate 3/4 in: 1/8 in over the least of 1-1/16, or 2-1/4 times the fill.
+
+    Filled 5/8 in 1-13/32 in, filled 3/4 in 1-11/16 in: both over 1-3/16.
+    """
+    plug = "joint=plug&plate=1/2in&plate2=3/4in&hole=1-1/8in&py=5kip"
+    for depth, most in (("5/8in", 1.40625), ("3/4in", 1.6875)):
+        sizes = ask(f"{plug}&depth={depth}").sizes
+        assert isinstance(sizes, PlugSizes)
+        assert sizes.most_hole is not None
+        assert sizes.most_hole / 0.0254 == pytest.approx(most)
 
 
 def test_plugs_keep_their_distance() -> None:

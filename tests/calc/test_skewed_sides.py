@@ -134,3 +134,16 @@ def test_a_thousand_tees_agree_with_the_triangle() -> None:
     near, far = skew_sides(job, 0.01, 0.01)
     assert throat_of_laid(near.laid_m, 60) == pytest.approx(near.throat_m)
     assert throat_of_laid(far.laid_m, 120) == pytest.approx(far.throat_m)
+
+
+def test_angles_at_the_ends_of_what_is_taken() -> None:
+    """Throat b cos(ψ/2); D1.1 Table 4.2 begins at 45° here."""
+    solid = wire_of("ER70S-6", "0.045in")
+    assert throat_of_laid(1.0, 0.5) == pytest.approx(0.99999048)
+    for laid, angle in ((0.0, 90.0), (-0.01, 90.0), (0.01, 0.0), (0.01, 180.0)):
+        with pytest.raises(OutOfRangeError):
+            throat_of_laid(laid, angle)
+    for angle in (45.0, 46.0):
+        assert root_loss(angle, solid, out_of_position=False) == 0.0
+        assert root_loss(angle, solid, out_of_position=True) is None
+    assert root_loss(60.0, solid, out_of_position=True) == 0.0

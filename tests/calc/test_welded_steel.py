@@ -1,9 +1,13 @@
 """The steel asked for: a certificate against its grade, the worst melt the grade allows."""
 
+from random import Random
+
 import pytest
 
 from beadwright.api import answer
 from beadwright.heating.heat_answer import HeatAnswer
+from beadwright.heating.steels import steel_of
+from beadwright.heating.welded_steel import AskedSteel, chosen_steel
 from beadwright.temperatures import to_fahrenheit
 from tests.told import in_words, told
 
@@ -159,3 +163,39 @@ def test_sheet_is_not_judged_by_what_is_for_plate() -> None:
     assert sheet.hardness.value is None
     assert in_words(sheet.hardness_refused) == "sheet, the formulas are for beads on plate"
     assert plate.hardness.value is not None
+
+
+_ASKED = {  # most of C, of Mn, Mn traded to, CE, alloys; by hand from the standards, 25.4 mm
+    "A36": (0.25, 1.20, 1.35, None, {}),
+    "A572-50": (0.23, 1.35, 1.60, None, {"v": 0.15}),
+    "A588": (0.20, 1.35, 1.50, None, {"cr": 0.70, "v": 0.10, "ni": 0.50, "cu": 0.40}),
+    "A500-B": (0.26, 1.35, 1.50, None, {}),
+    "S235JR": (0.17, 1.40, None, 0.35, {}),
+    "S355J2": (0.20, 1.60, None, 0.45, {}),
+}
+
+
+def test_a_thousand_certificates_against_a_plain_reading() -> None:
+    """A certificate in whole hundredths is of its grade or not; the seed is kept."""
+    rng, off = Random(3600), 0
+    for _ in range(1000):
+        name = rng.choice(sorted(_ASKED))
+        carbon, mn, top, cap, alloys = _ASKED[name]
+        x = {"c": rng.randint(8, 30), "mn": rng.randint(60, 170), "cr": rng.randint(0, 80),
+             "v": rng.randint(0, 16), "ni": rng.randint(0, 60), "cu": rng.randint(0, 50),
+             "mo": 0}  # fmt: skip
+        if rng.random() < 0.5:  # half the draw without alloys, or few would fit a cap
+            x |= dict.fromkeys(("cr", "v", "ni", "cu"), 0)
+        traded = 100 * mn
+        if top is not None:
+            traded = min(100 * top, 100 * mn + 6 * max(0, 100 * carbon - x["c"]))
+        ce_30 = 30 * x["c"] + 5 * x["mn"] + 6 * (x["cr"] + x["v"]) + 2 * (x["ni"] + x["cu"])
+        fits = x["c"] <= 100 * carbon + 1e-9 and x["mn"] <= traded + 1e-6
+        fits = fits and (cap is None or ce_30 < 3000 * cap + 15)  # printed to two places
+        fits = fits and all(x[key] <= 100 * most + 1e-9 for key, most in alloys.items())
+        grade = steel_of(name)
+        shares = {key: percent / 1e4 for key, percent in x.items()}
+        found = chosen_steel(AskedSteel(grade, "typical", shares), 0.0254, "us")
+        assert (found.off_grade is None) == fits, (name, x)
+        off += not fits
+    assert 200 < off < 800
