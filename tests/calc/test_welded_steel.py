@@ -165,7 +165,8 @@ def test_sheet_is_not_judged_by_what_is_for_plate() -> None:
     assert plate.hardness.value is not None
 
 
-_ASKED = {  # most of C, of Mn, Mn traded to, CE, alloys; by hand from the standards, 25.4 mm
+_ASKED: dict[str, tuple[float, float, float | None, float | None, dict[str, float]]] = {
+    # Most of C, of Mn, Mn traded to, CE, alloys; by hand from the standards, 25.4 mm
     "A36": (0.25, 1.20, 1.35, None, {}),
     "A572-50": (0.23, 1.35, 1.60, None, {"v": 0.15}),
     "A588": (0.20, 1.35, 1.50, None, {"cr": 0.70, "v": 0.10, "ni": 0.50, "cu": 0.40}),
