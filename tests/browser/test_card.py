@@ -41,8 +41,9 @@ SIZES = {"letter": (612, 792), "a4": (595, 842), "pocket": (288, 432)}
 
 @pytest.fixture(scope="module")
 def served(
-    chromium: Browser, tmp_path_factory: pytest.TempPathFactory
+    built_site: Path, chromium: Browser, tmp_path_factory: pytest.TempPathFactory
 ) -> Iterator[tuple[str, Page]]:
+    assert built_site.is_dir()  # the build brings the scripts of others that are copied here
     vendor: Path = tmp_path_factory.mktemp("vendor")
     copy_front_end(vendor)
     server = make_server("127.0.0.1", 0, create_app(vendor_dir=vendor), threaded=True)

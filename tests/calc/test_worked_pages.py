@@ -4,6 +4,7 @@ import pytest
 
 from beadwright.api import answer_json
 from beadwright.pages import PAGES
+from tests.calc.worked_card import CARD
 from tests.calc.worked_coupons import COUPONS
 from tests.calc.worked_heat import HEAT
 from tests.calc.worked_inspect import INSPECT
@@ -16,7 +17,7 @@ from tests.calc.worked_strength import STRENGTH
 from tests.calc.worked_supplies import SHOP, SUPPLIES
 
 WORKED = (
-    *LIST,
+    *CARD, *LIST,
     *STRENGTH, *LOADED, *HEAT, *COST, *SUPPLIES, *SHOP, *PASSES, *DIAL_IN, *INSPECT, *COUPONS,
 )  # fmt: skip
 
