@@ -18,6 +18,7 @@ from beadwright_build.vendor import copy_front_end
 from beadwright_site.app import create_app
 
 pypdfium2: Any = importlib.import_module("pypdfium2")  # it ships no types
+SQUARE = zxingcpp.barcode_formats_from_str("QRCode")
 
 JOBS = (
     "leg=5/16in&piece=Bracket MB-3&weld_mark=W1&revision=A&card_date=2026-11-28&proved_mark=C-12"
@@ -69,7 +70,7 @@ def test_a_card_is_one_page_and_its_code_opens_it(
         assert size == SIZES[paper]
         picture = printed[0].render(scale=200 / 72).to_numpy()
     # Lines of the drawing now and then pass for a code of bars: only square codes are looked for.
-    [code] = zxingcpp.read_barcodes(picture, formats=zxingcpp.BarcodeFormat.QRCode)
+    [code] = zxingcpp.read_barcodes(picture, formats=SQUARE)
     assert code.text.startswith(f"{base}/card/?")
     page.goto(code.text)  # the job opens again, as another hand's phone would
     again = page.locator("#sheet .joint").inner_text()
