@@ -14,6 +14,7 @@ export function asFault(error, url) {
   if (error instanceof Fault) return error;
   const name = error instanceof Error ? error.name : "";
   if (name === "QuotaExceededError") return new Fault("full", url);
+  if (name === "SecurityError") return new Fault("blocked", url);
   if (name === "AbortError" || name === "TimeoutError") return new Fault("slow", url);
   if (error instanceof TypeError) return new Fault("unreachable", url, error.message);
   return new Fault("broken", url, String(error));

@@ -7,23 +7,28 @@ import { dropDamaged } from "./store.js";
 
 /** @import { News } from "./complete.js" */
 
+/** What is stored, as read back: a store may take a file and lose it without a word. */
+async function whole() {
+  const state = await about();
+  if (!state.complete) throw new Fault("incomplete", "");
+  return state;
+}
+
 /** @type {Record<string, (tell: (news: News) => void) => Promise<object>>} */
 const REQUESTS = {
   ABOUT: about,
   ENSURE: async (tell) => {
     await ensureAll(tell);
-    return about();
+    return whole();
   },
   REPAIR: async (tell) => {
     const beat = setInterval(() => tell({ type: "progress", id: RELEASE.id }), BEAT_MS);
     const dropped = await dropDamaged().finally(() => clearInterval(beat));
     await ensureAll(tell);
-    return { ...(await about()), dropped };
+    return { ...(await whole()), dropped };
   },
   TAKE: async () => {
-    const state = await about();
-    // Looked at again at the last moment: the browser may have cleared storage since it was offered.
-    if (!state.complete) throw new Fault("incomplete", "");
+    const state = await whole(); // looked at again: storage may be cleared since it was offered
     await worker.skipWaiting();
     return state;
   },

@@ -2,13 +2,22 @@
 /* Answering the app's own requests from what is stored. */
 import { asFault } from "./fault.js";
 import { BASE, FILES, plain, worker } from "./release_list.js";
-import { obtain, ourResponse, storedFile } from "./store.js";
+import { STORE_MS, obtain, ourResponse, storedFile } from "./store.js";
 
 /** @import { ReleaseFile } from "./release_list.js" */
 
+/** The stored file, or none where the store fails or does not answer. @param {ReleaseFile} file
+ * @returns {Promise<Response | undefined>} */
+function fromStore(file) {
+  return new Promise((resolve) => {
+    const timer = setTimeout(resolve, STORE_MS);
+    storedFile(file).then(resolve, () => resolve(undefined)).finally(() => clearTimeout(timer));
+  });
+}
+
 /** @param {ReleaseFile} file */
 async function serve(file) {
-  const stored = await storedFile(file);
+  const stored = await fromStore(file);
   if (stored) return stored;
   try {
     return ourResponse(file, await obtain(file).bytes); // even when the phone is too full to keep it

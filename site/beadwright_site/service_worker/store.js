@@ -1,6 +1,7 @@
 // @ts-check
 /* The files stored on this phone, each under the SHA-256 of its bytes. */
 import { arriving, fetchChecked, sha256 } from "./download.js";
+import { Fault } from "./fault.js";
 import { BASE, RELEASE } from "./release_list.js";
 
 /** @import { ReleaseFile } from "./release_list.js" */
@@ -20,6 +21,17 @@ const blobKey = (sha256) => new URL(`__blob/${sha256}`, BASE).href;
 
 /** The hash a stored file is named by. @param {Request} request */
 const hashOf = (request) => request.url.slice(-HASH_LENGTH);
+
+/** A store that has not answered by then is gone on without. */
+export const STORE_MS = 5_000;
+
+/** @returns {Promise<Cache>} rejects with a Fault where the store does not answer */
+function opened() {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => reject(new Fault("silent", "store")), STORE_MS);
+    caches.open(BLOBS).then(resolve, reject).finally(() => clearTimeout(timer));
+  });
+}
 
 /** @param {ReleaseFile} file @param {BodyInit} body */
 export function ourResponse(file, body) {
@@ -43,7 +55,7 @@ export function obtain(file) {
   if (already) return already;
   const bytes = fetchChecked(file);
   const stored = bytes.then(async (sound) => {
-    const blobs = await caches.open(BLOBS);
+    const blobs = await opened();
     await blobs.put(blobKey(file.sha256), ourResponse(file, sound));
     return sound;
   }).finally(() => {
@@ -58,19 +70,19 @@ export function obtain(file) {
 
 /** The file as stored, if it is. @param {ReleaseFile} file */
 export async function storedFile(file) {
-  const blobs = await caches.open(BLOBS);
+  const blobs = await opened();
   return blobs.match(blobKey(file.sha256));
 }
 
 /** @returns {Promise<Set<string>>} */
 export async function storedHashes() {
-  const blobs = await caches.open(BLOBS);
+  const blobs = await opened();
   return new Set((await blobs.keys()).map(hashOf));
 }
 
 /** Drop every stored blob whose bytes are no longer what its name says. */
 export async function dropDamaged() {
-  const blobs = await caches.open(BLOBS);
+  const blobs = await opened();
   let dropped = 0;
   for (const request of await blobs.keys()) {
     const response = await blobs.match(request);
@@ -83,7 +95,7 @@ export async function dropDamaged() {
 /** Remove what this release does not use, in our own caches only. */
 export async function removeUnused() {
   const wanted = new Set(RELEASE.files.map((file) => file.sha256));
-  const blobs = await caches.open(BLOBS);
+  const blobs = await opened();
   for (const request of await blobs.keys()) {
     if (!wanted.has(hashOf(request))) await blobs.delete(request);
   }

@@ -6,6 +6,10 @@ import { offline } from "../offline/offline.js";
 
 /** @typedef {"idle" | "fetching" | "starting" | "ready" | "failed"} State */
 
+// What keeps a file from coming.
+const OF_FILES = new Set(["unreachable", "slow", "portal", "short", "missing", "server"]);
+// With these the worker may still start: from the network, or from what is stored.
+const GO_ON = new Set(["full", "silent", "incomplete"]);
 // A worker that crashes more often than this within the window will go on crashing.
 const RESTARTS = 3;
 const RESTART_WINDOW_MS = 60_000;
@@ -80,7 +84,9 @@ class Engine extends EventTarget {
     } catch (error) {
       const fault = asFault(error);
       const silent = fault.kind === "crash" || fault.kind === "broken";
-      return this.#fail(silent ? new Fault("nostart", fault.message) : fault);
+      // Files that could not be stored could not be read either: one fault, one reason.
+      const cause = OF_FILES.has(offline.state.fault?.kind ?? "") ? offline.state.fault : null;
+      return this.#fail(silent ? cause ?? new Fault("nostart", fault.message) : fault);
     }
     void this.#run();
   }
@@ -95,7 +101,7 @@ class Engine extends EventTarget {
     const fault = await offline.settled();
     offline.removeEventListener("change", mirror);
     const served = "serviceWorker" in navigator && navigator.serviceWorker?.controller;
-    if (fault && served && fault.kind !== "full") throw fault;
+    if (fault && served && !GO_ON.has(fault.kind)) throw fault;
   }
 
   async #run() {

@@ -1,5 +1,7 @@
 // @ts-check
 import { createStore, del, get, promisifyRequest, set } from "../../vendor/idb-keyval.js";
+import { Fault } from "../offline/fault.js";
+import { within } from "../offline/reach.js";
 import { askToKeep } from "../offline/lasting_storage.js";
 
 /** @typedef {{[name: string]: string}} Names */
@@ -8,6 +10,7 @@ import { askToKeep } from "../offline/lasting_storage.js";
 // Fixed names: what was kept must be found by every later release.
 export const store = createStore("beadwright", "kept");
 const SHOP = "shop";
+export const STORE_MS = 3_000; // a store that has not answered by then is gone on without
 const lastKey = (/** @type {string} */ page) => `last-${page}`;
 /** Where the first releases kept the last job of Dial in. */
 const OLD_LAST = "last-job";
@@ -33,12 +36,15 @@ class Kept {
   now = {};
   /** False where this browser stores nothing: it holds for the visit. */
   lasting = true;
+  /** The store did not answer, and what is in it was never read: it must not be written over. */
+  unread = false;
   ready = this.#read();
 
   async #read() {
     try {
-      this.now = names(await get(SHOP, store));
-    } catch {
+      this.now = names(await within(STORE_MS, get(SHOP, store)));
+    } catch (error) {
+      this.unread = error instanceof Fault; // it did not answer; else this browser stores nothing
       this.lasting = false;
     }
   }
@@ -49,18 +55,19 @@ class Kept {
     const all = { ...this.now, ...changes };
     this.now = Object.fromEntries(Object.entries(all).filter(([, text]) => text));
     if (first) void askToKeep().catch(() => null);
-    await this.#write(SHOP, this.now);
+    if (this.unread) this.lasting = false;
+    else await this.#write(SHOP, this.now);
   }
 
   /** Committed at once, in the same step as asked for: a page left right after loses nothing.
    * @param {string} key @param {unknown} value */
   async #write(key, value) {
     try {
-      await store("readwrite", (kept) => {
+      await within(STORE_MS, store("readwrite", (kept) => {
         kept.put(value, key);
         kept.transaction.commit();
         return promisifyRequest(kept.transaction);
-      });
+      }));
       this.lasting = true;
     } catch {
       this.lasting = false; // private mode or a full phone

@@ -1,7 +1,8 @@
 // @ts-check
 import { promisifyRequest } from "../../vendor/idb-keyval.js";
+import { within } from "../offline/reach.js";
 import { askToKeep } from "../offline/lasting_storage.js";
-import { store } from "./kept.js";
+import { STORE_MS, store } from "./kept.js";
 
 /** What to write by its name in the store; undefined takes it out. @typedef {[string, unknown][]} Rows */
 
@@ -37,9 +38,9 @@ export class Shelf {
   async all() {
     const range = IDBKeyRange.bound(this.prefix, `${this.prefix}\uffff`);
     try {
-      return await store("readonly", (kept) => promisifyRequest(kept.getAll(range)));
+      return await within(STORE_MS, store("readonly", (kept) => promisifyRequest(kept.getAll(range))));
     } catch {
-      return []; // this browser stores nothing
+      return []; // this browser stores nothing, or its store does not answer
     }
   }
 

@@ -73,12 +73,17 @@ class Offline extends EventTarget {
     if (this.#working || container() instanceof Fault) return;
     if (asked && this.state.kind === "none") this.#set({ kind: "checking" });
     await this.#work(async (worker) => {
+      let heard = false;
       for (let left = SILENT_TRIES; ; left -= 1) {
         try {
-          return await ask(worker, "ENSURE", (news) => this.#progress(news));
+          return await ask(worker, "ENSURE", (news) => {
+            heard = true;
+            this.#progress(news);
+          });
         } catch (error) {
           // The browser stops a worker that runs long. What came is kept; ask again.
-          if (!(error instanceof Fault && error.kind === "silent") || left <= 1) throw error;
+          const silent = error instanceof Fault && error.kind === "silent";
+          if (!silent || !heard || left <= 1) throw error;
         }
       }
     });
@@ -122,9 +127,11 @@ class Offline extends EventTarget {
       this.#set({ kind: "ready", percent: 100, about });
       this.dispatchEvent(new Event("stored"));
     } catch (error) {
-      const about = worker ? await ask(worker, "ABOUT").catch(() => null) : null;
+      const fault = asFault(error);
+      const answers = worker && fault.kind !== "silent";
+      const about = answers ? await ask(worker, "ABOUT").catch(() => null) : null;
       this.#working = false;
-      this.#fail(asFault(error), about ?? this.state.about);
+      this.#fail(fault, about ?? this.state.about);
     }
   }
 

@@ -3,6 +3,8 @@ import { Fault } from "./fault.js";
 import { ask } from "./ask_worker.js";
 import { SCRIPT, whatAnswers, within } from "./reach.js";
 
+// What browsers throw where the user has blocked what a site may store.
+const BLOCKED = new Set(["SecurityError", "NotSupportedError", "InvalidStateError"]);
 const REGISTER_MS = 60_000;
 const INSTALL_MS = 300_000; // the worker gives up on a dead signal long before
 
@@ -24,7 +26,7 @@ export async function register() {
   } catch (error) {
     if (error instanceof Fault) throw error;
     const kind = await whatAnswers();
-    const refused = error instanceof DOMException && error.name === "SecurityError";
+    const refused = error instanceof DOMException && BLOCKED.has(error.name);
     throw new Fault(kind ?? (refused ? "blocked" : "unreachable"), String(error));
   }
 }

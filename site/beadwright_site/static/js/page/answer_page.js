@@ -15,6 +15,7 @@ import { WeldList } from "../controls/weld_list.js";
 import { engine } from "../engine/engine.js";
 import { given } from "../kept/given.js";
 import { kept } from "../kept/kept.js";
+import { Address } from "./address.js";
 import { askPage } from "./asking.js";
 import { carry } from "./carry.js";
 import { put } from "./morph.js";
@@ -52,6 +53,7 @@ export class BeadAnswer extends HTMLElement {
   connectedCallback() {
     this.#gone = new AbortController();
     const { signal } = this.#gone;
+    this.address = new Address(signal);
     for (const Control of CONTROLS) new Control(this, signal);
     this.keeping = new Keeping(this, signal);
     this.addEventListener("change", (event) => this.#changed(event), { signal });
@@ -197,8 +199,7 @@ export class BeadAnswer extends HTMLElement {
     this.#putAnswer(answer, live);
     this.#state.settled(answer.ok);
     const { query } = answer;
-    const address = location.pathname + (query ? `?${query}` : "");
-    if (!bare) history.replaceState(history.state, "", address);
+    if (!bare) this.address?.show(query, live);
     this.dispatchEvent(new Event("shown"));
     if (!answer.ok) return showRefusals(this, answer.errors);
     delete this.dataset["refused"];

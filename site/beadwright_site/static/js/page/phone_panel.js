@@ -1,9 +1,13 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
+import { kept } from "../kept/kept.js";
 import { installHint, onInstallChange } from "../offline/home_screen.js";
 import { offline } from "../offline/offline.js";
 import { storyOf, updateStory, wordOf } from "./phone_words.js";
 import { megabytes } from "../offline/fault_words.js";
+
+const UNREAD = "The store on this phone does not answer: what your shop keeps here is not in these "
+  + "numbers. Close other tabs, then open the page anew.";
 
 /** Draws templates/_offline.html. As an element it finds itself again on every page shown. */
 class BeadOffline extends HTMLElement {
@@ -20,6 +24,7 @@ class BeadOffline extends HTMLElement {
     this.#panel.addEventListener("click", (event) => this.#tapped(event), { signal });
     // A page kept for going back must not come back with the panel open.
     document.addEventListener("turbo:before-cache", () => this.#panel.close(), { signal });
+    void kept.ready.then(draw);
     draw();
     offline.begin();
     engine.start();
@@ -53,8 +58,8 @@ class BeadOffline extends HTMLElement {
     const word = wordOf(keep, update, engine);
     this.#write("word", word.text);
     this.#part("word").dataset["tone"] = word.tone;
-    const story = storyOf(keep, engine);
-    this.#write("notice", story.notice);
+    const story = storyOf(keep, update, engine);
+    this.#write("notice", story.notice || (kept.unread ? UNREAD : ""));
     this.#write("story", story.text);
     this.#write("numbers", story.numbers);
     this.#write("small", story.small);

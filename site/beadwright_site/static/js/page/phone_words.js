@@ -7,6 +7,9 @@ import { longWord, shortWord } from "../offline/fault_words.js";
 /** @typedef {{state: string, detail: number | Fault | null}} EngineState */
 /** @typedef {"plain" | "ok" | "accent" | "stop"} Tone */
 
+/** Faults of files that the host no longer has. */
+const REPLACED = new Set(["changed", "missing", "incomplete"]);
+
 /**
  * The word in the header: what matters most right now.
  * @param {KeepState} keep @param {UpdateState} update @param {EngineState} engine
@@ -27,16 +30,20 @@ export function wordOf(keep, update, engine) {
 
 /**
  * What the panel says, and the notice over the page when the numbers do not follow.
- * @param {KeepState} keep @param {EngineState} engine
+ * @param {KeepState} keep @param {UpdateState} update @param {EngineState} engine
  * @returns {{text: string, numbers: string, notice: string, small: string}}
  */
-export function storyOf(keep, engine) {
+export function storyOf(keep, update, engine) {
+  // Where a whole newer release waits, that one mends it: no other button helps.
+  /** @param {Fault} one */
+  const told = (one) => (update.kind === "ready" && REPLACED.has(one.kind)
+    ? "A file of the release in use cannot be had any more. Tap Update." : longWord(one));
   const fault = engine.detail instanceof Fault ? engine.detail : null;
   const texts = {
     checking: "Looking at what is stored.",
     fetching: `Storing the app: ${keep.percent} %. Stay where there is signal.`,
     ready: `Works offline. All ${keep.about?.files ?? ""} files are stored and checked.`,
-    none: keep.fault ? longWord(keep.fault) : "",
+    none: keep.fault ? told(keep.fault) : "",
   };
   const numbers = {
     idle: "not started", fetching: "waiting for files", starting: "starting", ready: "running",
@@ -46,7 +53,7 @@ export function storyOf(keep, engine) {
   return {
     text: texts[keep.kind],
     numbers,
-    notice: fault ? longWord(fault) : "",
+    notice: fault ? told(fault) : "",
     small: [...new Set(faults.map((one) => one.message))].join(" · "),
   };
 }
