@@ -2,7 +2,7 @@
 import { Fault, asFault } from "./fault.js";
 import { ask } from "./ask_worker.js";
 import { Updates } from "./updates.js";
-import { activated, container, register } from "./registration.js";
+import { activated, container, hearInstall, register } from "./registration.js";
 
 /** @import { About, Progress } from "./ask_worker.js" */
 /**
@@ -51,7 +51,10 @@ class Offline extends EventTarget {
     const workers = container();
     if (workers instanceof Fault) return this.#set({ kind: "none", fault: workers });
     this.updates.reloadOnHandOver();
-    workers.addEventListener("message", ({ data }) => this.updates.hear(data));
+    workers.addEventListener("message", ({ data }) => {
+      hearInstall(data);
+      this.updates.hear(data);
+    });
     workers.startMessages();
     for (const [target, type] of /** @type {[EventTarget, string][]} */ ([
       [document, "visibilitychange"], [window, "pageshow"], [window, "focus"], [window, "online"],

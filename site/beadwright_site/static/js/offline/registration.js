@@ -6,6 +6,7 @@ import { SCRIPT, whatAnswers, within } from "./reach.js";
 // What browsers throw where the user has blocked what a site may store.
 const BLOCKED = new Set(["SecurityError", "NotSupportedError", "InvalidStateError"]);
 const REGISTER_MS = 60_000;
+const NEWS_MS = 1_000; // the reason may come after the end it explains
 const INSTALL_MS = 300_000; // the worker gives up on a dead signal long before
 
 /** The browser's service workers, or why there are none. @returns {ServiceWorkerContainer | Fault} */
@@ -18,8 +19,23 @@ export function container() {
   }
 }
 
+/** Why the first install failed, as its worker told. @type {Fault | null} */
+let told = null;
+
+/** News from a worker that installs. @param {{[key: string]: any}} news */
+export function hearInstall(news) {
+  if (news["type"] === "install-failed" && !news["replaces"]) told = new Fault(news["kind"], news["url"]);
+}
+
+/** @returns {Promise<Fault>} */
+async function installFault() {
+  if (!told) await new Promise((resolve) => setTimeout(resolve, NEWS_MS));
+  return told ?? new Fault("unreachable", "pages");
+}
+
 /** @returns {Promise<ServiceWorkerRegistration>} rejects with a Fault */
 export async function register() {
+  told = null;
   try {
     const asked = navigator.serviceWorker.register(SCRIPT, { updateViaCache: "none" });
     return await within(REGISTER_MS, asked);
@@ -38,7 +54,7 @@ export async function register() {
  */
 export async function activated(registration) {
   const first = registration.active ?? registration.waiting ?? registration.installing;
-  if (!first) throw new Fault("unreachable", "sw.js");
+  if (!first) throw await installFault();
   await within(INSTALL_MS, untilActive(first));
   // A forced reload bypasses the worker; from here on it serves the page again.
   if (!navigator.serviceWorker.controller) await ask(first, "CLAIM");
@@ -48,18 +64,14 @@ export async function activated(registration) {
 /** @param {ServiceWorker} worker @returns {Promise<void>} */
 function untilActive(worker) {
   return new Promise((resolve, reject) => {
-    let fault = new Fault("unreachable", "pages");
     const stop = new AbortController();
     const { signal } = stop;
     const look = () => {
       if (worker.state === "activated") resolve();
-      else if (worker.state === "redundant") reject(fault);
+      else if (worker.state === "redundant") void installFault().then(reject);
       else return;
       stop.abort();
     };
-    navigator.serviceWorker.addEventListener("message", ({ data }) => {
-      if (data?.type === "install-failed") fault = new Fault(data.kind, data.url);
-    }, { signal });
     worker.addEventListener("statechange", look, { signal });
     look();
   });
