@@ -1,12 +1,17 @@
 // @ts-check
-const REST_MS = 300; // browsers refuse more than some ten changes of the address a second
+// Browsers refuse more than 100 changes of the address in ten seconds: at most 50 are written at once
+// and, one a rest, 33 later.
+const SPAN_MS = 10_000;
+const AT_ONCE = 50;
+const REST_MS = 300;
 
 /** Writes the job into the address: at rest, never faster than the browser lets it be changed. */
 export class Address {
   /** @type {string | null} what is still to be written */
   #due = null;
   #path = location.pathname;
-  #last = -Infinity;
+  /** When it was written lately. @type {number[]} */
+  #times = [];
   #timer = 0;
 
   /** @param {AbortSignal} signal */
@@ -20,14 +25,15 @@ export class Address {
   show(query, moving) {
     this.#due = query;
     clearTimeout(this.#timer);
-    if (!moving && performance.now() - this.#last > REST_MS) this.#write();
+    this.#times = this.#times.filter((at) => performance.now() - at < SPAN_MS);
+    if (!moving && this.#times.length < AT_ONCE) this.#write();
     else this.#timer = setTimeout(() => this.#write(), REST_MS);
   }
 
   #write() {
     clearTimeout(this.#timer);
     if (this.#due === null || location.pathname !== this.#path) return; // or another page came
-    this.#last = performance.now();
+    this.#times.push(performance.now());
     try {
       history.replaceState(history.state, "", location.pathname + (this.#due && `?${this.#due}`));
       this.#due = null;
