@@ -68,6 +68,7 @@ def test_a_drag_sets_by_hand_and_all_else_follows(page: Page) -> None:
     page.mouse.up()
     expect(page.locator("#set-wfs .word")).to_have_text("by hand")
     expect(page.locator("#wfs")).to_have_value(re.compile(r"\d+in/min"))
+    expect(page).to_have_url(re.compile("wfs="))  # written when the finger rests
     for key in ("wfs", "volts", "travel"):
         expect(page.locator(f"#set-{key} [data-type]")).to_have_text(shown_by_core(page, key))
     assert units.read(asked(page)["wfs"], "wire_feed") < units.read("395in/min", "wire_feed")
