@@ -75,6 +75,9 @@ CHANGES: tuple[Change, ...] = (
             "Heat holds a certificate against the grade above it, written or not: Mn and alloys "
             "too. Past the grade, method B rules; a rich melt within it shows both codes' preheat.",
             "Strength says where a longer lap holds less by EN 1993-1-8 (past 450 throats).",
+            "A long drag no longer ends in “That broke”. “All files are stored” is said only after "
+            "they are read back, and what goes wrong is told by its one true reason everywhere. "
+            "A phone whose storage does not answer works on without it, and says so.",
         ),
     ),
     Change(
