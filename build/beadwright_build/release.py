@@ -22,6 +22,8 @@ from beadwright_build.scripts import bundle
 WORKER_SOURCE = Path(beadwright_site.__file__).parent / "service_worker" / "service_worker.js"
 WORKER = "sw.js"
 RUNTIME = "runtime/"
+SHEETS = "sheets/"
+"""Folder of the tables: with the runtime, since a first visit opens without them."""
 LIST = re.compile(r"/\*RELEASE\*/ (.*) /\*END\*/")
 
 Group = Literal["shell", "runtime"]
@@ -37,7 +39,7 @@ class ReleaseFile:
         bytes: Uncompressed size.
         gz_bytes: Size of the ``.gz`` copy, or None if there is none.
         type: Content type.
-        group: ``shell`` is installed whole; ``runtime`` follows, file by file.
+        group: ``shell`` is installed whole; ``runtime``, the tables with it, follows, file by file.
     """
 
     url: str
@@ -119,7 +121,7 @@ def _list(path: Path, site: Path) -> ReleaseFile:
         bytes=len(data),
         gz_bytes=copy.stat().st_size if copy.is_file() else None,
         type=content_type(path),
-        group="runtime" if name.startswith(RUNTIME) else "shell",
+        group="runtime" if name.startswith((RUNTIME, SHEETS)) else "shell",
     )
 
 

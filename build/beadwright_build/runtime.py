@@ -71,8 +71,11 @@ def prove_runtime(runtime: Path) -> None:
         raise BuildError(f"not compiled ahead:\n{seen['dataclass_sources'][0]}")
 
 
-DESK_ONLY = frozenset({"__main__", "burnoff_fit", "procedure_rows", "procedure_score"})
-"""Modules of the core for the terminal, for Method's tables and for benchmarks."""
+DESK_ONLY = frozenset({
+    "__main__", "burnoff_fit", "note_keys", "procedure_rows", "procedure_score", "settings_sheet",
+    "sheets", "sheets_words",
+})  # fmt: skip
+"""Modules of the core for the terminal, for Method's tables, for frozen sheets, for benchmarks."""
 
 
 def core_modules() -> list[str]:

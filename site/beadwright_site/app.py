@@ -27,6 +27,10 @@ def _answer(page: SitePage) -> Response:
     return _html(page.load().whole(request.query_string.decode("latin-1")))
 
 
+def _sheet(name: str) -> Response:
+    return _html(SITE_PAGES["sheets"].load().sheet(name))
+
+
 def create_app(*, vendor_dir: Path | None = None) -> Flask:
     """Return the app.
 
@@ -52,6 +56,10 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
             app.add_url_rule(
                 f"/static/css/{page.name}.css", f"{page.name}-css", partial(send_file, page.style)
             )
+
+    tables = SITE_PAGES["sheets"].load()
+    for name in tables.sheets():
+        app.add_url_rule(f"/sheets/{name}.html", f"sheet {name}", partial(_sheet, name))
 
     @app.get("/manifest.webmanifest")
     def manifest() -> Response:

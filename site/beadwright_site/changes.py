@@ -38,6 +38,8 @@ CHANGES: tuple[Change, ...] = (
             "they cost together, an order with the dial turned least, a quote.",
             "Coupons: the phone times the arc by ear or by your taps, and gives a beat to travel "
             "by. Nothing it hears is recorded or sent. Print the stack to weld a new wire in.",
+            "Tables, under More: settings by plate and position for one wire in one gas. Print the "
+            "sheet, hang it by the machine; tap a cell to open its job.",
             "Card prints one page for the next hand, Letter, A4 or pocket; its code opens the job. "
             "A shared link leaves out prices and names until you tick them.",
             "How close the plan comes to the printed rows is on Method.",

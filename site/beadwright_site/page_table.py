@@ -1,4 +1,4 @@
-"""Every page of the site in the order of the bar: those the core answers, two that ask nothing.
+"""Every page of the site in the order of the bar: those the core answers, three that ask nothing.
 
 A page's row stands in ``beadwright.pages``; the site's half of it is the folder ``pages/<page>/``,
 found by the page's name: ``page.py`` with its ``PAGE``, its form, its templates, its ``page.css``.
@@ -62,6 +62,7 @@ SITE_PAGES: Mapping[str, SitePage] = MappingProxyType(
         page.name: page
         for page in (
             *_answered(),
+            SitePage("sheets", "Tables", "sheets/"),
             SitePage("method", "Method", "method/"),
             SitePage("missing", "", "404.html"),
         )

@@ -58,7 +58,7 @@ def _adapters(stem: str) -> ModuleType:
 ROOMS = (
     "", "reading.", "process.", "joint.", "job.", "layers.", "setting.", "passes.", "heating.",
     "strength.", "inspection.", "money.", "supply.", "machine.", "power.", "coupons.",
-    "weld_list.",
+    "weld_list.", "sheets.",
 )  # fmt: skip
 """Where a module of the core may stand; no two have one name."""
 

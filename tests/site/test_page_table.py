@@ -15,7 +15,7 @@ from tests.site.page import elements, words
 
 def test_every_page_has_its_folder_and_no_folder_is_left() -> None:
     folders = {path.name for path in FOLDERS.iterdir() if (path / "page.py").is_file()}
-    assert folders == {module_name(name) for name in (*PAGES, "method", "missing")}
+    assert folders == {module_name(name) for name in (*PAGES, "sheets", "method", "missing")}
     for name, page in SITE_PAGES.items():
         assert page.load().name == name
 
@@ -26,7 +26,7 @@ def test_the_bar_names_every_page_once_four_in_it_the_rest_behind_its_button(
     """A gloved thumb hits no more than five."""
     bar = [e for e in elements(client.get("/").text) if "data-keys" in e.attrs]
     titles = [words(link) for link in bar]
-    assert titles == [*(page.title for page in PAGES.values()), "Method"]
+    assert titles == [*(page.title for page in PAGES.values()), "Tables", "Method"]
     assert [page.title for page in NAVIGATION.first] == ["Dial in", "Passes", "Heat", "Strength"]
 
 
@@ -52,7 +52,7 @@ def _referred_to(name: str) -> set[str]:
 
 def test_no_template_is_left_over() -> None:
     every = set(environment().list_templates())
-    used: set[str] = set()
+    used = _referred_to("sheets/settings-sheet.html")  # of the pages below Tables
     for page in SITE_PAGES.values():
         used |= _referred_to(f"{page.folder}/page.html")
     for name in PAGES:

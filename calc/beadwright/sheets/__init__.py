@@ -1,0 +1,1 @@
+"""Tables of settings by thickness and position, one for each wire, size and gas."""

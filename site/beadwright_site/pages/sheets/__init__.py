@@ -1,0 +1,1 @@
+"""Tables: the frozen sheets of settings, and the list of them."""
