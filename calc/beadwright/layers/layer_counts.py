@@ -15,8 +15,18 @@ _HALVINGS = 16
 tell [-]."""
 
 
+Tried = dict[float, list[Layer]]
+"""Layers already worked out for one region and its limits, by the scale of the limits."""
+
+
 def layers_of_count(
-    frame: Frame, limits: BeadLimits, count: int, *, groove: bool, around: bool
+    frame: Frame,
+    limits: BeadLimits,
+    count: int,
+    *,
+    groove: bool,
+    around: bool,
+    tried: Tried | None = None,
 ) -> list[Layer]:
     """Return layers with a given number of beads, holding the limits as nearly as they can.
 
@@ -26,24 +36,30 @@ def layers_of_count(
         count: Beads wanted, 1 or more [-].
         groove: As of ``fewest_layers`` [-].
         around: As of ``fewest_layers`` [-].
+        tried: Layers worked out for other counts, which this adds to: counts near one another
+            halve the range at mostly the same places [-].
 
     Raises:
         OutOfRangeError: If the count is below 1.
     """
     if count < 1:
         raise OutOfRangeError(f"count = {count} must be 1 or more")
+    tried = {} if tried is None else tried
     low, high = _SCALES
     found = [Layer(frame.bottom, frame.levels.levels[-1], 1)]
     for _ in range(_HALVINGS):
         middle = (low * high) ** 0.5
-        tried = fewest_layers(frame, limits.times(middle), groove=groove, around=around)
-        beads = sum(layer.beads for layer in tried)
+        layers = tried.get(middle)
+        if layers is None:
+            layers = fewest_layers(frame, limits.times(middle), groove=groove, around=around)
+            tried[middle] = layers
+        beads = sum(layer.beads for layer in layers)
         if beads == count:
-            return tried
+            return layers
         if beads > count:
             low = middle
         else:
-            high, found = middle, tried
+            high, found = middle, layers
     return _with_more(frame, found, count)
 
 

@@ -16,6 +16,10 @@ _AIMS: tuple[Aim, ...] = ("least-time", "least-heat")
 FARTHEST = 8
 """Beads more or fewer that are tried for a plan that holds [-]."""
 
+MOST_TRIED = 500
+"""Beads laid in all while a plan that holds is looked for [-]: thirty beads are tried eight either
+way; of hundreds, the next plan and the fewest, so that the answer comes at once."""
+
 
 @dataclass(frozen=True, slots=True)
 class Choice:
@@ -96,18 +100,27 @@ def _choice(
     )
 
 
-def nearest(found: PassPlan) -> Choice | None:
-    """Return the plan nearest in number of beads that holds, or None if none near does.
+def nearest(found: PassPlan, grounds: Grounds) -> Choice | None:
+    """Return the plan nearest in number of beads that holds, or None if none tried does.
+
+    The fewest beads are tried last, where a number was asked for.
 
     Args:
         found: A plan that does not hold [-].
+        grounds: What it has in common with plans of other counts [-].
     """
-    count, grounds = len(found.beads), Grounds(found.job, found.asked)
+    count, laid = len(found.beads), 0
     for step in range(1, FARTHEST + 1):
         for other in (count + step, count - step):
-            if 1 <= other <= MOST_BEADS:
+            if 1 <= other <= MOST_BEADS and laid < MOST_TRIED:
+                laid += other
                 plan = grounds.with_beads(other)
                 if plan.open and not plan.over:
                     hold = say("passes.hold", count=other)
                     return _choice(hold, {"passes": str(other)}, plan)
-    return None
+    if found.asked.count is None:
+        return None
+    fewest = grounds.with_beads(None)
+    if not fewest.open:
+        return None
+    return _choice(say("passes.hold", count=len(fewest.beads)), {"passes": ""}, fewest)

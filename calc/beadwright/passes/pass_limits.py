@@ -53,7 +53,8 @@ def widest(process: Process, most_m2: float) -> Widest:
         section = min(section, bead_section(laid, travel, process.job.wire.material))
     first: Widest | None = None
     for _ in range(_ROUNDS):
-        found = Widest(section, process.room(section), process.holds(section))
+        room = process.room(section)
+        found = Widest(section, room, process.holds(section, room))
         if found.holds:
             return found
         first = first or found

@@ -11,7 +11,7 @@ from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import fusing, of_side, position_limits
 from beadwright.layers.frame import Frame, frame_of
-from beadwright.layers.layer_counts import layers_of_count
+from beadwright.layers.layer_counts import Tried, layers_of_count
 from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
@@ -61,6 +61,8 @@ class _Ground:
     size: BeadLimits
     limits: BeadLimits
     sides: tuple[Frame, ...]
+    tried: tuple[Tried, ...]
+    """Of each side, the layers worked out so far; they serve other counts of beads."""
 
 
 @dataclass(frozen=True)
@@ -110,6 +112,7 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
         part: process_of(job, plan, part, asked.of(part)) for part in ("root", "fill", "cap")
     }
     size = position_limits(job, stringers=asked.stringers)
+    sides = tuple(frame_of(region) for region in plan.shape.regions)
     return _Ground(
         job=job,
         plan=plan,
@@ -117,7 +120,8 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
         processes=processes,
         size=size,
         limits=_held_by_runs(processes, plan.shape, size),
-        sides=tuple(frame_of(region) for region in plan.shape.regions),
+        sides=sides,
+        tried=tuple({} for _ in sides),
     )
 
 
@@ -164,8 +168,8 @@ def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
         return [fewest_layers(side, most, groove=groove, around=around) for side, most in sides]
     shares = _shared(count, [side.levels.area for side in ground.sides])
     return [
-        layers_of_count(side, most, share, groove=groove, around=around)
-        for (side, most), share in zip(sides, shares, strict=True)
+        layers_of_count(side, most, share, groove=groove, around=around, tried=tried)
+        for (side, most), share, tried in zip(sides, shares, ground.tried, strict=True)
     ]
 
 

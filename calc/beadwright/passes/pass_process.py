@@ -133,13 +133,13 @@ class Process:
         limit = Limit("travel-high", why, high=high, source="practice")
         return replace(room, window=replace(window, high=high, high_limit=limit))
 
-    def holds(self, section_m2: float) -> bool:
+    def holds(self, section_m2: float, room: FeedRoom) -> bool:
         """Return whether a bead leaves room, or a feed set by hand keeps its travel and heat.
 
         Args:
             section_m2: Its section, above zero [m²].
+            room: Its room, of ``room`` [-].
         """
-        room = self.room(section_m2)
         feed = self.by_hand.wire_feed_m_s
         if feed is None:
             return room.window.open and room.heat_fight is None

@@ -12,7 +12,7 @@ from beadwright.job.job import Job
 from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.passes.pass_beads import Asked, Bead, PassPlan
 from beadwright.passes.pass_choices import Choice, choices, nearest
-from beadwright.passes.pass_plan import pass_plan
+from beadwright.passes.pass_plan import Grounds
 from beadwright.passes.pass_remarks import pass_remarks
 from beadwright.passes.passes_query import PassesQuery
 from beadwright.results import Note, severest_first
@@ -72,9 +72,10 @@ def _worked(job: Job, asked: Asked) -> _Worked:
         if (job_then, asked_then) == (job, asked):
             return worked
     dialled = dial_in(job)
-    found = pass_plan(job, asked)
+    grounds = Grounds(job, asked)
+    found = grounds.with_beads(asked.count)
     holds = found.open and not found.over
-    near = None if holds else nearest(found)
+    near = None if holds else nearest(found, grounds)
     out = () if found.open else ways_out(job)
     notes = (*pass_remarks(found), *_of_joint(dialled))
     worked = _Worked(dialled, found, near, out, notes)
