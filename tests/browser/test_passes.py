@@ -78,6 +78,21 @@ def test_played_it_goes_from_the_first_bead_to_the_last_and_stops(running: Runni
     assert card(page).locator("h2").inner_text() == held
 
 
+def test_no_link_of_the_printed_example_can_be_tapped_once_the_job_asked_for_stands(
+    tab: Phone,
+) -> None:
+    """Parts put in a frame after the others keep their links held until then."""
+    tab.page.add_init_script(
+        "globalThis.open = []; document.addEventListener('shown', ({target}) => {"
+        " for (const link of document.querySelectorAll('bead-answer a[data-query]'))"
+        "  if (!link.closest('[inert]') && !link.dataset.query.includes('plate=3/4in'))"
+        "   globalThis.open.push(link.dataset.query); }, {capture: true})"
+    )
+    page = ready(tab, PATH)
+    expect(card(page)).to_contain_text(f"Bead {BEADS} of {BEADS}", timeout=READY_MS)
+    assert page.evaluate("open") == []
+
+
 def test_who_wants_no_motion_is_offered_steps_only(tab: Phone) -> None:
     tab.page.emulate_media(reduced_motion="reduce")
     page = ready(tab, PATH)

@@ -105,9 +105,10 @@ export class BeadAnswer extends HTMLElement {
     }
   }
 
-  /** @param {string[] | undefined} parts that stand now; undefined: all */
+  /** Links of a part that is put in a frame later are freed then, with it.
+   * @param {string[] | undefined} parts that stand now; undefined: all */
   #freeLinks(parts = this.#listed("parts") ?? []) {
-    for (const id of parts) {
+    for (const id of parts.filter((part) => !(part in this.#rest))) {
       for (const link of document.querySelectorAll(`#${id} a[inert]`)) link.removeAttribute("inert");
     }
   }
