@@ -84,7 +84,7 @@ NOTES = (
     ("leg=5/16in&weld_length=1in", "out", "four legs, 1-1/4 in", "weld_length"),
     ("leg=1/4in&weld_length=1in&pitch=6in", "stop", "under 1-1/2 in, the least", "weld_length"),
     # Grooves.
-    ("joint=v&plate=1/2in", "note", "prequalified detail B-U2-GF, but not for short", "angle"),
+    ("joint=v&plate=1/2in&backing=steel", "note", "detail B-U2a-GF, but not for short", "angle"),
     ("joint=v&plate=1/2in", "caution", "run the root pass in short circuit or pulse", "gap"),
     ("joint=v&gap=0", "stop", "not through until the back is gouged", "gap"),
     ("joint=v&angle=50", "caution", "groove angle 50° is under 60°", "angle"),

@@ -51,7 +51,7 @@ def test_far_too_many_beads_are_answered_with_the_fewest() -> None:
     assert len(there.found.beads) == 1
 
 
-@pytest.mark.parametrize("query", ["passes=400", "passes=399&joint=double-v&plate=3in"])
+@pytest.mark.parametrize("query", ["passes=400", "passes=399&joint=v&plate=3/4in"])
 def test_hundreds_of_beads_are_not_laid_sixteen_times(query: str) -> None:
     counts = looked_for(query)
     assert counts[-1] is None

@@ -15,6 +15,10 @@ from beadwright.tolerance import REL_TOL
 _DEGREES = 1e-6
 """Angles closer than this are equal [°]."""
 
+STRUCTURAL_FROM_M = 0.003
+"""Thinnest plate of AWS D1.1, 1/8 in (3 mm); thinner is sheet, and another code's [m]. Source: AWS
+D1.1:2020, scope, from memory."""
+
 
 def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
     """Yield the notes on a groove's preparation.
@@ -37,7 +41,7 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
             "root_face",
         )
     elif not job.backed and job.joint not in ("square", "corner"):
-        yield from _one_side(shape)
+        yield from _open_back(shape)
     if (
         shape.complete
         and abs(job.plate_m - job.plate2_m) > REL_TOL
@@ -61,9 +65,11 @@ def _square(job: Job, shape: JointShape) -> Iterator[Note]:
             "iso-9692-1",
             "plate",
         )
+    if not shape.gouged and job.thinner_m >= STRUCTURAL_FROM_M - REL_TOL:
+        yield Note("caution", say("job.through-from-one-side"), "aws-d1.1-through", "backing")
 
 
-def _one_side(shape: JointShape) -> Iterator[Note]:
+def _open_back(shape: JointShape) -> Iterator[Note]:
     if shape.gap_m > REL_TOL:
         yield Note("caution", say("job.open-root"), "practice", "gap")
     else:
@@ -92,6 +98,7 @@ def _detail(job: Job, shape: JointShape) -> Iterator[Note]:
     if not shape.complete and shape.root_face_m < detail.root_face_m - REL_TOL:
         off.append(_length_off("job.root-face-under", shape.root_face_m, detail.root_face_m))
         field = "root_face" if len(off) == 1 else field
+    ungouged = shape.complete and not (job.backed or shape.gouged)
     if off:
         yield Note(
             "caution",
@@ -99,6 +106,11 @@ def _detail(job: Job, shape: JointShape) -> Iterator[Note]:
             detail.source,
             field,
         )
+        if ungouged:
+            yield Note("caution", say("job.through-from-one-side"), "aws-d1.1-through", "backing")
+    elif ungouged:
+        told = say("job.detail-is-gouged", detail=detail.name)
+        yield Note("caution", told, "aws-d1.1-through", "backing")
     else:
         yield Note(
             "note",

@@ -141,7 +141,10 @@ def of_side(limits: BeadLimits, size: BeadLimits, side: int) -> BeadLimits:
     if side == 1:
         return limits
     return replace(
-        limits, root_m=min(size.root_m, LAYER_M), root_m2=limits.section_m2, root_least_m=0.0
+        limits,
+        root_m=min(size.root_m, limits.layer_m),
+        root_m2=limits.section_m2,
+        root_least_m=0.0,
     )
 
 
@@ -162,19 +165,30 @@ def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
     return open_root and falls
 
 
+def open_arc_falls(shape: JointShape) -> bool:
+    """Return whether an open arc falls through a root: a gap with nothing under it.
+
+    Source: common practice: spray and flux-cored wire hold their pool on a backing, or on edges
+    that all but touch and are gouged from the other side.
+
+    Args:
+        shape: The joint to scale [-].
+    """
+    if shape.backing or not shape.complete:
+        return False
+    return shape.gap_m > (BRIDGED_GAP_M + REL_TOL if shape.gouged else REL_TOL)
+
+
 def root_wants_backing(job: Job, shape: JointShape) -> bool:
     """Return whether a wire that only runs an open arc would have to bridge an open root.
 
-    Source: common practice: flux-cored wire holds its pool on a backing, or on edges that touch and
-    are gouged from the other side.
+    Source: ``open_arc_falls``.
 
     Args:
         job: The job [-].
         shape: Its joint to scale [-].
     """
-    if job.wire.traits.shorts or shape.backing or not shape.complete:
-        return False
-    return shape.gap_m > (BRIDGED_GAP_M + REL_TOL if shape.gouged else REL_TOL)
+    return not job.wire.traits.shorts and open_arc_falls(shape)
 
 
 def fewest_beads(job: Job, shape: JointShape, transfer: Transfer) -> int:

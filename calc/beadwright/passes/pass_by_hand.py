@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from beadwright.passes.pass_beads import Bead, Laid, PassPlan, of_beads
-from beadwright.passes.pass_process import Process
+from beadwright.passes.pass_process import BRIDGING_TRAVEL_M_S, Process
 from beadwright.phrases import Amount, Parameter, Phrase, say
 from beadwright.process.deposition import feed_for_travel
 from beadwright.process.positions import MOVER_PHRASES, TRAVEL_RANGE_M_S
@@ -97,7 +97,11 @@ def _travel(process: Process, bead: Bead, laid: Laid, wanted: float) -> Iterator
     """Travel set by hand that no mover holds, or that this bead cannot be filled at."""
     job, here = process.job, laid.travel_m_s
     slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.orientation]
-    if not slow * (1 - REL_TOL) <= wanted <= fast * (1 + REL_TOL):
+    bridging = BRIDGING_TRAVEL_M_S[job.travel_by]
+    if process.bridges and wanted > bridging * (1 + REL_TOL):
+        missed = say("passes.root-not-bridged", travel=Amount(bridging, "travel"))
+        yield _Out("travel", "travel", wanted, False, bridging, "bridging", missed, here)
+    elif not slow * (1 - REL_TOL) <= wanted <= fast * (1 + REL_TOL):
         below = wanted < slow
         edge = slow if below else fast
         mover, where = MOVER_PHRASES[job.travel_by], job.position.phrase

@@ -130,7 +130,7 @@ def _planned(ground: _Ground, count: int | None) -> PassPlan:
     job, plan, sides = ground.job, ground.plan, ground.sides
     layers = _layers(ground, count)
     beads = tuple(_beads(job, plan, ground.processes, sides, layers))
-    over = () if count is None else tuple(_over(job, plan.shape, sides, layers, ground.size))
+    over = () if count is None else tuple(_over(ground, layers))
     counts = tuple(len(side) for side in layers)
     return PassPlan(
         job=job,
@@ -154,8 +154,12 @@ def _held_by_runs(
     cap = fill
     if processes["cap"] != replace(processes["fill"], part="cap"):
         cap = widest(processes["cap"], size.section_m2).section_m2
-    held = fusing(size, shape, processes["root"].transfer, processes["fill"].transfer)
-    return replace(held, root_m2=root, section_m2=min(fill, cap))
+    return replace(_fused(processes, shape, size), root_m2=root, section_m2=min(fill, cap))
+
+
+def _fused(processes: Mapping[Part, Process], shape: JointShape, size: BeadLimits) -> BeadLimits:
+    """The limits of size, as an open root and short circuit narrow them."""
+    return fusing(size, shape, processes["root"].transfer, processes["fill"].transfer)
 
 
 def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
@@ -183,18 +187,15 @@ def _shared(count: int, areas: Sequence[float]) -> list[int]:
     return shares
 
 
-def _over(
-    job: Job,
-    shape: JointShape,
-    sides: Sequence[Frame],
-    layers: Sequence[Sequence[Layer]],
-    size: BeadLimits,
-) -> Iterator[int]:
-    """Numbers of the beads larger than the position allows."""
+def _over(ground: _Ground, layers: Sequence[Sequence[Layer]]) -> Iterator[int]:
+    """Numbers of the beads larger than the position allows, or thicker than the mode fuses."""
+    job, shape, size = ground.job, ground.plan.shape, ground.size
+    thin = _fused(ground.processes, shape, size)
     number = 0
-    for side, stack in zip(sides, layers, strict=True):
+    for at, (side, stack) in enumerate(zip(ground.sides, layers, strict=True), start=1):
+        most = of_side(thin, size, at)
         for layer in stack:
-            fits = holds(side, layer, size, root=layer is stack[0], around=shape.round)
+            fits = holds(side, layer, most, root=layer is stack[0], around=shape.round)
             if job.is_fillet and sum(each.beads for each in stack) == 1:
                 # The code limits a single pass by its leg, not by layer and width.
                 fits = shape.section_m2 <= size.root_m2 * (1 + 1e-9)

@@ -12,6 +12,7 @@ from beadwright.layers.bead_limits import (
     BRIDGE_M,
     COLD_LAP_M,
     bridges,
+    open_arc_falls,
     root_wants_backing,
     shorted_root,
 )
@@ -187,6 +188,8 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     refused = None
     if own.transfer is not None:
         refused = transfer_refused(job.wire, job.gas, job.position, transfer)
+    if part == "root" and own.transfer == "spray" and open_arc_falls(shape):
+        refused = refused or say("passes.spray-root-falls")
     if part == "root" and root_wants_backing(job, shape):
         refused = say("passes.root-wants-backing", kind=job.wire.traits.phrase)
     return Process(

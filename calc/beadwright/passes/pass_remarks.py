@@ -6,7 +6,8 @@ from collections.abc import Callable, Iterator, Mapping
 from itertools import groupby
 from types import MappingProxyType
 
-from beadwright.passes.pass_beads import Laid, PassPlan, of_beads
+from beadwright.layers.bead_limits import COLD_LAP_M
+from beadwright.passes.pass_beads import Bead, Laid, PassPlan, of_beads
 from beadwright.passes.pass_by_hand import by_hand_remarks
 from beadwright.passes.pass_process import Part
 from beadwright.phrases import Amount, say
@@ -66,9 +67,22 @@ def _blocked(found: PassPlan) -> Iterator[Note]:
 def _too_large(found: PassPlan) -> Iterator[Note]:
     if not found.over:
         return
-    orientation = found.job.position.phrase
-    told = say("passes.too-large", beads=of_beads(found.over), orientation=orientation)
-    yield Note("out", told, "aws-d1.1-5.1", "passes")
+    thick = {bead.number for bead in found.beads if bead.number in found.over and _cold(bead)}
+    if thick:
+        most = Amount(COLD_LAP_M, "leg")
+        told = say("passes.short-too-thick", beads=of_beads(sorted(thick)), most=most)
+        yield Note("out", told, "practice", "passes")
+    large = [number for number in found.over if number not in thick]
+    if large:
+        orientation = found.job.position.phrase
+        told = say("passes.too-large", beads=of_beads(large), orientation=orientation)
+        yield Note("out", told, "aws-d1.1-5.1", "passes")
+
+
+def _cold(bead: Bead) -> bool:
+    """Whether a bead in short circuit is thicker than what fuses."""
+    shorted = bead.laid is not None and bead.laid.transfer == "short"
+    return shorted and bead.slot.thickness_m > COLD_LAP_M + REL_TOL
 
 
 def _travel(found: PassPlan) -> Iterator[Note]:

@@ -10,6 +10,9 @@ ROWS: tuple[Row, ...] = (
      "uncoated steel sheet, 41.82 lb/ft² per inch; gauges 3 and 7 from memory", "found"),
     ("aws-d1.1-details", "AWS D1.1:2020", "Figures 5.1 and 5.2, prequalified joint details",
      "from memory"),
+    ("aws-d1.1-through", "AWS D1.1:2020", "5.4.1 and Figure 5.1, complete joint penetration on a "
+     "backing or gouged from the back (2000 edition found second-hand: Miller, Carefully Evaluate "
+     "Code Requirements)", "from memory"),
     ("aws-d1.1-bevels", "AWS D1.1:2020", "Figure 5.1, TC-U4a-GF and B-U4b-GF",
      "found second-hand"),
     ("aisc-pjp-details", "AISC Manual", "prequalified joints, BTC-P4-GF and BTC-P5-GF", "found"),

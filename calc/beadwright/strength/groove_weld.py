@@ -182,7 +182,8 @@ def groove_notes(task: StrengthTask, sizes: GrooveSizes) -> Iterator[Note]:
         yield Note("stop", say("strength.filler-under", filler=Amount(task.filler_pa, "stress")),
                    source, "filler_strength")  # fmt: skip
     if not task.job.is_double and not task.job.backed:
-        yield Note("caution", say("strength.groove-root"), source, "backing")
+        root = say("strength.groove-root")
+        yield Note("caution", root, source if task.european else "aws-d1.1-through", "backing")
     elif task.job.is_double:
         yield Note("caution", say("strength.groove-gouged"), source, "joint")
 

@@ -23,6 +23,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "job.not-as-detail": "Not as prequalified detail {detail}: {off:; }. Qualify it by test.",
         "job.as-detail": "Prepared as prequalified detail {detail}, but not for short circuit.",
+        "job.detail-is-gouged": (
+            "Cut as detail {detail}, which is gouged from the back. From one side it is not "
+            "prequalified: complete joint penetration only after back-gouging, from a backing, or "
+            "by a qualified procedure."
+        ),
+        "job.through-from-one-side": (
+            "From one side: complete joint penetration only after back-gouging, from a backing, "
+            "or by a qualified procedure."
+        ),
         "job.angle-under": "groove angle {angle:g} is under {edge:g}",
         "job.angle-over": "groove angle {angle:g} is over {edge:g}",
         "job.gap-over": "gap {length} is over {edge}",

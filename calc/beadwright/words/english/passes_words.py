@@ -23,6 +23,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{beads}: larger, thicker or wider than one bead may be {orientation}. Take more "
             "passes."
         ),
+        "passes.short-too-thick": (
+            "{beads}: in short circuit thicker than {most}, over which it may lie without fusing. "
+            "Take more passes."
+        ),
         "passes.travel-too-slow": (
             "{beads}: travel is slower than the {travel} {mover} holds {orientation}. Take more "
             "passes, or more feed."
@@ -49,6 +53,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "passes.travel-wants-feed": "it wants {feed} of wire, and {why}",
         "passes.root-wants-backing": (
             "{kind} wire does not hold an open root; lay it on a backing"
+        ),
+        "passes.spray-root-falls": (
+            "spray falls through an open root; run it in short circuit or pulse, or weld on a "
+            "backing"
         ),
         "passes.root-not-bridged": "faster than {travel} the bead misses the edges of an open root",
         "passes.fewest": "Fewest",

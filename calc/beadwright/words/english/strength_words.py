@@ -119,8 +119,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "one. Take a stronger wire."
         ),
         "strength.groove-root": (
-            "Counted as welded through. From one side that is so on a backing, after gouging to "
-            "sound metal and welding the back, or by a procedure qualified for it."
+            "Counted as welded through. From one side: complete joint penetration only after "
+            "back-gouging, from a backing, or by a qualified procedure."
         ),
         "strength.groove-gouged": (
             "Counted as welded through. That is so after gouging the first side's root to sound "

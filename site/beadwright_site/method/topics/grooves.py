@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from beadwright import units
+from beadwright.job.groove_remarks import STRUCTURAL_FROM_M
 from beadwright.job.joint_conflicts import MOST_BEVEL_DEG
 from beadwright.job.preparations import DETAILS, MELTED_FACE_M
 from beadwright.joint.groove_rules import MINIMUM_THROAT_M
@@ -112,12 +113,16 @@ def details_table() -> Table:
             )
             for (joint, case), detail in DETAILS.items()
         ),
-        ("aws-d1.1-details", "aws-d1.1-bevels", "aisc-pjp-details"),
+        ("aws-d1.1-details", "aws-d1.1-bevels", "aws-d1.1-through", "aisc-pjp-details"),
         f"Angles may be 10° wider; a bevel is no flatter than {MOST_BEVEL_DEG:g}°. Cut into the "
         "upright plate of a tee, else into the thinner. A "
         f"depth given is cut part way, unless it leaves a root face to {_inches(MELTED_FACE_M)}: "
-        "that is melted or gouged through.",
+        "that is melted or gouged through. The details with an open root are gouged from the back; "
+        f"from one side, in plate from {STRUCTURAL_FROM_M * 1e3:g} mm (1/8 in), complete joint "
+        "penetration counts only after that, from a backing, or by a qualified procedure.",
         (
+            "groove_remarks.STRUCTURAL_FROM_M",
+            "groove_remarks.preparation_remarks",
             "preparations.DETAILS",
             "preparations.detail_of",
             "preparations.groove_of",
