@@ -130,9 +130,9 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("who", "Who, on what", "machine welder coupon"),
         ("readings", "Timed, read, gauged, weighed",
          "marked arc_time meter_amps meter_volts arc_volts leg_seen leg2_seen face convexity "
-         "penetration_seen weight_before weight_after burst_length burst_time flow_seen clean_time "
-         "count_odd"),
-        ("job", "The joint", f"{_JOINT} position wire dia gas transfer travel_by units"),
+         "throat_seen penetration_seen weight_before weight_after burst_length burst_time "
+         "flow_seen clean_time count_odd"),
+        ("job", "The joint", f"{_JOINT} position passes wire dia gas transfer travel_by units"),
         ("set", "Set on the machine", "wfs volts travel ctwd"),
     ),
     "card": _groups(

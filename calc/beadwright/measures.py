@@ -131,6 +131,8 @@ MEASURES: Mapping[str, Measure] = MappingProxyType(
             Measure("area", "m²", _unit("in²", EXACT_INCH_M**2, 4), _unit("mm²", MM_M**2, 1)),
             Measure("time", "s", _unit("min", MINUTE_S, 1), _unit("min", MINUTE_S, 1),
                     (_unit("h", HOUR_S, 2), _unit("s", 1, 0))),
+            Measure("seconds", "s", _unit("s", 1, 1, "sec"), _unit("s", 1, 1, "sec"),
+                    (_unit("min", MINUTE_S, 2), _unit("h", HOUR_S, 2))),
             Measure("angle", "°", _unit("°", 1, 0), _unit("°", 1, 0)),
             Measure("count", "", _unit("", 1, 0), _unit("", 1, 0)),
             # Money is a bare number in whatever the shop counts in; prices are money per unit.

@@ -2,8 +2,15 @@
 
 from __future__ import annotations
 
+import re
+
 from beadwright.coupons.coupons_page import coupons_answer
-from beadwright_site.pages.coupons.view import pace_of, setting_rows
+from beadwright_site.pages.coupons.view import (
+    beads_of,
+    coupon_facts_of,
+    pace_of,
+    setting_rows,
+)
 
 JOB = "plate=1/4in&leg=1/4in&wire=ER70S-6&dia=0.045in&gas=90/10"
 
@@ -23,3 +30,25 @@ def test_the_beat_counts_in_the_units_shown() -> None:
     found = pace_of(coupons_answer(f"{JOB}&travel=15in/min&marked=4in"))
     assert (found.beads, found.length, found.names) == ("6.3500", "101.60", "1/4 in,1/2 in")
     assert pace_of(coupons_answer(f"{JOB}&units=si")).names == "5 mm,10 mm"
+
+
+LAP = "joint=lap&plate=1/4in&leg=1/4in&wire=ER70S-6&dia=0.045in&gas=90/10"
+
+
+def test_several_beads_are_drawn_and_one_is_not() -> None:
+    drawn = beads_of(coupons_answer(f"{LAP}&passes=3"))
+    assert drawn is not None
+    assert len(drawn.drawing.beads) == 3
+    assert drawn.words.startswith("3 beads")
+    assert beads_of(coupons_answer(LAP)) is None
+    assert beads_of(coupons_answer(f"{LAP}&passes=60")) is None  # lighter than any arc lays
+
+
+def test_penetration_and_flow_stand_beside_what_is_planned() -> None:
+    found = {fact.name: fact for fact in coupon_facts_of(
+        coupons_answer(f"{JOB}&penetration_seen=0.06in&flow_seen=15ft3/h"))}  # fmt: skip
+    assert found["penetration past the root"].value == "0.060 in"
+    assert re.fullmatch(r"0\.0\d+ to 0\.\d+ in planned", found["penetration past the root"].room)
+    assert found["gas flow"].value == "15 ft³/h"
+    assert found["gas flow"].room.endswith("planned: outside")
+    assert not list(coupon_facts_of(coupons_answer(JOB)))

@@ -65,7 +65,7 @@ def _proofs(records: Iterable[CouponRecord], dialled: DialIn, found: PassPlan) -
             read = read_page(CouponsQuery, record.query, None)
         except FieldErrors:
             continue  # kept by another version, or by a hand: it proves nothing
-        then = dial_in(read.job)
+        then = dial_in(read.job, read.passes)
         feed = then.settings.wire_feed.value
         if feed is None or not _same_weld(read.job, dialled.job):
             continue

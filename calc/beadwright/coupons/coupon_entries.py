@@ -36,12 +36,12 @@ class CouponEntries:
     )
     arc_time: float | None = optional(
         Measured(
-            "time",
+            "seconds",
             "2s",
             "30min",
             "shorter is all start and stop, longer is no coupon",
             label="Arc time",
-            help="time the arc burned over the marked length: 31s",
+            help="time the arc burned over the marked length, one bead: 31s",
         )
     )
     meter_amps: float | None = optional(
@@ -99,6 +99,14 @@ class CouponEntries:
     face: float | None = optional(
         Measured("leg", *_SIZES, label="Face width", help="width of the face from toe to toe")
     )
+    throat_seen: float | None = optional(
+        Measured(
+            "leg",
+            *_SIZES,
+            label="Throat measured",
+            help="by a throat gauge, root to the middle of the face; instead of convexity",
+        )
+    )
     penetration_seen: float | None = optional(
         Measured(
             "leg",
@@ -106,14 +114,21 @@ class CouponEntries:
             "1in",
             "no wire arc bites deeper",
             label="Penetration, cut and etched",
-            help="depth melted below the plate's surface, where the coupon was cut and etched",
+            help="past the root of a fillet, below the surface of a butt, cut and etched",
         )
     )
     weight_before: float | None = optional(
-        Measured("mass", *_WEIGHED, label="Weight before", help="weight of the coupon before")
+        Measured(
+            "mass", *_WEIGHED, label="Weight before", help="weight of the coupon before the bead"
+        )
     )
     weight_after: float | None = optional(
-        Measured("mass", *_WEIGHED, label="Weight after", help="weight after, slag and spatter off")
+        Measured(
+            "mass",
+            *_WEIGHED,
+            label="Weight after",
+            help="weight after that bead, slag and spatter off",
+        )
     )
     burst_length: float | None = optional(
         Measured(
@@ -127,7 +142,7 @@ class CouponEntries:
     )
     burst_time: float | None = optional(
         Measured(
-            "time",
+            "seconds",
             "2s",
             "2min",
             "shorter cannot be timed, longer wastes wire",

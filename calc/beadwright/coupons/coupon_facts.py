@@ -7,6 +7,7 @@ from math import radians, sin
 
 from beadwright.coupons.coupon_entries import CouponEntries
 from beadwright.job.job import Job
+from beadwright.joint.fillet_joints import fillet_face, fillet_throat
 from beadwright.joint.fillets import REINFORCED_OVER_FLAT, face_section
 from beadwright.process.burnoff import constants_of
 from beadwright.process.deposition import deposition_efficiency
@@ -55,7 +56,7 @@ def as_published(job: Job) -> Job:
     return replace(job, wire=replace(job.wire, own=None))
 
 
-def coupon_facts(job: Job, seen: CouponEntries) -> CouponFacts:
+def coupon_facts(job: Job, seen: CouponEntries, passes: int | None = None) -> CouponFacts:
     """Return what a coupon says against print.
 
     Source: each published model is asked for the same weld: ``burnoff``, ``deposition``,
@@ -64,15 +65,16 @@ def coupon_facts(job: Job, seen: CouponEntries) -> CouponFacts:
     Args:
         job: The job welded; what is set by hand is what was set on the machine [-].
         seen: What the machine showed and what was measured [-].
+        passes: Beads it was laid in; None: as planned [-].
     """
     plain = as_published(job)
-    planned = dial_in(plain)
+    planned = dial_in(plain, passes)
     feed = _feed(planned, seen)
     volts = _arc_volts(planned, seen)
     travel = _travel(seen)
     melting, share = _melting(planned, seen, feed, volts)
     laid = _laid(seen)
-    own_pace = dial_in(replace(plain, by_hand=replace(plain.by_hand, travel_m_s=None)))
+    own_pace = dial_in(replace(plain, by_hand=replace(plain.by_hand, travel_m_s=None)), passes)
     asked = job.by_hand.travel_m_s or own_pace.settings.travel.value
     return CouponFacts(
         melting=melting,
@@ -153,13 +155,17 @@ def _crown(
 ) -> float | None:
     """Section as welded over the flat one, over what the tables give for this wire.
 
-    By the convexity and the face measured; without them by what was laid and the legs.
+    By the throat, or by the convexity and the face; without them by what was laid and the legs.
     """
     job = planned.job
     if not job.is_fillet or seen.leg_seen is None or planned.plan.passes > 1:
         return None
-    flat = seen.leg_seen * (seen.leg2_seen or seen.leg_seen) * sin(radians(job.skew_deg)) / 2
-    if seen.convexity is not None and seen.face is not None:
+    leg, leg2 = seen.leg_seen, seen.leg2_seen or seen.leg_seen
+    flat = leg * leg2 * sin(radians(job.skew_deg)) / 2
+    if seen.throat_seen is not None:
+        over = seen.throat_seen - fillet_throat(leg, leg2, job.skew_deg)
+        section = flat + face_section(fillet_face(leg, leg2, job.skew_deg), over)
+    elif seen.convexity is not None and seen.face is not None:
         section = flat + face_section(seen.face, seen.convexity)
     elif travel is not None and feed is not None:
         rate = laid

@@ -22,6 +22,7 @@ from beadwright.coupons.learned_numbers import (
 )
 from beadwright.coupons.next_coupon import NextCoupon, heat_mix, next_coupon
 from beadwright.job.page_query import PageAnswered, read_page
+from beadwright.passes.pass_beads import Asked, PassPlan
 from beadwright.passes.pass_plan import pass_plan
 from beadwright.phrases import say
 from beadwright.process.deposition import deposition_efficiency
@@ -73,10 +74,14 @@ class CouponsAnswer(PageAnswered):
         """Return the stack of coupons for this wire and gas; worked out when asked."""
         return tuple(coupon_stack(self.query.typed))
 
+    def beads(self) -> PassPlan:
+        """Return the beads of the job, with the shop's own numbers; worked out when asked."""
+        return pass_plan(self.dialled.job, Asked(self.query.passes))
+
     def travels(self) -> tuple[float, ...]:
         """Return the travel of each bead in welding order [m/s]; empty if none is planned."""
         if self.dialled.plan.passes > 1:
-            beads = pass_plan(self.dialled.job).beads
+            beads = self.beads().beads
             return tuple(bead.laid.travel_m_s for bead in beads if bead.laid is not None)
         travel = self.dialled.settings.travel.value
         return () if travel is None else (travel,)
@@ -107,15 +112,15 @@ def coupons_answer(query: str, kept: Mapping[str, Any] | None = None) -> Coupons
     read = read_page(CouponsQuery, query, kept)
     read.check()
     job = as_published(read.job)
-    published = dial_in(job)
+    published = dial_in(job, read.passes)
     records, numbers = _learned(read, published)
     low, typical, high = deposition_efficiency(job.wire, job.gas, published.plan.transfer)
     own = own_numbers_of(numbers, job.wire, job.gas, (high - low) / 2 / typical)
-    dialled = dial_in(replace(job, wire=replace(job.wire, own=own)))
+    dialled = dial_in(replace(job, wire=replace(job.wire, own=own)), read.passes)
     answer = CouponsAnswer(
         page="coupons",
         query=read,
-        facts=coupon_facts(read.job, read.seen),
+        facts=coupon_facts(read.job, read.seen, read.passes),
         records=records,
         elsewhere=len(read.coupons or ()) - len(records),
         numbers=numbers,

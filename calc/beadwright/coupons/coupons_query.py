@@ -8,12 +8,14 @@ from typing import Any
 
 from marshmallow import ValidationError
 
+from beadwright import units
 from beadwright.coupons.coupon_entries import CouponEntries
 from beadwright.coupons.coupon_records import CouponRecord, CouponRecordsError, read_records
 from beadwright.errors import FieldErrors
 from beadwright.job.page_query import PageQuery
+from beadwright.joint.fillet_joints import fillet_throat
 from beadwright.reading.entries import optional, part
-from beadwright.reading.fields import QueryField
+from beadwright.reading.fields import QueryField, WholeNumber
 
 
 class RecordsField(QueryField[tuple[CouponRecord, ...]]):
@@ -35,6 +37,15 @@ class CouponsQuery(PageQuery):
     """The Coupons page's query: its keys besides the job's [SI]."""
 
     seen: CouponEntries = part(CouponEntries)
+    passes: int | None = optional(
+        WholeNumber(
+            1,
+            150,
+            label="Beads it is laid in",
+            help="beads the joint is laid in, all of one size; blank: as planned",
+            blank="as planned",
+        )
+    )
     coupons: tuple[CouponRecord, ...] | None = optional(
         RecordsField(label="Kept coupons", help="kept coupons as JSON, as the export file has them")
     )
@@ -68,3 +79,23 @@ class CouponsQuery(PageQuery):
             yield "arc_time", "What was laid a minute needs the arc time as well."
         if seen.convexity is not None and seen.face is None and seen.convexity > 0:
             yield "face", "Convexity needs the face width beside it."
+        yield from self._throat_conflicts()
+
+    def _throat_conflicts(self) -> Iterator[tuple[str, str]]:
+        seen = self.seen
+        if seen.throat_seen is None or not self.job.is_fillet:
+            return
+        if seen.convexity is not None:
+            yield "throat_seen", "Type the convexity or the throat, not both: each gives the other."
+        if seen.leg_seen is None:
+            yield "leg_seen", "The throat needs the leg beside it."
+            return
+        leg, leg2 = seen.leg_seen, seen.leg2_seen or seen.leg_seen
+        flat = fillet_throat(leg, leg2, self.job.skew_deg)
+        if seen.throat_seen <= flat / 4:
+            told = units.written(flat, "leg", self.job.units)
+            yield (
+                "throat_seen",
+                f"Under a flat face these legs have a throat of {told}: a quarter of it leaves no "
+                "metal. Measure both again.",
+            )

@@ -29,7 +29,7 @@ def new_record(query: str, kept: Mapping[str, Any] | None, key: str, made: str) 
     read = read_page(CouponsQuery, query, kept)
     read.check()
     job, seen = read.job, read.seen
-    facts = coupon_facts(job, seen)
+    facts = coupon_facts(job, seen, read.passes)
     if not any(of(facts) is not None for of in OF.values()):
         raise FieldErrors(
             {"arc_time": ["Nothing to learn from yet: time it, read the amps, gauge it or weigh "

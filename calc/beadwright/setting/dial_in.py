@@ -122,15 +122,16 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
     )
 
 
-def dial_in(job: Job) -> DialIn:
+def dial_in(job: Job, passes: int | None = None) -> DialIn:
     """Return the settings for a job, each with low, set and high, and what follows from them.
 
     Source: the modules it calls; every quantity names its own.
 
     Args:
         job: The job as read by ``job_query.read_query`` [-].
+        passes: Passes asked for, all of one size, 1 or more; None: the fewest [-].
     """
-    plan = make_plan(job)
+    plan = make_plan(job, passes)
     settings, point, travel = settings_of(job, plan)
     outcome = None
     if point is not None and travel is not None:

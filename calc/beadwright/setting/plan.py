@@ -156,7 +156,7 @@ def planned_transfer(job: Job) -> tuple[Transfer, Phrase, Phrase | None]:
     return "short", refusal, None
 
 
-def make_plan(job: Job) -> Plan:
+def make_plan(job: Job, passes: int | None = None) -> Plan:
     """Return the plan with the fewest passes that leaves room, or one that is shut.
 
     If the mode is not asked for and an open arc leaves no room, short circuit is tried.
@@ -164,27 +164,34 @@ def make_plan(job: Job) -> Plan:
 
     Args:
         job: The job [-].
+        passes: Passes asked for, all of one size, 1 or more; None: the fewest [-].
     """
+
+    def planned(of: Job, mode: Transfer, why: Phrase, no: Phrase | None) -> Plan:
+        return _plan_for(of, mode, why, no, passes)
+
     transfer, reason, refused = planned_transfer(job)
-    plan = _plan_for(job, transfer, reason, refused)
+    plan = planned(job, transfer, reason, refused)
     hot = transfer in ("spray", "globular")
     thick = job.thinner_m > COLD_LAP_M * SAME_PLATE  # short circuit may lie on it without fusing
     if not hot or thick or job.transfer != "auto" or not job.wire.traits.shorts:
         return plan
     cooler = say("setting.mode-leaves-no-room", mode=MODE_PHRASES[transfer])
     free = replace(job, by_hand=ByHand())
-    opens = plan.open if job == free else _plan_for(free, transfer, reason, refused).open
+    opens = plan.open if job == free else planned(free, transfer, reason, refused).open
     if opens and plan.open:
         return plan
-    short = _plan_for(job, "short", cooler, None)
+    short = planned(job, "short", cooler, None)
     if opens:
         return short if short.open else plan
-    if short.open or _plan_for(free, "short", cooler, None).open:
+    if short.open or planned(free, "short", cooler, None).open:
         return short
     return plan
 
 
-def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | None) -> Plan:
+def _plan_for(
+    job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | None, asked: int | None
+) -> Plan:
     """The plan in one mode: the fewest passes that keep every limit and what is fixed by hand."""
     shape, wanted = joint_shape(job)
     tip = job.by_hand.tip_to_work_m or tip_to_work(job.wire, transfer)[1]
@@ -197,7 +204,8 @@ def _plan_for(job: Job, transfer: Transfer, reason: Phrase, refused: Phrase | No
     first: Plan | None = None
     open_: Plan | None = None
     fewest = fewest_beads(job, shape, transfer)
-    for passes in range(fewest, max(fewest, MOST_PASSES) + 1):
+    counts = range(fewest, max(fewest, MOST_PASSES) + 1) if asked is None else (asked,)
+    for passes in counts:
         section = shape.section_m2 / passes
         run = Run(
             job=job,

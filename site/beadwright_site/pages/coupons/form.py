@@ -14,7 +14,7 @@ SET = ("wfs", "volts", "travel", "ctwd")
 WHO = ("machine", "welder", "coupon")
 TIMED = ("marked", "arc_time")
 SHOWN = ("meter_amps", "meter_volts", "arc_volts")
-GAUGED = ("leg_seen", "leg2_seen", "face", "convexity", "penetration_seen")
+GAUGED = ("leg_seen", "leg2_seen", "face", "convexity", "throat_seen", "penetration_seen")
 WEIGHED = ("weight_before", "weight_after")
 CHECKED = ("burst_length", "burst_time", "flow_seen", "clean_time")
 MEASURED = (*TIMED, *SHOWN, *GAUGED, *WEIGHED, *CHECKED, "coupon", "count_odd")
@@ -39,7 +39,9 @@ def coupons_form(filling: Filling, found: CouponsAnswer | None) -> PageForm:
     return PageForm(
         (
             entry_group("who", "Who, on what", entries(WHO)),
-            entry_group("job", "The joint", asked_entries(fields, JOB_KEYS)),
+            entry_group(
+                "job", "The joint", [*asked_entries(fields, JOB_KEYS), form.entry("passes")]
+            ),
             entry_group(
                 "set", "Set on the machine", [fields[key] for key in SET],
                 "Blank: the settings above were set.",

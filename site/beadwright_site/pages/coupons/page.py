@@ -9,6 +9,7 @@ from beadwright.words.wording import worded
 from beadwright_site.drawings.coupon_drawing import draw_fit
 from beadwright_site.pages.coupons.form import MEASURED, coupons_form
 from beadwright_site.pages.coupons.view import (
+    beads_of,
     coupon_facts_of,
     headline_of,
     log_rows,
@@ -38,6 +39,7 @@ def _view(answered: Answered[CouponsAnswer]) -> PageView:
                 "own": found.own.text if found.own is not None else "",
                 "transfer": found.dialled.plan.transfer,
                 "pace": pace_of(found),
+                "beads": beads_of(found),
             },
             "measured": lambda: {"facts": tuple(coupon_facts_of(found))},
             "numbers": lambda: {"rows": tuple(number_rows(found)), "plot": draw_fit(found)},

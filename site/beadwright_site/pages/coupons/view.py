@@ -5,13 +5,17 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
+from beadwright import units
 from beadwright.coupons.coupon_records import CouponRecord
 from beadwright.coupons.coupon_stack import StackCoupon
 from beadwright.coupons.coupons_page import NAMES, CouponsAnswer
 from beadwright.coupons.learned_numbers import LearnedNumber
+from beadwright.joint.joints import Dimension
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead
 from beadwright.phrases import say
+from beadwright.results import Quantity
 from beadwright.words.wording import worded
+from beadwright_site.drawings.passes_drawing import PassDrawing, draw_passes
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
@@ -96,6 +100,33 @@ def pace_of(found: CouponsAnswer) -> Pace:
     return Pace(beads, f"{1000 * found.paced_m():.2f}", steps, names)
 
 
+@dataclass(frozen=True, slots=True)
+class BeadsDrawn:
+    """The beads of a coupon laid in more than one.
+
+    Attributes:
+        drawing: The joint to scale, every bead in its place.
+        words: How many, and what the settings above are of.
+    """
+
+    drawing: PassDrawing
+    words: str
+
+
+def beads_of(found: CouponsAnswer) -> BeadsDrawn | None:
+    """Return the drawing of the beads, or None where one is planned or none can be laid."""
+    count = found.dialled.plan.passes
+    if count == 1 or not found.dialled.open:
+        return None
+    beads = found.beads()
+
+    def write(dimension: Dimension) -> str:
+        return units.show(dimension.value_m, "leg", found.units)
+
+    drawing = draw_passes(beads, len(beads.beads), write)
+    return BeadsDrawn(drawing, f"{len(beads.beads)} beads, numbered as laid. Settings are of each.")
+
+
 def _shown(value: float | None, measure: str, found: CouponsAnswer) -> str:
     return "–" if value is None else written(value, measure, found.units)
 
@@ -115,8 +146,24 @@ def coupon_facts_of(found: CouponsAnswer) -> Iterator[Fact]:
         yield Fact(f"{100 * (facts.crown - 1):+.0f} %", "weld metal in that leg, over print")
     if facts.meter_v is not None:
         yield Fact(f"{facts.meter_v:+.1f} V", "machine's meter, over the arc")
+    seen, planned = found.query.seen, found.published.outcome
+    if seen.penetration_seen is not None and planned is not None:
+        yield _beside_plan(seen.penetration_seen, planned.penetration, found)
+    if seen.flow_seen is not None and planned is not None:
+        yield _beside_plan(seen.flow_seen, planned.gas_flow, found)
     if found.query.seen.burst_time is not None and facts.feed_m_s is not None:
         yield Fact(written(facts.feed_m_s, "wire_feed", system), "wire feed, as timed")
+
+
+def _beside_plan(seen: float, plan: Quantity, found: CouponsAnswer) -> Fact:
+    """What was measured, with the room it has in the plan."""
+    value, name = written(seen, plan.measure, found.units), plan.name[0].lower() + plan.name[1:]
+    if plan.low is None or plan.high is None:
+        return Fact(value, name)
+    low = units.show(plan.low, plan.measure, found.units)
+    room = f"{low} to {written(plan.high, plan.measure, found.units)}"
+    tone = "planned" if plan.low <= seen <= plan.high else "planned: outside"
+    return Fact(value, name, f"{room} {tone}")
 
 
 def _against(share: float | None) -> str:
