@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Mapping
 from typing import Any
 
@@ -10,10 +9,8 @@ import pytest
 
 from beadwright.api import answer_json
 from beadwright.card.card_page import card_answer
-from beadwright.card.card_proof import proofs_of
 from beadwright.card.card_query import PAPERS
 from beadwright.card.card_report import card_report
-from beadwright.coupons.new_record import new_record
 from beadwright.errors import FieldErrors
 from beadwright.heating.heat_page import heat_answer, heat_of
 from beadwright.inspection.inspect_page import limits_of
@@ -22,7 +19,6 @@ from beadwright.inspection.weld_readings import WeldReadings
 from beadwright.passes.passes_page import passes_answer, passes_of
 
 JOB = "plate=1/4in&leg=1/4in"
-WELDED = f"{JOB}&marked=8in&arc_time=40s&meter_amps=330A&coupon=C-12&welder=Ann"
 
 
 def told(query: str) -> Mapping[str, Any]:
@@ -90,37 +86,3 @@ def test_the_limits_follow_what_it_is_judged_by(accept: str) -> None:
     assert {check.state for check in card.limits} == {"unknown"}
     weld = inspected(card.query.job, WeldReadings(read_by="along"))
     assert tuple(limits_of(weld, card.query.accept, across=True)) == card.limits
-
-
-def records(*queries: str) -> str:
-    """Kept coupons as the phone gives them."""
-    kept = [
-        new_record(query, None, f"key{at}", f"2026-11-{10 + at}T08:00:00Z").plain()
-        for at, query in enumerate(queries)
-    ]
-    return json.dumps(kept)
-
-
-def test_only_a_coupon_of_this_weld_at_these_settings_is_offered() -> None:
-    coupons = records(
-        WELDED,
-        WELDED.replace("plate=1/4in", "plate=3/8in"),
-        f"{WELDED}&position=1F",
-        f"{WELDED}&gas=75/25",
-        f"{WELDED}&wfs=200in/min&volts=19V&transfer=short",
-        WELDED.replace("C-12", "C-13"),
-    )
-    card = card_answer(JOB, {"coupons": coupons})
-    assert [proof.mark for proof in card.proofs] == ["C-13", "C-12"]  # the newest first
-    assert card.proofs[0].record.welder == "Ann"
-    assert proofs_of((), card.dialled, card.found) == ()
-    assert not card.proved
-    assert card_answer(f"{JOB}&proved_mark=C-12").proved
-
-
-def test_a_coupon_at_other_volts_proves_nothing() -> None:
-    volts = card_answer(JOB).dialled.settings.volts.value
-    assert volts is not None
-    for off, proved in ((0.9, True), (-0.9, True), (1.2, False), (-1.2, False)):
-        coupons = records(f"{WELDED}&volts={volts + off:.2f}V")
-        assert bool(card_answer(JOB, {"coupons": coupons}).proofs) is proved, off

@@ -10,7 +10,8 @@ import pytest
 from beadwright.api import answer, answer_json
 from beadwright.money.cost_ways import planned_ways
 from beadwright.pages import PAGES
-from beadwright.weld_list.list_page import ListAnswer, called, heaviest, hottest, worst_checks
+from beadwright.weld_list.list_page import ListAnswer
+from beadwright.weld_list.list_rows import called, heaviest, hottest, worst_checks
 
 BRACKET = "tee,3/8in,5/16in,6in"
 
@@ -68,13 +69,14 @@ def test_totals_are_the_sums_of_the_lines_on_their_own() -> None:
     assert [p.name for p in found.packages] == [
         "ER70S-6 0.045in", "ER70S-6 0.035in", "90/10", "75/25"]  # fmt: skip
     assert found.packages[0].amount == pytest.approx(40 * (ways[0].bought_kg + ways[2].bought_kg))
-    assert called(heaviest(found.rows) or found.rows[1]) == "c"
-    hot = hottest(found.rows)
+    heavy, hot = heaviest(found.counted), hottest(found.counted)
+    assert heavy is not None
+    assert called(heavy) == "c"
     heats = [each.ways[0].dialled.outcome for each in alone]
     assert hot is not None
-    assert max(h.heat.value or 0 for h in heats if h) == pytest.approx(
-        hot.weld.first.dialled.outcome.heat.value  # type: ignore[union-attr]
-    )
+    outcome = hot.weld.first.dialled.outcome
+    assert outcome is not None
+    assert max(h.heat.value or 0 for h in heats if h) == pytest.approx(outcome.heat.value)
 
 
 def test_a_line_that_cannot_be_read_is_kept_with_its_reason_and_the_rest_counts() -> None:
@@ -104,7 +106,7 @@ def test_what_another_page_asks_of_its_one_weld_is_not_lent_to_the_list() -> Non
 
 def test_the_worst_weld_is_told_for_the_machine_and_what_needs_preheat_is_named() -> None:
     found = listed(f"thin,lap,10ga,,6in,1\nthick,tee,2in,5/8in,12in,1\nmore,{BRACKET}")
-    worst = {check.key: called(row) for row, check in worst_checks(found.rows)}
+    worst = {check.key: called(row) for row, check in worst_checks(found.counted)}
     amps = {called(row): row.weld.circuit.load.current_a for row in found.rows if row.weld}
     assert worst["current"] == max(amps, key=lambda name: amps[name])
     told = [note["text"] for note in answer_json("list", urlencode({
@@ -147,4 +149,4 @@ def test_an_empty_list_counts_nothing() -> None:
     found = listed("")
     assert (found.rows, found.totals, found.packages, found.quotes) == ((), (), (), ())
     assert found.order.places == ()
-    assert heaviest(found.rows) is None is hottest(found.rows)
+    assert heaviest(found.counted) is None is hottest(found.counted)

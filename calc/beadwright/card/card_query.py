@@ -22,9 +22,6 @@ Paper = Literal["letter", "a4", "pocket"]
 
 PAPERS: tuple[Paper, ...] = ("letter", "a4", "pocket")
 
-NAME_KEYS = ("written_by", "proved_by")
-"""Keys that hold people's names."""
-
 PASSES_KEYS = ("passes", "bead", "root_transfer", "root_wfs", "root_volts", "cap_wfs", "cap_volts")
 HEAT_KEYS = (
     "steel", "melt", "c", "mn", "si", "cr", "mo", "v", "ni", "cu", "b", "nb", "preheat_code",

@@ -8,7 +8,6 @@ from typing import Any
 
 from beadwright.errors import FieldErrors
 from beadwright.job.page_query import PageAnswered, read_page
-from beadwright.machine.check import Check
 from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
 from beadwright.phrases import Amount, say
 from beadwright.reading.fields import QueryField
@@ -16,26 +15,16 @@ from beadwright.reading.queries import split_query
 from beadwright.results import Note, severest_first
 from beadwright.typed_number import short
 from beadwright.weld_list.list_query import ListQuery
+from beadwright.weld_list.list_rows import CountedRow, ListRow, called, counted_rows
 from beadwright.weld_list.list_totals import Package, WayTotal, asked_packages, way_totals
 from beadwright.weld_list.listed_weld import Keys, ListedWeld, held_keys, listed_weld, shared_keys
 from beadwright.weld_list.quote import BATCHES, Quoted, quoted_batch
 from beadwright.weld_list.weld_lines import MOST_LINES, WeldLine, WeldLines, read_lines
 from beadwright.weld_list.weld_order import Changes, Setup, changes, weld_order
 
-
-@dataclass(frozen=True, slots=True)
-class ListRow:
-    """A line of the list with what the pages say of it.
-
-    Attributes:
-        line: The line.
-        weld: Its welds, or None where it cannot be read.
-        wrong: Why it cannot be read; empty where it can.
-    """
-
-    line: WeldLine
-    weld: ListedWeld | None
-    wrong: str = ""
+FEED_STEP_M_S, VOLTS_STEP_V = 0.0021, 0.5
+"""Steps a dial is turned by: 5 in/min of feed, half a volt (common practice). Two welds whose
+settings round to one step are welded at one setting."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -88,9 +77,9 @@ class ListAnswer(PageAnswered):
         return self.query.currency
 
     @property
-    def counted(self) -> tuple[ListRow, ...]:
+    def counted(self) -> tuple[CountedRow, ...]:
         """The lines that could be read, in their order."""
-        return tuple(row for row in self.rows if row.weld is not None)
+        return counted_rows(self.rows)
 
     @property
     def missing(self) -> int:
@@ -98,7 +87,7 @@ class ListAnswer(PageAnswered):
         return len(self.rows) - len(self.counted)
 
     @property
-    def in_order(self) -> tuple[ListRow, ...]:
+    def in_order(self) -> tuple[CountedRow, ...]:
         """The lines that could be read, in the order to weld them."""
         counted = self.counted
         return tuple(counted[place] for place in self.order.places)
@@ -119,7 +108,7 @@ def list_answer(query: str, kept: Mapping[str, Any] | None = None) -> ListAnswer
     held = held_keys(kept or {})
     found = read_lines(query_read.lines or "")
     rows = tuple(_row(line, shared, held) for line in found.lines)
-    welds = [row.weld for row in rows if row.weld is not None]
+    welds = [row.weld for row in counted_rows(rows)]
     totals = way_totals(welds)
     return ListAnswer(
         page="list",
@@ -140,7 +129,7 @@ def _row(line: WeldLine, shared: Keys, held: Keys) -> ListRow:
     if line.number > MOST_LINES:
         return ListRow(line, None, f"A list counts up to {MOST_LINES} lines; begin a second one.")
     try:
-        return ListRow(line, listed_weld(line, shared, held))
+        return CountedRow(line, listed_weld(line, shared, held))
     except FieldErrors as error:
         return ListRow(line, None, _reason(error.messages))
 
@@ -167,10 +156,11 @@ def _setup(weld: ListedWeld) -> Setup:
     return Setup(
         wire=(job.wire.type.name, job.wire.size, job.gas.name),
         position=job.position_name,
-        # To the steps of a dial: 5 in/min of feed, half a volt.
-        dial=(round((settings.wire_feed.value or 0.0) / 0.0021), round(
-            2 * (settings.volts.value or 0.0))),
-    )  # fmt: skip
+        dial=(
+            round((settings.wire_feed.value or 0.0) / FEED_STEP_M_S),
+            round((settings.volts.value or 0.0) / VOLTS_STEP_V),
+        ),
+    )
 
 
 def _quotes(total: WayTotal, query: ListQuery) -> tuple[Quoted, ...]:
@@ -179,7 +169,8 @@ def _quotes(total: WayTotal, query: ListQuery) -> tuple[Quoted, ...]:
 
 
 def _notes(query: ListQuery, found: WeldLines, rows: Sequence[ListRow]) -> Iterator[Note]:
-    missing = sum(row.weld is None for row in rows)
+    counted = counted_rows(rows)
+    missing = len(rows) - len(counted)
     if missing:
         yield Note("out", say("weld_list.missing", count=missing), field="lines")
     if not rows:
@@ -187,7 +178,7 @@ def _notes(query: ListQuery, found: WeldLines, rows: Sequence[ListRow]) -> Itera
     if found.passed_over:
         names = tuple(short(name) for name in found.passed_over)
         yield Note("note", say("weld_list.columns-passed-over", names=names), field="lines")
-    yield from _of_welds([row for row in rows if row.weld is not None])
+    yield from _of_welds(counted)
     if not query.margin:
         yield Note("note", say("weld_list.no-margin"), field="margin")
     yield Note("note", say("weld_list.order-rule"), "practice")
@@ -197,20 +188,10 @@ def _notes(query: ListQuery, found: WeldLines, rows: Sequence[ListRow]) -> Itera
         yield Note("caution", say(INVENTED_IN_USE, keys=names), "invented")
 
 
-def called(row: ListRow) -> str:
-    """Return what a line's weld is called: its name, else its place.
-
-    Args:
-        row: The line [-].
-    """
-    return row.line.name or f"line {row.line.number}"
-
-
-def _of_welds(counted: Sequence[ListRow]) -> Iterator[Note]:
+def _of_welds(counted: Sequence[CountedRow]) -> Iterator[Note]:
     warm: dict[float, list[str]] = {}
     unknown: list[str] = []
     for row in counted:
-        assert row.weld is not None  # those that were counted have one
         kelvin = row.weld.preheat_k
         if kelvin is not None:
             warm.setdefault(kelvin, []).append(called(row))
@@ -224,7 +205,6 @@ def _of_welds(counted: Sequence[ListRow]) -> Iterator[Note]:
         yield Note("caution", say("weld_list.preheat-not-known", names=tuple(unknown)))
     said: dict[Note, list[str]] = {}
     for row in counted:
-        assert row.weld is not None  # as above
         heat = row.weld.heat
         pulled = heat.distortion.notes if heat is not None else ()
         for note in dict.fromkeys((*row.weld.first.dialled.notes, *pulled)):
@@ -233,52 +213,3 @@ def _of_welds(counted: Sequence[ListRow]) -> Iterator[Note]:
     for note, names in said.items():
         told = say("weld_list.of-welds", names=tuple(names), said=note.phrase)
         yield Note(note.level, told, note.source)
-
-
-def worst_checks(rows: Sequence[ListRow]) -> tuple[tuple[ListRow, Check], ...]:
-    """Return what machine and circuit must carry: of each check the weld that asks most of it.
-
-    Args:
-        rows: Lines of a list [-].
-    """
-    worst: dict[str, tuple[ListRow, Check]] = {}
-    for row in rows:
-        for check in row.weld.circuit.checks if row.weld is not None else ():
-            held = worst.get(check.key)
-            if held is None or _strain(check) > _strain(held[1]):
-                worst[check.key] = row, check
-    return tuple(worst.values())
-
-
-def _strain(check: Check) -> float:
-    """How much of a limit is used."""
-    return check.asked / check.limit if check.limit else float("inf")
-
-
-def heaviest(rows: Sequence[ListRow]) -> ListRow | None:
-    """Return the line with most weld metal in one weld; None for an empty list.
-
-    Args:
-        rows: Lines of a list [-].
-    """
-    return max((row for row in rows if row.weld), key=_metal_of_one, default=None)
-
-
-def hottest(rows: Sequence[ListRow]) -> ListRow | None:
-    """Return the line with most heat input; None for an empty list.
-
-    Args:
-        rows: Lines of a list [-].
-    """
-    return max((row for row in rows if row.weld), key=_heat, default=None)
-
-
-def _metal_of_one(row: ListRow) -> float:
-    assert row.weld is not None  # only those with one are asked
-    return row.weld.first.way.metal_kg / row.weld.first.dialled.job.welds
-
-
-def _heat(row: ListRow) -> float:
-    assert row.weld is not None  # only those with one are asked
-    outcome = row.weld.first.dialled.outcome
-    return (outcome.heat.value or 0.0) if outcome is not None else 0.0

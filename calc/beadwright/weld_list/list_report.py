@@ -6,14 +6,8 @@ from collections.abc import Iterator
 
 from beadwright import units
 from beadwright.reports import Shown, Tree, figures, same, shown
-from beadwright.weld_list.list_page import (
-    ListAnswer,
-    ListRow,
-    called,
-    heaviest,
-    hottest,
-    worst_checks,
-)
+from beadwright.weld_list.list_page import ListAnswer
+from beadwright.weld_list.list_rows import ListRow, called, heaviest, hottest, worst_checks
 from beadwright.weld_list.list_totals import Package, WayTotal
 from beadwright.weld_list.quote import Quoted
 from beadwright.weld_list.weld_lines import COLUMNS, line_cells, written_lines
@@ -25,7 +19,7 @@ def list_report(answer: ListAnswer) -> Tree:
     Args:
         answer: The answer [-].
     """
-    heavy, hot = heaviest(answer.rows), hottest(answer.rows)
+    heavy, hot = heaviest(answer.counted), hottest(answer.counted)
     return {"answer": {
         "currency": answer.currency,
         "lines": len(answer.rows),
@@ -42,7 +36,7 @@ def list_report(answer: ListAnswer) -> Tree:
             {"weld": called(row), **same(check, "key", "held"),
              "asked": Shown(check.asked, check.measure), "limit": Shown(check.limit, check.measure),
              "text": check.phrase}
-            for row, check in worst_checks(answer.rows)
+            for row, check in worst_checks(answer.counted)
         ],
         "order": {
             "welds": map(called, answer.in_order),

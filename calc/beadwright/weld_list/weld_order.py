@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Hashable, Sequence
+from collections.abc import Hashable, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
@@ -132,9 +132,8 @@ def _exact(kinds: Sequence[Setup]) -> tuple[Setup, ...]:
 
 def _nearest(kinds: Sequence[Setup]) -> tuple[Setup, ...]:
     """An order of many set-ups: all of one wire, of those all of one position, as first met."""
-    wires = _first_met(kinds, lambda kind: kind.wire)
     found = list[Setup]()
-    for wire in wires:
+    for wire in dict.fromkeys(kind.wire for kind in kinds):
         left = [kind for kind in kinds if kind.wire == wire]
         while left:
             last = found[-1] if found else left[0]
@@ -143,7 +142,3 @@ def _nearest(kinds: Sequence[Setup]) -> tuple[Setup, ...]:
             found.extend(sorted(group, key=lambda kind: kind.dial != last.dial))
             left = [kind for kind in left if kind not in group]
     return tuple(found)
-
-
-def _first_met(kinds: Sequence[Setup], of: Callable[[Setup], Hashable]) -> list[Hashable]:
-    return list(dict.fromkeys(of(kind) for kind in kinds))

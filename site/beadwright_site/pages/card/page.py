@@ -19,7 +19,7 @@ from beadwright_site.pages.card.view import (
     settings_of,
 )
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
-from beadwright_site.parts.job_card import job_card
+from beadwright_site.parts.job_card import weld_line
 from beadwright_site.parts.shared_link import shared_query
 
 
@@ -32,7 +32,7 @@ def _sheet(answered: Answered[CardAnswer]) -> dict[str, Any]:
         "paper": found.query.paper,
         "tight": is_tight(found),
         "says": says,
-        "joint": job_card(found.dialled).joint,
+        "joint": weld_line(found.dialled),
         "drawing": picture_of(found),
         "settings": settings_of(found),
         "rows": tuple(part_rows(found)),
@@ -48,24 +48,21 @@ def _sheet(answered: Answered[CardAnswer]) -> dict[str, Any]:
 
 
 def _proofs(answered: Answered[CardAnswer]) -> dict[str, Any]:
-    rows = [
-        (
-            f"{each.mark or 'A coupon'}, {each.record.made[:10]}",
-            query_of({
-                **answered.typed,
-                "proved_mark": each.mark or f"of {each.record.made[:10]}",
-                "proved_by": each.record.welder,
-                "proved_on": each.record.made[:10],
-            }),
-        )
-        for each in answered.found.proofs
-    ]  # fmt: skip
+    rows = list[tuple[str, str]]()
+    for each in answered.found.proofs:
+        day = each.record.made[:10]
+        proof = {
+            "proved_mark": each.mark or f"of {day}",
+            "proved_by": each.record.welder,
+            "proved_on": day,
+        }
+        rows.append((f"{each.mark or 'A coupon'}, {day}", query_of({**answered.typed, **proof})))
     return {"rows": rows}
 
 
 def _view(answered: Answered[CardAnswer]) -> PageView:
     found = answered.found
-    name = found.query.says.piece or job_card(found.dialled).joint
+    name = found.query.says.piece or weld_line(found.dialled)
     return PageView(
         f"{name} · Card",
         answered.whose,

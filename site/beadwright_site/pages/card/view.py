@@ -11,6 +11,7 @@ from beadwright.inspection.inspected import Check
 from beadwright.joint.joints import TEE_GROOVES, Dimension
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead
 from beadwright.process.transfer import NAMES
+from beadwright.results import Quantity
 from beadwright.temperatures import show_temperature
 from beadwright.units import System
 from beadwright.words.wording import worded
@@ -105,7 +106,7 @@ def facts_of(found: CardAnswer) -> Iterator[tuple[str, str]]:
     flow = ""
     if outcome is not None:
         gas = outcome.gas_flow
-        flow = f", {written_quantity(gas, system)} ({written_room(gas, system)})"
+        flow = f", {_with_room(gas, system)}"
     yield "Gas", f"{job.gas.name}{flow}"
     yield from _running(found)
     low, usual, high = torch.travel_angle
@@ -115,7 +116,7 @@ def facts_of(found: CardAnswer) -> Iterator[tuple[str, str]]:
     yield f"From the {off}", f"{usual:.0f}° ({low:.0f}–{high:.0f})"
     yield "Aim", worded(torch.aim, system)
     if len(found.found.beads) > 1:
-        yield "Tip to work", _with_room(found)
+        yield "Tip to work", _with_room(dialled.settings.tip_to_work, system)
     grade = heat.steel.grade
     yield "Steel", grade.name if grade is not None else "as certified"
     needed = heat.needed.kelvin
@@ -144,10 +145,9 @@ def _running(found: CardAnswer) -> Iterator[tuple[str, str]]:
     yield "Heat in", f"{most}{written(heat, 'heat_input', system)}{' EN × 0.8' if si else ' AWS'}"
 
 
-def _with_room(found: CardAnswer) -> str:
-    tip, system = found.dialled.settings.tip_to_work, found.units
-    room = written_room(tip, system)
-    return f"{written_quantity(tip, system)}{f' ({room})' if room else ''}"
+def _with_room(quantity: Quantity, system: System) -> str:
+    room = written_room(quantity, system)
+    return f"{written_quantity(quantity, system)}{f' ({room})' if room else ''}"
 
 
 def picture_of(found: CardAnswer) -> PassDrawing:

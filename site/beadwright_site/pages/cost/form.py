@@ -8,7 +8,6 @@ from dataclasses import replace
 from beadwright.key_groups import KeyGroup, key_groups
 from beadwright.money.cost_page import CostAnswer
 from beadwright.money.cost_query import ONCE_KEYS, PREFIXES, WAY_JOB_KEYS, WAY_KEYS, CostQuery
-from beadwright.money.demo_prices import INVENTED, invented_in_use
 from beadwright.money.volume_entries import counted_by
 from beadwright.pages import PAGES
 from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
@@ -16,6 +15,7 @@ from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import job_entries
 from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.priced_form import invented_keys
 from beadwright_site.forms.volume_form import Counted, volume_entries
 from beadwright_site.forms.wire_options import size_options
 from beadwright_site.links import query_of
@@ -52,11 +52,7 @@ def form_of(filling: Filling, found: CostAnswer | None) -> Form:
         found: The answer, or None if the entries could not be taken.
     """
     typed, held = filling.typed, filling.held
-    invented = (
-        frozenset(invented_in_use(found.query))
-        if found is not None
-        else frozenset(k for k in INVENTED if k not in typed and k not in held)
-    )
+    invented = invented_keys(filling, found.query if found is not None else None)
     kept_as: dict[str, str] = {}
     for prefix in prefixes_in(typed):
         wire, gas = way_buys(prefix, typed, held)

@@ -2,14 +2,12 @@
 
 from __future__ import annotations
 
-from beadwright.money.demo_prices import INVENTED, invented_in_use
-from beadwright.pages import PAGES
 from beadwright.weld_list.list_page import ListAnswer
 from beadwright_site.forms.entries import entry_group
-from beadwright_site.forms.filling import Filling, Form
+from beadwright_site.forms.filling import Filling
 from beadwright_site.forms.job_entries import asked_entries, job_entries
-from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.priced_form import priced_form
 
 FOR_ALL = ("wire", "dia", "gas", "travel_by", "units")
 QUOTE = ("margin", "set_up", "batch", "currency")
@@ -24,17 +22,8 @@ def list_form(filling: Filling, found: ListAnswer | None) -> PageForm:
         filling: What it is filled with.
         found: The answer, or None if the entries could not be taken.
     """
-    typed, held = filling.typed, filling.held
-    invented = (
-        frozenset(invented_in_use(found.query))
-        if found is not None
-        else frozenset(k for k in INVENTED if k not in typed and k not in held)
-    )
-    wire, gas = way_buys("", typed, held)
-    asked = PAGES["list"].fields
-    kept_as = {key: keep_name(key, wire, gas) for key in asked}
-    form = Form(filling, asked, invented, kept_as)
-    first = next((row.weld for row in found.counted if row.weld), None) if found else None
+    form = priced_form("list", filling, found.query if found is not None else None)
+    first = next((row.weld for row in found.counted), None) if found else None
     dialled = first.first.dialled if first is not None else None
     fields = job_entries(filling, dialled, FOR_ALL)
     return PageForm(

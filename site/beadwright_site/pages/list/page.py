@@ -7,7 +7,8 @@ from urllib.parse import quote
 
 from beadwright.money.demo_prices import invented_in_use
 from beadwright.reading.queries import split_query
-from beadwright.weld_list.list_page import ListAnswer, called
+from beadwright.weld_list.list_page import ListAnswer
+from beadwright.weld_list.list_rows import called
 from beadwright_site.forms.asked import Asked, Kept, read_asked
 from beadwright_site.pages.list.form import list_form
 from beadwright_site.pages.list.view import (

@@ -5,19 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from beadwright.weld_list.list_page import (
-    ListAnswer,
-    ListRow,
-    called,
-    heaviest,
-    hottest,
-    worst_checks,
-)
+from beadwright.weld_list.list_page import ListAnswer
+from beadwright.weld_list.list_rows import ListRow, called, heaviest, hottest, worst_checks
 from beadwright.weld_list.list_totals import Package
 from beadwright.words.wording import worded
 from beadwright_site.parts.facts import Fact
 from beadwright_site.parts.job_card import weld_line
-from beadwright_site.written import cents, written
+from beadwright_site.written import cents, counted, written, written_quantity
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,8 +42,8 @@ def headline_of(found: ListAnswer) -> str:
     if not found.totals:
         return "No weld to count yet"
     cost = cents(found.totals[0].part, found.currency)
-    welds = sum(row.weld.first.dialled.job.welds for row in found.counted if row.weld)
-    return f"{cost} a part, {welds:,} weld{'' if welds == 1 else 's'}"
+    welds = sum(row.weld.first.dialled.job.welds for row in found.counted)
+    return f"{cost} a part, {counted(welds, 'weld')}"
 
 
 def missing_of(found: ListAnswer) -> str:
@@ -57,7 +51,7 @@ def missing_of(found: ListAnswer) -> str:
     count = found.missing
     if not count:
         return ""
-    return f"{count} line{'' if count == 1 else 's'} not counted: cannot be read"
+    return f"{counted(count, 'line')} not counted: cannot be read"
 
 
 def total_facts(found: ListAnswer) -> Iterator[Fact]:
@@ -75,7 +69,7 @@ def total_facts(found: ListAnswer) -> Iterator[Fact]:
 
 def worst_line(found: ListAnswer) -> str:
     """Return which weld is the heaviest and which the hottest, in a line; empty for no weld."""
-    heavy, hot = heaviest(found.rows), hottest(found.rows)
+    heavy, hot = heaviest(found.counted), hottest(found.counted)
     if heavy is None or hot is None:
         return ""
     return f"Heaviest: {called(heavy)}. Hottest: {called(hot)}."
@@ -101,12 +95,12 @@ def _package(each: Package, found: ListAnswer) -> str:
         return f"{amount}, bulk"
     word = "spool" if each.kind == "wire" else "cylinder"
     holds = written(each.holds, measure, found.units)
-    return f"{each.count:,} {word}{'' if each.count == 1 else 's'} of {holds} ({amount})"
+    return f"{counted(each.count, word)} of {holds} ({amount})"
 
 
 def check_rows(found: ListAnswer) -> Iterator[tuple[str, str, str]]:
     """Yield how each check of machine and circuit stands at the weld that asks most, and why."""
-    for row, check in worst_checks(found.rows):
+    for row, check in worst_checks(found.counted):
         yield check.held, called(row), worded(check.phrase, found.units)
 
 
@@ -119,7 +113,7 @@ def shown_row(row: ListRow) -> ShownRow:
     dialled = weld.first.dialled
     settings, system = dialled.settings, dialled.job.units
     said = " · ".join(
-        written(q.value, q.measure, system)
+        written_quantity(q, system)
         for q in (settings.wire_feed, settings.volts, settings.travel)
         if q.value is not None
     )
@@ -136,8 +130,8 @@ def order_words(found: ListAnswer) -> str:
     order = found.order
     now, given = order.changes, order.given
     told = (
-        f"{now.wires} of wire or gas, {now.turns} turn{'' if now.turns == 1 else 's'} of the "
-        f"part, {now.dials} of the dial"
+        f"{now.wires} of wire or gas, {counted(now.turns, 'turn')} of the part, "
+        f"{now.dials} of the dial"
     )
     if now == given:
         return f"Changes: {told}; the same as in your order."

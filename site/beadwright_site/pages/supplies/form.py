@@ -4,17 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 
-from beadwright.money.demo_prices import INVENTED, invented_in_use
 from beadwright.money.volume_entries import counted_by
-from beadwright.pages import PAGES
 from beadwright.supply.cylinder_sizes import BOTTLES, CYLINDERS, CylinderSize
 from beadwright.supply.spools import PACKAGES_KG, packages_sold
 from beadwright.supply.supplies_page import SuppliesAnswer
 from beadwright_site.forms.entries import Entry, entry_group, options_of
 from beadwright_site.forms.filling import Filling, Form
 from beadwright_site.forms.job_entries import JOINT, asked_entries, job_entries
-from beadwright_site.forms.kept import keep_name, way_buys
 from beadwright_site.forms.page_form import PageForm
+from beadwright_site.forms.priced_form import priced_form
 from beadwright_site.forms.volume_form import Counted, volume_entries
 
 JOB_KEYS = (*JOINT, "position", "weld_length", "welds", "wire", "dia", "gas", "units")
@@ -33,16 +31,7 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
         filling: What it is filled with.
         found: The answer, or None if the entries could not be taken.
     """
-    typed, held = filling.typed, filling.held
-    invented = (
-        frozenset(invented_in_use(found.query))
-        if found is not None
-        else frozenset(k for k in INVENTED if k not in typed and k not in held)
-    )
-    wire, gas = way_buys("", typed, held)
-    asked = PAGES["supplies"].fields
-    kept_as = {key: keep_name(key, wire, gas) for key in asked}
-    form = Form(filling, asked, invented, kept_as)
+    form = priced_form("supplies", filling, found.query if found is not None else None)
     dialled = found.planned.dialled if found is not None else None
     fields = job_entries(filling, dialled, JOB_KEYS)
 
@@ -67,7 +56,8 @@ def supplies_form(filling: Filling, found: SuppliesAnswer | None) -> PageForm:
             form.choice("spool", packages, label="Package"), *map(entry, WIRE),
         ]),
         entry_group("gas", "Gas", [
-            _sizes(form, "cylinder", CYLINDERS, bought, asked["cylinder"].blank), *map(entry, GAS),
+            _sizes(form, "cylinder", CYLINDERS, bought, form.fields["cylinder"].blank),
+            *map(entry, GAS),
         ]),
         entry_group("prices", "Prices, tips, nozzles", [*map(entry, SMALL)]),
     )  # fmt: skip

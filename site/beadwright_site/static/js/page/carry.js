@@ -3,7 +3,8 @@
 import { queryText } from "../controls/query_text.js";
 
 const KEY = "beadwright job";
-const LATER_WAY = /^[bcd]_/; // keys of the second to fourth way on Cost
+/** Keys of the second to fourth way on Cost. */
+export const LATER_WAY = /^[bcd]_/;
 
 function read() {
   try {

@@ -2,8 +2,8 @@
 import { sayBriefly } from "../controls/brief_word.js";
 import { JobForm } from "../controls/job_form.js";
 import { queryText } from "../controls/query_text.js";
+import { LATER_WAY } from "./carry.js";
 
-const LATER_WAY = /^[bcd]_/; // keys of the second to fourth way on Cost
 
 /** @returns {HTMLInputElement | null} the tick that lets prices and names leave */
 const tick = () => document.querySelector("[data-tell]");
