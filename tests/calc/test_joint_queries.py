@@ -100,7 +100,11 @@ NOTES = (
     ("joint=v&reinforcement=3/16in", "out", "Reinforcement over 1/8 in", "reinforcement"),
     ("joint=tee-bevel&leg=1/8in&reinforcement=3/16in", "out", "the code accepts on this face",
      "reinforcement"),
-    ("joint=square&plate=1/4in", "caution", "does not melt through for sure", "plate"),
+    ("joint=square&plate=3/16in", "caution", "does not melt through for sure", "plate"),
+    ("joint=square&plate=1/4in", "caution", "past the middle, over 1/8 in deep", "plate"),
+    ("joint=square&plate=1/2in&backing=steel", "stop", "No detail welds a square edge", "plate"),
+    ("joint=corner&corner=closed&plate=1/4in", "caution", "a seam with no gap", "plate"),
+    ("joint=square&plate=7/16in", "stop", "No detail welds a square edge over 3/8 in", "plate"),
     # Holes.
     ("joint=plug&hole=1/2in", "stop", "Hole 1/2 in is under 11/16 in", "hole"),
     ("joint=slot&hole=1in", "out", "Slot 1 in is over 27/32 in", "hole"),

@@ -37,6 +37,37 @@ def test_however_many_passes_are_asked_for_the_gap_is_bridged() -> None:
         assert found.beads[0].slot.thickness_m >= 1 / 8 * 0.0254 * (1 - 1e-6)
 
 
+THIN = [
+    f"joint={joint}&plate={plate}&position={position}&gap={gap}"
+    for joint in ("v", "bevel", "square", "double-v")
+    for plate in ("1/16in", "1/8in", "3/16in")
+    for position in ("1G", "2G", "4G")
+    for gap in ("1/8in", "3/16in")
+]
+
+
+@pytest.mark.parametrize("job", THIN)
+def test_no_bead_lies_beside_another_over_an_open_gap(job: str) -> None:
+    """Common practice: one bead bridges a gap over 1/16 in from edge to edge."""
+    for count in ("", "&passes=2", "&passes=4"):
+        found = planned(job + count)
+        root = [bead for bead in found.beads if bead.side == 1 and bead.slot.layer == 1]
+        assert not found.open or len(root) == 1
+
+
+@pytest.mark.parametrize("count", ["", "&passes=2"])
+def test_a_thin_plate_over_a_wide_gap_is_refused_by_name(count: str) -> None:
+    job = "joint=v&plate=1/8in&position=2G&gap=1/8in"
+    answer = passes_answer(job + count)
+    assert not answer.found.open
+    assert not answer.dialled.plan.open
+    said = " ".join(told(note) for note in answer.notes if note.level == "stop")
+    assert "Close the gap to 1/16 in, or weld it from one side on a backing." in said
+    assert ("lie side by side over an open root" in said) is bool(count)
+    for way in ("gap=1/16in", "gap=1/8in&backing=steel"):
+        assert planned(f"joint=v&plate=1/8in&position=2G&{way}").open
+
+
 @pytest.mark.parametrize("joint", ["slot", "v", "bevel", "tee-bevel"])
 def test_a_heavy_plate_has_plans_beside_the_one_shown(joint: str) -> None:
     """2 in plate: the level of the bridging root lies near others and is kept all the same."""

@@ -5,7 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from beadwright.job.job import Job
-from beadwright.job.preparations import detail_of, groove_of, prepared_m
+from beadwright.job.preparations import (
+    SQUARE_BACKED_TO_M,
+    SQUARE_ONE_SIDE_TO_M,
+    detail_of,
+    groove_of,
+    prepared_m,
+)
 from beadwright.joint.groove_rules import minimum_throat
 from beadwright.joint.joints import TEE_GROOVES, JointShape
 from beadwright.phrases import Amount, Phrase, say
@@ -56,17 +62,25 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
 
 
 def _square(job: Job, shape: JointShape) -> Iterator[Note]:
-    if not shape.complete or job.backed:
+    if not shape.complete:
         return
-    if job.thinner_m > 4e-3:
-        yield Note(
-            "caution",
-            say("job.square-butt-one-side"),
-            "iso-9692-1",
-            "plate",
-        )
+    if job.thinner_m > SQUARE_ONE_SIDE_TO_M + REL_TOL:
+        yield from _thick_square(job)
+    if job.backed:
+        return
     if not shape.gouged and job.thinner_m >= STRUCTURAL_FROM_M - REL_TOL:
         yield Note("caution", say("job.through-from-one-side"), "aws-d1.1-through", "backing")
+
+
+def _thick_square(job: Job) -> Iterator[Note]:
+    if job.joint == "corner":
+        yield Note("caution", say("job.closed-corner-thick"), "iso-9692-1", "plate")
+    elif job.thinner_m > SQUARE_BACKED_TO_M + REL_TOL:
+        told = say("job.square-butt-thick", most=Amount(SQUARE_BACKED_TO_M, "leg"))
+        yield Note("stop", told, "aisc-square-details", "plate")
+    elif not job.backed:
+        told = say("job.square-butt-one-side", half=Amount(job.thinner_m / 2, "leg"))
+        yield Note("caution", told, "aisc-square-details", "plate")
 
 
 def _open_back(shape: JointShape) -> Iterator[Note]:

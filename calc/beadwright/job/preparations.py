@@ -85,7 +85,12 @@ SQUARE_MOST_GAP_M = 1 / 8 * INCH_M
 SQUARE_REINFORCEMENT_M = 1 / 16 * INCH_M
 SQUARE_BACKED_TO_M = 3 / 8 * INCH_M
 """A square butt on a backing is prequalified to this, with the gap as wide as the plate is thick
-[m]. Source: AWS D1.1, B-L1a-GF, from memory."""
+[m]. Source: AISC Manual, Table 8-36, B-L1a-GF; welded from both sides too, B-L1b-GF (found)."""
+
+SQUARE_ONE_SIDE_TO_M = 4e-3
+"""Thickest square butt that melts through from one side without a backing [m]. Source: ISO 9692-1,
+from memory; a power-source manual's table welds 4.5 mm from one side, 6 and 9 mm from both
+(found)."""
 
 
 def prepared_m(job: Job) -> float:
@@ -142,7 +147,7 @@ def square_gap(job: Job) -> float:
     """Return the gap of a square butt or closed corner [m].
 
     Source: ISO 9692-1, square butts, from memory: half the thickness, here to 1/8 in; on a
-    backing as wide as the plate is thick (AWS D1.1 B-L1a-GF, from memory).
+    backing as wide as the plate is thick (AISC Manual, B-L1a-GF).
 
     Args:
         job: The job [-].

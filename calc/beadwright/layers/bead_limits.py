@@ -10,7 +10,7 @@ from beadwright.job.job import Job
 from beadwright.joint.fillets import REINFORCED_OVER_FLAT, flat_section
 from beadwright.joint.joints import JointShape
 from beadwright.layers.frame import frame_of
-from beadwright.layers.layers import BeadLimits, fewest_layers
+from beadwright.layers.layers import CAP_UNDER_FLUSH_M, BeadLimits, fewest_layers
 from beadwright.measures import INCH_M
 from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
@@ -128,6 +128,19 @@ def bridges(shape: JointShape) -> bool:
         shape: The joint to scale [-].
     """
     return shape.complete and not shape.backing and shape.gap_m > BRIDGED_GAP_M + REL_TOL
+
+
+def one_layer_deep(shape: JointShape) -> bool:
+    """Return whether the bead that bridges an open root leaves no depth for a layer over it.
+
+    Source: ``BRIDGE_M``, ``layers.CAP_UNDER_FLUSH_M``.
+
+    Args:
+        shape: The joint to scale [-].
+    """
+    if not bridges(shape):
+        return False
+    return frame_of(shape.regions[0]).bottom + BRIDGE_M > REL_TOL - CAP_UNDER_FLUSH_M
 
 
 def of_side(limits: BeadLimits, size: BeadLimits, side: int) -> BeadLimits:

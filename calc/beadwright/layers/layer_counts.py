@@ -60,17 +60,21 @@ def layers_of_count(
             low = middle
         else:
             high, found = middle, layers
-    return _with_more(frame, found, count)
+    return _with_more(frame, found, count, bridged=limits.root_least_m > 0)
 
 
-def _with_more(frame: Frame, layers: list[Layer], count: int) -> list[Layer]:
-    """The layers with beads added where they are largest, until there are enough."""
+def _with_more(frame: Frame, layers: list[Layer], count: int, *, bridged: bool) -> list[Layer]:
+    """The layers with beads added where they are largest, until there are enough.
+
+    The bead that bridges an open root has another beside it only where no layer lies over it.
+    """
     grown = list(layers)
+    first = 1 if bridged and len(grown) > 1 else 0
     while sum(layer.beads for layer in grown) < count:
         sizes = [
             (frame.levels.below(layer.high) - frame.levels.below(layer.low)) / layer.beads
             for layer in grown
         ]
-        at = max(range(len(grown)), key=lambda i: (sizes[i], i))
+        at = max(range(first, len(grown)), key=lambda i: (sizes[i], i))
         grown[at] = Layer(grown[at].low, grown[at].high, grown[at].beads + 1)
     return grown

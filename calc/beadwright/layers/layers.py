@@ -45,7 +45,8 @@ class BeadLimits:
         layer_m: Thickest layer after it [m].
         width_m: Widest bead [m].
         root_width_m: Widest bead of the first layer [m].
-        root_least_m: Thinnest first layer under others: one that bridges an open root [m].
+        root_least_m: Thinnest first layer under others: one that bridges an open root [m]. Above
+            zero, the first layer is one bead: beside it another would lie on nothing.
     """
 
     root_m2: float
@@ -132,9 +133,11 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
             beads = max(1, ceil(section / most - REL_TOL))
             widest_bead = limits.width_m if low else limits.root_width_m
             beads = max(beads, ceil(wide / widest_bead - REL_TOL))
-            # A narrow root is one bead if that holds the limits.
+            # A narrow root is one bead if that holds the limits, one over an open gap always.
             again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
             cost = best[low][0] + beads + again
+            if low == 0 and limits.root_least_m:
+                beads = 1
             over_flush = cap and groove and low > 0 and levels[low] > -CAP_UNDER_FLUSH_M
             if cost > (loose if over_flush else found)[0]:
                 continue

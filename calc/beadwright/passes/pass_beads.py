@@ -9,6 +9,7 @@ from typing import Literal
 
 from beadwright.job.job import Job
 from beadwright.joint.joints import JointShape
+from beadwright.layers.bead_limits import bridges
 from beadwright.layers.layers import BeadLimits
 from beadwright.passes.pass_layout import Slot
 from beadwright.passes.pass_process import AS_THE_REST, Part, PartByHand, Process
@@ -165,11 +166,19 @@ class PassPlan:
 
     @property
     def open(self) -> bool:
-        """True if every bead has settings that hold every limit."""
+        """True if every bead has settings that hold every limit, and something to lie on."""
         refusals = (self.plan.refused, *(p.refused for p in self.processes.values()))
         if any(refused is not None for refused in refusals):
             return False
-        return all(bead.laid is not None for bead in self.beads)
+        return not self.beside and all(bead.laid is not None for bead in self.beads)
+
+    @property
+    def beside(self) -> tuple[int, ...]:
+        """Beads that lie side by side over an open root, with nothing under them."""
+        if not bridges(self.shape):
+            return ()
+        root = [bead for bead in self.beads if bead.side == 1 and bead.slot.layer == 1]
+        return tuple(bead.number for bead in root if bead.slot.of > 1)
 
     @property
     def arc_time_s(self) -> float:

@@ -26,6 +26,7 @@ def pass_remarks(found: PassPlan) -> tuple[Note, ...]:
     return (
         *_refused(found),
         *_blocked(found),
+        *_beside(found),
         *_too_large(found),
         *_travel(found),
         *by_hand_remarks(found),
@@ -62,6 +63,12 @@ def _blocked(found: PassPlan) -> Iterator[Note]:
         field = "passes" if found.asked.count else "wfs"
         told = say("passes.two-limits-fight", beads=beads, low=low, high=high)
         yield Note("stop", told, source, field)
+
+
+def _beside(found: PassPlan) -> Iterator[Note]:
+    if found.beside:
+        told = say("passes.root-beside", beads=of_beads(found.beside))
+        yield Note("stop", told, "practice", "passes")
 
 
 def _too_large(found: PassPlan) -> Iterator[Note]:

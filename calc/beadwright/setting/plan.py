@@ -10,7 +10,7 @@ from types import MappingProxyType
 from beadwright.job.job import ByHand, Job
 from beadwright.job.job_joint import joint_shape
 from beadwright.joint.joints import JointShape
-from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads
+from beadwright.layers.bead_limits import COLD_LAP_M, fewest_beads, one_layer_deep
 from beadwright.measures import INCH_M
 from beadwright.phrases import Phrase, say
 from beadwright.process.deposition import (
@@ -204,7 +204,7 @@ def _plan_for(
     first: Plan | None = None
     open_: Plan | None = None
     fewest = fewest_beads(job, shape, transfer)
-    counts = range(fewest, max(fewest, MOST_PASSES) + 1) if asked is None else (asked,)
+    counts = range(fewest, max(fewest, _most_passes(shape)) + 1) if asked is None else (asked,)
     for passes in counts:
         section = shape.section_m2 / passes
         run = Run(
@@ -241,6 +241,14 @@ def _plan_for(
             break
     assert first is not None  # the loop runs at least once
     return open_ or first
+
+
+def _most_passes(shape: JointShape) -> int:
+    """Most passes tried: where one bead has to fill the first side, no lighter one does."""
+    if not one_layer_deep(shape):
+        return MOST_PASSES
+    first = shape.regions[0].section_m2
+    return round(shape.section_m2 / first)
 
 
 def least_bead(run: Run, most_m2: float) -> Run:

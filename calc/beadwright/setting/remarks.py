@@ -69,7 +69,7 @@ def _shut(job: Job, plan: Plan) -> Iterator[Note]:
             told = say("setting.not-this-wire", why=plan.refused)
         yield Note("stop", told, "mig-handbook-1-2", "transfer")
     elif plan.heat_fight is not None:
-        yield heat_fight(job, plan.heat_fight)
+        yield heat_fight(job, plan.shape, plan.heat_fight)
     elif not plan.feeds.open:
         low, high = plan.feeds.low_limit, plan.feeds.high_limit
         told = say("setting.two-limits-fight", low=low.why, high=high.why)

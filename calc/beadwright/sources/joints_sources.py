@@ -16,6 +16,9 @@ ROWS: tuple[Row, ...] = (
     ("aws-d1.1-bevels", "AWS D1.1:2020", "Figure 5.1, TC-U4a-GF and B-U4b-GF",
      "found second-hand"),
     ("aisc-pjp-details", "AISC Manual", "prequalified joints, BTC-P4-GF and BTC-P5-GF", "found"),
+    ("aisc-square-details", "AISC Manual", "Table 8-36, prequalified joints, B-L1a-GF: a backing, "
+     "gap as the plate, to 3/8 in; B-L1b-GF: both sides, gap 0 to 1/8 in, gouged, to 3/8 in",
+     "found"),
     ("aisc-j2.1", "AISC 360-16", "Table J2.1, effective throat of grooves cut part way",
      "found second-hand"),
     ("aisc-j2.3", "AISC 360-16", "Table J2.3, least effective throat",

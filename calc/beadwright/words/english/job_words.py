@@ -12,8 +12,16 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.gouge-root": "Gouge the root to sound metal from the second side before you weld it.",
         "job.slope-thicker": "Slope the thicker plate, or the weld, 1 in 2.5 down to the thinner.",
         "job.square-butt-one-side": (
-            "Over about 5/32 in, a square butt from one side does not melt through for sure: back "
-            "it, weld both sides, or bevel it."
+            "Over about 5/32 in, a square butt from one side does not melt through for sure. Bevel "
+            "it, weld it on a backing, or weld both sides: each past the middle, over {half} deep, "
+            "the second after gouging to sound metal. This plan is laid from one side."
+        ),
+        "job.closed-corner-thick": (
+            "Over about 5/32 in, a seam with no gap does not melt through for sure: open the "
+            "corner, or bevel an edge."
+        ),
+        "job.square-butt-thick": (
+            "No detail welds a square edge over {most} thick through without a bevel: bevel it."
         ),
         "job.open-root": (
             "Open root: run the root pass in short circuit or pulse; spray falls through."

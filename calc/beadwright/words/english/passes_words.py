@@ -19,6 +19,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "passes.fill-refused": "Fill: {why}.",
         "passes.cap-refused": "Cap: {why}.",
         "passes.two-limits-fight": "{beads}: two limits fight: {low}; but {high}.",
+        "passes.root-beside": (
+            "{beads} lie side by side over an open root: one bead has to bridge it from edge to "
+            "edge. Ask for fewer passes, close the gap to 1/16 in, or weld it from one side "
+            "on a backing."
+        ),
         "passes.too-large": (
             "{beads}: larger, thicker or wider than one bead may be {orientation}. Take more "
             "passes."

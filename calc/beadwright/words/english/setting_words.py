@@ -86,6 +86,16 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Two limits fight: a bead this size puts in {heat}; but lighter beads ask for more "
             "speed than you have. Close the gap."
         ),
+        "setting.fight-burns-through-root": (
+            "Two limits fight: a bead that bridges this gap burns through this plate; but beads "
+            "side by side have nothing under them. Close the gap to 1/16 in, or weld it from one "
+            "side on a backing."
+        ),
+        "setting.fight-hot-root": (
+            "Two limits fight: a bead that bridges this gap puts in {heat}; but beads side by side "
+            "have nothing under them. Close the gap to 1/16 in, or weld it from one side on a "
+            "backing."
+        ),
         "setting.fight-cold": (
             "Two limits fight: a bead this size puts in {heat}; but a heavier bead is more than "
             "one pass takes. Ask for a larger leg, or a cooler procedure."

@@ -7,6 +7,7 @@ from beadwright.job.joint_conflicts import MOST_FILLET_GAP_M
 from beadwright.job.preparations import (
     SQUARE_BACKED_TO_M,
     SQUARE_MOST_GAP_M,
+    SQUARE_ONE_SIDE_TO_M,
     SQUARE_REINFORCEMENT_M,
 )
 from beadwright.joint.fillet_joints import SKEW_LEAST_DEG, SKEW_MOST_DEG
@@ -106,15 +107,18 @@ SQUARE = Equation(
         Symbol("b", "width of the face: gap and a toe of t, 3 mm at the most, each side", "m"),
         _CROWN,
     ),
-    "Welded from one side, up to about 5/32 in. A closed corner is the same, turned on its side.",
+    f"Welded from one side, up to about {SQUARE_ONE_SIDE_TO_M * 1000:g} mm (5/32 in); over "
+    f"{units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in no detail welds it through. A closed corner "
+    "is the same, turned on its side.",
     "Exact for the shape drawn.",
-    ("mass-balance", "iso-9692-1", "practice"),
+    ("mass-balance", "iso-9692-1", "aisc-square-details", "practice"),
     "Gap left blank: from 1/16 in of plate on, half the thickness, to "
     f"{units.show(SQUARE_MOST_GAP_M, 'leg', 'us')} in; on a backing as wide as the plate is thick, "
     f"to {units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in. Crown left blank: "
     f"{units.show(SQUARE_REINFORCEMENT_M, 'leg', 'us')} in, in a groove too.",
     ("groove_joints.square_face_width",
-     "closed_corner.closed_corner_joint", "preparations.square_gap",
+     "closed_corner.closed_corner_joint", "preparations.SQUARE_ONE_SIDE_TO_M",
+     "preparations.square_gap",
      "preparations.SQUARE_GAP_FROM_M", "preparations.SQUARE_MOST_GAP_M",
      "preparations.SQUARE_BACKED_TO_M", "preparations.SQUARE_REINFORCEMENT_M"),
 )  # fmt: skip

@@ -147,11 +147,13 @@ SETTINGS = Equation(
     f"short circuit; no layer in short circuit is thicker than {COLD_LAP_M / INCH_M * 16:g}/16 in. "
     f"Over a gap wider than {_inches(BRIDGED_GAP_M)} in the root bridges: at least "
     f"{_inches(BRIDGE_M)} in thick, on the current of plate that thick, and by hand no faster than "
-    f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. Flux-cored wire bridges nothing: it "
-    "wants a backing. Spray asked for there is refused too. After gouging "
-    "no root is open: the second side runs as the fill.",
+    f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. It is one bead from edge to edge; "
+    "where the plate leaves no depth for a layer over it, no other is laid. Flux-cored wire "
+    "bridges nothing: it wants a backing. Spray asked for there is refused too. After gouging no "
+    "root is open: the second side runs as the fill.",
     ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root",
-     "bead_limits.fusing", "bead_limits.bridges", "bead_limits.BRIDGED_GAP_M",
+     "bead_limits.fusing", "bead_limits.bridges", "bead_limits.one_layer_deep",
+     "bead_limits.BRIDGED_GAP_M",
      "bead_limits.BRIDGE_M", "bead_limits.of_side", "bead_limits.root_wants_backing",
      "bead_limits.open_arc_falls",
      "pass_process.BRIDGING_TRAVEL_M_S"),
