@@ -100,6 +100,7 @@ NOTES = (
     ("joint=v&reinforcement=3/16in", "out", "Reinforcement over 1/8 in", "reinforcement"),
     ("joint=tee-bevel&leg=1/8in&reinforcement=3/16in", "out", "the code accepts on this face",
      "reinforcement"),
+    ("joint=v&plate=1/2in&position=2G", "caution", "current of a flat one", "position"),
     ("joint=square&plate=3/16in", "caution", "does not melt through for sure", "plate"),
     ("joint=square&plate=1/4in", "caution", "past the middle, over 1/8 in deep", "plate"),
     ("joint=square&plate=1/2in&backing=steel", "stop", "No detail welds a square edge", "plate"),
@@ -122,6 +123,9 @@ def test_what_the_code_says_stands_beside_its_entry(
 
 
 SILENT = (
+    ("joint=v&plate=1/2in&position=1G", "current of a flat one"),
+    ("joint=v&plate=1/8in&position=2G&gap=1/16in", "current of a flat one"),
+    ("plate=1/2in&position=2F", "current of a flat one"),
     ("", "At "),
     ("skew=90deg&leg=1/4in", "along each plate"),
     ("skew=70deg", "edge cut square"),

@@ -170,6 +170,9 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
             and job.thinner_m > DOWNHILL_TO_M * SAME_PLATE
         ):
             yield Note("stop", say("setting.downhill-laps-cold"), "practice", "position")
+    elif job.position.orientation == "horizontal" and not job.is_fillet and not job.is_round:
+        told = say("setting.horizontal-groove-as-flat")
+        yield Note("caution", told, "practice", "position")
     if root_wants_backing(job, plan.shape):
         told = say("setting.cored-root-wants-backing", kind=job.wire.traits.phrase)
         yield Note("stop", told, "practice", "backing")

@@ -86,6 +86,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Two limits fight: a bead this size puts in {heat}; but lighter beads ask for more "
             "speed than you have. Close the gap."
         ),
+        "setting.horizontal-groove-as-flat": (
+            "A groove lying horizontal is planned with the current of a flat one: no published "
+            "figure was found for it. Take the lower half of the window, in stringers, or the pool "
+            "sags."
+        ),
         "setting.fight-burns-through-root": (
             "Two limits fight: a bead that bridges this gap burns through this plate; but beads "
             "side by side have nothing under them. Close the gap to 1/16 in, or weld it from one "
