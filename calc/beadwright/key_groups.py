@@ -134,6 +134,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
          "flow_seen clean_time count_odd"),
         ("job", "The joint", f"{_JOINT} position passes wire dia gas transfer travel_by units"),
         ("set", "Set on the machine", "wfs volts travel ctwd"),
+        ("stack", "The stack", "stack"),
     ),
     "card": _groups(
         ("says", "What the card says", "piece weld_mark revision card_date written_by card_note"),

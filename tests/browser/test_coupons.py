@@ -67,9 +67,12 @@ def test_a_coupon_with_nothing_measured_says_what_to_do(tab: Phone) -> None:
     expect(page.locator("#log li")).to_have_count(0)
 
 
+def sheets(page: Page) -> int:
+    return len(re.findall(rb"/Type /Page\b", page.pdf(format="Letter")))
+
+
 def test_the_stack_prints_on_one_letter_sheet_with_boxes(coupons: Page) -> None:
-    sheet = coupons.pdf(format="Letter")
-    assert len(re.findall(rb"/Type /Page\b", sheet)) == 1
+    assert sheets(coupons) == 1
     coupons.emulate_media(media="print")
     coupons.set_viewport_size({"width": round((215.9 - 2 * 14) / 25.4 * 96), "height": 950})
     boxes = coupons.locator("#stack td.box")
@@ -82,3 +85,28 @@ def test_the_stack_prints_on_one_letter_sheet_with_boxes(coupons: Page) -> None:
     expect(coupons.locator("#timer")).to_be_hidden()
     expect(coupons.locator("#learned")).to_contain_text("ER70S-6")
     coupons.emulate_media(media="screen")
+
+
+def test_a_coupon_of_the_stack_keeps_its_three_beads(coupons: Page) -> None:
+    coupons.click("#stack a:text('three light beads')")
+    expect(coupons.locator("#passes")).to_have_value("3", timeout=START_MS)
+    expect(coupons.locator("#learned svg.stack g.laid")).to_have_count(3)
+    expect(coupons.locator("#learned .set")).to_contain_text("280 in/min")
+
+
+def test_kept_jobs_are_a_stack_on_one_sheet(coupons: Page, tab: Phone) -> None:
+    expect(coupons.locator("#stack")).not_to_contain_text("From your kept jobs")
+    jobs = [f"plate=3/8in&leg={leg}in&joint={joint}" for leg in ("1/4", "5/16", "3/8", "1/2")
+            for joint in ("tee", "lap")]  # fmt: skip
+    for query in jobs:
+        tab.open(f"?{query}")
+        expect(coupons.locator("#state")).to_have_text("Your job", timeout=START_MS)
+        coupons.click("[data-keep-job]")
+        expect(coupons.locator("[data-keep-job]")).to_have_text("Kept on this phone")
+    tab.open(f"coupons/?{JOB}")
+    coupons.click("#stack a:text('From your kept jobs (8)')")
+    expect(coupons.locator("#stack h2")).to_have_text("A stack of your kept jobs")
+    expect(coupons.locator("#stack .coupon")).to_have_count(8)
+    assert sheets(coupons) == 1
+    coupons.click("#stack a:text('Five joints for a new wire')")
+    expect(coupons.locator("#stack .coupon")).to_have_count(5)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import pytest
 
 from beadwright.api import answer, answer_json
+from beadwright.coupons.coupon_entries import CouponEntries
+from beadwright.coupons.coupon_facts import coupon_facts
 from beadwright.coupons.coupon_stack import coupon_stack
 from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.coupons.new_record import new_record
@@ -122,3 +124,22 @@ def test_a_bare_arc_time_is_in_seconds() -> None:
     assert page(f"{LAP}&burst_length=100in&burst_time=15").facts.feed_m_s == pytest.approx(
         100 * 0.0254 / 15
     )
+
+
+def test_a_skewed_bead_has_the_section_of_its_angle() -> None:
+    """Legs 1/4 in at 60°: 1/2 × 0.0625 × 0.86603 = 0.027063 in²; face 1/4, convexity 0.04 in.
+
+    2/3 × 0.25 × 0.04 = 0.0066667 in²: 1.24633 of the flat one, over 1.2.
+    """
+    tee = "plate=1/4in&leg=1/4in&skew=60&wire=ER70S-6&dia=0.045in&gas=90/10"
+    found = page(f"{tee}&leg_seen=1/4in&convexity=0.04in&face=0.25in").facts
+    assert found.crown == pytest.approx(1.24633 / 1.2, rel=1e-4)
+
+
+def test_what_is_half_measured_says_nothing() -> None:
+    job = answer("dial-in", LAP).query.job
+    assert page(f"{LAP}&leg_seen=1/4in").facts.crown is None  # nor timed nor gauged
+    flat = page(f"{LAP}&leg_seen=1/4in&convexity=0in&marked=8in&arc_time=40s").facts
+    assert flat.crown == page(f"{LAP}&leg_seen=1/4in&marked=8in&arc_time=40s").facts.crown
+    for half in (CouponEntries(burst_length=1.0), CouponEntries(burst_time=10.0)):
+        assert coupon_facts(job, half).feed_m_s == dial_in(job).settings.wire_feed.value

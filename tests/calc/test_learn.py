@@ -14,7 +14,8 @@ from beadwright.api import answer, answer_csv
 from beadwright.coupons.coupon_records import CouponRecord, read_rows, records_text
 from beadwright.coupons.coupon_table import coupon_table
 from beadwright.coupons.coupons_report import coupons_csv, learned_tree
-from beadwright.coupons.kept_file import KeptFile, KeptJob, read_kept_file
+from beadwright.coupons.kept_file import KeptFile, read_kept_file
+from beadwright.coupons.kept_jobs import KeptJob
 from beadwright.coupons.learned_report import learned_report
 from beadwright.coupons.new_record import new_record
 from beadwright.process.own_numbers import own_book

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from beadwright.coupons.coupons_page import coupons_answer
+from beadwright_site.pages.coupons.stack_sheet import sheet_coupons, stack_choice
 from beadwright_site.pages.coupons.view import (
     beads_of,
     coupon_facts_of,
@@ -52,3 +53,20 @@ def test_penetration_and_flow_stand_beside_what_is_planned() -> None:
     assert found["gas flow"].value == "15 ft³/h"
     assert found["gas flow"].room.endswith("planned: outside")
     assert not list(coupon_facts_of(coupons_answer(JOB)))
+
+
+JOBS = (
+    '[{"page": "dial-in", "query": "plate=3/8in&leg=5/16in", "name": "MB-3", "made": "2026-11-01"}]'
+)
+
+
+def test_the_stack_goes_over_to_the_jobs_kept_and_back() -> None:
+    none = stack_choice(coupons_answer(JOB), {"plate": "1/4in"})
+    assert (none["jobs"], none["of_jobs"]) == (0, False)
+    new = stack_choice(coupons_answer(JOB, {"jobs": JOBS}), {"plate": "1/4in"})
+    assert (new["jobs"], new["other"]) == (1, "plate=1/4in&stack=jobs")
+    found = coupons_answer("stack=jobs", {"jobs": JOBS})
+    kept = stack_choice(found, {"plate": "1/4in", "stack": "jobs"})
+    assert (kept["of_jobs"], kept["other"], kept["left_out"]) == (True, "plate=1/4in", 0)
+    [coupon] = sheet_coupons(found)
+    assert (coupon.name, len(coupon.rows)) == ("MB-3", 1)

@@ -1,18 +1,29 @@
-"""A stack of coupons for a new wire: five joints, welded one after the other."""
+"""A stack of coupons: five joints for a wire that is new, or the jobs kept; one after the other."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Any
 from urllib.parse import urlencode
 
+from beadwright.coupons.kept_jobs import KeptJob
 from beadwright.errors import FieldErrors
+from beadwright.job.page_query import page_fields
 from beadwright.passes.pass_beads import Bead
 from beadwright.passes.passes_page import PassesAnswer, passes_answer
+from beadwright.passes.passes_query import PassesQuery
 from beadwright.phrases import Phrase, say
+from beadwright.reading.queries import split_query
 
 ALONG = ("wire", "dia", "gas", "units", "own", "machine_amps", "machine_volts", "travel_by")
 """Keys a coupon takes over from the job: what it is welded with, not what is welded."""
+
+MOST_JOBS = 8
+"""Most kept jobs of one stack: what one sheet of paper holds, the job kept last first [-]."""
+
+NO_JOINT = ("shop", "list")
+"""Pages whose kept job is no weld of one joint."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,21 +70,61 @@ _STACK: tuple[tuple[Phrase, Mapping[str, str]], ...] = (
 fillet in light beads, a groove."""
 
 
-def coupon_stack(typed: Mapping[str, str]) -> Iterator[StackCoupon]:
+def coupon_stack(
+    typed: Mapping[str, str], kept: Mapping[str, Any] | None = None
+) -> Iterator[StackCoupon]:
     """Yield the stack for the wire and gas of a job, each coupon with its settings.
 
     Args:
-        typed: The job's keys as typed or kept [-].
+        typed: The job's keys as typed [-].
+        kept: The shop's own defaults by key; what is typed wins [-].
     """
     along = {key: typed[key] for key in ALONG if typed.get(key)}
     for mark, (name, joint) in enumerate(_STACK, 1):
-        query = urlencode({**along, **joint}, safe="/\"' ")
+        yield _coupon(mark, name, {**along, **joint}, kept)
+
+
+def stacked_jobs(jobs: Sequence[KeptJob]) -> tuple[tuple[str, Mapping[str, str]], ...]:
+    """Return the welds of kept jobs, each once: name and keys, the job kept last first.
+
+    Args:
+        jobs: Kept jobs [-].
+    """
+    found: dict[str, tuple[str, Mapping[str, str]]] = {}
+    welded = page_fields(PassesQuery).keys() - {"at"}
+    for job in sorted(jobs, key=lambda each: each.made, reverse=True):
+        if job.page in NO_JOINT:
+            continue
         try:
-            plan = passes_answer(query)
+            typed = split_query(job.query)
         except FieldErrors:
-            yield StackCoupon(mark, name, query, None, say("coupons.not-welded"))
-            continue
-        if not plan.found.open:
-            yield StackCoupon(mark, name, query, None, say("coupons.no-window"))
-            continue
-        yield StackCoupon(mark, name, query, plan, None)
+            continue  # no query of a page
+        keys = {key: text for key, text in typed.items() if key in welded and text}
+        found.setdefault(urlencode(sorted(keys.items())), (job.name, keys))
+    return tuple(found.values())
+
+
+def job_stack(
+    jobs: Sequence[KeptJob], kept: Mapping[str, Any] | None = None
+) -> Iterator[StackCoupon]:
+    """Yield a coupon for each weld of the kept jobs, ``MOST_JOBS`` at most.
+
+    Args:
+        jobs: Kept jobs [-].
+        kept: The shop's own defaults by key; what a job says wins [-].
+    """
+    for mark, (name, keys) in enumerate(stacked_jobs(jobs)[:MOST_JOBS], 1):
+        yield _coupon(mark, say("coupons.kept-job", name=name), keys, kept)
+
+
+def _coupon(
+    mark: int, name: Phrase, keys: Mapping[str, str], kept: Mapping[str, Any] | None
+) -> StackCoupon:
+    query = urlencode(keys, safe="/\"' ")
+    try:
+        plan = passes_answer(query, kept)
+    except FieldErrors:
+        return StackCoupon(mark, name, query, None, say("coupons.not-welded"))
+    if not plan.found.open:
+        return StackCoupon(mark, name, query, None, say("coupons.no-window"))
+    return StackCoupon(mark, name, query, plan, None)

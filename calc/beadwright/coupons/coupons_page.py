@@ -9,7 +9,12 @@ from typing import Any
 
 from beadwright.coupons.coupon_facts import CouponFacts, as_published, coupon_facts
 from beadwright.coupons.coupon_records import CouponRecord
-from beadwright.coupons.coupon_stack import StackCoupon, coupon_stack
+from beadwright.coupons.coupon_stack import (
+    StackCoupon,
+    coupon_stack,
+    job_stack,
+    stacked_jobs,
+)
 from beadwright.coupons.coupons_query import CouponsQuery
 from beadwright.coupons.learned_numbers import (
     OF,
@@ -57,6 +62,7 @@ class CouponsAnswer(PageAnswered):
         published: The job as published.
         dialled: The job with the shop's own numbers.
         coming: The coupon to weld next, or None.
+        kept: The shop's own defaults by key.
         notes: Notes, the most severe first.
     """
 
@@ -69,10 +75,17 @@ class CouponsAnswer(PageAnswered):
     published: DialIn
     dialled: DialIn
     coming: NextCoupon | None
+    kept: Mapping[str, Any]
 
     def stack(self) -> tuple[StackCoupon, ...]:
-        """Return the stack of coupons for this wire and gas; worked out when asked."""
-        return tuple(coupon_stack(self.query.typed))
+        """Return the stack asked for; worked out when asked."""
+        if self.query.stack == "jobs":
+            return tuple(job_stack(self.query.jobs or (), self.kept))
+        return tuple(coupon_stack(self.query.typed, self.kept))
+
+    def jobs_to_stack(self) -> int:
+        """Return how many welds the kept jobs are [-]."""
+        return len(stacked_jobs(self.query.jobs or ()))
 
     def beads(self) -> PassPlan:
         """Return the beads of the job, with the shop's own numbers; worked out when asked."""
@@ -128,6 +141,7 @@ def coupons_answer(query: str, kept: Mapping[str, Any] | None = None) -> Coupons
         published=published,
         dialled=dialled,
         coming=next_coupon(dialled, job.wire, numbers),
+        kept=kept or {},
         notes=(),
     )
     return replace(answer, notes=severest_first(_notes(answer)))

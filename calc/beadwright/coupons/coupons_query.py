@@ -4,18 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, Literal
 
 from marshmallow import ValidationError
 
 from beadwright import units
 from beadwright.coupons.coupon_entries import CouponEntries
 from beadwright.coupons.coupon_records import CouponRecord, CouponRecordsError, read_records
+from beadwright.coupons.kept_jobs import KeptJob, KeptJobsError, read_jobs
 from beadwright.errors import FieldErrors
 from beadwright.job.page_query import PageQuery
 from beadwright.joint.fillet_joints import fillet_throat
-from beadwright.reading.entries import optional, part
-from beadwright.reading.fields import QueryField, WholeNumber
+from beadwright.reading.entries import optional, part, required
+from beadwright.reading.fields import Choice, QueryField, WholeNumber
 
 
 class RecordsField(QueryField[tuple[CouponRecord, ...]]):
@@ -32,6 +33,20 @@ class RecordsField(QueryField[tuple[CouponRecord, ...]]):
             raise ValidationError(str(error)) from error
 
 
+class JobsField(QueryField[tuple[KeptJob, ...]]):
+    """The phone's kept jobs as one JSON text; the phone gives it, nobody types it."""
+
+    is_text = True
+
+    def _deserialize(
+        self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
+    ) -> tuple[KeptJob, ...]:
+        try:
+            return read_jobs(str(value))
+        except KeptJobsError as error:
+            raise ValidationError(str(error)) from error
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CouponsQuery(PageQuery):
     """The Coupons page's query: its keys besides the job's [SI]."""
@@ -45,6 +60,17 @@ class CouponsQuery(PageQuery):
             help="beads the joint is laid in, all of one size; blank: as planned",
             blank="as planned",
         )
+    )
+    stack: Literal["new-wire", "jobs"] = required(
+        Choice[Literal["new-wire", "jobs"]](
+            ("new-wire", "jobs"),
+            label="Stack",
+            help="new-wire: five joints for a wire that is new; jobs: the jobs kept on this phone",
+            default="new-wire",
+        )
+    )
+    jobs: tuple[KeptJob, ...] | None = optional(
+        JobsField(label="Kept jobs", help="kept jobs as JSON, as the phone keeps them")
     )
     coupons: tuple[CouponRecord, ...] | None = optional(
         RecordsField(label="Kept coupons", help="kept coupons as JSON, as the export file has them")

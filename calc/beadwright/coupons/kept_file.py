@@ -13,6 +13,7 @@ from beadwright.coupons.coupon_records import (
     CouponRecordsError,
     read_rows,
 )
+from beadwright.coupons.kept_jobs import LONGEST_NAME, MOST_JOBS, KeptJob
 from beadwright.coupons.new_record import new_record
 from beadwright.errors import BeadwrightError, FieldErrors
 from beadwright.typed_number import quoted
@@ -25,37 +26,13 @@ VERSION = 1
 """Version of the file; a later one is refused by name, not guessed at."""
 
 MOST_CHARACTERS = 5_000_000
-MOST_JOBS = 2000
-LONGEST_NAME = 200
-"""Characters of a file, jobs in it, characters of a job's name: far more than a shop has [-]."""
+"""Characters of a file: far more than a shop has [-]."""
 
 _KEYS = {KIND: ("shop", "jobs", "coupons"), SHOP_KIND: ("kept",)}
 
 
 class KeptFileError(BeadwrightError):
     """A file that cannot be taken; the message gives the reason."""
-
-
-@dataclass(frozen=True, slots=True)
-class KeptJob:
-    """A job kept by name.
-
-    Attributes:
-        page: The page it is a job of.
-        query: Its entries, as in the address.
-        name: What it is called.
-        made: When it was kept, as the phone's clock wrote it.
-    """
-
-    page: str
-    query: str
-    name: str
-    made: str
-
-    @property
-    def key(self) -> str:
-        """Its own key: no two jobs share one."""
-        return f"{self.page}?{self.query}"
 
 
 @dataclass(frozen=True, slots=True)

@@ -49,8 +49,8 @@ def new_record(query: str, kept: Mapping[str, Any] | None, key: str, made: str) 
     )
 
 
-_NOT_OF_A_COUPON = ("own", "coupons")
-"""What coupons taught, and the coupons themselves: no part of what one coupon was."""
+_NOT_OF_A_COUPON = ("own", "coupons", "jobs", "stack")
+"""What coupons taught, all that is kept, the stack shown: no part of what one coupon was."""
 
 
 def _whole(read: CouponsQuery, kept: Mapping[str, Any] | None) -> str:

@@ -46,7 +46,7 @@ LEARNED = ("own", "welder", "machine", "lines")
 KEPT = (*MACHINE, *CIRCUIT, *LEADS, *SHOWN, *USUAL, *RATES, *BOUGHT, *MINUTES, *HOURS)
 """Keys kept as they are, each with an entry on Shop."""
 
-GIVEN = ("coupons",)
+GIVEN = ("coupons", "jobs")
 """Keys the phone gives with a question; they are kept record by record, not as an entry."""
 
 LONGEST: Mapping[str, int] = {"own": LONGEST_OWN, "lines": MOST_CHARACTERS}

@@ -18,8 +18,8 @@ MONEY = frozenset({"money", "rate", "price_per_mass", "price_per_volume", "price
 USUAL_KEYS = frozenset(USUAL.values())
 """Keys another phone may fill with what is usual there: a link says them, default or not."""
 
-NEVER = frozenset({"coupons", "at"})
-"""Keys that never go along: all the phone's coupons, and which bead is looked at."""
+NEVER = frozenset({"coupons", "jobs", "at"})
+"""Keys that never go along: all the phone's coupons and jobs, which bead is looked at."""
 
 
 def private_keys(page: str) -> dict[str, frozenset[str]]:

@@ -28,6 +28,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "coupons.quarter-tee": "Tee, 1/4 in plate, one pass",
         "coupons.quarter-lap": "Lap, 1/4 in plate, three light beads",
         "coupons.half-v": "V groove, 1/2 in plate, on steel backing",
+        "coupons.kept-job": "{name}",
         "coupons.not-welded": "This wire and gas do not weld it.",
         "coupons.no-window": "No setting holds all limits here: see Passes.",
         "coupons.not-a-procedure": (

@@ -8,6 +8,7 @@ from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.words.wording import worded
 from beadwright_site.drawings.coupon_drawing import draw_fit
 from beadwright_site.pages.coupons.form import MEASURED, coupons_form
+from beadwright_site.pages.coupons.stack_sheet import sheet_coupons, stack_choice
 from beadwright_site.pages.coupons.view import (
     beads_of,
     coupon_facts_of,
@@ -16,7 +17,6 @@ from beadwright_site.pages.coupons.view import (
     number_rows,
     pace_of,
     setting_rows,
-    sheet_coupons,
 )
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.job_card import job_card
@@ -25,7 +25,7 @@ from beadwright_site.parts.job_card import job_card
 def _view(answered: Answered[CouponsAnswer]) -> PageView:
     found = answered.found
     headline = headline_of(found)
-    coming, job = found.coming, found.dialled.job
+    coming, job, typed = found.coming, found.dialled.job, answered.typed
     return PageView(
         f"{headline} · Coupons",
         answered.whose,
@@ -45,7 +45,7 @@ def _view(answered: Answered[CouponsAnswer]) -> PageView:
             "numbers": lambda: {"rows": tuple(number_rows(found)), "plot": draw_fit(found)},
             "next": lambda: {"text": worded(coming.phrase, found.units) if coming else ""},
             "log": lambda: {"rows": tuple(log_rows(found)), "elsewhere": found.elsewhere},
-            "stack": lambda: {"coupons": tuple(sheet_coupons(found))},
+            "stack": lambda: {"coupons": tuple(sheet_coupons(found)), **stack_choice(found, typed)},
             "take": lambda: {},
         },
     )

@@ -7,11 +7,9 @@ from dataclasses import dataclass
 
 from beadwright import units
 from beadwright.coupons.coupon_records import CouponRecord
-from beadwright.coupons.coupon_stack import StackCoupon
 from beadwright.coupons.coupons_page import NAMES, CouponsAnswer
 from beadwright.coupons.learned_numbers import LearnedNumber
 from beadwright.joint.joints import Dimension
-from beadwright.passes.pass_beads import ROLE_NAMES, Bead
 from beadwright.phrases import say
 from beadwright.results import Quantity
 from beadwright.words.wording import worded
@@ -222,71 +220,3 @@ def _says(record: CouponRecord) -> str:
     if facts.meter_v is not None:
         parts.append(f"meter {facts.meter_v:+.1f} V")
     return ", ".join(parts) or "nothing measured"
-
-
-@dataclass(frozen=True, slots=True)
-class SheetRow:
-    """A bead of the stack's sheet.
-
-    Attributes:
-        name: What it is.
-        feed: Wire feed to set.
-        volts: Volts to set.
-        travel: Travel to keep.
-    """
-
-    name: str
-    feed: str
-    volts: str
-    travel: str
-
-
-@dataclass(frozen=True, slots=True)
-class SheetCoupon:
-    """A coupon of the stack's sheet.
-
-    Attributes:
-        mark: Number to scribe on it.
-        name: What it is.
-        query: The job.
-        refused: Why it cannot be planned, or empty.
-        rows: Its beads.
-    """
-
-    mark: int
-    name: str
-    query: str
-    refused: str
-    rows: tuple[SheetRow, ...]
-
-
-def sheet_coupons(found: CouponsAnswer) -> Iterator[SheetCoupon]:
-    """Yield the stack's coupons with what to set for each."""
-    for coupon in found.stack():
-        yield SheetCoupon(
-            mark=coupon.mark,
-            name=worded(coupon.name, found.units),
-            query=coupon.query,
-            refused=worded(coupon.refused, found.units) if coupon.refused else "",
-            rows=tuple(_rows(coupon, found)),
-        )
-
-
-def _rows(coupon: StackCoupon, found: CouponsAnswer) -> Iterator[SheetRow]:
-    for bead in coupon.beads:
-        if bead.laid is not None:
-            yield _row(bead, found)
-
-
-def _row(bead: Bead, found: CouponsAnswer) -> SheetRow:
-    laid, system = bead.laid, found.units
-    assert laid is not None
-    volts = (
-        "by the machine" if laid.transfer == "pulse" else written(laid.point.volts, "volts", system)
-    )
-    return SheetRow(
-        name=ROLE_NAMES[bead.role],
-        feed=written(laid.point.feed_m_s, "wire_feed", system),
-        volts=volts,
-        travel=written(laid.travel_m_s, "travel", system),
-    )
