@@ -8,7 +8,7 @@ a Student's t.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from heapq import nlargest
 from math import sqrt
@@ -158,32 +158,60 @@ def _inverse(a: float, b: float, c: float) -> tuple[float, float, float]:
     return c / size, -b / size, a / size
 
 
-def _fit(points: Sequence[Shown], prior: Prior) -> _Fit:
+@dataclass(slots=True)
+class _Sums:
+    """The sums a fit is made from: squares and products of what coupons show."""
+
+    x11: float = 0.0
+    x12: float = 0.0
+    x22: float = 0.0
+    x1y: float = 0.0
+    x2y: float = 0.0
+    yy: float = 0.0
+    count: int = 0
+
+    def take(self, points: Iterable[Shown], sign: int = 1) -> None:
+        """Add coupons, or take them out again."""
+        for point in points:
+            (x1, x2), y = point.x, point.y
+            self.x11 += sign * x1 * x1
+            self.x12 += sign * x1 * x2
+            self.x22 += sign * x2 * x2
+            self.x1y += sign * x1 * y
+            self.x2y += sign * x2 * y
+            self.yy += sign * y * y
+            self.count += sign
+
+
+def _fit(sums: _Sums, prior: Prior) -> _Fit:
     p11, p12, p22 = _inverse(*prior.spread())
-    q1 = q2 = yy = 0.0
-    for point in points:
-        (x1, x2), y = point.x, point.y
-        p11 += x1 * x1
-        p12 += x1 * x2
-        p22 += x2 * x2
-        q1 += x1 * y
-        q2 += x2 * y
-        yy += y * y
-    spread = _inverse(p11, p12, p22)
-    mean = spread[0] * q1 + spread[1] * q2, spread[1] * q1 + spread[2] * q2
-    squares = FREEDOM * prior.scatter**2 + yy - (mean[0] * q1 + mean[1] * q2)
-    return _Fit(mean, spread, squares, FREEDOM + len(points))
+    spread = _inverse(p11 + sums.x11, p12 + sums.x12, p22 + sums.x22)
+    mean = (
+        spread[0] * sums.x1y + spread[1] * sums.x2y,
+        spread[1] * sums.x1y + spread[2] * sums.x2y,
+    )
+    explained = mean[0] * sums.x1y + mean[1] * sums.x2y
+    squares = FREEDOM * prior.scatter**2 + sums.yy - explained
+    return _Fit(mean, spread, squares, FREEDOM + sums.count)
 
 
-def _parts(points: Sequence[Shown], fit: _Fit) -> list[float]:
+_Row = tuple[Shown, float, float, float, float, float, float]
+"""A coupon, what it shows, and the squares and product of its mix."""
+
+
+def _row(point: Shown) -> _Row:
+    (x1, x2), y = point.x, point.y
+    return point, x1, x2, y, x1 * x1, x1 * x2, x2 * x2
+
+
+def _parts(rows: Sequence[_Row], fit: _Fit) -> list[float]:
     """What each coupon adds to the squares: its distance from what the others foretell."""
     (m1, m2), (a, b, c) = fit.mean, fit.spread
-    parts: list[float] = []
-    for point in points:
-        (x1, x2), y = point.x, point.y
-        off = y - m1 * x1 - m2 * x2
-        parts.append(off * off / (1 - a * x1 * x1 - 2 * b * x1 * x2 - c * x2 * x2))
-    return parts
+    b2 = 2 * b
+    return [
+        (y - m1 * x1 - m2 * x2) ** 2 / (1 - a * x11 - b2 * x12 - c * x22)
+        for _, x1, x2, y, x11, x12, x22 in rows
+    ]
 
 
 def _sorted_out(
@@ -194,30 +222,30 @@ def _sorted_out(
     The worst is taken out first. Two that are far off can hide each other, so up to ``LOOK_PAST``
     are taken out on trial: all count as odd if the last of them does.
     """
-    standing, odd = list(points), list[tuple[str, float]]()
-    kept, trial = standing, list[tuple[str, float]]()
+    sums = _Sums()
+    sums.take(points)
+    fixed = [_row(point) for point in points if point.counted]
+    kept = [_row(point) for point in points if not point.counted]
+    standing, odd, trial = kept, list[tuple[str, float]](), list[tuple[str, float]]()
     most = max(1, len(points) // MOST_ODD)
-    while len(odd) + len(trial) < most and len(trial) <= LOOK_PAST:
-        fit = _fit(kept, prior)
+    while kept and len(odd) + len(trial) < most and len(trial) <= LOOK_PAST:
+        fit = _fit(sums, prior)
         limit = t_quantile(ODD_CHANCE, fit.freedom - 1)
         # A leave-one-out t is over its limit where the coupon's part of the squares is over this.
         edge = fit.squares * limit**2 / (fit.freedom - 1 + limit**2)
-        far = [
-            (part / edge, at)
-            for at, (part, point) in enumerate(zip(_parts(kept, fit), kept, strict=True))
-            if not point.counted
-        ]
-        if not far:
-            break
-        sure = sum(times > 1 for times, _ in far)
+        parts = _parts(kept, fit)
+        sure = sum(part > edge for part in parts)
         # A tenth of many at a time, for the worst drag sound ones along.
-        out = nlargest(min(1 + sure // 10, most - len(odd) - len(trial)), far)
-        gone = {at for _, at in out}
-        trial += [(kept[at].key, times) for times, at in out]
-        kept = [point for at, point in enumerate(kept) if at not in gone]
+        count = min(1 + sure // 10, most - len(odd) - len(trial))
+        out = nlargest(count, range(len(kept)), key=parts.__getitem__)
+        sums.take((kept[at][0] for at in out), -1)
+        trial += [(kept[at][0].key, parts[at] / edge) for at in out]
+        gone = set(out)
+        kept = [row for at, row in enumerate(kept) if at not in gone]
         if sure:
             standing, odd, trial = kept, odd + trial, []
-    return standing, odd
+    left = {id(row[0]) for row in (*standing, *fixed)}
+    return [point for point in points if id(point) in left], odd
 
 
 def learn(points: Sequence[Shown], prior: Prior) -> Learned:
@@ -237,7 +265,9 @@ def learn(points: Sequence[Shown], prior: Prior) -> Learned:
         if not abs(point.y) < 1e6:
             raise OutOfRangeError(f"y = {point.y} of {point.key} must be a finite share")
     kept, odd = _sorted_out(points, prior)
-    fit = _fit(kept, prior)
+    sums = _Sums()
+    sums.take(kept)
+    fit = _fit(sums, prior)
     return Learned(
         mean=fit.mean,
         scatter=sqrt(fit.squares / fit.freedom),
