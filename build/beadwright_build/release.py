@@ -24,6 +24,8 @@ WORKER = "sw.js"
 RUNTIME = "runtime/"
 SHEETS = "sheets/"
 """Folder of the tables: with the runtime, since a first visit opens without them."""
+SCHEMAS = "schema/"
+"""Folder of the JSON Schemas: for programs, so no phone keeps them."""
 LIST = re.compile(r"/\*RELEASE\*/ (.*) /\*END\*/")
 
 Group = Literal["shell", "runtime"]
@@ -82,10 +84,15 @@ def write_release(site: Path, cache: Path = CACHE) -> Release:
 
 
 def list_files(site: Path, cache: Path = CACHE) -> tuple[ReleaseFile, ...]:
-    """Compress what is in a site folder and return the list of it, the copies left out."""
+    """Compress what is in a site folder and return the list of it, copies and schemas left out."""
     compress_files(site, cache)
     paths = [path for path in sorted(site.rglob("*")) if path.is_file()]
-    return tuple(_list(path, site) for path in paths if path.suffix not in ENCODINGS)
+    return tuple(_list(path, site) for path in paths if _is_listed(path, site))
+
+
+def _is_listed(path: Path, site: Path) -> bool:
+    named = path.relative_to(site).as_posix()
+    return path.suffix not in ENCODINGS and not named.startswith(SCHEMAS)
 
 
 def read_release(site: Path) -> dict[str, Any]:

@@ -42,12 +42,16 @@ def _of_group(page: Page, group: KeyGroup) -> Iterator[str]:
         if key[:2] in _LATER and told and not field.default:
             continue  # told once, under the first way or under B
         yield f"  {key:<20} {field.help}"
-        for line in wrap("; ".join(_takes(field)), _WIDTH - 23):
+        for line in wrap("; ".join(takes(field)), _WIDTH - 23):
             yield f"  {'':<20} {line}"
 
 
-def _takes(field: QueryField[Any]) -> Iterator[str]:
-    """What a field takes, the unit of a bare number, what a blank means."""
+def takes(field: QueryField[Any]) -> Iterator[str]:
+    """Yield what a field takes, the unit of a bare number, what a blank means.
+
+    Args:
+        field: The field [-].
+    """
     allowed = allowed_of(field)
     if allowed and not field.help.startswith(allowed):
         yield allowed

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 
@@ -11,6 +12,7 @@ from flask import Blueprint, Flask, Response, request, send_file
 
 from beadwright_site.manifest import MANIFEST
 from beadwright_site.page_table import SITE_PAGES, SitePage
+from beadwright_site.schemas.page_schemas import Schema, published
 
 VENDOR = "BEADWRIGHT_VENDOR"
 """Environment variable: folder of front-end files, where ``flask run`` makes the app."""
@@ -29,6 +31,11 @@ def _answer(page: SitePage) -> Response:
 
 def _sheet(name: str) -> Response:
     return _html(SITE_PAGES["sheets"].load().sheet(name))
+
+
+def _schema(make: Callable[[], Schema]) -> Response:
+    text = json.dumps(make(), indent=1, ensure_ascii=False)
+    return Response(f"{text}\n", content_type="application/json")
 
 
 def create_app(*, vendor_dir: Path | None = None) -> Flask:
@@ -56,6 +63,9 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
             app.add_url_rule(
                 f"/static/css/{page.name}.css", f"{page.name}-css", partial(send_file, page.style)
             )
+
+    for name, make in published().items():
+        app.add_url_rule(f"/schema/{name}", f"schema {name}", partial(_schema, make))
 
     tables = SITE_PAGES["sheets"].load()
     for name in tables.sheets():

@@ -12,6 +12,7 @@ import brotli
 import pytest
 
 import beadwright
+from beadwright.pages import PAGES
 from beadwright_build.errors import BuildError
 from beadwright_build.release import path_of, read_release, write_release
 
@@ -50,7 +51,9 @@ def test_every_file_is_listed_once_but_the_worker_and_the_copies(
     }
     names = [path_of(file["url"]) for file in listed["files"]]
     assert len(names) == len(set(names))
-    assert set(names) == there - {"sw.js"}
+    schemas = {name for name in there if name.startswith("schema/")}
+    assert len(schemas) == 2 * len(PAGES)  # for programs: no phone keeps them
+    assert set(names) == there - {"sw.js"} - schemas
 
 
 def test_every_hash_and_size_is_that_of_the_file(built_site: Path, listed: dict[str, Any]) -> None:

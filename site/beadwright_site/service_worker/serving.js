@@ -6,6 +6,9 @@ import { STORE_MS, obtain, ourResponse, storedFile } from "./store.js";
 
 /** @import { ReleaseFile } from "./release_list.js" */
 
+/** Folder of the JSON Schemas: for programs, not kept on the phone. */
+const FOR_PROGRAMS = "schema/";
+
 /** The stored file, or none where the store fails or does not answer. @param {ReleaseFile} file
  * @returns {Promise<Response | undefined>} */
 function fromStore(file) {
@@ -22,11 +25,16 @@ async function serve(file) {
   try {
     return ourResponse(file, await obtain(file).bytes); // even when the phone is too full to keep it
   } catch (error) {
-    const { kind } = asFault(error, file.url);
-    const headers = { "content-type": "text/plain; charset=utf-8", "x-beadwright-fault": kind };
-    const said = "Not stored on this phone, and not to be had now. Try again with signal.";
-    return new Response(said, { status: 503, headers });
+    return notHad(error, file.url);
   }
+}
+
+/** @param {unknown} error @param {string} url */
+function notHad(error, url) {
+  const { kind } = asFault(error, url);
+  const headers = { "content-type": "text/plain; charset=utf-8", "x-beadwright-fault": kind };
+  const said = "Not stored on this phone, and not to be had now. Try again with signal.";
+  return new Response(said, { status: 503, headers });
 }
 
 async function notFound() {
@@ -51,5 +59,7 @@ worker.addEventListener("fetch", (event) => {
   if (file) event.respondWith(serve(file));
   else if (page && FILES.has(`${path}/`)) {
     event.respondWith(Response.redirect(`${BASE.href}${path}/${url.search}`, 302));
+  } else if (path.startsWith(FOR_PROGRAMS)) {
+    event.respondWith(fetch(request).catch((error) => notHad(error, path)));
   } else if (page) event.respondWith(notFound());
 });

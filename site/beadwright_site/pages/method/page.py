@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any, Final
 
+from beadwright.pages import PAGES
 from beadwright.sources import SOURCES
 from beadwright_site.changes import CHANGES
 from beadwright_site.method.contents import TOPICS
@@ -17,6 +18,7 @@ def _view() -> Mapping[str, Any]:
         "topics": [(topic, topic.sections()) for topic in TOPICS],
         "sources": SOURCES,
         "changes": CHANGES,
+        "answered": PAGES.values(),
         "inline": inline,
     }
 

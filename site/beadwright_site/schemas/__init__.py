@@ -1,0 +1,1 @@
+"""JSON Schemas of what each page asks and answers, published for programs."""
