@@ -178,7 +178,7 @@ def test_high_carbon_equivalent_hard_zones_and_sheet_are_said() -> None:
     sheet = said(heat("plate=2mm&leg=2mm&units=si&steel=S235JR"), "caution")
     assert "Under 3 mm AWS D1.1 does not rule" in sheet
     assert "first row" not in sheet
-    for text in ("written, qualified procedure", "Galvanised"):
+    for text in ("written, qualified procedure", "Galvanized"):
         assert text in said(heat(JOB), "caution")
     assert "ventilate" in said(heat(f"{THICK}&steel=A572-60"), "caution")
 

@@ -103,9 +103,9 @@ NOTES = (
     ("joint=v&plate=1/2in&position=2G", "caution", "current of a flat one", "position"),
     ("joint=square&plate=3/16in", "caution", "does not melt through for sure", "plate"),
     ("joint=square&plate=1/4in", "caution", "past the middle, over 1/8 in deep", "plate"),
-    ("joint=square&plate=1/2in&backing=steel", "stop", "No detail welds a square edge", "plate"),
+    ("joint=square&plate=1/2in&backing=steel", "stop", "welds a square edge over", "plate"),
     ("joint=corner&corner=closed&plate=1/4in", "caution", "a seam with no gap", "plate"),
-    ("joint=square&plate=7/16in", "stop", "No detail welds a square edge over 3/8 in", "plate"),
+    ("joint=square&plate=7/16in", "stop", "welds a square edge over 3/8 in", "plate"),
     # Holes.
     ("joint=plug&hole=1/2in", "stop", "Hole 1/2 in is under 11/16 in", "hole"),
     ("joint=slot&hole=1in", "out", "Slot 1 in is over 27/32 in", "hole"),

@@ -28,7 +28,10 @@ def test_a_bar_that_yields_before_its_welds_does_not_hold() -> None:
     assert found.links[0].key == "plate2-gross"
     assert found.links[0].holds / KIP == pytest.approx(36 / 1.67)
     assert found.weld.use < 1
-    assert any("No weld helps: wider or thicker" in told(note) for note in found.notes)
+    # A longer weld eases the lag of the same bar, and does not keep it from yielding.
+    said = {note.source: told(note) for note in found.notes if note.level == "stop"}
+    assert "No weld helps: wider or thicker" in said["aisc-d2"]
+    assert "a longer weld, wider or thicker" in said["aisc-d3.1"]
     assert ask(f"{BAR}&py=21.5kip").holds
     assert not ask(f"{BAR}&py=21.6kip").holds
     assert in_words(found.links[0].phrase) == "other plate, pulled: yielding over 4 in"

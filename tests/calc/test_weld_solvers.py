@@ -115,6 +115,24 @@ def test_brackets_about_their_center_out_of_the_plane(cases: int) -> None:
         assert not turns_as_bracket(group, load, 1)
 
 
+@SOME_OR_ALL
+def test_how_far_the_elastic_method_is_from_the_center(cases: int) -> None:
+    """The bounds that the method's text and the page tell: nine tenths to 2.6."""
+    rng = Random(23)
+    shares: list[float] = []
+    for _ in range(cases):
+        group = drawn_group(rng, wide=False)
+        p = line_properties(group)
+        way, size = rng.uniform(0, 2 * pi), group.length_m / 4
+        arm = rng.choice((-1, 1)) * 10 ** rng.uniform(-2, 1) * size
+        load = GroupLoad(cos(way), sin(way), mz=arm)
+        elastic = 1 / max(force.total for force in line_forces(group, load, p))
+        shares.append(center_strength(group, load, 1.0, p).factor / elastic)
+    assert min(shares) > 0.88
+    assert max(shares) < 2.65
+    assert sorted(shares)[cases // 20] > 1  # nineteen of twenty are on the safe side
+
+
 def test_a_thousand_throats_by_the_directional_method() -> None:
     rng = Random(22)
     for _ in range(CASES):

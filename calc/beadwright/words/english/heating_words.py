@@ -10,7 +10,7 @@ from beadwright.words.text import Rounded, Text
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
         "heating.steel-unknown": (
-            "Steel not known: do not guess a preheat. Find the certificate, have it analysed, or "
+            "Steel not known: do not guess a preheat. Find the certificate, have it analyzed, or "
             "weld a test piece and break it."
         ),
         "heating.no-grade": (
@@ -144,7 +144,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "page, and who is licensed to sign it."
         ),
         "heating.strip-coating": (
-            "Galvanised or painted: strip it well back from the weld on every face the heat "
+            "Galvanized or painted: strip it well back from the weld on every face the heat "
             "reaches. Zinc fume poisons and zinc cracks the weld."
         ),
         "heating.forms-differ": (

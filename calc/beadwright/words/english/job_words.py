@@ -21,7 +21,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "corner, or bevel an edge."
         ),
         "job.square-butt-thick": (
-            "No detail welds a square edge over {most} thick through without a bevel: bevel it."
+            "No prequalified detail for gas metal arc welds a square edge over {most} thick "
+            "through: bevel it."
         ),
         "job.open-root": (
             "Open root: run the root pass in short circuit or pulse; spray falls through."

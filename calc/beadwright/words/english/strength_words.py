@@ -29,8 +29,12 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{link:capital}: {use:.0%} of what it may. No weld helps: wider or thicker plate, or "
             "stronger steel."
         ),
+        "strength.longer-weld-helps": (
+            "{link:capital}: {use:.0%} of what it may. A larger leg does not help: a longer weld, "
+            "wider or thicker plate, or stronger steel."
+        ),
         "strength.overloaded": "{link:capital}: {use:.0%} of what it may.",
-        "strength.weakest": "Weakest link: {link}, {use:.0%} used.",
+        "strength.weakest": "Weakest of the links checked: {link}, {use:.0%} used.",
         "strength.no-fillet-holds": (
             "No fillet to 2 in holds this. Longer weld, weld further apart, or a groove."
         ),
@@ -107,8 +111,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "depth counts."
         ),
         "strength.square-thick": (
-            "No detail welds a square edge over {most} thick through. Bevel it, or give the depth "
-            "a test has shown."
+            "No prequalified detail for gas metal arc welds a square edge over {most} thick "
+            "through. Bevel it, or give the depth a test has shown."
         ),
         "strength.groove-uneven": (
             "Sides cut to different depths: a pull in the middle of the plate bends the weld, and "

@@ -108,7 +108,8 @@ SQUARE = Equation(
         _CROWN,
     ),
     f"Welded from one side, up to about {SQUARE_ONE_SIDE_TO_M * 1000:g} mm (5/32 in); over "
-    f"{units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in no detail welds it through. A closed corner "
+    f"{units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in no prequalified detail for gas metal arc "
+    "welds it through. A closed corner "
     "is the same, turned on its side.",
     "Exact for the shape drawn.",
     ("mass-balance", "iso-9692-1", "aisc-square-details", "practice"),

@@ -65,9 +65,10 @@ LAYERS = Equation(
     ("shortest-way", "geometry", "aws-d1.1-5.1", "aisc-one-pass", "practice"),
     f"⌈ ⌉: rounded up. The cap of a groove starts {CAP_UNDER_FLUSH_M * 1000:g} mm under flush or "
     "deeper. The root is one bead wherever it can be; wider than "
-    f"{units.show(FLAT_ROOT_M, 'leg', 'us')} in at its floor it may be beads side by side. A count "
-    "asked for takes the limits all wider or tighter until it fits; what is then over a limit is "
-    f"said. A size up to {SIZE_SLACK - 1:.0%} over counts as the size: metric sizes are rounded.",
+    f"{units.show(FLAT_ROOT_M, 'leg', 'us')} in at its floor, on a backing, it may be beads "
+    "side by side. A count asked for takes the limits all wider or tighter until it fits; what is "
+    f"then over a limit is said. A size up to {SIZE_SLACK - 1:.0%} over counts as the size: metric "
+    "sizes are rounded.",
     ("layers.fewest_layers", "layer_counts.layers_of_count", "layers.holds",
      "layers.CAP_UNDER_FLUSH_M", "layers.SHAPELY", "pass_limits.widest",
      "bead_limits.largest_bead_m2", "bead_limits.position_limits", "bead_limits.fewest_beads",
@@ -99,7 +100,7 @@ PLACE = Equation(
     "Exact: a shear keeps areas, so beads add up to the joint.",
     ("geometry", "practice"),
     "Horizontal, each layer starts at the lower plate, so that every bead leaves the next a shelf. "
-    "How far a bead laps over its neighbour is the picture's; no setting depends on it.",
+    "How far a bead laps over its neighbor is the picture's; no setting depends on it.",
     ("frame.frame_of", "frame.dense", "pass_layout.slots_of", "pass_layout.LEAN",
      "sweep.sweep", "sweep.band"),
 )  # fmt: skip
@@ -144,7 +145,8 @@ SETTINGS = Equation(
     "That of laid metal and current.",
     ("mass-balance", "asme-qw-409"),
     "Root, fill and cap may each run on settings of their own. An open root under spray is run in "
-    f"short circuit; no layer in short circuit is thicker than {COLD_LAP_M / INCH_M * 16:g}/16 in. "
+    "short circuit; no layer in short circuit is planned thicker than "
+    f"{COLD_LAP_M / INCH_M * 16:g}/16 in. "
     f"Over a gap wider than {_inches(BRIDGED_GAP_M)} in the root bridges: at least "
     f"{_inches(BRIDGE_M)} in thick, on the current of plate that thick, and by hand no faster than "
     f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. It is one bead from edge to edge; "

@@ -3,7 +3,14 @@
 from __future__ import annotations
 
 from beadwright.measures import INCH_M, PSI_PA
-from beadwright.strength.base_metal import PHI_PULL, PHI_RUPTURE, PHI_YIELD
+from beadwright.strength.base_metal import (
+    OMEGA_PULL,
+    OMEGA_RUPTURE,
+    OMEGA_YIELD,
+    PHI_PULL,
+    PHI_RUPTURE,
+    PHI_YIELD,
+)
 from beadwright.strength.leg_search import LARGEST_LEG_M
 from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE, SHEET_M
 from beadwright.strength.resistance_en import GAMMA_M2, THINNEST_M
@@ -50,8 +57,9 @@ ELASTIC = Equation(
         Symbol("z", "out of the joint", "m"),
     ),
     "Any shape, one leg throughout. Where it is not symmetric, the product moment counts too.",
-    "Safe: before it breaks a weld shares its load more evenly. Of a bracket out of the plane it "
-    "asks up to twice the leg of the turning center.",
+    "Mostly safe: before it breaks a weld shares its load more evenly. Of a thousand groups drawn, "
+    "in the plane, the turning center held up to 2.6 times as much; where a load lies almost "
+    "through the middle of a straight line, a tenth less.",
     ("weld-as-line", "aisc-manual-8"),
     "",
     ("elastic_line.load_at_centroid", "elastic_line.line_forces", "elastic_line.worst",
@@ -188,8 +196,9 @@ PLATES = Equation(
         Symbol(F_U, "tensile strength", "Pa"),
         Symbol("t", "thickness", "m"),
     ),
-    f"Factored loads × {PHI_YIELD:g} and {PHI_RUPTURE:g}, in pull {PHI_PULL:g}; service ÷ 1.5 "
-    "and 2. In pull the whole strength counts; pull and shear add by squares.",
+    f"Factored loads × {PHI_YIELD:g} and {PHI_RUPTURE:g}, in pull {PHI_PULL:g}; service ÷ "
+    f"{OMEGA_YIELD:g} and {OMEGA_RUPTURE:g}, in pull {OMEGA_PULL:g}. In pull "
+    "the whole strength counts; pull and shear add by squares.",
     "Least values of the grade. Old or unknown steel may have less.",
     ("aisc-j4.2", "astm-strengths", "en-1993-1-1"),
     "In EN 1993 shear yields at yield strength over √3, and the yield strength is counted whole. "

@@ -65,7 +65,7 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
 
 def _reason(found: StrengthAnswer) -> str:
     weak = found.links[0]
-    reason = f"Weakest link: {worded(weak.phrase, found.units)}, {weak.use:.0%}."
+    reason = f"Weakest link checked: {worded(weak.phrase, found.units)}, {weak.use:.0%}."
     if any(note.key in UNCHECKED for note in found.notes):
         reason = f"{reason} Not every plate is checked for pull."
     return reason
