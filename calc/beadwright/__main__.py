@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 from collections.abc import Sequence
 from pathlib import Path
@@ -43,12 +44,28 @@ def _parser(page: Page) -> argparse.ArgumentParser:
     return parser
 
 
+PIPE_CLOSED = 141
+"""Status where nobody reads on, as in ``… | head``: what a shell gives for other commands then."""
+
+
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Print an answer; return 0, or 2 if the query has errors.
+    """Print an answer; return 0, 2 if the query has errors, 141 if nobody reads it to its end.
 
     Args:
         arguments: Command line, or None for the process's own [-].
     """
+    try:
+        try:
+            return _told(arguments)
+        finally:
+            sys.stdout.flush()  # here, not when Python ends: an error there is printed
+    except BrokenPipeError:
+        # What is still held for the closed pipe goes nowhere when Python ends.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return PIPE_CLOSED
+
+
+def _told(arguments: Sequence[str] | None) -> int:
     given = sys.argv[1:] if arguments is None else list(arguments)
     if given[:1] == ["learn"] and len(given) == 2 and not given[1].startswith("-"):
         return _learn(Path(given[1]))

@@ -8,10 +8,10 @@ from pathlib import Path
 import pytest
 
 from beadwright import __version__
-from beadwright.__main__ import main
+from beadwright.__main__ import PIPE_CLOSED, main
 from beadwright.api import answer_json
 from beadwright.key_groups import key_groups
-from beadwright.key_help import allowed_of, key_help
+from beadwright.key_help import allowed_of, key_help, takes
 from beadwright.pages import PAGES
 from beadwright.reading.fields import Measured
 
@@ -94,6 +94,14 @@ def test_what_a_field_takes(page: str, key: str, allowed: str) -> None:
     assert allowed in key_help(PAGES[page])
 
 
+def test_what_a_field_takes_is_its_range_its_unit_and_what_a_blank_means() -> None:
+    entries = PAGES["dial-in"].fields
+    assert list(takes(entries["plate"])) == [
+        "30ga to 4in", "a bare number is in, with units=si mm", "blank: 3/8in",
+    ]  # fmt: skip
+    assert list(takes(entries["units"])) == ["us, si", "blank: us"]
+
+
 def test_help_gives_unit_range_and_blank_of_a_key(capsys: pytest.CaptureFixture[str]) -> None:
     shown = " ".join(helped(capsys, "cost").split())
     assert (
@@ -155,6 +163,29 @@ def test_as_a_program_it_keeps_status_and_letters() -> None:
         "errors": {"plate": ["“½parsec”: unit not known here; use cm, ft, in, m, mm"]}
     }
     assert ran.stderr == b""
+
+
+@pytest.mark.parametrize(
+    ("command", "status"),
+    [
+        (["cost"], PIPE_CLOSED),
+        (["passes", "passes=3", "--csv"], PIPE_CLOSED),
+        (["dial-in", "plate=0"], PIPE_CLOSED),
+        (["--help"], 0),  # argparse passes over what it cannot print
+    ],
+)
+def test_where_nobody_reads_on_it_ends_quietly(command: list[str], status: int) -> None:
+    """As ``… | head`` does; 141 is 128 and SIGPIPE, as a shell gives for cat."""
+    with subprocess.Popen(
+        [sys.executable, "-m", "beadwright", *command],
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+    ) as ran:
+        assert ran.stdout is not None
+        assert ran.stderr is not None
+        ran.stdout.close()
+        assert ran.stderr.read() == b""
+        assert ran.wait() == status
 
 
 @pytest.mark.parametrize("encoding", ["utf-8", "utf-8-sig", "utf-16", "cp1252"])
