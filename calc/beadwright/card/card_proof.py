@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 from beadwright.coupons.coupon_records import CouponRecord
 from beadwright.coupons.coupons_query import CouponsQuery
+from beadwright.coupons.same_weld import SIZE_APART, same_weld
 from beadwright.errors import FieldErrors
-from beadwright.job.job import Job
 from beadwright.job.page_query import read_page
 from beadwright.passes.pass_beads import PassPlan
 from beadwright.setting.dial_in import DialIn, dial_in
@@ -16,9 +16,6 @@ from beadwright.setting.dial_in import DialIn, dial_in
 VOLTS_APART_V = 1.0
 """How far the volts of a coupon may be from the card's and still be the same setting [V]. Our
 choice: a welder reads a meter to half a volt, twice."""
-
-SIZE_APART = 0.03
-"""How far plates, leg and gap may differ and still be the same size [-]; as the codes round."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,26 +64,11 @@ def _proofs(records: Iterable[CouponRecord], dialled: DialIn, found: PassPlan) -
             continue  # kept by another version, or by a hand: it proves nothing
         then = dial_in(read.job, read.passes)
         feed = then.settings.wire_feed.value
-        if feed is None or not _same_weld(read.job, dialled.job):
+        if feed is None or not same_weld(read.job, dialled.job):
             continue
         volts = then.settings.volts.value
         if then.plan.transfer == dialled.plan.transfer and _near(feed, volts, dialled, found):
             yield Proof(record, read.seen.coupon or "", feed, volts)
-
-
-def _same_weld(one: Job, other: Job) -> bool:
-    """True if two jobs weld the same joint."""
-    named = ("joint", "position", "edges", "travel_by")
-    if any(getattr(one, name) != getattr(other, name) for name in named):
-        return False
-    sized = ("plate_m", "plate2_m", "leg_m", "gap_m")
-    return all(_alike(getattr(one, name), getattr(other, name)) for name in sized)
-
-
-def _alike(one: float | None, other: float | None) -> bool:
-    if one is None or other is None:
-        return one is other
-    return abs(one - other) <= SIZE_APART * max(abs(one), abs(other))
 
 
 def _near(feed: float, volts: float | None, dialled: DialIn, found: PassPlan) -> bool:

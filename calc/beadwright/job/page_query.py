@@ -16,6 +16,7 @@ from beadwright.job.job_entries import FIELDS as JOB_FIELDS
 from beadwright.job.job_entries import JobEntries
 from beadwright.job.job_reading import job_of
 from beadwright.phrases import say
+from beadwright.process.wires import Wire
 from beadwright.reading.entries import Fields, defaults_of, fields_of, made
 from beadwright.reading.queries import messages_of, split_query
 from beadwright.results import Note
@@ -60,13 +61,17 @@ class PageQuery:
         """The query with known keys only, in the form's order, as typed."""
         return urlencode(self.typed, safe="/\"' ")
 
+    def wires(self) -> tuple[Wire, ...]:
+        """Return every wire whose numbers the answer counts with; a page may count with none."""
+        return (self.job.wire,)
+
     def own_notes(self) -> Iterator[Note]:
         """Yield what of the answer is the shop's own."""
-        own = self.job.wire.own
-        if own is not None:
-            told = say("job.own-numbers", count=own.coupons)
+        owns = {wire.own for wire in self.wires() if wire.own is not None}
+        if owns:
+            told = say("job.own-numbers", count=sum(own.coupons for own in owns))
             yield Note("note", told, "own-coupons", "own")
-        elif self.asked.own == ():
+        elif self.wires() and self.asked.own == ():
             yield Note("note", say("job.own-numbers-off"), "", "own")
 
 

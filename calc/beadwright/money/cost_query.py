@@ -8,21 +8,23 @@ from __future__ import annotations
 
 import dataclasses
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from typing import Any
 
+from beadwright.job.job_reading import job_of
 from beadwright.job.page_query import PageQuery, page_defaults, page_fields
 from beadwright.money.cell_entries import CELL_KEYS
 from beadwright.money.compared_entries import ComparedEntries
 from beadwright.money.demo_prices import DEMO_MINUTES, DEMO_PRICES, DEMO_VOLUME
-from beadwright.money.later_way import JobChanges, LaterWay, OnceEntries
+from beadwright.money.later_way import JobChanges, LaterWay, OnceEntries, written
 from beadwright.money.lent_figures import OF_LATER, lent
 from beadwright.money.outranked import outranked
 from beadwright.money.price_fields import Price, Words
 from beadwright.money.swing_shares import SwingShares
 from beadwright.money.volume_entries import VolumeEntries
 from beadwright.money.way_entries import WayEntries
+from beadwright.process.wires import Wire
 from beadwright.reading.entries import Fields, optional, part, required
 from beadwright.reading.fields import Measured, QueryField, WholeNumber
 
@@ -263,6 +265,11 @@ class CostQuery(PageQuery):
     def outranked(self) -> frozenset[str]:
         """Keys that another key stands in for: their figures count for nothing."""
         return outranked(self.own, PREFIXES)
+
+    def wires(self) -> tuple[Wire, ...]:
+        """Return every wire whose numbers the answer counts with: that of each way."""
+        later = (replace(self.asked, **written(way.job)) for way in self.later().values())
+        return (self.job.wire, *(job_of(asked).wire for asked in later))
 
     def later(self) -> Mapping[str, LaterWay]:
         """Return the later ways that are asked, by prefix: the second, and any with a key given."""

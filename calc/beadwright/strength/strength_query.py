@@ -8,6 +8,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.job.page_query import PageQuery, page_defaults
+from beadwright.process.wires import Wire
 from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Choice, Entry, Measured
 from beadwright.strength.member_entries import MemberEntries
@@ -248,6 +249,10 @@ class StrengthQuery(PageQuery):
             blank="shortest",
         )
     )
+
+    def wires(self) -> tuple[Wire, ...]:
+        """Return every wire whose numbers the answer counts with: no coupon tells strength."""
+        return ()
 
 
 DEFAULTS = page_defaults(StrengthQuery)

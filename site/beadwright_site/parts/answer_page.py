@@ -136,9 +136,13 @@ class AnswerPage[A: PageAnswered]:
             "notes": lambda: {"notes": cited_notes(found.notes, asked.system)},
             **view.parts,
         }
+        own = {"notes": {"own": _own_switch(found, typed)}}
         html = {
             part: draw_part(
-                self.name, part, **(views[part]() if part in views else form().beside[part])
+                self.name,
+                part,
+                **(views[part]() if part in views else form().beside[part]),
+                **own.get(part, {}),
             )
             for part in parts
             if part in self.parts
@@ -176,6 +180,16 @@ def _private(page: str) -> tuple[str, ...]:
 
 def _refusal(count: int) -> str:
     return "One entry cannot be taken" if count == 1 else f"{count} entries cannot be taken"
+
+
+def _own_switch(found: PageAnswered, typed: Mapping[str, str]) -> dict[str, str] | None:
+    """What the switch of the shop's own numbers shows; None where they count for nothing."""
+    if not any(found.query.own_notes()):
+        return None
+    rest = {key: text for key, text in typed.items() if key != "own"}
+    if found.query.asked.own == ():
+        return {"query": query_of(rest), "words": "Count your own numbers"}
+    return {"query": query_of({**rest, "own": "off"}), "words": "Show this as published"}
 
 
 def _switch(system: System, typed: Mapping[str, str]) -> dict[str, Any]:

@@ -29,7 +29,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "coupons.quarter-lap": "Lap, 1/4 in plate, three light beads",
         "coupons.half-v": "V groove, 1/2 in plate, on steel backing",
         "coupons.kept-job": "{name}",
-        "coupons.not-welded": "This wire and gas do not weld it.",
+        "coupons.not-welded": "This wire and gas do not weld it: leave it out, or change one.",
         "coupons.no-window": "No setting holds all limits here: see Passes.",
         "coupons.not-a-procedure": (
             "A coupon proves one hand, one machine, one joint. It is no procedure qualification."

@@ -37,14 +37,16 @@ SHOWS = Equation(
         Symbol("I", "amps the machine showed", "A"),
         Symbol("R", "resistance of the extension, as published", "Ω"),
         Symbol("m", "weight gained in the arc time t", "kg"),
-        Symbol("S", "section: flat triangle and face × convexity × 2/3, else what was laid", "m²"),
+        Symbol("S", "section: flat triangle and face × crown × 2/3, else what was laid", "m²"),
         Symbol("k", "section over the flat one, as published", "–"),
     ),
-    "One pass for the crown. Travel: timed over planned. Meter: volts shown less volts at the arc.",
+    "One pass for the crown. Travel: timed over planned. Meter: volts shown less volts at the arc. "
+    "Cost takes the means of m ÷ t and of m ÷ (t ρ A v) over the coupons of one weld.",
     "As good as the readings.",
     ("power-balance", "mass-balance"),
     "",
-    ("coupon_facts.coupon_facts", "coupon_facts.as_published", "next_coupon.heat_mix"),
+    ("coupon_facts.coupon_facts", "coupon_facts.as_published", "next_coupon.heat_mix",
+     "measured_way.measured_way"),
 )  # fmt: skip
 
 LEARN = Equation(

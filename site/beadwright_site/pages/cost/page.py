@@ -11,6 +11,7 @@ from beadwright.words.money_text import money_text
 from beadwright.words.wording import worded
 from beadwright_site.drawings.chance_drawing import draw_chance
 from beadwright_site.drawings.curve_drawing import draw_curve
+from beadwright_site.pages.cost.coupon_ways import coupons_view
 from beadwright_site.pages.cost.form import cost_form
 from beadwright_site.pages.cost.headline import (
     UNDRAWN,
@@ -45,6 +46,7 @@ def _view(answered: Answered[CostAnswer]) -> PageView:
         {
             "verdict": lambda: verdict_view(found, lead, system),
             "ways": lambda: {"cards": cards(found)},
+            "coupons": lambda: coupons_view(found, answered.typed, answered.asked.kept),
             "even": lambda: _even_view(found, lead, main),
             "hangs": lambda: {
                 **dict(zip(("bars", "fewer"), bars(main, sign, system), strict=True)),
@@ -120,8 +122,8 @@ def _even_view(found: CostAnswer, lead: int, main: Comparison) -> dict[str, Any]
 PAGE: Final = AnswerPage(
     name="cost",
     parts=(
-        "units-switch", "state", "verdict", "ways", "job-form", "even", "hangs", "chance", "hours",
-        "pieces", "notes", "take",
+        "units-switch", "state", "verdict", "ways", "coupons", "job-form", "even", "hangs",
+        "chance", "hours", "pieces", "notes", "take",
     ),
     form=cost_form,
     view=_view,

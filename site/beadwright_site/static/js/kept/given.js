@@ -5,11 +5,13 @@ import { kept } from "./kept.js";
 
 /** @import { Names } from "./kept.js" */
 
-/** What a page is asked with: what the shop keeps, on Coupons also every kept coupon and job.
+const OF_COUPONS = new Set(["coupons", "card", "cost"]);
+
+/** What a page is asked with: what the shop keeps, where coupons count these, on Coupons kept jobs.
  * @param {string} page @returns {Promise<Names>} */
 export async function given(page) {
   await kept.ready;
-  const text = page === "coupons" || page === "card" ? await coupons.text() : "";
+  const text = OF_COUPONS.has(page) ? await coupons.text() : "";
   const names = text ? { ...kept.now, coupons: text } : kept.now;
   if (page !== "coupons") return names;
   const found = await jobs.all().catch(() => []); // without them the page is as good
