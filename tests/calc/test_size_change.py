@@ -189,24 +189,6 @@ def test_no_change_inside_the_window_leads_to_more_passes() -> None:
     assert change.instead.feed_m_s == free.settings.wire_feed.value
 
 
-def test_travel_and_feed_go_together_where_neither_reaches_alone() -> None:
-    ways = [
-        change
-        for travel in range(10, 40)
-        for legs in ("0.20in", "0.22in", "0.24in")
-        for change in (
-            inspect(plate="3/8in", leg="5/16in", wfs="330", travel=str(travel), leg_found=legs,
-                    leg2_found=legs).change,
-        )
-        if change is not None
-    ]  # fmt: skip
-    both = [c.changes[0] for c in ways if c.changes and c.changes[0].turned == "both"]
-    for way in both:
-        assert way.share == 1.0
-    assert all(len(c.changes) == 1 for c in ways if c.changes and c.changes[0].turned == "both")
-    assert {c.changes[0].turned for c in ways if c.changes} >= {"travel"}
-
-
 def test_an_overwelded_fillet_is_in_and_told_the_metal_it_wastes() -> None:
     typed = {"plate": "3/8in", "leg": "5/16in", "wfs": "425", "volts": "28.6", "travel": "8"}
     found = inspect(**typed, leg_found="3/8in", leg2_found="3/8in")

@@ -136,12 +136,21 @@ def _refuse(read: InspectQuery) -> None:
         wrong["undercut_length"] = ["Give the undercut's depth too: a length alone is not judged."]
     largest, inch, foot = seen.pore, seen.pores_inch, seen.pores_foot
     if inch is not None and foot is not None and foot < inch * (1 - 1e-9):
-        wrong["pores_foot"] = ["The worst 12 in hold the worst inch: this is no less than that."]
+        wrong["pores_foot"] = [
+            "The worst 12 in hold the worst inch: this is no less than that. Add "
+            "them up again, or leave one blank."
+        ]
     if largest and inch is not None and inch < largest * (1 - 1e-9):
-        wrong["pores_inch"] = ["The worst inch holds the largest pore: this is no less than that."]
+        wrong["pores_inch"] = [
+            "The worst inch holds the largest pore: this is no less than that. "
+            "Add them up again, or leave one blank."
+        ]
     length = seen.length_found or read.job.weld_length_m
     if seen.short_length is not None and seen.short_length > length * (1 + 1e-9):
-        wrong["short_length"] = ["This is longer than the weld."]
+        wrong["short_length"] = [
+            "This is longer than the weld: write its part of the weld, or correct "
+            "the weld's length."
+        ]
     if wrong:
         raise FieldErrors(wrong)
 
