@@ -28,14 +28,15 @@ def _groups(*rows: tuple[str, str, str]) -> tuple[KeyGroup, ...]:
     return tuple(KeyGroup(id, title, tuple(keys.split())) for id, title, keys in rows)
 
 
-_JOINT = ("joint corner plate plate2 skew leg leg2 gap angle root_face depth depth2 backing hole "
-          "slot_length")  # fmt: skip
+_JOINT = ("joint corner plate plate2 skew leg leg2 gap angle root_face depth depth2 backing back "
+          "gouge_depth hole slot_length")  # fmt: skip
 _JOB = f"{_JOINT} position weld_length welds"
 
 _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
     "dial-in": _groups(
         ("joint", "Joint", "joint corner plate plate2 skew leg leg2 angle root_face gap depth "
-                           "depth2 backing hole slot_length reinforcement position"),
+                           "depth2 backing back gouge_depth hole slot_length "
+                           "reinforcement position"),
         ("wire", "Wire and gas", "wire dia gas nozzle transfer"),
         ("hand", "By hand: blank means ours", "wfs volts travel ctwd"),
         ("torch", "Torch, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
@@ -67,7 +68,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
                          "weld_length pitch plugs part_length segment weld_ends"),
         ("plates", "Joint, plates, steel, wire",
          "joint corner plate plate2 plate_width plate2_width skew angle root_face depth depth2 "
-         "backing hole slot_length steel steel2 position wire filler_strength"),
+         "backing back gouge_depth hole slot_length steel steel2 position wire filler_strength"),
         ("code", "Code and method", "design_code analysis cross_increase units"),
     ),
     "inspect": _groups(

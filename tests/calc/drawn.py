@@ -44,8 +44,8 @@ def mm2(value: float) -> object:
 
 
 def mm_groove(kind: JointKind, angle: float, gap: float, depth: float, depth2: float = 0.0,
-              **more: bool) -> Groove:  # fmt: skip
-    return Groove(kind, angle, gap / 1e3, depth / 1e3, depth2 / 1e3, **more)
+              *, complete: bool = True, backed: bool = False) -> Groove:  # fmt: skip
+    return Groove(kind, angle, gap / 1e3, depth / 1e3, depth2 / 1e3, complete, backed)
 
 
 def about_one(value: float) -> object:

@@ -92,7 +92,7 @@ def test_a_double_v_tapers_the_thicker_plate() -> None:
     assert near(left, [(-62.6, -20), (-7, -20), (-1, -14), (-1, -12), (-13, 0), (-62.6, 0)])
     assert dimensions(shape)["gap"] == [-1, -20, 1, -20, 2]
     assert "depth" not in dimensions(shape)
-    assert shape.gouged
+    assert not shape.gouged
     assert shape.root_face_m == mm(2)
     (angle,) = shape.angles
     assert near([angle.vertex], [(0, -13)])

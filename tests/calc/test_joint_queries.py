@@ -95,7 +95,7 @@ NOTES = (
     ("joint=v&plate=1/2in&depth=7/16in", "caution", "root face 1/16 in is under 1/8", "root_face"),
     ("joint=bevel&plate=1/2in&depth=3/8in&position=4G", "note", "effective throat 1/4 in", "depth"),
     ("joint=bevel&plate=1in&depth=1/4in&position=4G", "stop", "least of 5/16 in", "depth"),
-    ("joint=double-v&plate=1in", "note", "Gouge the root to sound metal", "root_face"),
+    ("joint=double-v&plate=1in", "note", "Gouge the root to sound metal", "gouge_depth"),
     ("joint=v&plate=1in&plate2=1/2in", "note", "1 in 2.5 down to the thinner", "plate2"),
     ("joint=v&reinforcement=3/16in", "out", "Reinforcement over 1/8 in", "reinforcement"),
     ("joint=tee-bevel&leg=1/8in&reinforcement=3/16in", "out", "the code accepts on this face",

@@ -1,6 +1,7 @@
 """Roots with nothing under them: what the code lets count, what no bead over a gap may be."""
 
 import pytest
+from shapely import Polygon, unary_union
 
 from beadwright.api import answer_json
 from beadwright.passes.passes_page import passes_answer
@@ -122,3 +123,100 @@ def test_no_travel_set_by_hand_races_over_a_gap(mover: str, fast: str, over: flo
     for held in (f"{asked}&travel={fast}in/min", f"{asked}&travel={over}in/min&gap=1/16in"):
         notes = passes_answer(held).notes
         assert not [note for note in notes if "edges of an open root" in told(note)]
+
+
+@pytest.mark.parametrize("joint", ["v", "bevel", "double-v", "double-bevel", "tee-bevel"])
+def test_a_gouged_detail_is_prequalified_and_says_how_deep(joint: str) -> None:
+    notes = answer_json("dial-in", f"joint={joint}&plate=1in&position=1G&back=gouge")["notes"]
+    assert any("Prepared as prequalified detail" in note["text"] for note in notes)
+    [said] = [note for note in notes if note["field"] == "gouge_depth"]
+    assert "3/16 in deep from the back of the root" in said["text"]
+    assert "1/4 in radius, 20° between its walls" in said["text"]
+    assert not [note for note in notes if THROUGH_ONLY in note["text"]]
+
+
+@pytest.mark.parametrize("joint", ["double-v", "double-bevel", "tee-double-bevel"])
+def test_a_double_groove_not_gouged_is_not_prequalified(joint: str) -> None:
+    asked = f"joint={joint}&plate=1in&plate2=1in&position=1G&back=open"
+    answer = passes_answer(asked)
+    assert not answer.found.shape.gouged
+    assert any(THROUGH_ONLY in told(note) for note in answer.notes)
+    assert not [note for note in answer.notes if note.key == "passes.gouge-before"]
+    notes = answer_json("strength", f"{asked}&pz=5kip")["notes"]
+    assert any(THROUGH_ONLY in note["text"] for note in notes)
+    gouged = answer_json("strength", f"{asked}&pz=5kip&back=gouge")["notes"]
+    assert any("gouging the first side's root" in note["text"] for note in gouged)
+
+
+@pytest.mark.parametrize("joint", ["v", "bevel", "tee-bevel"])
+def test_the_gouged_side_is_laid_after_the_first_with_beads_of_its_own(joint: str) -> None:
+    answer = passes_answer(f"joint={joint}&plate=1/2in&plate2=1/2in&position=1G&back=gouge")
+    beads, region = answer.found.beads, answer.found.shape.regions[1]
+    sides = [bead.side for bead in beads]
+    assert sides == sorted(sides)
+    assert set(sides) == {1, 2}
+    assert [bead.number for bead in beads] == list(range(1, len(beads) + 1))
+    laid = [bead for bead in beads if bead.side == 2]
+    assert sum(bead.slot.section_m2 for bead in laid) == pytest.approx(region.section_m2, rel=3e-3)
+    drawn = unary_union([Polygon(line) for bead in laid for line in bead.slot.outlines])
+    assert drawn.symmetric_difference(Polygon(region.outline)).area < 0.01 * region.section_m2
+    [caution] = [note for note in answer.notes if note.key == "passes.gouge-before"]
+    assert f"Before bead {laid[0].number} turn the part" in told(caution)
+    assert "laid again and counted" in told(caution)
+
+
+@pytest.mark.parametrize("position", ["2G", "3G-up", "4G"])
+@pytest.mark.parametrize(
+    "joint", ["v&back=gouge", "double-v", "bevel&back=gouge", "double-bevel", "tee-double-bevel"]
+)
+def test_no_short_circuit_after_gouging(joint: str, position: str) -> None:
+    """Common practice: it may lie in the gouged groove without fusing."""
+    found = planned(f"joint={joint}&plate=3/4in&plate2=3/4in&position={position}")
+    modes = {bead.side: set[str]() for bead in found.beads}
+    for bead in found.beads:
+        modes[bead.side].add(found.processes[bead.part].transfer)
+    assert "short" not in modes[2]
+    assert modes[2] == {"spray" if position == "2G" else "pulse"}
+
+
+@pytest.mark.parametrize(
+    ("typed", "why"),
+    [
+        ("transfer=short", "you asked for short circuit; and short circuit may lie"),
+        ("gas=75/25", "; and short circuit may lie in a gouged groove"),
+    ],
+)
+def test_short_circuit_after_gouging_is_refused_by_name(typed: str, why: str) -> None:
+    asked = f"joint=v&plate=1/2in&position=3G-up&{typed}"
+    answer = passes_answer(f"{asked}&back=gouge")
+    assert not answer.found.open
+    [stop] = [note for note in answer.notes if note.level == "stop"]
+    assert (stop.key, stop.field) == ("passes.back-refused", "transfer")
+    assert why in told(stop)
+    assert "take flux-cored wire, or lay the joint flat and spray it" in told(stop)
+    assert answer.nearest is None
+    assert passes_answer(asked).found.open
+
+
+def test_dial_in_says_so_too() -> None:
+    for typed, level in (("transfer=short", "stop"), ("", "caution")):
+        asked = f"joint=v&plate=1/2in&position=3G-up&back=gouge&{typed}"
+        notes = answer_json("dial-in", asked)["notes"]
+        [said] = [note for note in notes if "in the gouged side without fusing" in note["text"]]
+        assert (said["level"], said["field"]) == (level, "back")
+    flat = answer_json("dial-in", "joint=v&plate=1/2in&position=1G&back=gouge")["notes"]
+    assert not [note for note in flat if "gouged side" in note["text"]]
+
+
+def test_the_back_weld_is_no_second_side_of_equal_pull() -> None:
+    """Its metal pulls with the first side's; half from each side stays another way to weld it."""
+    keys = {
+        back: [
+            way["key"]
+            for way in answer_json("heat", f"joint=v&plate=1/2in&position=1G&back={back}")[
+                "answer"
+            ]["distortion"]["ways"]
+        ]
+        for back in ("open", "gouge")
+    }
+    assert keys["gouge"] == keys["open"] == ["yours", "fewer", "both"]

@@ -94,7 +94,7 @@ def test_the_page_shows_the_plan_of_the_core(client: FlaskClient, query: str) ->
         assert f"{units.show(value, measure, system)} {units.symbol(measure, system)}" in card
     notes = words(by_id(page, "notes")) + headline
     for note in found.notes:
-        assert told(note) in notes
+        assert told(note, plan.job.units) in notes
 
 
 @pytest.mark.parametrize("query", [*QUERIES, LONG])
@@ -279,3 +279,20 @@ def test_a_plan_that_cannot_be_laid_says_where_it_stops_and_the_nearest(
     opened = client.get(f"/passes/{first.attrs['href']}").text
     assert "cannot" not in words(by_id(opened, "plan"))
     assert "–" in words(by_id(page, "schedule"))
+
+
+def test_where_a_gouge_cuts_the_side_being_laid_is_seen() -> None:
+    """Bead 1, the root, is gouged out and lies under bead 5; neither's number is written twice."""
+    found = planned("joint=v&plate=1/2in&position=1G&back=gouge")
+    count = len(found.beads)
+    first, last = drawn(found, 1), drawn(found, count)
+    assert [mark.number for mark in first.beads if mark.lost] == [5]
+    assert [mark.number for mark in last.beads if mark.lost] == [1]
+    assert {mark.number for mark in first.painted[-4:]} == {1, 2, 3, 4}
+    assert last.painted == last.beads
+    for query in QUERIES:
+        plan = planned(query)
+        if not plan.shape.gouged:
+            drawing = drawn(plan, 1)
+            assert drawing.painted == drawing.beads
+            assert not any(mark.lost for mark in drawing.beads)

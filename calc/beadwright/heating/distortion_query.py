@@ -184,7 +184,7 @@ def _sides(dialled: DialIn, asked: PartEntries) -> tuple[int, float, int]:
     asked_sides = 2 if asked.part_sides == "2" else 1
     if dialled.job.is_fillet:
         return asked_sides, shape.section_m2, passes
-    drawn = len(shape.regions)
+    drawn = len(shape.regions) if dialled.job.is_double else 1
     if drawn == 1 and not shape.complete:
         return asked_sides, shape.section_m2, passes
     sides = max(drawn, asked_sides)

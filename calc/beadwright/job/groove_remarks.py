@@ -12,6 +12,7 @@ from beadwright.job.preparations import (
     groove_of,
     prepared_m,
 )
+from beadwright.joint.back_gouge import BackGouge
 from beadwright.joint.groove_rules import minimum_throat
 from beadwright.joint.joints import TEE_GROOVES, JointShape
 from beadwright.phrases import Amount, Phrase, say
@@ -39,13 +40,8 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
         yield from _detail(job, shape)
     if not shape.complete:
         yield from _part(job, shape)
-    elif shape.gouged:
-        yield Note(
-            "note",
-            say("job.gouge-root"),
-            "aws-d1.1-details",
-            "root_face",
-        )
+    elif shape.gouge is not None:
+        yield _gouge(shape.gouge)
     elif not job.backed and job.joint not in ("square", "corner"):
         yield from _open_back(shape)
     if (
@@ -59,6 +55,16 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
             "aws-d1.1-transition",
             "plate2",
         )
+
+
+def _gouge(gouge: BackGouge) -> Note:
+    told = say(
+        "job.gouge-root",
+        depth=Amount(gouge.depth_m, "leg"),
+        radius=Amount(gouge.radius_m, "leg"),
+        angle=Amount(gouge.angle_deg, "angle"),
+    )
+    return Note("note", told, "back-gouge", "gouge_depth")
 
 
 def _square(job: Job, shape: JointShape) -> Iterator[Note]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.joint.fillet_joints import Corner
-from beadwright.joint.joints import DOUBLES, FILLETS, HOLES, JointKind
+from beadwright.joint.joints import DOUBLES, FILLETS, GOUGED, HOLES, JointKind
 from beadwright.power.primary import Phases
 from beadwright.process.gas_flow import Nozzle
 from beadwright.process.gases import Gas
@@ -19,6 +19,8 @@ Aim = Literal["balanced", "least-time", "least-heat", "easiest"]
 
 AskedTransfer = Literal["auto", "short", "spray", "pulse"]
 Backing = Literal["none", "steel", "copper", "ceramic"]
+Back = Literal["open", "gouge"]
+"""What is done at the back of a root: left as it is, or gouged to sound metal and welded."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,6 +53,9 @@ class Edges:
         depth_m: Depth of the groove on the side welded first; of a plug, how full [m].
         depth2_m: Depth of the groove on the second side [m].
         backing: What lies under the root.
+        back: What is done at the back of the root; None for what its detail asks: gouged where
+            both sides are beveled, else left open.
+        gouge_m: Depth of a back gouge from the back of the root [m].
         hole_m: Diameter of a plug's hole, width of a slot [m].
         slot_m: Length of a slot, end to end [m].
         pitch_m: Center to center of intermittent welds [m].
@@ -64,6 +69,8 @@ class Edges:
     depth_m: float | None = None
     depth2_m: float | None = None
     backing: Backing = "none"
+    back: Back | None = None
+    gouge_m: float | None = None
     hole_m: float | None = None
     slot_m: float | None = None
     pitch_m: float | None = None
@@ -180,6 +187,13 @@ class Job:
     def backed(self) -> bool:
         """True if something lies under the root."""
         return self.edges.backing != "none"
+
+    @property
+    def back_gouged(self) -> bool:
+        """True if the root is to be gouged from the back: as asked, or as a double groove is."""
+        if self.edges.back is None:
+            return self.is_double
+        return self.edges.back == "gouge" and self.joint in GOUGED
 
     @property
     def open_root(self) -> bool:

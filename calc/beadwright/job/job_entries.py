@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from types import MappingProxyType
 from typing import Literal
 
-from beadwright.job.job import Aim, AskedTransfer, Backing
+from beadwright.job.job import Aim, AskedTransfer, Back, Backing
 from beadwright.job.own_entry import OwnField
 from beadwright.joint.fillet_joints import Corner
 from beadwright.joint.joints import JOINTS, JointKind
@@ -147,6 +147,27 @@ class JobEntries:
             label="Backing",
             help="none, steel, copper, ceramic",
             default="none",
+        )
+    )
+    back: Back | None = optional(
+        Choice(
+            ("open", "gouge"),
+            label="Back of the root",
+            help="open (left as it is), gouge (gouged to sound metal and welded); blank: gouged "
+            "where both sides are beveled",
+            blank="as the detail asks",
+        )
+    )
+    gouge_depth: float | None = optional(
+        Measured(
+            "leg",
+            "1/32in",
+            "2in",
+            "less is a grinder's scratch, more is a new groove",
+            label="Depth of gouge",
+            help="depth of the back gouge, from the back of the root; blank: 1/8 in past the root "
+            "face",
+            blank="to sound metal",
         )
     )
     hole: float | None = optional(

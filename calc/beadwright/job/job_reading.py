@@ -81,6 +81,8 @@ def _edges(asked: JobEntries) -> Edges:
         depth_m=asked.depth,
         depth2_m=asked.depth2,
         backing=asked.backing,
+        back=asked.back,
+        gouge_m=asked.gouge_depth,
         hole_m=asked.hole,
         slot_m=asked.slot_length,
         pitch_m=asked.pitch,

@@ -7,7 +7,13 @@ from collections.abc import Iterator
 from beadwright import units
 from beadwright.job.job import Job
 from beadwright.job.job_joint import corner_room, fill_m, hole_m
-from beadwright.job.preparations import prepared_m, square_gap
+from beadwright.job.preparations import (
+    MELTED_FACE_M,
+    case_of,
+    groove_of,
+    prepared_m,
+    square_gap,
+)
 from beadwright.joint.groove_rules import longest_slot
 from beadwright.joint.joints import BUTTS, TEE_GROOVES
 from beadwright.measures import INCH_M
@@ -35,7 +41,8 @@ def conflicts(job: Job) -> Iterator[Conflict]:
     elif job.is_fillet:
         yield from _fillet(job)
     else:
-        yield from _groove(job)
+        found = tuple(_groove(job))
+        yield from found if found else _gouge(job)
     pitch = job.edges.pitch_m
     if pitch is not None and not job.is_round and pitch < job.weld_length_m - REL_TOL:
         yield (
@@ -122,6 +129,37 @@ def _backing(job: Job) -> Iterator[Conflict]:
             ("backing", "gap"),
             "A backing wants an open root: with no gap the arc does not reach it.",
         )
+
+
+def _gouge(job: Job) -> Iterator[Conflict]:
+    edges = job.edges
+    if edges.back == "gouge" and job.back_gouged and job.backed:
+        yield (
+            ("back", "backing"),
+            "A backing closes the back: nothing is gouged there. Take the backing away, or leave "
+            "the back open.",
+        )
+    elif edges.back == "gouge" and job.back_gouged and case_of(job) == "part":
+        yield (
+            ("back", "depth"),
+            f"Cut part way, the groove leaves more than {_w(MELTED_FACE_M, job)} square: that is "
+            "not gouged through. Cut it deeper, or leave the back open.",
+        )
+    elif edges.gouge_m is not None and job.back_gouged and case_of(job) == "open":
+        groove = groove_of(job)
+        face = max(0.0, prepared_m(job) - groove.depth_m - groove.depth2_m)
+        if edges.gouge_m < face + REL_TOL:
+            yield (
+                ("gouge_depth", "root_face"),
+                f"A gouge {_w(edges.gouge_m, job)} deep stops in the root face, {_w(face, job)}: "
+                "under it the edges are not fused. Gouge deeper.",
+            )
+        elif edges.gouge_m > face + groove.depth_m - REL_TOL:
+            yield (
+                ("gouge_depth",),
+                f"A gouge {_w(edges.gouge_m, job)} deep cuts through the first side's weld, "
+                f"{_w(face + groove.depth_m, job)}. Gouge less deep.",
+            )
 
 
 def _depths(job: Job, thick: float) -> Iterator[Conflict]:

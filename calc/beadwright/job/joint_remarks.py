@@ -63,6 +63,8 @@ _ENTRIES: Mapping[str, Phrase] = MappingProxyType(
         "depth": say("job.depth"),
         "depth2": say("job.depth2"),
         "backing": say("job.backing"),
+        "back": say("job.back"),
+        "gouge_depth": say("job.gouge-depth"),
         "hole": say("job.hole"),
         "slot_length": say("job.slot-length"),
         "reinforcement": say("job.reinforcement"),
@@ -85,12 +87,16 @@ def _unused(job: Job) -> Iterator[Note]:
         "depth": edges.depth_m is not None,
         "depth2": edges.depth2_m is not None,
         "backing": job.backed,
+        "back": edges.back is not None,
+        "gouge_depth": edges.gouge_m is not None,
         "hole": edges.hole_m is not None,
         "slot_length": edges.slot_m is not None,
         "reinforcement": job.reinforcement_m is not None,
         "pitch": edges.pitch_m is not None,
     }
     asked = entries_of(job.joint, edges.corner)
+    if not job.back_gouged:
+        asked -= {"gouge_depth"}
     left = [key for key, typed in given.items() if typed and key not in asked]
     if left:
         keys = tuple(_ENTRIES[key] for key in left)
@@ -194,12 +200,7 @@ def _skew(job: Job, shape: JointShape) -> Iterator[Note]:
             "skew",
         )
     elif skew < 80:
-        yield Note(
-            "caution",
-            say("job.sharp-side"),
-            "aws-d1.1-skew",
-            "skew",
-        )
+        yield Note("caution", say("job.sharp-side"), "aws-d1.1-skew", "skew")
 
 
 def _cosine(skew_deg: float) -> float:
@@ -274,12 +275,7 @@ def _hole(job: Job) -> Iterator[Note]:
         )
     fill = least_fill(job.plate2_m)
     if fill_m(job) < fill - REL_TOL:
-        yield Note(
-            "stop",
-            say("job.least-fill", fill=_leg_of(fill)),
-            "aisc-j2.3b",
-            "depth",
-        )
+        yield Note("stop", say("job.least-fill", fill=_leg_of(fill)), "aisc-j2.3b", "depth")
     pitch = job.edges.pitch_m
     if pitch is not None and pitch < 4 * hole - REL_TOL:
         yield Note(

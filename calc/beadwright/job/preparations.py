@@ -8,6 +8,7 @@ from types import MappingProxyType
 from typing import Literal
 
 from beadwright.job.job import Job
+from beadwright.joint.back_gouge import BackGouge, sound_depth
 from beadwright.joint.groove_joints import Groove
 from beadwright.joint.joints import JointKind
 from beadwright.measures import INCH_M
@@ -106,7 +107,7 @@ def case_of(job: Job) -> Case:
     """Return whether a job's groove is welded through, onto a backing, or in part of the depth.
 
     A given depth means part of the depth, unless the rest is melted or gouged through: up to
-    1/8 in, with an open root or a second side to gouge from.
+    1/8 in, with an open root, a second side, or a gouge from the back.
 
     Args:
         job: A job whose joint is a groove [-].
@@ -116,7 +117,7 @@ def case_of(job: Job) -> Case:
     left = left_square_m(job)
     if left is None or left <= REL_TOL:
         return "open"
-    reached = job.is_double or bool(job.gap_m)
+    reached = job.is_double or bool(job.gap_m) or job.back_gouged
     return "open" if reached and left <= MELTED_FACE_M + REL_TOL else "part"
 
 
@@ -200,6 +201,11 @@ def groove_of(job: Job) -> Groove:
         depth2 = thick - face - depth
     assert depth is not None
     assert depth2 is not None
+    gouge: BackGouge | None = None
+    if case == "open" and job.back_gouged:
+        root_face = max(0.0, thick - depth - depth2)
+        asked = edges.gouge_m
+        gouge = BackGouge(sound_depth(root_face, depth) if asked is None else asked)
     return Groove(
         kind=job.joint,
         angle_deg=angle,
@@ -208,4 +214,5 @@ def groove_of(job: Job) -> Groove:
         depth2_m=depth2,
         complete=case != "part",
         backed=job.backed,
+        gouge=gouge,
     )

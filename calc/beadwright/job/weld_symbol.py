@@ -12,7 +12,7 @@ from beadwright.joint.groove_rules import lost_depth
 from beadwright.joint.joints import TEE_GROOVES, JointShape
 from beadwright.tolerance import REL_TOL
 
-Sign = Literal["fillet", "square", "v", "bevel", "plug", "slot"]
+Sign = Literal["fillet", "square", "v", "bevel", "plug", "slot", "back"]
 Side = Literal["arrow", "other"]
 Contour = Literal["", "flush", "convex"]
 
@@ -173,4 +173,6 @@ def _grooves(job: Job, shape: JointShape, contour: Contour) -> list[Mark]:
         )
         if filleted:
             found.append(Mark("fillet", side, size_m=told_leg(job), contour=contour))
+    if shape.gouged and not job.is_double:
+        found.append(Mark("back", "other", contour="" if filleted else contour))
     return found

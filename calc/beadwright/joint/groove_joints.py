@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import cos, inf, radians, tan
 
 from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.joint.back_gouge import BackGouge, Wall, back_wall, widest_wall
 from beadwright.joint.joints import (
     BUTTS,
     XY,
@@ -49,6 +50,7 @@ class Groove:
         depth2_m: Depth prepared on the second side; zero if there is none [m].
         complete: True if the weld goes through; the root face is then melted.
         backed: True if a backing lies under the root.
+        gouge: Back gouge cut before the second side is welded, or None.
     """
 
     kind: JointKind
@@ -58,6 +60,17 @@ class Groove:
     depth2_m: float = 0.0
     complete: bool = True
     backed: bool = False
+    gouge: BackGouge | None = None
+
+    @property
+    def two_sided(self) -> bool:
+        """True if metal is laid from the second side."""
+        return self.depth2_m > 0 or self.gouge is not None
+
+    @property
+    def behind_m(self) -> float:
+        """Depth laid from the second side, at the root [m]."""
+        return self.depth2_m + (self.gouge.depth_m if self.gouge is not None else 0.0)
 
     @property
     def slopes(self) -> tuple[float, float]:
@@ -110,7 +123,7 @@ def groove_joint(
     # How deep the first side's metal goes: into the gap between the root faces, if there is one.
     bottom = thin - depth2 if groove.complete and groove.gap_m > 0 else depth
     regions = [_top(groove, thin, bottom, crown_m)]
-    if depth2:
+    if groove.two_sided:
         regions.append(_bottom(groove, thin, crown_m))
     section = sum(r.section_m2 for r in regions)
     if section <= 0:
@@ -118,7 +131,7 @@ def groove_joint(
             f"gap_m = {groove.gap_m} and crown_m = {crown_m} must be 0 or more, not both 0"
         )
     reach = 1.2 * max(plate_m, plate2_m) + max(r.face_m for r in regions)
-    if groove.backed or depth2:
+    if groove.backed or groove.two_sided:
         slope = _TAPER * abs(plate_m - plate2_m)
         reach = max(reach, _flat(groove, thin) + slope + 0.3 * max(plate_m, plate2_m))
     return JointShape(
@@ -133,7 +146,7 @@ def groove_joint(
         root_face_m=0.0 if groove.kind == "square" and groove.complete else root_face,
         gap_m=groove.gap_m,
         complete=groove.complete,
-        gouged=groove.complete and bool(depth2),
+        gouge=groove.gouge,
         backing=_backing(groove, thin) if groove.backed else (),
         angles=tuple(_angles(groove, thin, crown_m)),
     )
@@ -178,19 +191,22 @@ def _top(groove: Groove, thin: float, bottom: float, crown: float) -> WeldRegion
 
 
 def _bottom(groove: Groove, thin: float, crown: float) -> WeldRegion:
-    half, depth, (left, right) = groove.gap_m / 2, groove.depth2_m, groove.slopes
-    top = depth - thin
+    left, right = (_back(groove, slope) for slope in groove.slopes)
+    top = groove.behind_m - thin
     edges = corners(
         (
-            (half + depth * right, -thin),
-            (half, top),
-            (-half, top),
-            (-half - depth * left, -thin),
+            *((out, top - level) for level, out in reversed(right)),
+            *((-out, top - level) for level, out in left),
         )
     )
     toe = _toe(groove, thin) if crown > 0 else 0.0
-    toes = (-half - depth * left - toe, -thin), (half + depth * right + toe, -thin)
+    toes = (-left[-1][1] - toe, -thin), (right[-1][1] + toe, -thin)
     return region("second", edges, *toes, (0.0, top), crown)
+
+
+def _back(groove: Groove, slope: float) -> Wall:
+    """A wall of the metal laid from the second side, from its root out."""
+    return back_wall(groove.gouge, groove.gap_m, groove.depth2_m, slope)
 
 
 def _plates(
@@ -203,17 +219,12 @@ def _plates(
 
 def _edge(groove: Groove, slope: float, plate: float, thin: float, reach: float) -> Polygon:
     """The plate on the right, from its top edge counter-clockwise."""
-    half, depth, depth2 = groove.gap_m / 2, groove.depth_m, groove.depth2_m
-    points: list[XY] = [(reach, 0.0), (half + depth * slope, 0.0)]
-    if slope:
-        points.append((half, -depth))
-    if depth2 and slope:
-        points += [(half, depth2 - thin), (half + depth2 * slope, -thin)]
-    else:
-        points.append((half, -thin))
+    half = groove.gap_m / 2
+    rising = _prepared(groove, slope, thin)
+    points: list[XY] = [(reach, 0.0), *((out, level) for level, out in reversed(rising))]
     if plate > thin * (1 + 1e-9):
         # With a second side, or a backing, the thicker plate must taper down to the thinner.
-        if groove.depth2_m or groove.backed:
+        if groove.two_sided or groove.backed:
             flat = _flat(groove, thin)
             points += [(flat, -thin), (flat + _TAPER * (plate - thin), -plate)]
         else:
@@ -222,11 +233,23 @@ def _edge(groove: Groove, slope: float, plate: float, thin: float, reach: float)
     return corners(points)
 
 
+def _prepared(groove: Groove, slope: float, thin: float) -> Wall:
+    """A plate's edge, from the back up to its top."""
+    half, depth, depth2 = groove.gap_m / 2, groove.depth_m, groove.depth2_m
+    top = ((-depth, half), (0.0, half + depth * slope)) if slope else ((0.0, half),)
+    if groove.gouge is not None:
+        cut = tuple((groove.behind_m - thin - y, x) for y, x in reversed(_back(groove, slope)))
+        return widest_wall(((-thin, half), *top), cut)
+    if depth2 and slope:
+        return (-thin, half + depth2 * slope), (depth2 - thin, half), *top
+    return (-thin, half), *top
+
+
 def _flat(groove: Groove, thin: float) -> float:
     """Distance from the middle to which the underside stays level: past backing or second cap."""
     if groove.backed:
         return groove.gap_m / 2 + min(0.0125, max(0.006, thin))
-    return groove.gap_m / 2 + groove.depth2_m * max(groove.slopes) + 2 * GROOVE_TOE_M
+    return max(_back(groove, slope)[-1][1] for slope in groove.slopes) + 2 * GROOVE_TOE_M
 
 
 def _backing(groove: Groove, thin: float) -> Polygon:

@@ -9,10 +9,12 @@ from beadwright.joint.joints import JointKind
 
 JOINT_KEYS = (
     "plate", "plate2", "corner", "skew", "leg", "leg2", "gap", "angle", "root_face", "depth",
-    "depth2", "backing", "hole", "slot_length", "reinforcement", "weld_length", "pitch",
+    "depth2", "backing", "back", "gouge_depth", "hole", "slot_length", "reinforcement",
+    "weld_length", "pitch",
 )  # fmt: skip
 """Every entry that some joints need and others do not, in the order of the form."""
 
+_BACK = ("back", "gouge_depth")
 _FILLET = ("plate", "plate2", "leg", "leg2", "gap", "reinforcement", "weld_length", "pitch")
 _GROOVE = ("plate", "plate2", "angle", "root_face", "gap", "depth", "reinforcement", "weld_length")
 _CLOSED = ("plate", "plate2", "corner", "gap", "reinforcement", "weld_length")
@@ -23,12 +25,12 @@ ENTRIES: Mapping[JointKind, tuple[str, ...]] = MappingProxyType(
         "lap": _FILLET,
         "corner": ("corner", *_FILLET),
         "square": ("plate", "plate2", "gap", "depth", "backing", "reinforcement", "weld_length"),
-        "v": (*_GROOVE, "backing"),
-        "double-v": (*_GROOVE, "depth2"),
-        "bevel": (*_GROOVE, "backing"),
-        "double-bevel": (*_GROOVE, "depth2"),
-        "tee-bevel": (*_GROOVE, "leg", "backing"),
-        "tee-double-bevel": (*_GROOVE, "leg", "depth2"),
+        "v": (*_GROOVE, "backing", *_BACK),
+        "double-v": (*_GROOVE, "depth2", *_BACK),
+        "bevel": (*_GROOVE, "backing", *_BACK),
+        "double-bevel": (*_GROOVE, "depth2", *_BACK),
+        "tee-bevel": (*_GROOVE, "leg", "backing", *_BACK),
+        "tee-double-bevel": (*_GROOVE, "leg", "depth2", *_BACK),
         "plug": ("plate", "plate2", "hole", "depth", "pitch"),
         "slot": ("plate", "plate2", "hole", "slot_length", "depth", "pitch"),
     }

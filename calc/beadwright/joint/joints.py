@@ -15,6 +15,7 @@ from math import hypot
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError
+from beadwright.joint.back_gouge import BackGouge
 from beadwright.joint.fillets import face_section
 
 JointKind = Literal[
@@ -29,6 +30,10 @@ FILLETS: tuple[JointKind, ...] = ("tee", "lap", "corner")
 BUTTS: tuple[JointKind, ...] = ("square", "v", "double-v", "bevel", "double-bevel")
 TEE_GROOVES: tuple[JointKind, ...] = ("tee-bevel", "tee-double-bevel")
 HOLES: tuple[JointKind, ...] = ("plug", "slot")
+GOUGED: tuple[JointKind, ...] = (
+    "v", "double-v", "bevel", "double-bevel", "tee-bevel", "tee-double-bevel",
+)  # fmt: skip
+"""Joints whose root may be gouged from the back."""
 DOUBLES: tuple[JointKind, ...] = ("double-v", "double-bevel", "tee-double-bevel")
 
 XY = tuple[float, float]
@@ -126,7 +131,8 @@ class JointShape:
         root_face_m: Edge left square between gap and bevels; zero without one [m].
         gap_m: Root opening [m].
         complete: True if the groove is welded through the plate.
-        gouged: True if the root is gouged from the second side before that is welded.
+        gouge: Back gouge cut through the root before the second side is welded, or None. What it
+            cuts out of the first side's metal is laid twice: there the two regions overlap.
         backing: Outline of a backing, or empty.
         angles: What angles are dimensioned.
     """
@@ -143,9 +149,14 @@ class JointShape:
     root_face_m: float = 0.0
     gap_m: float = 0.0
     complete: bool = False
-    gouged: bool = False
+    gouge: BackGouge | None = None
     backing: Polygon = ()
     angles: tuple[Angle, ...] = ()
+
+    @property
+    def gouged(self) -> bool:
+        """True if the root is gouged from the second side before that is welded."""
+        return self.gouge is not None
 
     @property
     def weld(self) -> Polygon:

@@ -6,6 +6,7 @@ from math import hypot, inf, radians, tan
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, require_positive
+from beadwright.joint.back_gouge import Wall, back_wall, widest_wall
 from beadwright.joint.groove_joints import BACKING_M, Groove
 from beadwright.joint.joints import (
     TEE_GROOVES,
@@ -78,13 +79,13 @@ def tee_groove_joint(
         )
     root_face = max(0.0, plate2_m - groove.depth_m - groove.depth2_m)
     rise = tan(radians(groove.angle_deg))
-    under = root_face if groove.complete else 0.0
-    first = _side("first", groove, groove.depth_m, under, leg_m, crown_m, rise)
+    under = root_face if groove.complete and groove.gap_m > 0 else 0.0
+    first = _side("first", _wall(groove, rise), under, leg_m, crown_m)
     regions = [first]
-    if groove.depth2_m:
-        second = _side("second", groove, groove.depth2_m, 0.0, leg_m, crown_m, rise)
+    if groove.two_sided:
+        second = _side("second", _back(groove, rise), 0.0, leg_m, crown_m)
         regions.append(_mirrored(second, plate2_m))
-    top = max(first.face[1][1], leg_m, 1e-9)
+    top = max(1e-9, leg_m, *(toe[1] for each in regions for toe in each.face))
     reach = 0.8 * max(plate_m, plate2_m, top)
     return JointShape(
         kind=groove.kind,
@@ -99,7 +100,7 @@ def tee_groove_joint(
         root_face_m=root_face,
         gap_m=groove.gap_m,
         complete=groove.complete,
-        gouged=groove.complete and bool(groove.depth2_m),
+        gouge=groove.gouge,
         backing=_backing(groove, plate2_m) if groove.backed else (),
         angles=(
             Angle(
@@ -113,20 +114,31 @@ def tee_groove_joint(
     )
 
 
+def _wall(groove: Groove, rise: float) -> Wall:
+    """The beveled edge of the first side, from its root out: level from the root, height."""
+    return (0.0, groove.gap_m), (groove.depth_m, groove.gap_m + groove.depth_m * rise)
+
+
+def _back(groove: Groove, rise: float) -> Wall:
+    """The edge on the second side, from its root out.
+
+    A gouge cuts into the upright only: the plate it stands on is left as it is, as in the
+    prequalified J grooves.
+    """
+    half = groove.gap_m / 2
+    cut = back_wall(groove.gouge, groove.gap_m, groove.depth2_m, rise)
+    return tuple((level, half + out) for level, out in cut)
+
+
 def _side(
-    side: Literal["first", "second"],
-    groove: Groove,
-    depth: float,
-    under: float,
-    leg: float,
-    crown: float,
-    rise: float,
+    side: Literal["first", "second"], wall: Wall, under: float, leg: float, crown: float
 ) -> WeldRegion:
     """Weld metal on the right of the upright: groove, what is melted of the root, fillet."""
-    gap, edge = groove.gap_m, groove.gap_m + depth * rise
+    depth, edge = wall[-1]
     foot, top = (leg, 0.0), (0.0, max(leg, edge))
-    far = -depth - (under if gap > 0 else 0.0)
-    points = corners((top, (0.0, edge), (-depth, gap), (far, gap), (far, 0.0), foot))
+    far = -depth - under
+    along = [(level - depth, height) for level, height in reversed(wall)]
+    points = corners((top, *along, (far, wall[0][1]), (far, 0.0), foot))
     return region(side, points, foot, top, (far, 0.0), crown)
 
 
@@ -158,12 +170,16 @@ def _plates(
     groove: Groove, plate: float, plate2: float, tall: float, rise: float, reach: float
 ) -> tuple[Polygon, Polygon]:
     gap, depth, depth2 = groove.gap_m, groove.depth_m, groove.depth2_m
-    upright: list[XY] = [(0.0, tall), (-plate2, tall)]
-    if depth2:
-        upright += [(-plate2, gap + depth2 * rise), (-plate2 + depth2, gap)]
+    under: Wall = ((-depth, gap), (0.0, gap + depth * rise))
+    if groove.gouge is not None:
+        near = groove.behind_m - plate2
+        cut = tuple((near - level, y) for level, y in reversed(_back(groove, rise)))
+        under = widest_wall(((-plate2, gap), *under), cut)
+    elif depth2:
+        under = (-plate2, gap + depth2 * rise), (-plate2 + depth2, gap), *under
     else:
-        upright.append((-plate2, gap))
-    upright += [(-depth, gap), (0.0, gap + depth * rise)]
+        under = (-plate2, gap), *under
+    upright: list[XY] = [(0.0, tall), (-plate2, tall), *under]
     return box(-plate2 - reach, -plate, reach, 0.0), corners(upright)
 
 

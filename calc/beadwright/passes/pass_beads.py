@@ -33,13 +33,16 @@ ROLE_NAMES: Mapping[Role, str] = MappingProxyType(
 """Names of the roles."""
 
 
-def part_of(side: int, role: Role) -> Part:
+def part_of(side: int, role: Role, *, apart: bool = False) -> Part:
     """Return the part a bead is laid with: after gouging no root is open.
 
     Args:
         side: Side it is laid from, 1 or 2 [-].
         role: What it is [-].
+        apart: True if the second side is welded otherwise than as fill and cap [-].
     """
+    if apart and side == 2:
+        return "back"
     if role in ("only", "root"):
         return "root" if side == 1 else "fill"
     return "cap" if role == "cap" else "fill"
@@ -67,7 +70,7 @@ class Asked:
 
     def of(self, part: Part) -> PartByHand:
         """Return what is fixed by hand for a part."""
-        return {"root": self.root, "fill": AS_THE_REST, "cap": self.cap}[part]
+        return {"root": self.root, "cap": self.cap}.get(part, AS_THE_REST)
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,6 +108,7 @@ class Bead:
         number: In welding order, from 1 [-].
         side: Side it is laid from, 1 or 2 [-].
         role: What it is.
+        part: The part of the weld it is laid with.
         slot: Its place.
         torch_deg: Way the torch points away from the joint, from the picture's right [°].
         work_deg: Torch from the horizontal plate, or from the plate's surface [°].
@@ -116,17 +120,13 @@ class Bead:
     number: int
     side: int
     role: Role
+    part: Part
     slot: Slot
     torch_deg: float
     work_deg: float
     leg_m: float
     laid: Laid | None
     blocked: Fight | None
-
-    @property
-    def part(self) -> Part:
-        """The part of the weld it is laid with."""
-        return part_of(self.side, self.role)
 
 
 def of_beads(beads: Sequence[int]) -> Phrase:
@@ -149,7 +149,7 @@ class PassPlan:
         shape: The joint to scale.
         beads: Every bead, in welding order.
         layers: Layers of each side.
-        processes: Process of root, fill and cap.
+        processes: Process of root, fill and cap; of a gouged second side where it is another.
         limits: Limits of a bead and a layer.
         over: Beads over a limit of size because a count was asked for.
     """

@@ -16,7 +16,7 @@ from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
 from beadwright.passes.pass_limits import widest
-from beadwright.passes.pass_process import Part, Process, process_of
+from beadwright.passes.pass_process import Part, Process, apart, process_of
 from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
 from beadwright.phrases import say
@@ -60,6 +60,8 @@ class _Ground:
     processes: Mapping[Part, Process]
     size: BeadLimits
     limits: BeadLimits
+    second: BeadLimits
+    """Of the second side; the limits of fill and cap where it is welded as they are."""
     sides: tuple[Frame, ...]
     tried: tuple[Tried, ...]
     """Of each side, the layers worked out so far; they serve other counts of beads."""
@@ -108,18 +110,23 @@ class Grounds:
 
 
 def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
+    parts: tuple[Part, ...] = ("root", "fill", "cap")
+    if apart(plan):
+        parts = (*parts, "back")
     processes: dict[Part, Process] = {
-        part: process_of(job, plan, part, asked.of(part)) for part in ("root", "fill", "cap")
+        part: process_of(job, plan, part, asked.of(part)) for part in parts
     }
     size = position_limits(job, stringers=asked.stringers)
     sides = tuple(frame_of(region) for region in plan.shape.regions)
+    limits = _held_by_runs(processes, plan.shape, size)
     return _Ground(
         job=job,
         plan=plan,
         asked=asked,
         processes=processes,
         size=size,
-        limits=_held_by_runs(processes, plan.shape, size),
+        limits=limits,
+        second=_on_second_side(processes, size, limits),
         sides=sides,
         tried=tuple({} for _ in sides),
     )
@@ -157,6 +164,15 @@ def _held_by_runs(
     return replace(_fused(processes, shape, size), root_m2=root, section_m2=min(fill, cap))
 
 
+def _on_second_side(
+    processes: Mapping[Part, Process], size: BeadLimits, limits: BeadLimits
+) -> BeadLimits:
+    back = processes.get("back")
+    if back is None or back.transfer == "short":
+        return limits
+    return replace(size, section_m2=widest(back, size.section_m2).section_m2)
+
+
 def _fused(processes: Mapping[Part, Process], shape: JointShape, size: BeadLimits) -> BeadLimits:
     """The limits of size, as an open root and short circuit narrow them."""
     return fusing(size, shape, processes["root"].transfer, processes["fill"].transfer)
@@ -165,7 +181,7 @@ def _fused(processes: Mapping[Part, Process], shape: JointShape, size: BeadLimit
 def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
     groove, around = not ground.job.is_fillet, ground.plan.shape.round
     sides = [
-        (side, of_side(ground.limits, ground.size, number))
+        (side, of_side(ground.limits if number == 1 else ground.second, ground.size, number))
         for number, side in enumerate(ground.sides, start=1)
     ]
     if count is None:
@@ -193,7 +209,8 @@ def _over(ground: _Ground, layers: Sequence[Sequence[Layer]]) -> Iterator[int]:
     thin = _fused(ground.processes, shape, size)
     number = 0
     for at, (side, stack) in enumerate(zip(ground.sides, layers, strict=True), start=1):
-        most = of_side(thin, size, at)
+        back = ground.processes.get("back") if at == 2 else None
+        most = of_side(thin if back is None or back.transfer == "short" else size, size, at)
         for layer in stack:
             fits = holds(side, layer, most, root=layer is stack[0], around=shape.round)
             if job.is_fillet and sum(each.beads for each in stack) == 1:
@@ -218,9 +235,12 @@ def _beads(
         slots = slots_of(side, stack, start=start, alternate=alternate, around=plan.shape.round)
         for slot in slots:
             places.append((number, side, slot, _role(plan.shape, number, slot, len(stack))))
+    parts: list[Part] = [
+        part_of(side, role, apart="back" in processes) for side, _, _, role in places
+    ]
     laid: dict[int, Laid | Fight] = {}
     for part, process in processes.items():
-        mine = [at for at, place in enumerate(places) if part_of(place[0], place[3]) == part]
+        mine = [at for at, bead_part in enumerate(parts) if bead_part == part]
         if mine:
             sections = [places[at][2].section_m2 for at in mine]
             laid |= dict(zip(mine, laid_beads(job, plan, process, sections), strict=True))
@@ -233,6 +253,7 @@ def _beads(
             number=at + 1,
             side=number,
             role=role,
+            part=parts[at],
             slot=slot,
             torch_deg=torch,
             work_deg=work,

@@ -30,7 +30,8 @@ from beadwright.setting.plan import OPEN_GAP, Plan
 from beadwright.setting.run import Run
 from beadwright.setting.size_limits import section_room
 
-Part = Literal["root", "fill", "cap"]
+Part = Literal["root", "fill", "cap", "back"]
+"""Root, fill and cap; and the gouged second side, where it is not welded as fill and cap are."""
 
 BRIDGING_TRAVEL_M_S: Mapping[Mover, float] = MappingProxyType(
     {"hand": 15 * INCH_M / 60, "track": 18 * INCH_M / 60, "robot": 20 * INCH_M / 60}
@@ -165,6 +166,11 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
     transfer, why = plan.transfer, plan.reason
     shape = plan.shape
     shorted = shorted_root(job, shape, transfer)
+    refused = None
+    if part == "back":
+        refused = _gouge_refused(job, plan)
+        if refused is None:
+            transfer, why = "pulse", say("passes.gouge-not-shorted")
     if own.transfer is not None:
         transfer, why = own.transfer, say("passes.you-asked")
     elif part == "root" and shorted:
@@ -185,7 +191,6 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         thin = min(job.thinner_m, BRIDGE_M if bridging else COLD_LAP_M)
         edge = replace(ours, plate_m=thin, plate2_m=thin)
     most, least = section_room(job, shape)
-    refused = None
     if own.transfer is not None:
         refused = transfer_refused(job.wire, job.gas, job.position, transfer)
     if part == "root" and own.transfer == "spray" and open_arc_falls(shape):
@@ -207,3 +212,23 @@ def process_of(job: Job, plan: Plan, part: Part, own: PartByHand) -> Process:
         own=own,
         shares=(most / shape.section_m2, least / shape.section_m2),
     )
+
+
+def apart(plan: Plan) -> bool:
+    """Return whether the second side is welded otherwise than as fill and cap.
+
+    Short circuit may lie in a gouged groove without fusing it.
+
+    Source: common practice; nor is it prequalified in AWS D1.1.
+
+    Args:
+        plan: The job's plan [-].
+    """
+    return plan.shape.gouged and plan.transfer == "short"
+
+
+def _gouge_refused(job: Job, plan: Plan) -> Phrase | None:
+    """Why the gouged side of a job planned in short circuit cannot be pulsed instead, or None."""
+    if job.transfer == "short" and plan.reason.key != "passes.spray-too-light":
+        return say("passes.short-asked")
+    return transfer_refused(job.wire, job.gas, job.position, "pulse")

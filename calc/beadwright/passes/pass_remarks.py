@@ -40,6 +40,7 @@ _PART_REFUSED: Mapping[Part, str] = MappingProxyType(
         "root": "passes.root-refused",
         "fill": "passes.fill-refused",
         "cap": "passes.cap-refused",
+        "back": "passes.back-refused",
     }
 )
 
@@ -52,7 +53,7 @@ def _refused(found: PassPlan) -> Iterator[Note]:
     for part, process in found.processes.items():
         if process.refused is not None and process.refused.key not in _TOLD_BY_DIAL_IN:
             told = say(_PART_REFUSED[part], why=process.refused)
-            yield Note("stop", told, "", f"{part}_transfer")
+            yield Note("stop", told, "", "transfer" if part == "back" else f"{part}_transfer")
 
 
 def _blocked(found: PassPlan) -> Iterator[Note]:
@@ -134,12 +135,14 @@ def _between(found: PassPlan) -> Iterator[Note]:
         told = say("passes.root-in-mode", mode=MODE_PHRASES[root.transfer], why=root.why)
         yield Note("note", told, "practice", "root_transfer")
     second = [bead for bead in found.beads if bead.side == 2]
-    if found.shape.gouged and second:
-        yield Note(
-            "caution",
-            say("passes.gouge-before", bead=second[0].number),
-            "practice",
-        )
+    gouge = found.shape.gouge
+    if gouge is not None and second:
+        told = say("passes.gouge-before", bead=second[0].number, depth=Amount(gouge.depth_m, "leg"))
+        yield Note("caution", told, "back-gouge")
+    back = found.processes.get("back")
+    if back is not None and back.refused is None:
+        told = say("passes.back-in-mode", mode=MODE_PHRASES[back.transfer], why=back.why)
+        yield Note("caution", told, "practice", "transfer")
     if len(found.beads) > 1:
         slag = found.job.wire.traits.slag
         told = say("passes.chip-and-brush" if slag else "passes.brush")

@@ -75,7 +75,8 @@ def _worked(job: Job, asked: Asked) -> _Worked:
     grounds = Grounds(job, asked)
     found = grounds.with_beads(asked.count)
     holds = found.open and not found.over
-    near = None if holds else nearest(found, grounds)
+    refused = any(process.refused is not None for process in found.processes.values())
+    near = None if holds or refused else nearest(found, grounds)  # no count helps what is refused
     out = () if found.open else ways_out(job)
     notes = (*pass_remarks(found), *_of_joint(dialled))
     worked = _Worked(dialled, found, near, out, notes)
@@ -128,10 +129,11 @@ def passes_of(query: PassesQuery) -> PassesAnswer:
 def _of_joint(dialled: DialIn) -> Iterator[Note]:
     """Dial in's notes on the joint, the code, the dangers, and what is set by hand for every bead.
 
-    Feed and travel are each bead's own here, and have notes of their own.
+    Feed and travel are each bead's own here, and the back of a root is welded as the plan says:
+    they have notes of their own.
     """
     hand = dialled.job.by_hand
-    own = {"wfs", "travel"}
+    own = {"wfs", "travel", "back"}
     own |= {"volts"} if hand.volts is None else set()
     own |= {"ctwd"} if hand.tip_to_work_m is None else set()
     for note in dialled.notes:

@@ -173,6 +173,10 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     elif job.position.orientation == "horizontal" and not job.is_fillet and not job.is_round:
         told = say("setting.horizontal-groove-as-flat")
         yield Note("caution", told, "practice", "position")
+    if plan.transfer == "short" and plan.shape.gouged:
+        asked = job.transfer == "short"
+        key = "setting.gouge-short-asked" if asked else "setting.gouge-not-shorted"
+        yield Note("stop" if asked else "caution", say(key), "practice", "back")
     if root_wants_backing(job, plan.shape):
         told = say("setting.cored-root-wants-backing", kind=job.wire.traits.phrase)
         yield Note("stop", told, "practice", "backing")

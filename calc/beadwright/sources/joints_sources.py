@@ -13,6 +13,9 @@ ROWS: tuple[Row, ...] = (
     ("aws-d1.1-through", "AWS D1.1:2020", "5.4.1 and Figure 5.1, complete joint penetration on a "
      "backing or gouged from the back (2000 edition found second-hand: Miller, Carefully Evaluate "
      "Code Requirements)", "from memory"),
+    ("back-gouge", "Common practice", "a back gouge to sound metal, 1/16 to 1/8 in past the root "
+     "face; its bottom and walls those of the U groove B-U6-GF, AWS D1.1:2020 Figure 5.1",
+     "from memory"),
     ("aws-d1.1-bevels", "AWS D1.1:2020", "Figure 5.1, TC-U4a-GF and B-U4b-GF",
      "found second-hand"),
     ("aisc-pjp-details", "AISC Manual", "prequalified joints, BTC-P4-GF and BTC-P5-GF", "found"),

@@ -181,10 +181,11 @@ def groove_notes(task: StrengthTask, sizes: GrooveSizes) -> Iterator[Note]:
     if unmatched(task):
         yield Note("stop", say("strength.filler-under", filler=Amount(task.filler_pa, "stress")),
                    source, "filler_strength")  # fmt: skip
-    if not task.job.is_double and not task.job.backed:
+    gouged = groove_of(task.job).gouge is not None
+    if not gouged and not task.job.backed:
         root = say("strength.groove-root")
         yield Note("caution", root, source if task.european else "aws-d1.1-through", "backing")
-    elif task.job.is_double:
+    elif gouged:
         yield Note("caution", say("strength.groove-gouged"), source, "joint")
 
 

@@ -31,6 +31,7 @@ class BeadMark:
         y: The number's baseline [px].
         size: Height of the number; zero where it would not be read [px].
         step: Its shade, by its place in the order: 0 for the first, ``STEPS`` - 1 for the last.
+        lost: True if its number lies where a back gouge has put the other side's beads.
     """
 
     number: int
@@ -39,15 +40,17 @@ class BeadMark:
     y: float
     size: float
     step: int
+    lost: bool
 
 
-def mark_bead(bead: Bead, paper: Paper, beads: int) -> BeadMark:
+def mark_bead(bead: Bead, paper: Paper, beads: int, over: Sequence[XY] = ()) -> BeadMark:
     """Return a bead as drawn.
 
     Args:
         bead: The bead.
         paper: Where the joint lies.
         beads: How many there are in all.
+        over: Metal of the other side that is seen instead of it, in the joint; empty for none.
     """
     outlines = [[*map(paper.at, outline)] for outline in bead.slot.outlines]
     x, y = _middle(outlines[0])
@@ -63,7 +66,22 @@ def mark_bead(bead: Bead, paper: Paper, beads: int) -> BeadMark:
         px(y + DROP * (size or CHOSEN_NUMBER)),
         size,
         step,
+        inside((x, y), [*map(paper.at, over)]),
     )
+
+
+def inside(point: XY, outline: Sequence[XY]) -> bool:
+    """Return whether a point lies in an outline: a ray from it to the right crosses it oddly.
+
+    Args:
+        point: The point.
+        outline: Corners in order; none for nothing.
+    """
+    crossings = 0
+    for (x0, y0), (x1, y1) in zip(outline, (*outline[1:], *outline[:1]), strict=True):
+        if (y0 > point[1]) != (y1 > point[1]):
+            crossings += x0 + (point[1] - y0) * (x1 - x0) / (y1 - y0) > point[0]
+    return crossings % 2 == 1
 
 
 def _middle(points: Sequence[XY]) -> XY:

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from math import cos, radians, sin
 
 from beadwright.joint.joints import BUTTS, Dimension
-from beadwright.passes.pass_beads import PassPlan
+from beadwright.passes.pass_beads import Bead, PassPlan
 from beadwright.process.positions import Orientation
 from beadwright_site.drawings.bead_marks import BeadMark, mark_bead
 from beadwright_site.drawings.marks import Label, wedge
@@ -47,6 +47,7 @@ class PassDrawing:
         plates: Outlines as SVG points.
         backing: Outline as SVG points, or empty.
         beads: Every bead, in welding order.
+        painted: The beads as painted: where a gouge cuts, the side being laid over the other.
         aim: Where the wire points [px].
         torch: The torch's center line, from the aim out of the paper, as SVG path data.
         tip: Head of the wire at the aim, as SVG points.
@@ -59,6 +60,7 @@ class PassDrawing:
     plates: tuple[str, ...]
     backing: str
     beads: tuple[BeadMark, ...]
+    painted: tuple[BeadMark, ...]
     aim: XY
     torch: str
     tip: str
@@ -91,19 +93,38 @@ def draw_passes(found: PassPlan, at: int, write: Callable[[Dimension], str]) -> 
     way = -radians(bead.torch_deg - 90 * turns)
     far = WIDTH + HIGH[0][1]
     long = min(LONGEST_TIP, 0.6 * bead.slot.thickness_m * paper.scale)
+    marks = {
+        each.number: mark_bead(each, paper, len(found.beads), _over(found, each, bead))
+        for each in found.beads
+    }
     dimensions, labels = draw_dimensions(shape, paper, (WIDTH, height), write)
     return PassDrawing(
         WIDTH,
         px(height),
         tuple(paper.points(plate) for plate in shape.plates),
         paper.points(shape.backing),
-        tuple(mark_bead(each, paper, len(found.beads)) for each in found.beads),
+        tuple(marks.values()),
+        tuple(marks[each.number] for each in _painted(found, bead)),
         (px(x), px(y)),
         f"M{x:.1f} {y:.1f}l{far * cos(way):.1f} {far * sin(way):.1f}",
         wedge((x, y), long, (way - TIP_HALF, way + TIP_HALF)),
         dimensions,
         labels,
     )
+
+
+def _painted(found: PassPlan, looked_at: Bead) -> Sequence[Bead]:
+    """The beads as they are painted: where a gouge cuts, the side being laid over the other."""
+    if not found.shape.gouged:
+        return found.beads
+    return sorted(found.beads, key=lambda bead: bead.side == looked_at.side)
+
+
+def _over(found: PassPlan, bead: Bead, looked_at: Bead) -> Sequence[XY]:
+    """Metal seen instead of a bead: where a gouge cuts, that of the side being laid."""
+    if not found.shape.gouged or bead.side == looked_at.side:
+        return ()
+    return found.shape.regions[looked_at.side - 1].outline
 
 
 def _fit(found: PassPlan, turns: int) -> tuple[Paper, float]:

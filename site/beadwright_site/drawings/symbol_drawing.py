@@ -62,14 +62,15 @@ def draw_symbol(symbol: WeldSymbol, standard: Standard, system: System) -> Symbo
         system: Whose units its sizes take.
     """
     iso = standard == "ISO 2553"
-    both = any(mark.side == "other" for mark in symbol.marks)
+    both = any(mark.side == "other" and mark.sign != "back" for mark in symbol.marks)
     lines = [f"M{LEFT} {LINE}H{RIGHT}", _arrow(symbol.points_at_bevel)]
     texts: list[Label] = []
     reach = {"arrow": 0.0, "other": 0.0}
     for mark in symbol.marks:
         # Up is -1 on the paper.
         out = (-1.0 if iso else 1.0) * (1 if mark.side == "arrow" else -1)
-        base = LINE + out * reach[mark.side]
+        off = DASHED_OFF if iso and mark.sign == "back" else 0.0
+        base = LINE + out * (off + reach[mark.side])
         lines.append(sign_path(mark, base, out))
         stacked = mark.sign == "bevel" and any(
             m.sign == "fillet" and m.side == mark.side for m in symbol.marks

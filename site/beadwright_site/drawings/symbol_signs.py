@@ -24,6 +24,7 @@ def sign_path(mark: Mark, base: float, out: float) -> str:
         "bevel": f"M{x - 4} {base}v{tall}M{x - 4} {base}L{x + 11} {base + tall}",
         "plug": f"M{x - 15} {base}v{tall}h30v{-tall}",
         "slot": f"M{x - 15} {base}v{tall}h30v{-tall}",
+        "back": f"M{x - 11} {base}a11 11 0 0 {0 if out > 0 else 1} 22 0",
     }[mark.sign]
     if not mark.contour:
         return drawn

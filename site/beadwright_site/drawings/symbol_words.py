@@ -14,6 +14,7 @@ NAMES = {
     "bevel": "bevel groove",
     "plug": "plug",
     "slot": "slot",
+    "back": "back weld",
 }
 
 

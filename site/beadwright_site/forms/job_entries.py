@@ -24,7 +24,7 @@ from beadwright_site.forms.wire_options import size_options, wire_choices
 
 JOINT = (
     "joint", "corner", "plate", "plate2", "skew", "leg", "leg2", "gap", "angle", "root_face",
-    "depth", "depth2", "backing", "hole", "slot_length",
+    "depth", "depth2", "backing", "back", "gouge_depth", "hole", "slot_length",
 )  # fmt: skip
 """Entries of the joint itself, for pages that ask a job among other things."""
 
@@ -40,6 +40,9 @@ def _choices(key: str, system: System, fillet: bool) -> Choices:
                 ("closed", "Closed", "edge covered"))  # fmt: skip
     if key == "backing":
         return [(name, name.capitalize(), "") for name in ("none", "steel", "copper", "ceramic")]
+    if key == "back":
+        return (("", "As detailed", ""), ("open", "Open", "left as it is"),
+                ("gouge", "Gouged", "to sound metal"))  # fmt: skip
     if key == "position":
         return [
             (place.name(fillet), place.name(fillet),
@@ -68,6 +71,7 @@ def _chosen(found: DialIn) -> dict[str, str]:
         "joint": job.joint,
         "corner": job.edges.corner,
         "backing": job.edges.backing,
+        "back": job.edges.back or "",
         "position": job.position_name,
         "wire": job.wire.type.name,
         "dia": job.wire.size,

@@ -8,7 +8,9 @@ from beadwright import units
 from beadwright.job.job import Job
 from beadwright.job.job_joint import fill_m, hole_m, slot_m, told_leg, wanted_leg
 from beadwright.job.preparations import groove_of
+from beadwright.joint.groove_joints import Groove
 from beadwright.joint.joints import TEE_GROOVES, JointKind, JointShape
+from beadwright.units import System
 from beadwright_site.written import written
 
 JOINT_NAMES: Mapping[JointKind, str] = {
@@ -108,5 +110,13 @@ def joint_blanks(job: Job, shape: JointShape) -> dict[str, str]:
         "root_face": written(shape.root_face_m, "leg", job.units) if shape.root_face_m else "none",
         "depth": "through" if shape.complete else written(groove.depth_m, "leg", job.units),
         "depth2": written(groove.depth2_m, "leg", job.units),
+        "gouge_depth": _gouged(groove, job.units),
     }
     return words
+
+
+def _gouged(groove: Groove, system: System) -> str:
+    """How deep a gouge goes where no depth is given."""
+    if groove.gouge is None:
+        return "no gouge"
+    return f"to sound metal, {written(groove.gouge.depth_m, 'leg', system)}"

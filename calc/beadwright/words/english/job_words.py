@@ -9,7 +9,11 @@ from beadwright.words.text import Plural, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "job.gouge-root": "Gouge the root to sound metal from the second side before you weld it.",
+        "job.gouge-root": (
+            "Gouge the root to sound metal from the other side, {depth} deep from the back of the "
+            "root, before you weld there. Counted as a U of {radius} radius, {angle:g} between its "
+            "walls; what is cut out is laid again and counted, the time of gouging is not."
+        ),
         "job.slope-thicker": "Slope the thicker plate, or the weld, 1 in 2.5 down to the thinner.",
         "job.square-butt-one-side": (
             "Over about 5/32 in, a square butt from one side does not melt through for sure. Bevel "
@@ -67,6 +71,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.depth": "depth",
         "job.depth2": "depth2",
         "job.backing": "backing",
+        "job.back": "back of the root",
+        "job.gouge-depth": "depth of gouge",
         "job.hole": "hole",
         "job.slot-length": "slot length",
         "job.reinforcement": "reinforcement",

@@ -18,6 +18,17 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "passes.root-refused": "Root: {why}.",
         "passes.fill-refused": "Fill: {why}.",
         "passes.cap-refused": "Cap: {why}.",
+        "passes.back-refused": (
+            "Second side: {why}; and short circuit may lie in a gouged groove without fusing. "
+            "Pulse it in a gas that pulses, take flux-cored wire, or lay the joint flat and spray "
+            "it."
+        ),
+        "passes.short-asked": "you asked for short circuit",
+        "passes.gouge-not-shorted": ("short circuit may lie in a gouged groove without fusing"),
+        "passes.back-in-mode": (
+            "Second side in {mode}: {why}. Without a pulse machine take flux-cored wire, or lay "
+            "the joint flat and spray it."
+        ),
         "passes.two-limits-fight": "{beads}: two limits fight: {low}; but {high}.",
         "passes.root-beside": (
             "{beads} lie side by side over an open root: one bead has to bridge it from edge to "
@@ -42,8 +53,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "passes.root-in-mode": "Root in {mode}: {why}.",
         "passes.gouge-before": (
-            "Before bead {bead} turn the part and gouge the root to sound metal. What you gouge "
-            "out is laid again; it is not counted here."
+            "Before bead {bead} turn the part and gouge the root to sound metal, about {depth} "
+            "deep from the back of the root. Gouging throws molten metal and is loud: leathers, "
+            "ears, a fire watch. What you cut out is laid again and counted; the time of gouging "
+            "is not."
         ),
         "passes.below-window": "{beads}: {setting} {value:bare} is below {edge}: {why}.",
         "passes.above-window": "{beads}: {setting} {value:bare} is above {edge}: {why}.",

@@ -143,6 +143,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{kind:capital} wire does not hold an open root: lay it on a backing. No settings here "
             "weld that root."
         ),
+        "setting.gouge-not-shorted": (
+            "These settings are for the side welded first. Short circuit may lie in the gouged "
+            "side without fusing: pulse that side, take flux-cored wire, or lay the joint flat and "
+            "spray it."
+        ),
+        "setting.gouge-short-asked": (
+            "Short circuit may lie in the gouged side without fusing. Pulse it, take flux-cored "
+            "wire, or lay the joint flat and spray it."
+        ),
         "setting.downhill-laps-cold": (
             "Downhill short circuit on plate over 1/4 in: the pool runs under the arc and the bead "
             "lies on the plate. Weld it uphill, or prove it: cut and etch a coupon."

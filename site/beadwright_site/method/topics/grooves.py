@@ -6,10 +6,21 @@ from beadwright import units
 from beadwright.job.groove_remarks import STRUCTURAL_FROM_M
 from beadwright.job.joint_conflicts import MOST_BEVEL_DEG
 from beadwright.job.preparations import DETAILS, MELTED_FACE_M
+from beadwright.joint.back_gouge import GOUGE_ANGLE_DEG, GOUGE_RADIUS_M, PAST_FACE_M
 from beadwright.joint.groove_rules import MINIMUM_THROAT_M
 from beadwright_site.forms.joint_form import JOINT_NAMES
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
-from beadwright_site.method.mathml import equation, fenced, line, over, power, row, sub
+from beadwright_site.method.mathml import (
+    equation,
+    fenced,
+    function,
+    line,
+    over,
+    power,
+    root,
+    row,
+    sub,
+)
 
 _LEAST, _MOST = sub("d", "least"), sub("d", "most")
 _CASES = {"open": "through", "backed": "on a backing", "part": "part way"}
@@ -69,6 +80,45 @@ HOLES = Equation(
      "groove_rules.least_hole", "groove_rules.largest_hole", "groove_rules.least_fill",
      "groove_rules.longest_slot", "groove_rules.FULL_FILL_M", "job_joint.hole_m",
      "job_joint.slot_m", "job_joint.fill_m", "job_joint.hole_limits", "job_joint.weld_way"),
+)  # fmt: skip
+
+
+_OUT, _CIRCLE = sub("x", "h"), sub("u", "h")
+
+GOUGE = Equation(
+    "back-gouge",
+    "Back gouge: how deep, how wide",
+    (
+        equation("d", "=", "f", "+", function("min", fenced("e", ",", over("p", "2")))),
+        equation(_CIRCLE, "=", root(row("2", "·", "r", "·", "h", "−", power("h", "2")))),
+        equation(_OUT, "=", function("max", fenced(
+            _CIRCLE, ",", over("g", "2"), "+", fenced("h", "−", "d"), "·", function("tan", "α"),
+        ))),
+    ),
+    (
+        Symbol("d", "depth of the gouge, from the back of the root", "m"),
+        Symbol("f", "root face", "m"),
+        Symbol("e", "how far past it the metal is taken to be sound, "
+                    f"{units.show(PAST_FACE_M, 'leg', 'us')} in", "m"),
+        Symbol("p", "depth of the groove on the side welded first", "m"),
+        Symbol(_CIRCLE, "half width of the gouge at a height, to where the walls begin", "m"),
+        Symbol("r", f"radius of its bottom, {units.show(GOUGE_RADIUS_M, 'leg', 'us')} in", "m"),
+        Symbol("h", "height above its bottom", "m"),
+        Symbol(_OUT, "half width of what is welded again", "m"),
+        Symbol("g", "root opening", "m"),
+        Symbol("α", "bevel angle of the groove on the second side; none on a flat back", "°"),
+    ),
+    "Butts and tees with a V or bevel. Deeper than the root face, no deeper than the first side's "
+    "metal.",
+    "No code gives its depth: 1/16 to 1/8 in past the root face is common, and the eye decides. "
+    "Type the depth you gouge.",
+    ("back-gouge",),
+    f"Above the round bottom the walls stand {GOUGE_ANGLE_DEG:g}° apart. A square edge is left as "
+    "it is. What is cut out of the first side's metal is laid twice and counted twice; the time of "
+    "gouging is not counted. Short circuit is not laid in it.",
+    ("back_gouge.sound_depth", "back_gouge.back_wall", "back_gouge.widest_wall",
+     "back_gouge.GOUGE_RADIUS_M", "back_gouge.GOUGE_ANGLE_DEG", "back_gouge.PAST_FACE_M",
+     "pass_process.apart"),
 )  # fmt: skip
 
 
@@ -137,4 +187,4 @@ def details_table() -> Table:
 
 def sections() -> tuple[Section, ...]:
     """Return the sections of the topic."""
-    return (Section(PART_WAY, (throats_table(), details_table())), Section(HOLES))
+    return (Section(PART_WAY, (throats_table(), details_table())), Section(GOUGE), Section(HOLES))

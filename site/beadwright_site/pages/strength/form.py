@@ -110,8 +110,8 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
         group("plates", "Joint, plates, steel, wire", [
             *job("joint", "corner", "plate", "plate2"),
             *map(entry, ("plate_width", "plate2_width")),
-            *job("skew", "angle", "root_face", "depth", "depth2", "backing", "hole",
-                 "slot_length"),
+            *job("skew", "angle", "root_face", "depth", "depth2", "backing", "back",
+                 "gouge_depth", "hole", "slot_length"),
             *grades, *job("position", "wire"), entry("filler_strength"),
         ]),
         group("code", "Code and method", [
