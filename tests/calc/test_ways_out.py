@@ -40,6 +40,17 @@ def test_spray_vertical_up_is_led_to_another_mode() -> None:
     assert offered["Run pulsed spray"] == {"transfer": "pulse"}
 
 
+def test_a_gap_too_wide_for_thin_plate_is_led_to_close_it_or_back_it() -> None:
+    wide: Typed = {"joint": "v", "plate": "1/8in", "gap": "1/8in", "position": "2G"}
+    found = answer("dial-in", query(wide))
+    assert not found.dialled.open
+    offered = [(in_words(way.phrase), dict(way.changes)) for way in found.ways_out]
+    assert offered[0] == ("Close the gap to 1/16 in", {"gap": "1/16in"})
+    assert offered[1] == ("Weld it on a steel backing", {"backing": "steel"})
+    for _, changes in offered[:2]:
+        assert answer("passes", query(wide | changes)).found.open
+
+
 def test_too_small_a_machine_is_led_to_a_thinner_wire() -> None:
     found = answer("dial-in", query(SHUT | {"position": "2F", "machine_amps": "200A"}))
     assert not found.dialled.open

@@ -6,8 +6,10 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from beadwright.job.job import Job, PowerSource
+from beadwright.job.job_joint import joint_shape
+from beadwright.layers.bead_limits import BRIDGED_GAP_M, one_layer_deep
 from beadwright.measures import INCH_M
-from beadwright.phrases import Phrase, say
+from beadwright.phrases import Amount, Phrase, say
 from beadwright.process.gases import GASES
 from beadwright.process.positions import MOVER_PHRASES, POSITIONS
 from beadwright.process.transfer import MODE_PHRASES
@@ -42,6 +44,13 @@ class WayOut:
 
 def _changes(job: Job) -> Iterator[tuple[Phrase, dict[str, str], Job]]:
     hand = job.by_hand
+    if one_layer_deep(joint_shape(job)[0]):
+        closed = replace(job, gap_m=BRIDGED_GAP_M)
+        told = say("setting.close-gap", gap=Amount(BRIDGED_GAP_M, "length"))
+        yield told, {"gap": "1/16in"}, closed
+        if not job.is_double:
+            backed = replace(job, edges=replace(job.edges, backing="steel"))
+            yield say("setting.back-it"), {"backing": "steel"}, backed
     if job.transfer != "auto":
         auto = replace(job, transfer="auto")
         yield say("setting.let-transfer-follow"), {"transfer": "auto"}, auto

@@ -21,7 +21,7 @@ ROWS: tuple[Row, ...] = (
      "found second-hand"),
     ("iso-5817-form", "EN ISO 5817:2007, the edition before",
      "5011 and 5012 undercut, 502 and 503 crown", "found second-hand"),
-    ("iso-5817-throat", "EN 25817, the predecessor of ISO 5817",
+    ("iso-5817-throat", "EN 25817:1992, the predecessor of ISO 5817",
      "throat, legs, gap: 5213, 5214, 512, 617", "found second-hand"),
     ("iso-5817-memory", "ISO 5817:2014",
      "Table 1: overlap, underfill, plate to 3 mm, short imperfections", "from memory"),

@@ -34,7 +34,8 @@ ROWS: tuple[Row, ...] = (
     ("aisc-d3.1", "AISC 360-22", "D3 and Table D3.1, cases 2, 3 and 4, shear lag",
      "found second-hand"),
     ("aisc-j4.3", "AISC 360-22", "J4.3, block shear", "found second-hand"),
-    ("aisc-manual-9", "AISC Steel Construction Manual", "part 9, Whitmore section", "from memory"),
+    ("aisc-manual-9", "AISC Steel Construction Manual, 15th ed.", "part 9, Whitmore section",
+     "from memory"),
     ("en-1993-1-1-pull", "EN 1993-1-1:2005", "6.2.3, plates in tension", "from memory"),
     ("bs-5950-lag", "BS 5950-1:2000", "6.7.2.4, end connections by side welds",
      "found second-hand"),
@@ -43,7 +44,8 @@ ROWS: tuple[Row, ...] = (
     ("aws-d1.1-spacing", "AWS D1.1:2020", "4.12.2.1, spacing of intermittent welds; AISC 360-16 "
      "J3.5 has the same for fasteners", "from memory"),
     ("aws-d1.1-matching", "AWS D1.1:2020", "Table 5.4, filler that matches", "from memory"),
-    ("aws-d1.3", "AWS D1.3 and AISI S100", "sheet steel under 1/8 in (3 mm)", "from memory"),
+    ("aws-d1.3", "AWS D1.3:2018 and AISI S100-16",
+     "sheet steel under 1/8 in (3 mm)", "from memory"),
     ("weld-as-line", "Weld taken as a line: Blodgett, Design of Welded Structures; Shigley",
      "Tables 9-1 and 9-2 of Shigley", "from memory"),
     ("en-1993-1-8", "EN 1993-1-8:2005", "4.5, fillet welds; Tables 2.1 and 4.1", "from memory"),
@@ -58,9 +60,11 @@ ROWS: tuple[Row, ...] = (
     ("en-1993-1-8-lap", "EN 1993-1-8:2005", "4.11, long laps", "from memory"),
     ("en-1993-1-1", "EN 1993-1-1:2005", "6.2.1(5), 6.2.3 and 6.2.6, plates in pull and in shear",
      "from memory"),
-    ("astm-strengths", "AISC Steel Construction Manual", "Tables 2-4 and 2-5, Fy and Fu by grade",
+    ("astm-strengths", "AISC Steel Construction Manual, 15th ed.",
+     "Tables 2-4 and 2-5, Fy and Fu by grade",
      "from memory"),
-    ("astm-a500", "ASTM A500", "table of strengths, round and shaped", "found second-hand"),
+    ("astm-a500", "ASTM A500, edition not told",
+     "table of strengths, round and shaped", "found second-hand"),
     ("en-10025-2", "EN 10025-2:2004", "Table 7, yield and tensile strength", "from memory"),
 )  # fmt: skip
 """Id, document, place, how the value was obtained."""

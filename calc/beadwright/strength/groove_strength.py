@@ -20,6 +20,12 @@ Source: ENV 1993-1-1, 6.6.6.2, from memory: 2 mm less than the preparation, unle
 more is reached. EN 1993-1-8, 4.7.2(2) counts what is consistently reached.
 """
 
+SQUARE_EN_TO_M = 0.008
+"""Thickest square edge that is prepared for gas metal arc, from both sides or on a backing [m].
+
+Source: ISO 9692-1:2013, Tables 1 and 2, from memory.
+"""
+
 
 def groove_pull(throat_m: float, filler_pa: float, basis: Basis) -> float:
     """Return the pull square to its length that a groove cut part way takes, per length [N/m].

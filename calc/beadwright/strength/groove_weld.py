@@ -175,9 +175,11 @@ def groove_notes(task: StrengthTask, sizes: GrooveSizes) -> Iterator[Note]:
         yield Note("note", say(said, throat=throat),
                    "env-1993-throat" if task.european else "aisc-j2.1", "depth")  # fmt: skip
         return
-    if task.job.joint == "square" and sizes.throat > SQUARE_BACKED_TO_M + REL_TOL:
-        most = Amount(SQUARE_BACKED_TO_M, "leg")
-        yield Note("stop", say("strength.square-thick", most=most), "aws-d1.1-details", "joint")
+    most = groove_strength.SQUARE_EN_TO_M if task.european else SQUARE_BACKED_TO_M
+    if task.job.joint == "square" and sizes.throat > most + REL_TOL:
+        told = "strength.square-thick-en" if task.european else "strength.square-thick"
+        by = "iso-9692-1" if task.european else "aisc-square-details"
+        yield Note("stop", say(told, most=Amount(most, "leg")), by, "joint")
     if unmatched(task):
         yield Note("stop", say("strength.filler-under", filler=Amount(task.filler_pa, "stress")),
                    source, "filler_strength")  # fmt: skip

@@ -202,6 +202,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.pulse-sets-volts": "pulse: the machine sets its own volts; trim arc length by ear",
         "setting.less-gas-lets-air-in": "less lets air in under a {nozzle} nozzle",
         "setting.more-gas-drags-air-in": "more is turbulent in a {nozzle} nozzle and drags air in",
+        "setting.close-gap": "Close the gap to {gap}",
+        "setting.back-it": "Weld it on a steel backing",
         "setting.let-transfer-follow": "Let transfer follow the plate and gas",
         "setting.let-go-of-tip": "Let go of tip-to-work",
         "setting.let-go-of-volts": "Let go of volts",

@@ -114,6 +114,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "No prequalified detail for gas metal arc welds a square edge over {most} thick "
             "through. Bevel it, or give the depth a test has shown."
         ),
+        "strength.square-thick-en": (
+            "ISO 9692-1 prepares no square edge over {most} thick for gas metal arc. Bevel it, or "
+            "give the depth a test has shown."
+        ),
         "strength.groove-uneven": (
             "Sides cut to different depths: a pull in the middle of the plate bends the weld, and "
             "that is not counted."

@@ -5,7 +5,12 @@ from __future__ import annotations
 from beadwright.job.preparations import SQUARE_BACKED_TO_M
 from beadwright.measures import INCH_M
 from beadwright.strength.base_metal import OMEGA_PULL, OMEGA_RUPTURE, PHI_PULL, PHI_RUPTURE
-from beadwright.strength.groove_strength import OMEGA_NORMAL, PHI_NORMAL, UNSURE_M
+from beadwright.strength.groove_strength import (
+    OMEGA_NORMAL,
+    PHI_NORMAL,
+    SQUARE_EN_TO_M,
+    UNSURE_M,
+)
 from beadwright.strength.plug_strength import FULL_TO_M, HOLE_OVER_PLATE_M
 from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
 from beadwright.strength.skew_sides import (
@@ -96,9 +101,10 @@ GROOVES = Equation(
     "root welded from one side is sound, no sum tells. By EN 1993-1-8 a part-way groove goes by "
     "the same formulas as a fillet, its throat square to the pull, "
     f"{UNSURE_M * 1000:g} mm less than cut on each side. A square edge over "
-    f"{SQUARE_BACKED_TO_M / INCH_M:g} in thick is stopped as welded through; a closed corner is "
-    "refused.",
-    ("groove_strength.PHI_NORMAL", "groove_strength.OMEGA_NORMAL", "groove_strength.UNSURE_M",
+    f"{SQUARE_BACKED_TO_M / INCH_M:g} in thick, in EN {SQUARE_EN_TO_M * 1000:g} mm, is stopped as "
+    "welded through; a closed corner is refused.",
+    ("groove_strength.SQUARE_EN_TO_M",
+     "groove_strength.PHI_NORMAL", "groove_strength.OMEGA_NORMAL", "groove_strength.UNSURE_M",
      "groove_strength.groove_pull", "groove_strength.groove_shear",
      "groove_strength.plate_at_groove", "groove_strength.groove_use_en",
      "groove_strength.sure_depth", "groove_weld.groove_sizes", "groove_weld.groove_links",
