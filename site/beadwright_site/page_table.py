@@ -40,6 +40,11 @@ class SitePage:
         return module_name(self.name)
 
     @property
+    def asks(self) -> bool:
+        """True if the core answers it; False if it is the same for every query."""
+        return self.name in ANSWERED
+
+    @property
     def style(self) -> Path:
         """Its own styles, if it has any."""
         return FOLDERS / self.folder / "page.css"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import sys
+from dataclasses import replace
 from urllib.parse import unquote_plus, urlsplit
 
 import pytest
@@ -9,10 +11,26 @@ from flask.testing import FlaskClient
 
 from beadwright import units
 from beadwright.api import answer
+from beadwright.process.wire_types import WIRE_TYPES
+from beadwright.results import Note
 from beadwright.sheets.settings_sheet import PLATES, POSITIONS, sheets_made
+from beadwright_site.page_table import SITE_PAGES
 from tests.site.page import Element, elements, inside, words
 
 MADE = {made.name: made for made in sheets_made()}
+
+
+MARKS = {"us": 0.0254 / 32, "si": 0.0005}
+"""A leg is told in 1/32 in, as a rule has it, or in half millimeters."""
+
+MODES = {"short": "short", "globular": "glob.", "spray": "spray", "pulse": "pulse"}
+
+REFUSED = {"setting.downhill-laps-cold": "laps cold", "setting.not-this-wire": "not downhill"}
+"""What a cell says of the first stop it knows; of any other, and without one, no window."""
+
+
+def _refused(stops: list[Note]) -> str:
+    return next((REFUSED[note.key] for note in stops if note.key in REFUSED), "no window")
 
 
 def _cells(client: FlaskClient, name: str) -> list[Element]:
@@ -28,7 +46,7 @@ def _agrees(cell: Element) -> None:
     stops = [note for note in found.notes if note.level == "stop"]
     said = words(cell)
     if not found.open or stops:
-        assert said in {"laps cold", "not downhill", "no window"}, query
+        assert said == _refused(stops), query
         return
     system, settings, outcome = found.job.units, found.settings, found.outcome
     assert outcome is not None
@@ -44,12 +62,14 @@ def _agrees(cell: Element) -> None:
         assert first == f"{feed} · pulse", query
     else:
         assert first == f"{feed} · {show(settings.volts.value, 'volts')} V", query
-    assert second.endswith(f"· travel {show(settings.travel.value, 'travel')}"), query
+    leg = found.plan.wanted_leg_m / MARKS[system]
+    shown = units.show(round(leg) * MARKS[system], "leg", system)
+    assert second == f"leg {shown} · travel {show(settings.travel.value, 'travel')}", query
     tip = show(settings.tip_to_work.value, settings.tip_to_work.measure)
     amps = show(outcome.current.value, "current")
-    assert third.startswith(f"tip {tip} · {amps} A · {found.plan.passes}× "), query
-    fuses = all(note.key != "setting.short-may-not-fuse" for note in found.notes)
-    assert third.endswith("*") is not fuses, query
+    star = "*" if any(note.key == "setting.short-may-not-fuse" for note in found.notes) else ""
+    mode = f"{MODES[outcome.transfer]}{star}"
+    assert third == f"tip {tip} · {amps} A · {found.plan.passes}× {mode}", query
 
 
 @pytest.mark.parametrize("name", MADE)
@@ -86,3 +106,32 @@ def test_a_sheet_says_it_is_no_procedure_and_how_it_was_got(client: FlaskClient)
     assert "1.2 mm" in text
     assert "How it was got" in text
     assert "Cautions" in text
+
+
+def test_the_polarity_is_that_of_the_wire(
+    client: FlaskClient, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    name = "us-e71t-1c-0.045in-co2"
+    assert "wire on DC+." in client.get(f"/sheets/{name}.html").text
+    other = replace(WIRE_TYPES["E71T-1C"], polarity="DC-")
+    table = sys.modules[type(SITE_PAGES["sheets"].load()).__module__]
+    monkeypatch.setattr(table, "WIRE_TYPES", {**WIRE_TYPES, "E71T-1C": other})
+    assert "wire on DC-." in client.get(f"/sheets/{name}.html").text
+
+
+def test_the_index_says_which_wires_go_by_another_s_sheets(client: FlaskClient) -> None:
+    said = words(next(e for e in elements(client.get("/sheets/").text) if e.tag == "main"))
+    assert "ER70S-3, ER70S-2, ER80S-D2 of one size are set as ER70S-6" in said
+    assert "E80C-Ni1 of one size is set as E70C-6M" in said
+
+
+@pytest.mark.parametrize("page", ["sheets", "method"])
+def test_a_page_that_asks_nothing_has_no_numbers_that_would_not_follow(
+    client: FlaskClient, page: str
+) -> None:
+    text = client.get(f"/{SITE_PAGES[page].path}").text
+    assert "will not follow your changes" not in text
+    assert "data-still" in text
+    asked = client.get("/").text
+    assert "will not follow your changes" in asked
+    assert "data-still" not in asked

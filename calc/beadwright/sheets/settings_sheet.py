@@ -18,8 +18,11 @@ from beadwright.units import System
 WIRES: tuple[str, ...] = ("ER70S-6", "E70C-6M", "E71T-1C", "E71T-1M")
 """Classifications that have sheets: the common one of each kind. Common practice."""
 
-SHEET_GASES: tuple[str, ...] = ("90/10", "75/25", "CO2")
-"""Gases that have sheets. Common practice: what a steel shop has on the rack."""
+SHEET_GASES: Mapping[System, tuple[str, ...]] = MappingProxyType(
+    {"us": ("98/2 O2", "90/10", "75/25", "CO2"), "si": ("90/10", "82/18", "75/25", "CO2")}
+)
+"""Gases that have sheets, by their units. Common practice: what a steel shop has on the rack; 98/2
+O2 for spray in the US, 82/18 the mixture of group M21 in Europe."""
 
 POSITIONS: tuple[str, ...] = ("2F", "3F-up", "3F-down", "4F")
 """Columns of a sheet."""
@@ -61,7 +64,8 @@ class Made:
     @property
     def name(self) -> str:
         """Its name in addresses, such as ``us-er70s-6-0.045in-90-10``."""
-        return "-".join((self.units, self.wire, self.dia, self.gas)).lower().replace("/", "-")
+        name = "-".join((self.units, self.wire, self.dia, self.gas)).lower()
+        return name.replace("/", "-").replace(" ", "-")
 
     def query(self, plate: str, position: str) -> str:
         """Return the job of one cell as a query of Dial in.
@@ -71,7 +75,8 @@ class Made:
             position: Position [-].
         """
         units = "units=si&" if self.units == "si" else ""
-        job = f"plate={plate}&position={position}&wire={self.wire}&dia={self.dia}&gas={self.gas}"
+        gas = self.gas.replace(" ", "+")
+        job = f"plate={plate}&position={position}&wire={self.wire}&dia={self.dia}&gas={gas}"
         return units + job
 
 
@@ -104,6 +109,24 @@ class SheetCell:
         return any(note.key == MAY_NOT_FUSE for note in self.found.notes)
 
 
+def set_alike() -> Mapping[str, tuple[str, ...]]:
+    """Return the classifications without sheets of their own by the one whose sheets are theirs.
+
+    All that is set follows from kind, size, gas and metal, not from the strength or the deoxidizers
+    of a classification: wires alike in those, made for the same gases, are set alike.
+    """
+    found: dict[str, tuple[str, ...]] = {}
+    for name in WIRES:
+        made = WIRE_TYPES[name]
+        found[name] = tuple(
+            other.name
+            for other in WIRE_TYPES.values()
+            if other.name not in WIRES
+            and (other.kind, other.material, other.gases) == (made.kind, made.material, made.gases)
+        )
+    return MappingProxyType({name: others for name, others in found.items() if others})
+
+
 @cache
 def sheets_made() -> tuple[Made, ...]:
     """Return every sheet: each wire and size in each gas it is made for, as ``dial_in`` says."""
@@ -112,7 +135,7 @@ def sheets_made() -> tuple[Made, ...]:
         for units in PLATES
         for wire in WIRES
         for dia in WIRE_TYPES[wire].sizes
-        for gas in SHEET_GASES
+        for gas in SHEET_GASES[units]
     )
     return tuple(made for made in every if _taken(made))
 

@@ -57,7 +57,7 @@ def _row(row: ListRow) -> Tree:
     if weld is None:
         return said
     dialled, way = weld.first.dialled, weld.first.way
-    outcome = dialled.outcome
+    outcome, needed = dialled.outcome, None if weld.heat is None else weld.heat.needed
     return {
         **said,
         "query": weld.query,
@@ -71,7 +71,8 @@ def _row(row: ListRow) -> Tree:
         **shown("mass", metal=way.metal_kg, wire=way.bought_kg),
         **shown("time", arc=way.arc_s),
         **shown("gas_volume", gas=way.gas_part_m3),
-        **shown("temperature", preheat=weld.preheat_k),
+        **shown("temperature", preheat=None if needed is None else needed.kelvin),
+        "preheat_needed": None if needed is None or needed.kelvin is None else not needed.even_cold,
     }
 
 

@@ -8,9 +8,17 @@ from typing import Any, Final
 
 from beadwright import units
 from beadwright.job.job_joint import told_leg
+from beadwright.process.wire_types import WIRE_TYPES
 from beadwright.process.wires import METRIC_NAMES
 from beadwright.setting.dial_in import DialIn
-from beadwright.sheets.settings_sheet import POSITIONS, Made, SheetCell, sheet_rows, sheets_made
+from beadwright.sheets.settings_sheet import (
+    POSITIONS,
+    Made,
+    SheetCell,
+    set_alike,
+    sheet_rows,
+    sheets_made,
+)
 from beadwright.units import System
 from beadwright.words.wording import worded
 from beadwright_site.rendering import render
@@ -31,7 +39,9 @@ class SheetsPage:
 
     def whole(self, _: str = "") -> str:
         """Return the index of sheets."""
-        return render("sheets/page.html", self.name, systems=tuple(_index()))
+        return render(
+            "sheets/page.html", self.name, systems=tuple(_index()), alike=set_alike().items()
+        )
 
     def sheets(self) -> Mapping[str, Made]:
         """Return every sheet by its name in addresses."""
@@ -50,6 +60,7 @@ class SheetsPage:
             self.name,
             title=f"{made.wire} {_size(made)}, {made.gas}",
             positions=POSITIONS,
+            polarity=WIRE_TYPES[made.wire].polarity,
             feed=units.symbol("wire_feed", made.units),
             travel=units.symbol("travel", made.units),
             length="in" if us else "mm",

@@ -59,7 +59,9 @@ class BeadOffline extends HTMLElement {
     this.#write("word", word.text);
     this.#part("word").dataset["tone"] = word.tone;
     const story = storyOf(keep, update, engine);
-    this.#write("notice", story.notice || (kept.unread ? UNREAD : ""));
+    // A page that asks nothing has no numbers that would follow.
+    const notice = this.hasAttribute("data-still") ? "" : story.notice || (kept.unread ? UNREAD : "");
+    this.#write("notice", notice);
     this.#write("story", story.text);
     this.#write("numbers", story.numbers);
     this.#write("small", story.small);
