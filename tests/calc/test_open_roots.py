@@ -220,3 +220,17 @@ def test_the_back_weld_is_no_second_side_of_equal_pull() -> None:
         for back in ("open", "gouge")
     }
     assert keys["gouge"] == keys["open"] == ["yours", "fewer", "both"]
+
+
+@pytest.mark.parametrize("plate", ["3/4in", "1in"])
+def test_a_root_over_a_gap_is_as_heavy_as_its_arc_lays_at_a_travel_that_bridges(
+    plate: str,
+) -> None:
+    """Vertical up no hand is faster than 8 in/min; a skin of 1/8 in would want more."""
+    asked = f"joint=tee-double-bevel&plate={plate}&plate2={plate}&position=3G-up"
+    found = planned(asked)
+    assert found.open
+    root = found.beads[0]
+    assert root.laid is not None
+    assert root.laid.travel_m_s <= 8 * IN / 60 * (1 + 1e-6)
+    assert 1 / 8 < root.slot.thickness_m / IN <= 3 / 16 * (1 + 1e-6)

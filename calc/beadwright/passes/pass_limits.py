@@ -1,11 +1,16 @@
-"""The largest bead a run holds within its travel and heat."""
+"""The limits of beads as runs hold them: their travel and heat, over a gap, after a gouge."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
 from math import inf
 
-from beadwright.passes.pass_process import Process
+from beadwright.joint.joints import JointShape
+from beadwright.layers.bead_limits import fusing
+from beadwright.layers.frame import Frame
+from beadwright.layers.layers import BeadLimits
+from beadwright.passes.pass_process import Part, Process
 from beadwright.process.deposition import bead_section
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.setting.feed_limits import FeedRoom
@@ -16,6 +21,10 @@ steps."""
 
 _ROUNDS = 48
 """Most sections tried [-]: 0.93 to the 48th is 0.03, smaller than any bead that is laid."""
+
+
+_ROOTS = 4
+"""Steps from the thinnest root over a gap to the thickest [-]: 1/64 in each in short circuit."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,3 +75,70 @@ def widest(process: Process, most_m2: float) -> Widest:
         section *= _TIGHTER
     assert first is not None  # the loop runs at least once
     return first
+
+
+def run_limits(
+    processes: Mapping[Part, Process], shape: JointShape, first: Frame, size: BeadLimits
+) -> BeadLimits:
+    """Return the limits of size, tightened to what the runs can lay within travel and heat.
+
+    The root over a gap is no lighter than its arc lays at a travel that bridges.
+
+    Args:
+        processes: Process of each part [-].
+        shape: The joint to scale [-].
+        first: The side welded first [-].
+        size: What the position allows [-].
+    """
+    root = widest(processes["root"], size.root_m2).section_m2
+    fill = widest(processes["fill"], size.section_m2).section_m2
+    cap = fill
+    if processes["cap"] != replace(processes["fill"], part="cap"):
+        cap = widest(processes["cap"], size.section_m2).section_m2
+    held = fused_limits(processes, shape, size)
+    return _bridging(
+        processes["root"], first, replace(held, root_m2=root, section_m2=min(fill, cap))
+    )
+
+
+def _bridging(root: Process, first: Frame, limits: BeadLimits) -> BeadLimits:
+    least, room = limits.root_least_m, limits.root_m - limits.root_least_m
+    if not least:
+        return limits
+    for step in range(_ROOTS + 1):
+        thick = least + room * step / _ROOTS
+        section = first.levels.below(first.bottom + thick)
+        if section > limits.root_m2:
+            break
+        if root.holds(section, root.room(section)):
+            return replace(limits, root_least_m=thick)
+    return limits
+
+
+def second_limits(
+    processes: Mapping[Part, Process], size: BeadLimits, limits: BeadLimits
+) -> BeadLimits:
+    """Return the limits of the second side: those of fill and cap where it is welded as they are.
+
+    Args:
+        processes: Process of each part [-].
+        size: What the position allows [-].
+        limits: Of the first side [-].
+    """
+    back = processes.get("back")
+    if back is None or back.transfer == "short":
+        return limits
+    return replace(size, section_m2=widest(back, size.section_m2).section_m2)
+
+
+def fused_limits(
+    processes: Mapping[Part, Process], shape: JointShape, size: BeadLimits
+) -> BeadLimits:
+    """Return the limits of size, as an open root and short circuit narrow them.
+
+    Args:
+        processes: Process of each part [-].
+        shape: The joint to scale [-].
+        size: What the position allows [-].
+    """
+    return fusing(size, shape, processes["root"].transfer, processes["fill"].transfer)

@@ -9,13 +9,13 @@ from functools import cached_property
 from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
-from beadwright.layers.bead_limits import fusing, of_side, position_limits
+from beadwright.layers.bead_limits import of_side, position_limits
 from beadwright.layers.frame import Frame, frame_of
 from beadwright.layers.layer_counts import Tried, layers_of_count
 from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
-from beadwright.passes.pass_limits import widest
+from beadwright.passes.pass_limits import fused_limits, run_limits, second_limits
 from beadwright.passes.pass_process import Part, Process, apart, process_of
 from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
@@ -118,7 +118,7 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
     }
     size = position_limits(job, stringers=asked.stringers)
     sides = tuple(frame_of(region) for region in plan.shape.regions)
-    limits = _held_by_runs(processes, plan.shape, size)
+    limits = run_limits(processes, plan.shape, sides[0], size)
     return _Ground(
         job=job,
         plan=plan,
@@ -126,7 +126,7 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
         processes=processes,
         size=size,
         limits=limits,
-        second=_on_second_side(processes, size, limits),
+        second=second_limits(processes, size, limits),
         sides=sides,
         tried=tuple({} for _ in sides),
     )
@@ -150,32 +150,6 @@ def _planned(ground: _Ground, count: int | None) -> PassPlan:
         limits=ground.limits,
         over=over,
     )
-
-
-def _held_by_runs(
-    processes: Mapping[Part, Process], shape: JointShape, size: BeadLimits
-) -> BeadLimits:
-    """The limits of size, tightened to what the runs can lay within travel and heat."""
-    root = widest(processes["root"], size.root_m2).section_m2
-    fill = widest(processes["fill"], size.section_m2).section_m2
-    cap = fill
-    if processes["cap"] != replace(processes["fill"], part="cap"):
-        cap = widest(processes["cap"], size.section_m2).section_m2
-    return replace(_fused(processes, shape, size), root_m2=root, section_m2=min(fill, cap))
-
-
-def _on_second_side(
-    processes: Mapping[Part, Process], size: BeadLimits, limits: BeadLimits
-) -> BeadLimits:
-    back = processes.get("back")
-    if back is None or back.transfer == "short":
-        return limits
-    return replace(size, section_m2=widest(back, size.section_m2).section_m2)
-
-
-def _fused(processes: Mapping[Part, Process], shape: JointShape, size: BeadLimits) -> BeadLimits:
-    """The limits of size, as an open root and short circuit narrow them."""
-    return fusing(size, shape, processes["root"].transfer, processes["fill"].transfer)
 
 
 def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
@@ -206,7 +180,7 @@ def _shared(count: int, areas: Sequence[float]) -> list[int]:
 def _over(ground: _Ground, layers: Sequence[Sequence[Layer]]) -> Iterator[int]:
     """Numbers of the beads larger than the position allows, or thicker than the mode fuses."""
     job, shape, size = ground.job, ground.plan.shape, ground.size
-    thin = _fused(ground.processes, shape, size)
+    thin = fused_limits(ground.processes, shape, size)
     number = 0
     for at, (side, stack) in enumerate(zip(ground.sides, layers, strict=True), start=1):
         back = ground.processes.get("back") if at == 2 else None

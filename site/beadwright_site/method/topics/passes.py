@@ -157,6 +157,7 @@ SETTINGS = Equation(
      "bead_limits.fusing", "bead_limits.bridges", "bead_limits.one_layer_deep",
      "bead_limits.BRIDGED_GAP_M",
      "bead_limits.BRIDGE_M", "bead_limits.of_side", "bead_limits.root_wants_backing",
+     "pass_limits.run_limits", "pass_limits.second_limits", "pass_limits.fused_limits",
      "bead_limits.open_arc_falls",
      "pass_process.BRIDGING_TRAVEL_M_S"),
 )  # fmt: skip
