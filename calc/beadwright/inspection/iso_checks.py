@@ -77,6 +77,11 @@ def _within(
     return most(key, number, phrase, found, limit.most_m if short else 0.0, source, note=note)
 
 
+def _by_plate(thin_m: float) -> str:
+    """Where a limit of the predecessor is from: of thin plate it is from memory."""
+    return _OLDER if thin_m > iso_limits.THIN_M + REL_TOL else _MEMORY
+
+
 def _fillet(weld: Inspected, level: Level) -> Iterator[Check]:
     throat, thin, seen = weld.throat_wanted_m, weld.job.thinner_m, weld.readings
     found = weld.throat_found_m
@@ -86,7 +91,7 @@ def _fillet(weld: Inspected, level: Level) -> Iterator[Check]:
     note = say("inspection.short-only") if less > 0 else None
     yield least(
         "throat", "5213", say("inspection.throat"), found, throat - (less if short else 0.0),
-        _OLDER, measure="length", note=note,
+        _by_plate(thin) if short else _OLDER, measure="length", note=note,
     )  # fmt: skip
     over = iso_limit(iso_limits.THROAT_OVER, level, throat)
     yield most(
@@ -104,7 +109,9 @@ def _fillet(weld: Inspected, level: Level) -> Iterator[Check]:
         "convexity", "503", say("inspection.convexity"), weld.crown_found_m, convexity, _FORM
     )
     gap = iso_by_plate(iso_limits.FILLET_GAP, iso_limits.THIN_FILLET_GAP, level, thin, throat)
-    yield most("gap", "617", say("inspection.gap"), seen.gap_found, gap, _OLDER, measure="leg")
+    yield most(
+        "gap", "617", say("inspection.gap"), seen.gap_found, gap, _by_plate(thin), measure="leg"
+    )
 
 
 def _groove(weld: Inspected, level: Level) -> Iterator[Check]:
