@@ -26,6 +26,8 @@ HEARD_MS = 40_000
 
 SPIES = """
 window.streams = []; window.asked = []; window.tones = []; window.locks = 0; window.held = 0;
+window.shakes = [];
+Object.defineProperty(Navigator.prototype, "vibrate", { value: (how) => window.shakes.push(how) });
 const devices = navigator.mediaDevices;
 const get = devices.getUserMedia.bind(devices);
 devices.getUserMedia = async (wanted) => {
@@ -165,6 +167,8 @@ def test_the_beat_follows_the_travel_by_the_audio_clock(opened: Open) -> None:
     assert np.diff(starts) == pytest.approx([1.0] * 7, rel=0.001)  # a quarter inch a second
     assert page.evaluate("window.locks") == 2  # taken again when the page is seen again
     expect(page.locator("[data-paced]")).to_have_text("End of the bead", timeout=5000)
+    shakes: Any = page.evaluate("window.shakes")
+    assert shakes == [40] * 7 + [[200, 80, 200]]  # each tick, and another at the end
     page.click("[data-arc]")
     page.click("[data-pace]")
     expect(page.locator("[data-paced]")).to_have_text("")

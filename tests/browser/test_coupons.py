@@ -58,6 +58,40 @@ def test_own_numbers_count_on_every_page_until_switched_back(coupons: Page, tab:
     assert number(coupons, "travel") != own
 
 
+def test_one_hand_s_numbers_are_not_taken_over_by_another_s(coupons: Page, tab: Phone) -> None:
+    coupons.click("[data-keep-coupon]")
+    use = coupons.locator("[data-use-own]")
+    use.click()
+    expect(use).to_have_text("Go back to print on every page")
+    tab.open(f"coupons/?{READ.replace('Ann', 'Ben').replace('40s', '25s')}")
+    expect(coupons.locator("#state")).to_have_text("Your job", timeout=START_MS)
+    coupons.click("[data-keep-coupon]")
+    expect(coupons.locator("#log li")).to_have_count(2)
+    expect(use).to_have_text("Use your numbers on every page")  # Ann's count, not Ben's
+    tab.open(f"?{JOB}")
+    expect(coupons.locator("#notes")).to_contain_text("1 coupon of Ann, one", timeout=START_MS)
+    coupons.click("#notes a:text('Show this as published')")
+    expect(coupons.locator("#notes")).to_contain_text("switched off")
+    coupons.click("#notes a:text('Count your own numbers')")
+    expect(coupons.locator("#notes")).to_contain_text("1 coupon of Ann, one")
+
+
+def test_cost_counts_coupons_as_measured_by_a_tap(tab: Phone) -> None:
+    weld = "plate=3/8in&leg=5/16in&position=2F&dia=0.045in&gas=90/10"
+    seen = "&marked=10in&arc_time=60s&weight_before=4lb&welder=Ann&machine=one&wfs=425in/min"
+    page = tab.page
+    for wire, after in (("ER70S-6", "4.185lb"), ("E70C-6M", "4.160lb")):
+        tab.open(f"coupons/?{weld}&wire={wire}{seen}&weight_after={after}")
+        expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
+        page.click("[data-keep-coupon]")
+        expect(page.locator("#arc_time")).to_have_value("")
+    tab.open(f"cost/?{weld}&wire=ER70S-6&b_wire=E70C-6M")
+    expect(page.locator("#coupons")).to_contain_text("11.1 lb/h laid", timeout=START_MS)
+    page.click("#coupons a:text('Count them as measured')")
+    expect(page.locator("#coupons")).to_contain_text("They count above", timeout=START_MS)
+    expect(page.locator("#b_laid")).to_have_value("9.6lb/h")
+
+
 def test_a_coupon_with_nothing_measured_says_what_to_do(tab: Phone) -> None:
     tab.open(f"coupons/?{JOB}")
     page = tab.page
@@ -104,7 +138,8 @@ def test_kept_jobs_are_a_stack_on_one_sheet(coupons: Page, tab: Phone) -> None:
         coupons.click("[data-keep-job]")
         expect(coupons.locator("[data-keep-job]")).to_have_text("Kept on this phone")
     tab.open(f"coupons/?{JOB}")
-    coupons.click("#stack a:text('From your kept jobs (8)')")
+    expect(coupons.locator("#stack")).to_contain_text("From your kept jobs (8)", timeout=START_MS)
+    coupons.click("#stack a:text('From your kept jobs')")
     expect(coupons.locator("#stack h2")).to_have_text("A stack of your kept jobs")
     expect(coupons.locator("#stack .coupon")).to_have_count(8)
     assert sheets(coupons) == 1

@@ -83,6 +83,12 @@ def test_machines_and_hands_stay_apart() -> None:
     other_hand = counts(JOB.replace("Ann", "Ben"))
     assert (other_hand["melting"], other_hand["travel"]) == (10, 0)
     assert counts(JOB.replace("90/10", "CO2"))["melting"] == 0
+    own, bens = page(TEN).own, page(TEN, JOB.replace("Ann", "Ben")).own
+    assert own is not None
+    assert bens is not None
+    assert (own.machine, own.welder, bens.welder) == ("one", "Ann", "Ben")
+    assert own.travel is not None
+    assert bens.travel is None  # nothing of Ann's hand in Ben's numbers
     assert counts(JOB.replace("0.045in", "0.035in"))["melting"] == 0
 
 

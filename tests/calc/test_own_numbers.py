@@ -128,3 +128,29 @@ def test_every_page_uses_them_and_off_wins_over_what_is_kept() -> None:
         assert "job.own-numbers" in {note.key for note in used.notes}, page
         off = answer(page, f"{JOB}&own=off", kept)
         assert off.query.job.wire.own is None, page
+
+
+NAMED = f"{FULL},at=bay 2%2C left,by=Ann%3B O%27Neil"
+
+
+def test_the_text_tells_whose_they_are() -> None:
+    [own] = own_book(NAMED)
+    assert (own.machine, own.welder) == ("bay 2, left", "Ann; O'Neil")
+    assert own.whose == "Ann; O'Neil, bay 2, left"
+    assert own.text == NAMED
+    assert own == replace(own_book(FULL)[0], machine="bay 2, left", welder="Ann; O'Neil")
+    assert len(own_book(f"{NAMED};{FULL}")) == 2
+    assert own_book(FULL)[0].whose == ""
+
+
+@pytest.mark.parametrize("name", ["x" * 41, "a%0Ab"])
+def test_a_name_that_is_none_is_refused(name: str) -> None:
+    with pytest.raises(OwnNumbersError, match="plain characters"):
+        own_book(f"{FULL},by={name}")
+
+
+def test_a_page_says_whose_numbers_count() -> None:
+    notes = answer("dial-in", JOB, {"own": f"{FULL},at=one,by=Ann"}).notes
+    [told] = [note.phrase for note in notes if note.key.startswith("job.own")]
+    assert told.key == "job.own-numbers-of"
+    assert dict(told.parameters)["whose"] == "Ann, one"

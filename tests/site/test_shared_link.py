@@ -26,6 +26,15 @@ def test_without_a_tick_no_price_and_no_name_leaves(page: str) -> None:
     assert set(typed) <= set(parse_qs(ticked))
 
 
+def test_whose_hand_the_shop_s_own_numbers_are_of_leaves_only_when_ticked() -> None:
+    ann = "ER70S-6,0.045in,90/10,n7,travel0.9,at=one,by=Ann%20Lee"
+    own = {"own": f"{ann};E70C-6M,0.045in,CO2,n1,travel1"}
+    untold = parse_qs(shared_query("card", {"leg": "5/16in"}, own))["own"][0]
+    assert untold == own["own"].replace(",by=Ann%20Lee", "")
+    told = parse_qs(shared_query("card", {"leg": "5/16in"}, own, ("names",)))["own"][0]
+    assert told == own["own"]
+
+
 def test_every_price_of_cost_and_every_way_is_private() -> None:
     prices = private_keys("cost")["prices"]
     assert {key for key in PAGES["cost"].fields if key.endswith("price")} <= prices

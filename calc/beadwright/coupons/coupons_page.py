@@ -129,6 +129,8 @@ def coupons_answer(query: str, kept: Mapping[str, Any] | None = None) -> Coupons
     records, numbers = _learned(read, published)
     low, typical, high = deposition_efficiency(job.wire, job.gas, published.plan.transfer)
     own = own_numbers_of(numbers, job.wire, job.gas, (high - low) / 2 / typical)
+    if own is not None:
+        own = replace(own, machine=read.seen.machine or "", welder=read.seen.welder or "")
     dialled = dial_in(replace(job, wire=replace(job.wire, own=own)), read.passes)
     answer = CouponsAnswer(
         page="coupons",

@@ -69,7 +69,11 @@ class PageQuery:
         """Yield what of the answer is the shop's own."""
         owns = {wire.own for wire in self.wires() if wire.own is not None}
         if owns:
-            told = say("job.own-numbers", count=sum(own.coupons for own in owns))
+            count = sum(own.coupons for own in owns)
+            whose = "; ".join(sorted({own.whose for own in owns if own.whose}))
+            told = say("job.own-numbers", count=count)
+            if whose:
+                told = say("job.own-numbers-of", count=count, whose=whose)
             yield Note("note", told, "own-coupons", "own")
         elif self.wires() and self.asked.own == ():
             yield Note("note", say("job.own-numbers-off"), "", "own")

@@ -1,8 +1,9 @@
 """A shop's own numbers: how its wire, machine and hand stand against the published fits.
 
 They are learned from coupons and written in one short text, so that a link or a kept entry carries
-them: ``ER70S-6,0.045in,90/10,n7,phi1.021,r0.98,band0.11,crown1.05``, a semicolon between two wires
-or gases. What is not written stays as published.
+them: ``ER70S-6,0.045in,90/10,n7,phi1.021,r0.98,band0.11,crown1.05,at=bay 2,by=Ann``, a semicolon
+between two wires or gases. What is not written stays as published; ``at`` and ``by`` say of which
+machine and hand they are.
 """
 
 from __future__ import annotations
@@ -11,6 +12,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
+from urllib.parse import quote, unquote
 
 from beadwright.errors import BeadwrightError
 from beadwright.typed_number import quoted
@@ -33,6 +35,12 @@ from. Common practice: no shop's wire, scale or meter stands so far from print."
 
 _NAMES = 3
 """Parts that name wire, size and gas, before the numbers."""
+
+_WHOSE = ("at=", "by=")
+"""What the machine's and the welder's name begin with."""
+
+LONGEST_NAME = 40
+"""Characters of a machine's or welder's name [-]."""
 
 _PART = re.compile(r"([a-z]+)([+-]?\d{1,4}(?:\.\d{1,6})?)", re.ASCII)
 
@@ -58,6 +66,8 @@ class OwnNumbers:
         crown: Section of a fillet as welded over what the tables give [-].
         travel: Travel of the hand over the one planned [-].
         volts_v: The machine's meter over the volts planned at the arc [V].
+        machine: Name of the machine they were learned on, may be empty.
+        welder: Name of whose hand they are, may be empty.
     """
 
     wire: str
@@ -72,6 +82,13 @@ class OwnNumbers:
     crown: float | None = None
     travel: float | None = None
     volts_v: float | None = None
+    machine: str = ""
+    welder: str = ""
+
+    @property
+    def whose(self) -> str:
+        """Whose they are: welder and machine, as far as they were named."""
+        return ", ".join(name for name in (self.welder, self.machine) if name)
 
     @property
     def text(self) -> str:
@@ -82,7 +99,9 @@ class OwnNumbers:
             "travel": self.travel, "volts": self.volts_v,
         }  # fmt: skip
         told = (f"{name}{value:.4g}" for name, value in found.items() if value is not None)
-        return ",".join([self.wire, self.dia, self.gas, *told])
+        whose = {"at": self.machine, "by": self.welder}
+        names = (f"{key}={quote(name, safe=' ')}" for key, name in whose.items() if name)
+        return ",".join([self.wire, self.dia, self.gas, *told, *names])
 
 
 OwnBook = tuple[OwnNumbers, ...]
@@ -122,7 +141,11 @@ def _own_numbers(text: str) -> OwnNumbers:
             f"{quoted(text)} is no own number; write off, or what Coupons gives: "
             "ER70S-6,0.045in,90/10,n7,phi1.02,r0.98,band0.11"
         )
-    found = dict(map(_number, parts[_NAMES:]))
+    whose = {part[:2]: unquote(part[3:]) for part in parts[_NAMES:] if part[:3] in _WHOSE}
+    for name in whose.values():
+        if len(name) > LONGEST_NAME or not name.isprintable():
+            raise OwnNumbersError(f"a name has up to {LONGEST_NAME} plain characters")
+    found = dict(_number(part) for part in parts[_NAMES:] if part[:3] not in _WHOSE)
     for names in (("phi", "r", "band"), ("eff", "spread")):
         if 0 < sum(name in found for name in names) < len(names):
             raise OwnNumbersError(f"{', '.join(names)} stand together or not at all")
@@ -142,6 +165,8 @@ def _own_numbers(text: str) -> OwnNumbers:
         crown=found.get("crown"),
         travel=found.get("travel"),
         volts_v=found.get("volts"),
+        machine=whose.get("at", ""),
+        welder=whose.get("by", ""),
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection, Iterator, Mapping
 
 from beadwright.known_keys import USUAL
@@ -17,6 +18,9 @@ MONEY = frozenset({"money", "rate", "price_per_mass", "price_per_volume", "price
 
 USUAL_KEYS = frozenset(USUAL.values())
 """Keys another phone may fill with what is usual there: a link says them, default or not."""
+
+_WELDER = re.compile(r",by=[^,;]*")
+"""Whose hand the shop's own numbers are of."""
 
 NEVER = frozenset({"coupons", "jobs", "at"})
 """Keys that never go along: all the phone's coupons and jobs, which bead is looked at."""
@@ -46,6 +50,8 @@ def shared_query(
     held = {key: keys for key, keys in private_keys(page).items() if key not in tell}
     private = NEVER.union(*held.values())
     entries = {**dict(_filled(page, kept)), **typed}
+    if "own" in entries and "names" not in tell:
+        entries["own"] = _WELDER.sub("", entries["own"])
     fields = PAGES[page].fields
     return query_of({
         key: text

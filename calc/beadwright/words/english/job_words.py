@@ -60,6 +60,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Your own numbers count here, from {count} coupon.",
             "Your own numbers count here, from {count} coupons.",
         ),
+        "job.own-numbers-of": Plural(
+            "Your own numbers count here, from {count} coupon of {whose}.",
+            "Your own numbers count here, from {count} coupons of {whose}.",
+        ),
         "job.own-numbers-off": "Your own numbers are switched off: this is as published.",
         "job.corner": "corner",
         "job.skew": "skew",

@@ -8,6 +8,9 @@ import { sayBriefly } from "./brief_word.js";
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Coupon } from "../kept/coupons.js" */
 
+/** Wire, size, gas, machine and hand that own numbers are of. @param {string} text */
+const whose = (text) => text.split(",").filter((part, at) => at < 3 || /^(at|by)=/.test(part)).join(",");
+
 /** Keeps the coupon at hand, takes one away and back, and puts what they taught to use. */
 export class CouponKeeping {
   /** The coupon taken away last, until the next is kept. @type {Coupon | undefined} */
@@ -34,9 +37,10 @@ export class CouponKeeping {
     return (kept.now["own"] ?? "").split(";").filter((text) => text && name(text) !== now);
   }
 
+  /** True if the numbers that count are of this wire, gas, machine and hand. */
   get #used() {
-    return (kept.now["own"] ?? "").split(";").length > this.#others.length
-      && Boolean(kept.now["own"]);
+    const own = this.#own;
+    return own !== "" && (kept.now["own"] ?? "").split(";").some((text) => whose(text) === whose(own));
   }
 
   #unhide() {
