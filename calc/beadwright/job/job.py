@@ -53,8 +53,8 @@ class Edges:
         depth_m: Depth of the groove on the side welded first; of a plug, how full [m].
         depth2_m: Depth of the groove on the second side [m].
         backing: What lies under the root.
-        back: What is done at the back of the root; None for what its detail asks: gouged where
-            both sides are beveled, else left open.
+        back: What is done at the back of the root; None for the usual: gouged where both sides are
+            beveled, else left open.
         gouge_m: Depth of a back gouge from the back of the root [m].
         hole_m: Diameter of a plug's hole, width of a slot [m].
         slot_m: Length of a slot, end to end [m].

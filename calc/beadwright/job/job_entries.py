@@ -155,7 +155,7 @@ class JobEntries:
             label="Back of the root",
             help="open (left as it is), gouge (gouged to sound metal and welded); blank: gouged "
             "where both sides are beveled",
-            blank="as the detail asks",
+            blank="gouged if beveled both sides",
         )
     )
     gouge_depth: float | None = optional(

@@ -41,7 +41,7 @@ def _choices(key: str, system: System, fillet: bool) -> Choices:
     if key == "backing":
         return [(name, name.capitalize(), "") for name in ("none", "steel", "copper", "ceramic")]
     if key == "back":
-        return (("", "As detailed", ""), ("open", "Open", "left as it is"),
+        return (("", "Usual", "gouged if beveled both sides"), ("open", "Open", "left as it is"),
                 ("gouge", "Gouged", "to sound metal"))  # fmt: skip
     if key == "position":
         return [

@@ -119,4 +119,4 @@ def _gouged(groove: Groove, system: System) -> str:
     """How deep a gouge goes where no depth is given."""
     if groove.gouge is None:
         return "no gouge"
-    return f"to sound metal, {written(groove.gouge.depth_m, 'leg', system)}"
+    return written(groove.gouge.depth_m, "leg", system)

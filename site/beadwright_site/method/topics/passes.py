@@ -152,7 +152,7 @@ SETTINGS = Equation(
     f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. It is one bead from edge to edge; "
     "where the plate leaves no depth for a layer over it, no other is laid. Flux-cored wire "
     "bridges nothing: it wants a backing. Spray asked for there is refused too. After gouging no "
-    "root is open: the second side runs as the fill.",
+    "root is open: the second side runs as the fill, but in short circuit it is pulsed or refused.",
     ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root",
      "bead_limits.fusing", "bead_limits.bridges", "bead_limits.one_layer_deep",
      "bead_limits.BRIDGED_GAP_M",
