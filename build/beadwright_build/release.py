@@ -22,8 +22,8 @@ from beadwright_build.scripts import bundle
 WORKER_SOURCE = Path(beadwright_site.__file__).parent / "service_worker" / "service_worker.js"
 WORKER = "sw.js"
 RUNTIME = "runtime/"
-SHEETS = "sheets/"
-"""Folder of the tables: with the runtime, since a first visit opens without them."""
+SHEETS = ("sheets/", "static/css/sheets.css", "static/js/page/wall_sheet.js")
+"""The tables and what only they use: with the runtime, since a first visit opens without them."""
 SCHEMAS = "schema/"
 """Folder of the JSON Schemas: for programs, so no phone keeps them."""
 LIST = re.compile(r"/\*RELEASE\*/ (.*) /\*END\*/")
@@ -128,7 +128,7 @@ def _list(path: Path, site: Path) -> ReleaseFile:
         bytes=len(data),
         gz_bytes=copy.stat().st_size if copy.is_file() else None,
         type=content_type(path),
-        group="runtime" if name.startswith((RUNTIME, SHEETS)) else "shell",
+        group="runtime" if name.startswith((RUNTIME, *SHEETS)) else "shell",
     )
 
 

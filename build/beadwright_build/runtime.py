@@ -72,10 +72,9 @@ def prove_runtime(runtime: Path) -> None:
 
 
 DESK_ONLY = frozenset({
-    "__main__", "burnoff_fit", "note_keys", "procedure_rows", "procedure_score", "settings_sheet",
-    "sheets", "sheets_words",
+    "__main__", "burnoff_fit", "procedure_rows", "procedure_score",
 })  # fmt: skip
-"""Modules of the core for the terminal, for Method's tables, for frozen sheets, for benchmarks."""
+"""Modules of the core for the terminal, for Method's tables, for benchmarks."""
 
 
 def core_modules() -> list[str]:

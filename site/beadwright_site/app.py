@@ -33,6 +33,10 @@ def _sheet(name: str) -> Response:
     return _html(SITE_PAGES["sheets"].load().sheet(name))
 
 
+def _wall() -> Response:
+    return _html(SITE_PAGES["sheets"].load().wall(request.query_string.decode("latin-1")))
+
+
 def _schema(make: Callable[[], Schema]) -> Response:
     text = json.dumps(make(), indent=1, ensure_ascii=False)
     return Response(f"{text}\n", content_type="application/json")
@@ -68,6 +72,7 @@ def create_app(*, vendor_dir: Path | None = None) -> Flask:
         app.add_url_rule(f"/schema/{name}", f"schema {name}", partial(_schema, make))
 
     tables = SITE_PAGES["sheets"].load()
+    app.add_url_rule("/sheets/wall.html", "wall", _wall)
     for name in tables.sheets():
         app.add_url_rule(f"/sheets/{name}.html", f"sheet {name}", partial(_sheet, name))
 

@@ -116,6 +116,13 @@ def _coupon(asked: Asked) -> dict[str, Any]:
     return {"ok": True, "record": record.plain()}
 
 
+def _wall(asked: Asked) -> dict[str, Any]:
+    """Draw the wall sheet of three wires."""
+    from beadwright_site.pages.sheets.wall import wall_part
+
+    return wall_part(_text(asked, "query"), _kept(asked))
+
+
 def _look(asked: Asked) -> dict[str, Any]:
     """Say what a file would change of what the phone keeps, or why it cannot be taken."""
     from beadwright_site.forms.kept_file import preview_file
@@ -131,6 +138,7 @@ ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
         "csv": _csv,
         "chance": _chance,
         "coupon": _coupon,
+        "wall": _wall,
         "look": _look,
     }
 )

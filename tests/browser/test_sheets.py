@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import importlib
+import re
 from collections.abc import Callable
 from typing import Any
 from urllib.parse import unquote_plus, urlsplit
@@ -14,7 +15,7 @@ from beadwright import units
 from beadwright.api import answer
 from tests.browser.conftest import SIZE
 from tests.browser.host import Host
-from tests.browser.phone import Phone
+from tests.browser.phone import READY_MS, Phone
 
 pypdfium2: Any = importlib.import_module("pypdfium2")  # it ships no types
 
@@ -58,7 +59,8 @@ def test_a_sheet_and_the_job_of_a_cell_open_with_no_signal(
     expect(phone.part("notice")).to_be_hidden()
     feed = cell.locator("b").inner_text().split(" · ")[0]
     cell.click()
-    expect(phone.page.locator("#set-wfs .number")).to_have_text(feed)
+    shown = re.compile(rf"^\s*{re.escape(feed)}\s")
+    expect(phone.page.locator("#set-wfs .number")).to_have_text(shown, timeout=READY_MS)
 
 
 def test_a_sheet_has_no_numbers_that_would_not_follow(host: Host, phone: Phone) -> None:

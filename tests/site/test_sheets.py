@@ -4,33 +4,17 @@ from __future__ import annotations
 
 import sys
 from dataclasses import replace
-from urllib.parse import unquote_plus, urlsplit
 
 import pytest
 from flask.testing import FlaskClient
 
-from beadwright import units
-from beadwright.api import answer
 from beadwright.process.wire_types import WIRE_TYPES
-from beadwright.results import Note
 from beadwright.sheets.settings_sheet import PLATES, POSITIONS, sheets_made
 from beadwright_site.page_table import SITE_PAGES
+from tests.site.cell_words import cell_words, query_of
 from tests.site.page import Element, elements, inside, words
 
 MADE = {made.name: made for made in sheets_made()}
-
-
-MARKS = {"us": 0.0254 / 32, "si": 0.0005}
-"""A leg is told in 1/32 in, as a rule has it, or in half millimeters."""
-
-MODES = {"short": "short", "globular": "glob.", "spray": "spray", "pulse": "pulse"}
-
-REFUSED = {"setting.downhill-laps-cold": "laps cold", "setting.not-this-wire": "not downhill"}
-"""What a cell says of the first stop it knows; of any other, and without one, no window."""
-
-
-def _refused(stops: list[Note]) -> str:
-    return next((REFUSED[note.key] for note in stops if note.key in REFUSED), "no window")
 
 
 def _cells(client: FlaskClient, name: str) -> list[Element]:
@@ -40,36 +24,15 @@ def _cells(client: FlaskClient, name: str) -> list[Element]:
 
 
 def _agrees(cell: Element) -> None:
-    link = next(each.attrs["href"] for each in inside(cell) if each.tag == "a")
-    query = unquote_plus(urlsplit(link).query)
-    found = answer("dial-in", query).dialled
-    stops = [note for note in found.notes if note.level == "stop"]
-    said = words(cell)
-    if not found.open or stops:
-        assert said == _refused(stops), query
+    query = query_of(cell)
+    said, told = words(cell), cell_words(query)
+    if told.refused:
+        assert said == told.refused, query
         return
-    system, settings, outcome = found.job.units, found.settings, found.outcome
-    assert outcome is not None
-
-    def show(value: float | None, measure: str) -> str:
-        assert value is not None, query
-        return units.show(value, measure, system)
-
     first, second, third = (words(e) for e in inside(cell) if e.tag in {"b", "span"})
-    feed = show(settings.wire_feed.value, "wire_feed")
-    if outcome.transfer == "pulse":  # the machine makes its own volts
-        assert settings.volts.value is None
-        assert first == f"{feed} · pulse", query
-    else:
-        assert first == f"{feed} · {show(settings.volts.value, 'volts')} V", query
-    leg = found.plan.wanted_leg_m / MARKS[system]
-    shown = units.show(round(leg) * MARKS[system], "leg", system)
-    assert second == f"leg {shown} · travel {show(settings.travel.value, 'travel')}", query
-    tip = show(settings.tip_to_work.value, settings.tip_to_work.measure)
-    amps = show(outcome.current.value, "current")
-    star = "*" if any(note.key == "setting.short-may-not-fuse" for note in found.notes) else ""
-    mode = f"{MODES[outcome.transfer]}{star}"
-    assert third == f"tip {tip} · {amps} A · {found.plan.passes}× {mode}", query
+    assert first == told.first, query
+    assert second == f"leg {told.leg} · travel {told.travel}", query
+    assert third == f"tip {told.tip} · {told.amps} A · {told.passes}", query
 
 
 @pytest.mark.parametrize("name", MADE)

@@ -68,6 +68,8 @@ ACTS: tuple[tuple[str, dict[str, object]], ...] = (
                 "done": 0, "chunk": 50}),
     ("coupon", {"page": "coupons", "query": _COUPON, "key": "k1", "made": "2026-11-28"}),
     ("csv", {"page": "coupons", "query": _COUPON, "kept": {"coupons": json.dumps([_RECORD])}}),
+    ("wall", {"query": "units=si&gas=82/18&b_dia=1/16in&c_wire=E71T-1M&c_gas=75/25", "kept": {}}),
+    ("wall", {"query": "gas=mud&c_dia=1mm", "kept": {"usual_gas": "CO2"}}),
     ("look", {"text": _FILE, "shop": {}, "jobs": [], "coupons": []}),
     ("look", {"text": '{"kind": "beadwright", "version": 1, "shop": {"breaker": "many"}}'}),
 )  # fmt: skip

@@ -145,15 +145,18 @@ def _taken(made: Made) -> bool:
     return all(note.key != WRONG_GAS for note in first.found.notes)
 
 
-def sheet_rows(made: Made) -> Iterator[tuple[str, tuple[SheetCell, ...]]]:
+def sheet_rows(
+    made: Made, plates: tuple[str, ...] | None = None
+) -> Iterator[tuple[str, tuple[SheetCell, ...]]]:
     """Yield the rows of a sheet: a thickness, and its cell in each of ``POSITIONS``.
 
     Each is what ``dial_in`` answers with no machine and no kept shop.
 
     Args:
         made: What the sheet is for [-].
+        plates: Thicknesses as typed, or None for those of ``PLATES`` [-].
     """
-    for plate in PLATES[made.units]:
+    for plate in PLATES[made.units] if plates is None else plates:
         yield plate, tuple(_cell(made, plate, position) for position in POSITIONS)
 
 
