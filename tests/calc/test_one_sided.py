@@ -98,6 +98,12 @@ def test_every_load_has_its_name() -> None:
     assert root_load(found.task, found.spread.forces) == "lap"
 
 
+def test_a_slanted_line_loaded_along_itself_opens_no_root_however_large_the_load() -> None:
+    for load in ("px=3kip&py=7kip", "px=3000kip&py=7000kip"):
+        found = ask(f"joint=tee&group=polyline:0in,0in 3in,7in&{load}&weld_sides=1")
+        assert root_load(found.task, found.spread.forces) is None
+
+
 def test_what_no_page_checks_is_always_said() -> None:
     for query in ("py=2kip", "joint=lap&py=2kip", "joint=v&py=2kip", "joint=plug&py=2kip",
                   "design_code=en&py=2kip"):  # fmt: skip
