@@ -1,4 +1,4 @@
-"""Scripts on their way to the phone: without comments and spare blanks."""
+"""Scripts on their way to the phone: without comments, spare blanks, long names inside a script."""
 
 import subprocess
 from functools import cache
@@ -9,13 +9,20 @@ from beadwright_build.npm import environment
 from beadwright_build.places import NODE_MODULES
 
 ESBUILD = NODE_MODULES / ".bin" / "esbuild"
-FLAGS = ("--minify-whitespace", "--target=esnext", "--charset=utf8", "--log-level=warning")
+FLAGS = (
+    "--minify-whitespace",
+    "--minify-identifiers",
+    "--target=esnext",
+    "--charset=utf8",
+    "--log-level=warning",
+)
 
 
 def lighten(folder: Path) -> None:
     """Strip comments and spare blanks from every script of a folder, in place.
 
-    Names and the order of things stay as written; a licence's comment stays.
+    A name that only its own script uses is made short. What is exported, members of objects and
+    the order of things stay as written; a licence's comment stays.
 
     Raises:
         BuildError: If a script cannot be read; the tool's own words are in the message.

@@ -46,6 +46,9 @@ CHANGES: tuple[Change, ...] = (
             "Keep a job by a tap at the foot of its page, under a name of your own. Shop saves all "
             "that the phone keeps, jobs and coupons too, as one file; taking one in shows first "
             "what it changes, and can be undone.",
+            "What is called kept is on the phone by then. Where it could not be kept, on a full "
+            "phone or in private mode, the place you tapped says so and why, and what you typed "
+            "stays. Two tabs no longer write over each other.",
             "Heat: preheat goes by the code that rules your work, AWS D1.1 or EN 1011-2: tap it. "
             "It used to be the stricter of both, so a job may show less: what the other asks "
             "stands beside it. Metric plate reads D1.1's metric rows. One fillet is counted to "

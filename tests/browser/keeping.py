@@ -1,5 +1,6 @@
 """What the app keeps on a phone, read and written past the app."""
 
+import time
 from typing import Any, cast
 
 from playwright.sync_api import Page
@@ -48,3 +49,22 @@ def kept_rows(page: Page, prefix: str = "") -> dict[str, Any]:
 def lay(page: Page, rows: dict[str, Any]) -> None:
     """Put rows into the store, as an older release left them."""
     page.evaluate(_LAY, rows)
+
+
+def kept_soon(page: Page, name: str = "", seconds: float = 10) -> dict[str, Any]:
+    """Wait until something of this name is kept, and return all that is."""
+    ends = time.monotonic() + seconds
+    while time.monotonic() < ends:
+        rows = kept_rows(page)
+        if name in rows if name else rows:
+            return rows
+        page.wait_for_timeout(50)
+    raise AssertionError(f"nothing kept {name}")
+
+
+def write_entry(page: Page, name: str, text: str) -> None:
+    """Write an entry of a form and leave it, as a thumb does."""
+    field = page.locator(f'#job-form input[name="{name}"]')
+    field.evaluate("(field) => field.closest('details')?.setAttribute('open', '')")
+    field.fill(text)
+    field.blur()

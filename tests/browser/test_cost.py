@@ -91,7 +91,7 @@ def test_prices_kept_on_shop_outlive_the_page_and_feed_cost(phone: Phone, host: 
     write(page, "labour", "41")
     expect(page.locator("#state")).to_have_text("Kept on this phone", timeout=READY_MS)
     write(page, "wire_price@E70C-6M 0.045in", "3.15")
-    expect(page.locator("#job-form")).to_contain_text("keeps 2 of them", timeout=READY_MS)
+    expect(page.locator("#job-form")).to_contain_text("Filled in: 2", timeout=READY_MS)
     page.wait_for_timeout(300)  # the phone's store has no signal of its own
     assert "labour" not in page.url
     host.kill()  # all of it without signal

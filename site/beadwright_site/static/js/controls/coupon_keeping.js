@@ -1,9 +1,11 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
-import { coupons } from "../kept/coupons.js";
+import { coupons, newKey } from "../kept/coupons.js";
 import { given } from "../kept/given.js";
 import { kept } from "../kept/kept.js";
+import { unreadWords, why } from "../kept/kept_words.js";
 import { sayBriefly } from "./brief_word.js";
+import { tell, tellNotKept, untell } from "./kept_notice.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Coupon } from "../kept/coupons.js" */
@@ -11,30 +13,44 @@ import { sayBriefly } from "./brief_word.js";
 /** Wire, size, gas, machine and hand that own numbers are of. @param {string} text */
 const whose = (text) => text.split(",").filter((part, at) => at < 3 || /^(at|by)=/.test(part)).join(",");
 
+const TYPED = "What you typed stays on this screen and in its address.";
+
 /** Keeps the coupon at hand, takes one away and back, and puts what they taught to use. */
 export class CouponKeeping {
   /** The coupon taken away last, until the next is kept. @type {Coupon | undefined} */
   #dropped;
-  #busy = false;
+  /** The coupon tried last: tried again, it is the same one. */
+  #tried = { query: "", key: "" };
 
   /** @param {BeadAnswer} page @param {AbortSignal} signal */
   constructor(page, signal) {
     this.page = page;
     if (page.page !== "coupons") return;
     page.addEventListener("click", (event) => this.#tapped(event), { signal });
-    page.addEventListener("shown", () => this.#unhide(), { signal });
+    page.addEventListener("shown", () => {
+      this.#unhide();
+      this.#tellUnread();
+    }, { signal });
     this.#unhide();
+  }
+
+  /** Coupons that do not count since they cannot be read. */
+  #tellUnread() {
+    const log = this.page.querySelector("#log");
+    if (coupons.fault) tell(log, "Kept coupons do not count now.", why(coupons.fault), "unread");
+    else if (coupons.unread) tell(log, "Not all count.", unreadWords(coupons.unread, "coupon"), "unread");
+    else untell(this.page, "unread");
   }
 
   get #own() {
     return this.page.querySelector("#learned")?.getAttribute("data-own") ?? "";
   }
 
-  /** Own numbers of other wires and gases, as kept. */
-  get #others() {
+  /** Own numbers of other wires and gases, as kept. @param {string} [own] */
+  #others(own = kept.now["own"] ?? "") {
     const name = (/** @type {string} */ text) => text.split(",").slice(0, 3).join(",");
     const now = this.page.querySelector("#learned")?.getAttribute("data-way") ?? "";
-    return (kept.now["own"] ?? "").split(";").filter((text) => text && name(text) !== now);
+    return own.split(";").filter((text) => text && name(text) !== now);
   }
 
   /** True if the numbers that count are of this wire, gas, machine and hand. */
@@ -55,23 +71,26 @@ export class CouponKeeping {
   /** @param {Event} event */
   #tapped({ target }) {
     const button = target instanceof Element ? target.closest("button") : null;
-    if (!button || this.#busy) return;
+    if (!button || this.page.acting) return;
     const { keepCoupon, dropCoupon, useOwn, backCoupon } = button.dataset;
-    if (keepCoupon !== undefined) void this.#once(() => this.#keep());
-    if (dropCoupon) void this.#once(() => this.#drop(dropCoupon));
-    if (backCoupon !== undefined) void this.#once(() => this.#back());
-    if (useOwn !== undefined) void this.#once(() => this.#use(!this.#used));
+    const log = this.page.querySelector("#log");
+    const asItWas = "All is as it was.";
+    if (keepCoupon !== undefined) void this.#once(() => this.#keep(), button.parentElement, TYPED);
+    if (dropCoupon) void this.#once(() => this.#drop(dropCoupon), log, asItWas);
+    if (backCoupon !== undefined) void this.#once(() => this.#back(), log, asItWas);
+    if (useOwn !== undefined) void this.#once(() => this.#use(!this.#used), button.parentElement, asItWas);
   }
 
-  /** @param {() => Promise<unknown>} act */
-  async #once(act) {
-    this.#busy = true;
+  /** @param {() => Promise<unknown>} act @param {Element | null} place @param {string} stays */
+  async #once(act, place, stays) {
+    this.page.acting = true;
+    untell(this.page);
     try {
       await act();
-    } catch {
-      this.#say("Not kept: this browser stores nothing, or the phone is full");
+    } catch (error) {
+      tellNotKept(place, error, stays);
     } finally {
-      this.#busy = false;
+      this.page.acting = false;
     }
   }
 
@@ -84,16 +103,15 @@ export class CouponKeeping {
   async #keep() {
     const query = this.page.form.query();
     if (!(await this.page.ask(query))) return;
-    const { kept: names, ...asked } = {
-      query: this.page.query, kept: await given("coupons"),
-      key: crypto.randomUUID(), made: new Date().toISOString(),
-    };
-    const answer = await engine.call("coupon", { ...asked, page: "coupons", kept: names });
+    if (this.#tried.query !== this.page.query) this.#tried = { query: this.page.query, key: newKey() };
+    const answer = await engine.call("coupon", {
+      ...this.#tried, page: "coupons", kept: await given("coupons"), made: new Date().toISOString(),
+    });
     if (!answer.ok) return void this.#say(Object.values(answer.errors).flat().join(" "));
-    await coupons.keep(answer.record);
+    const { machine, welder } = answer.record; // who welds on what stands for the next one
+    await kept.keep({ machine, welder }, { rows: [[coupons.name(answer.record), answer.record]] });
     this.#dropped = undefined;
-    const { machine, welder } = answer.record;
-    await kept.keep({ machine, welder }); // who welds on what stands for the next one
+    this.#tried = { query: "", key: "" };
     await this.#again(this.#without(this.page.query));
     this.#say("Kept on this phone");
   }
@@ -127,13 +145,15 @@ export class CouponKeeping {
   async #again(query) {
     const used = this.#used;
     await this.page.ask(query);
-    if (used) await this.#use(true);
+    if (!used) return;
+    await this.#use(true).catch((error) => tellNotKept(this.page.querySelector("#learned"), error,
+      "On the other pages your numbers are as before this tap."));
   }
 
   /** @param {boolean} on */
   async #use(on) {
-    const all = on && this.#own ? [...this.#others, this.#own] : this.#others;
-    await kept.keep({ own: all.join(";") });
+    const own = on ? this.#own : "";
+    await kept.keep((now) => ({ own: [...this.#others(now["own"] ?? ""), own].filter(Boolean).join(";") }));
     this.#unhide();
     this.#say(on ? "Your numbers count on every page" : "Every page is as published");
   }

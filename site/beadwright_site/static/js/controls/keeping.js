@@ -2,9 +2,13 @@
 import { kept } from "../kept/kept.js";
 import { withUnit } from "./bare_number.js";
 import { sayBriefly } from "./brief_word.js";
+import { tellNotKept, untell } from "./kept_notice.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Names } from "../kept/kept.js" */
+
+const HELD = "What you typed counts until the app is closed: save it as a file below.";
+const TYPED = "What you typed stays in its fields and in the page's address.";
 
 /**
  * Keeps what is asked once. On Shop an entry is kept as soon as it holds; on the other pages a
@@ -22,6 +26,11 @@ export class Keeping {
     this.#unhide();
   }
 
+  /** Whether something typed is not yet found right or kept. */
+  get waits() {
+    return Object.keys(this.#pending).length > 0;
+  }
+
   #unhide() {
     for (const button of this.page.querySelectorAll("[data-keep-all]")) {
       if (button instanceof HTMLElement) button.hidden = false;
@@ -33,18 +42,31 @@ export class Keeping {
     const name = field.dataset["keep"];
     if (this.page.page !== "shop") return false;
     if (name) this.#pending[name] = withUnit(field);
-    void this.#try();
+    void this.#try(field);
     return true;
   }
 
-  async #try() {
+  /** @param {HTMLInputElement} field */
+  async #try(field) {
     const pending = this.#pending;
     const names = { ...kept.now, ...pending };
     if (!(await this.page.ask(this.#jobQuery(), { names })) || pending !== this.#pending) return;
     this.#pending = {};
     if (!Object.keys(pending).length) return;
-    await kept.keep(pending);
-    this.#say();
+    if (await this.#keep(pending, field.closest(".text, .choice, .other"), HELD)) this.#say();
+  }
+
+  /** @param {Names} names @param {Element | null} place @param {string} stays
+   * @returns {Promise<boolean>} whether it is on the phone */
+  async #keep(names, place, stays) {
+    try {
+      await kept.keep(names, { hold: stays === HELD });
+      untell(this.page);
+      return true;
+    } catch (error) {
+      tellNotKept(place, error, stays);
+      return false;
+    }
   }
 
   /** The job's part of the query: what the form holds past what is kept, and what came typed. */
@@ -68,16 +90,17 @@ export class Keeping {
   #say() {
     const state = this.page.querySelector("#state");
     if (!state) return;
-    sayBriefly(state, kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing");
+    sayBriefly(state, "Kept on this phone");
   }
 
   /** @param {Event} event */
   #tapped({ target }) {
     const button = target instanceof Element ? target.closest("[data-keep-all]") : null;
-    if (button) void this.#keepAll();
+    if (button) void this.#keepAll(button);
   }
 
-  async #keepAll() {
+  /** @param {Element} button */
+  async #keepAll(button) {
     /** @type {Names} */
     const found = {};
     const form = this.page.form;
@@ -88,7 +111,7 @@ export class Keeping {
       }
     }
     if (!(await this.page.ask(form.query()))) return; // what is wrong is not kept
-    await kept.keep(found);
+    if (!(await this.#keep(found, button.parentElement, TYPED))) return;
     for (const field of form.element.querySelectorAll("[data-keep]")) {
       const name = field instanceof HTMLInputElement ? field.dataset["keep"] : undefined;
       // An entry counts before what is kept; blank, it lets the kept one count.

@@ -1,12 +1,15 @@
 // @ts-check
 import { jobs } from "../kept/jobs.js";
+import { kept } from "../kept/kept.js";
+import { unreadWords, why } from "../kept/kept_words.js";
+import { asFault } from "../offline/fault.js";
 import { sayBriefly } from "./brief_word.js";
+import { tellNotKept, untell } from "./kept_notice.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Job } from "../kept/jobs.js" */
 
 const LONGEST = 200;
-const FULL = "Not kept: the phone is full, or this browser stores nothing";
 
 /** Keeps the job shown by a tap, and lists those kept: to open, name, remove and put back. */
 export class KeptJobs {
@@ -21,7 +24,17 @@ export class KeptJobs {
     for (const part of document.querySelectorAll("[data-keep-job], [data-open-jobs], #jobs")) {
       if (part instanceof HTMLElement) part.hidden = false;
     }
+    kept.addEventListener("news", () => this.#typing || void this.#draw(), { signal });
     void this.#draw();
+  }
+
+  get #list() {
+    return document.querySelector("#jobs");
+  }
+
+  /** Drawn anew, the list would lose a name half typed. */
+  get #typing() {
+    return document.activeElement instanceof HTMLInputElement && this.#list?.contains(document.activeElement);
   }
 
   /** @param {Event} event */
@@ -38,9 +51,16 @@ export class KeptJobs {
         this.#dropped = undefined;
       }
       if (dropJob !== undefined || backJob !== undefined) await this.#draw();
-    } catch {
-      this.#say(FULL);
+    } catch (error) {
+      this.#open();
+      this.#tell(error, keepJob === undefined ? "The list is as it was." : "The job stays on this screen and in its "
+        + "address.");
     }
+  }
+
+  /** @param {unknown} error @param {string} stays */
+  #tell(error, stays) {
+    tellNotKept(this.#list?.querySelector("summary"), error, stays);
   }
 
   /** @param {HTMLElement} button */
@@ -49,53 +69,56 @@ export class KeptJobs {
     const line = this.page.querySelector("[data-line]")?.getAttribute("data-line");
     const job = { page, query: query || form.query(), name: line || document.title,
       made: new Date().toISOString() };
-    const old = (await jobs.all()).find((each) => jobs.keyOf(each) === jobs.keyOf(job));
-    await jobs.keep(old ?? job);
+    const old = await jobs.change(jobs.keyOf(job), (found) => found ?? job);
+    if (this.#list) untell(this.#list);
     sayBriefly(button, old ? "Kept already" : "Kept on this phone");
-    if (!old) await this.#draw(); // drawn anew, the list would lose a name half typed
+    if (!old) await this.#draw();
     this.#open();
   }
 
   /** @param {Event} event */
   async #named({ target }) {
     if (!(target instanceof HTMLInputElement) || !target.dataset["nameJob"]) return;
-    const job = (await jobs.all()).find((each) => jobs.keyOf(each) === target.dataset["nameJob"]);
     const name = target.value.trim();
-    if (!job || !name) return;
+    if (!name) return;
     try {
-      await jobs.keep({ ...job, name });
-      this.#say("Name kept");
-    } catch {
-      this.#say(FULL);
+      // Removed in another tab meanwhile, it stays removed.
+      await jobs.change(target.dataset["nameJob"], (job) => job && { ...job, name });
+      const line = this.#list?.querySelector("summary");
+      if (line) sayBriefly(line, "Name kept");
+      if (this.#list) untell(this.#list);
+    } catch (error) {
+      this.#tell(error, "The name you typed stays in its field.");
     }
-  }
-
-  /** @param {string} text */
-  #say(text) {
-    const line = document.querySelector("#jobs summary");
-    if (line) sayBriefly(line, text);
   }
 
   #open() {
-    const list = document.querySelector("#jobs");
-    list?.setAttribute("open", "");
-    list?.scrollIntoView({ block: "nearest" });
+    this.#list?.setAttribute("open", "");
+    this.#list?.scrollIntoView({ block: "nearest" });
   }
 
   async #draw() {
-    const list = document.querySelector("#jobs");
-    const kept = (await jobs.all()).sort((a, b) => b.made.localeCompare(a.made));
     const summary = document.createElement("summary");
-    summary.textContent = `Kept jobs (${kept.length})`;
-    const rows = kept.map((job) => row(job));
-    if (this.#dropped) {
-      rows.unshift(tap(`Put back ${this.#dropped.name}`, "backJob", ""));
-    } else if (!kept.length) {
-      rows.push(document.createElement("p"));
-      rows[0]?.append("None yet. A tap on “Keep this job” keeps the one shown.");
+    try {
+      const found = (await jobs.all()).sort((a, b) => b.made.localeCompare(a.made));
+      summary.textContent = `Kept jobs (${found.length})`;
+      const rows = found.map((job) => row(job));
+      if (jobs.unread) rows.unshift(line(unreadWords(jobs.unread, "job")));
+      if (this.#dropped) rows.unshift(tap(`Put back ${this.#dropped.name}`, "backJob", ""));
+      if (!rows.length) rows.push(line("None yet. A tap on “Keep this job” keeps the one shown."));
+      this.#list?.replaceChildren(summary, ...rows);
+    } catch (error) {
+      summary.textContent = "Kept jobs";
+      this.#list?.replaceChildren(summary, line(`They cannot be read. ${why(asFault(error))}`));
     }
-    list?.replaceChildren(summary, ...rows);
   }
+}
+
+/** @param {string} text @returns {HTMLElement} */
+function line(text) {
+  const made = document.createElement("p");
+  made.textContent = text;
+  return made;
 }
 
 /** @param {string} text @param {string} what @param {string} key @returns {HTMLElement} */

@@ -1,7 +1,9 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
+import { coupons } from "../kept/coupons.js";
 import { giveFile } from "../kept/give_file.js";
 import { given } from "../kept/given.js";
+import { why } from "../kept/kept_words.js";
 import { sayBriefly } from "./brief_word.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
@@ -52,7 +54,9 @@ export class TakeAlong {
     const chance = this.page.querySelector("#chance[data-drawn]");
     const draws = kind === "json" && chance instanceof HTMLElement ? chance.dataset["draws"] : "";
     const asked = draws ? [query, `draws=${draws}`].filter(Boolean).join("&") : query;
-    const answer = await engine.call(kind, { page, query: asked, kept: await given(page) });
+    const shop = await given(page);
+    if (page === "coupons" && coupons.fault) throw new Error(`the coupons cannot be read. ${why(coupons.fault)}`);
+    const answer = await engine.call(kind, { page, query: asked, kept: shop });
     if (answer.errors) throw new Error("an entry cannot be taken");
     // The mark at the front lets a spreadsheet read the signs right.
     return kind === "csv" ? `\ufeff${answer.csv}` : `${JSON.stringify(answer, null, 2)}\n`;

@@ -1,13 +1,25 @@
 // @ts-check
 import { kept } from "../kept/kept.js";
+import { Fault } from "../offline/fault.js";
 import { sayBriefly } from "./brief_word.js";
+import { tellNotKept, untell } from "./kept_notice.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
+
+/** Lines that another tab added after `seen` go behind `text`. @param {string} text @param {string} seen
+ * @param {string} stored */
+function merged(text, seen, stored) {
+  if (!stored || stored === seen || stored === text) return text;
+  if (!stored.startsWith(seen)) throw new Fault("newer");
+  return `${text}\n${stored.slice(seen.length).trim()}`.trim();
+}
 
 /** Adds the job at hand to the list kept on the phone; on the list, edits it line by line. */
 export class WeldList {
   /** The list before a line was taken away. @type {string | undefined} */
   #before;
+  /** The list on the phone when this page last read or wrote it. */
+  #seen = "";
 
   /** @param {BeadAnswer} page @param {AbortSignal} signal */
   constructor(page, signal) {
@@ -16,6 +28,14 @@ export class WeldList {
     page.addEventListener("click", (event) => void this.#tapped(event), { signal });
     page.addEventListener("change", (event) => this.#changed(event), { signal });
     page.addEventListener("shown", () => this.#unhide(), { signal });
+    const look = () => {
+      this.#seen = kept.now["lines"] ?? "";
+    };
+    void kept.ready.then(look);
+    kept.addEventListener("news", () => {
+      // Lines in the address were changed here: what another tab adds comes in when they are kept.
+      if (!new URLSearchParams(location.search).has("lines")) look();
+    }, { signal });
     this.#unhide();
   }
 
@@ -40,11 +60,17 @@ export class WeldList {
   async #add(button) {
     const line = this.page.querySelector("[data-weld-line]")?.getAttribute("data-weld-line");
     if (!line) return;
-    await kept.ready;
-    const before = kept.now["lines"] ?? "";
-    const count = before.split("\n").filter((text) => text.trim()).length;
-    await kept.keep({ lines: `${before}${before ? "\n" : ""}Weld ${count + 1}${line}` });
-    sayBriefly(button, kept.lasting ? `On the list: ${count + 1}` : "Not kept: this browser stores nothing");
+    let count = 0;
+    try {
+      await kept.keep(({ lines: before = "" }) => {
+        count = before.split("\n").filter((text) => text.trim()).length + 1;
+        return { lines: `${before}${before ? "\n" : ""}Weld ${count}${line}` };
+      });
+      untell(this.page);
+      sayBriefly(button, `On the list: ${count}`);
+    } catch (error) {
+      tellNotKept(button.parentElement, error, "The job stays on this screen.");
+    }
   }
 
   get #inputs() {
@@ -100,12 +126,24 @@ export class WeldList {
     this.page.querySelector("#rows")?.append(button);
   }
 
-  /** The edited list is the phone's. */
+  /** The edited list is the phone's, with what another tab added to it. */
   async #keep() {
     const area = document.getElementById("lines");
     if (!(area instanceof HTMLTextAreaElement)) return;
-    await kept.keep({ lines: area.value.trim() });
+    const text = area.value.trim();
+    let all = text;
+    try {
+      await kept.keep(({ lines = "" }) => ({ lines: all = merged(text, this.#seen, lines) }));
+      this.#seen = all;
+      untell(this.page);
+    } catch (error) {
+      return tellNotKept(this.page.querySelector("#rows"), error, "The list stays on this screen and in its address.");
+    }
+    if (all !== text) {
+      area.value = all;
+      await this.page.ask(this.page.form.query("lines"));
+    }
     const state = this.page.querySelector("#state");
-    if (state) sayBriefly(state, kept.lasting ? "Kept on this phone" : "Not kept: this browser stores nothing");
+    if (state) sayBriefly(state, "Kept on this phone");
   }
 }

@@ -1,10 +1,11 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
+import { asFault } from "../offline/fault.js";
 import { coupons } from "./coupons.js";
 import { giveFile } from "./give_file.js";
 import { jobs } from "./jobs.js";
 import { kept } from "./kept.js";
-import { writeRows } from "./shelf.js";
+import { notKept, why } from "./kept_words.js";
 
 /** @import { Names } from "./kept.js" */
 /** @import { Coupon } from "./coupons.js" */
@@ -63,9 +64,20 @@ class KeptFile {
     const button = target instanceof Element ? target.closest("button") : null;
     const what = button?.dataset["take"];
     if (button?.dataset["keptOut"] !== undefined) void this.#out();
-    if (what === "yes") void this.#take();
-    if (what === "back") void this.#back();
+    if (what === "yes" && this.#wanted) void this.#once(this.#take(this.#wanted), "yes");
+    if (what === "back" && this.#before) void this.#once(this.#back(this.#before), "back");
     if (what === "no") this.#preview.hidden = true;
+  }
+
+  /** @param {Promise<void>} act @param {string} what the tap that does it again */
+  async #once(act, what) {
+    for (const button of this.#preview.querySelectorAll("button")) button.disabled = true;
+    try {
+      await act;
+    } catch (error) {
+      const fault = asFault(error);
+      this.#show(element("p", `${notKept(fault)} ${why(fault)}`), tap("Tap again", what));
+    }
   }
 
   async #now() {
@@ -74,9 +86,18 @@ class KeptFile {
   }
 
   async #out() {
-    const all = { kind: "beadwright", version: 1, ...(await this.#now()) };
-    const text = `${JSON.stringify(all, null, 1)}\n`;
+    let now = { shop: kept.now, jobs: /** @type {Job[]} */ ([]), coupons: /** @type {Coupon[]} */ ([]) };
+    let lacks = "";
+    try {
+      now = await this.#now();
+      const unread = jobs.unread + coupons.unread;
+      if (unread) lacks = `The file lacks ${unread} that cannot be read; they stay on this phone.`;
+    } catch (error) {
+      lacks = `The file has the shop alone: jobs and coupons cannot be read. ${why(asFault(error))}`;
+    }
+    const text = `${JSON.stringify({ kind: "beadwright", version: 1, ...now }, null, 1)}\n`;
     await giveFile(new File([text], "beadwright.json", { type: "application/json" }));
+    if (lacks) this.#show(element("p", lacks));
   }
 
   /** @param {Event} event */
@@ -93,12 +114,13 @@ class KeptFile {
     }
     this.#show(element("p", "Reading the file…"));
     try {
-      const answer = await engine.call("look", { text: await file.text(), ...(await this.#now()) });
+      const now = await this.#now();
+      const answer = await engine.call("look", { text: await file.text(), ...now });
       if (!answer.ok) return this.#refuse(answer.reason);
       this.#wanted = answer;
       this.#show(...this.#changes(answer));
     } catch (error) {
-      this.#refuse(error instanceof Error ? error.message : "It could not be read.");
+      this.#refuse(why(asFault(error)));
     }
   }
 
@@ -123,9 +145,8 @@ class KeptFile {
     this.#preview.scrollIntoView({ block: "nearest" });
   }
 
-  async #take() {
-    const wanted = this.#wanted;
-    if (!wanted) return;
+  /** @param {Changes} wanted */
+  async #take(wanted) {
     const now = await this.#now();
     /** @type {Rows} */
     const rows = [
@@ -136,33 +157,27 @@ class KeptFile {
       ...now.jobs.map((job) => [jobs.name(job), job]),
       ...now.coupons.map((each) => [coupons.name(each), each]),
     ]));
-    const before = { shop: now.shop, rows: rows.map(([name]) =>
+    const shop = Object.fromEntries(Object.keys(wanted.shop).map((name) => [name, now.shop[name] ?? ""]));
+    const before = { shop, rows: rows.map(([name]) =>
       /** @type {[string, unknown]} */ ([name, held.get(name)])) };
-    if (!(await this.#write({ ...now.shop, ...wanted.shop }, rows))) return;
+    await this.#write(wanted.shop, rows);
     this.#before = before;
     this.#wanted = null;
     this.#show(element("p", `Taken over: ${wanted.count}.`), tap("Undo", "back"));
   }
 
-  async #back() {
-    const before = this.#before;
-    if (!before || !(await this.#write(before.shop, before.rows))) return;
+  /** @param {{shop: Names, rows: Rows}} before */
+  async #back(before) {
+    await this.#write(before.shop, before.rows);
     this.#before = null;
     this.#show(element("p", "All is as it was before the file."));
   }
 
   /** Shop and records in one write: all or nothing. @param {Names} shop @param {Rows} rows */
   async #write(shop, rows) {
-    try {
-      await writeRows([kept.row(shop), ...rows]);
-    } catch {
-      this.#refuse("The phone is full, or this browser stores nothing.");
-      return false;
-    }
-    kept.now = shop;
+    await kept.keep(shop, { rows });
     const page = /** @type {import("../page/answer_page.js").BeadAnswer} */ (this.root);
     await page.ask(page.query);
-    return true;
   }
 }
 

@@ -49,6 +49,8 @@ export class BeadAnswer extends HTMLElement {
   /** Parts not yet put in. @type {{[id: string]: string}} */
   #rest = {};
   form = new JobForm();
+  /** A tap is being carried out, and asks anew itself. */
+  acting = false;
 
   connectedCallback() {
     this.#gone = new AbortController();
@@ -60,6 +62,7 @@ export class BeadAnswer extends HTMLElement {
     this.addEventListener("submit", (event) => this.#submitted(event), { signal });
     document.addEventListener("click", (event) => this.#tapped(event), { signal });
     engine.addEventListener("state", () => this.#state.engineChanged(), { signal });
+    kept.addEventListener("news", () => this.#askAgain(), { signal });
     void this.#open();
     engine.start();
   }
@@ -96,6 +99,12 @@ export class BeadAnswer extends HTMLElement {
     if (Object.keys(shop).length > 0) await this.ask(asked, { bare: !asked });
     else carry(this.query);
     if (!asked) await this.#offerLast();
+  }
+
+  /** Another tab kept something that may count here. What is typed and was refused stays. */
+  #askAgain() {
+    if (this.acting || this.keeping?.waits || this.classList.contains("stale")) return;
+    void this.ask(location.search ? this.query : "", { bare: !location.search });
   }
 
   /** Links of the printed example lead to its jobs: until the asked job stands, none is followed. */

@@ -1,13 +1,11 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 import { kept } from "../kept/kept.js";
+import { why } from "../kept/kept_words.js";
 import { installHint, onInstallChange } from "../offline/home_screen.js";
 import { offline } from "../offline/offline.js";
 import { storyOf, updateStory, wordOf } from "./phone_words.js";
 import { megabytes } from "../offline/fault_words.js";
-
-const UNREAD = "The store on this phone does not answer: what your shop keeps here is not in these "
-  + "numbers. Close other tabs, then open the page anew.";
 
 /** Draws templates/_offline.html. As an element it finds itself again on every page shown. */
 class BeadOffline extends HTMLElement {
@@ -24,6 +22,7 @@ class BeadOffline extends HTMLElement {
     this.#panel.addEventListener("click", (event) => this.#tapped(event), { signal });
     // A page kept for going back must not come back with the panel open.
     document.addEventListener("turbo:before-cache", () => this.#panel.close(), { signal });
+    kept.addEventListener("news", draw, { signal });
     void kept.ready.then(draw);
     draw();
     offline.begin();
@@ -52,6 +51,12 @@ class BeadOffline extends HTMLElement {
     part.hidden = text === "";
   }
 
+  /** Where a browser stores nothing at all, nothing is lost: that is said where something is kept. */
+  get #unread() {
+    const { fault } = kept;
+    return fault && fault.kind !== "blocked" ? `Not all that your shop keeps is in these numbers. ${why(fault)}` : "";
+  }
+
   #draw() {
     const { state: keep } = offline;
     const { state: update } = offline.updates;
@@ -60,7 +65,7 @@ class BeadOffline extends HTMLElement {
     this.#part("word").dataset["tone"] = word.tone;
     const story = storyOf(keep, update, engine);
     // A page that asks nothing has no numbers that would follow.
-    const notice = this.hasAttribute("data-still") ? "" : story.notice || (kept.unread ? UNREAD : "");
+    const notice = this.hasAttribute("data-still") ? "" : story.notice || this.#unread;
     this.#write("notice", notice);
     this.#write("story", story.text);
     this.#write("numbers", story.numbers);
