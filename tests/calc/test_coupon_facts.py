@@ -152,7 +152,7 @@ def changed(**parts: Any) -> str:
         (changed(facts=[]), "no facts"),
         (changed(facts={"melting": "1.0"}), "melting is no number"),
         (changed(facts={"melting": True}), "melting is no number"),
-        (changed(facts={"speed": 1.0}), "is no fact"),
+        (changed(facts={"speed": None}), "speed is no number"),
         (changed(count_odd="yes"), "neither true nor false"),
         ('[{"version": 1, "key": "a", "facts": {"melting": NaN}}]', "melting is no number"),
         (json.dumps([RECORD.plain(), RECORD.plain()]), "one key"),
@@ -163,6 +163,11 @@ def changed(**parts: Any) -> str:
 def test_bad_records_are_refused_whole_with_the_reason(text: str, why: str) -> None:
     with pytest.raises(CouponRecordsError, match=why):
         read_records(text)
+
+
+def test_a_fact_that_a_later_release_adds_is_left_out_and_the_rest_counts() -> None:
+    facts = RECORD.plain()["facts"]
+    assert read_records(changed(facts={**facts, "penetration_m": 0.002})) == (RECORD,)
 
 
 def test_a_new_record_keeps_what_was_typed_and_what_it_says() -> None:

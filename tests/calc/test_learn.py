@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import dataclasses
 import io
 import json
 from pathlib import Path
@@ -130,3 +131,16 @@ def test_what_a_record_and_a_job_are_kept_under() -> None:
     job = KeptJob("heat", "leg=1/4in", "Bracket", "2026-11-28")
     assert job.key == "heat?leg=1/4in"
     assert read_kept_file('{"kind": "beadwright", "version": 1}') == KeptFile({}, (), ())
+
+
+@pytest.mark.parametrize("sign", ["=", "+", "-", "@", "\t", "\r", "\0"])  # OWASP ASVS 5.0, 1.2.10
+def test_no_text_of_the_table_is_run_as_a_formula_by_a_spreadsheet(sign: str) -> None:
+    text = f'{sign}HYPERLINK("http://localhost";"Ann")'
+    record = dataclasses.replace(coupon(1, amps=200), welder=text, machine=text, query=text)
+    [row] = csv.DictReader(io.StringIO(coupon_table([record]), newline=""))
+    assert [row[name] for name in ("welder", "machine", "entries")] == [f"'{text}"] * 3
+    assert row["wire"] == "ER70S-6"
+    # A number keeps its sign: it is no formula.
+    facts = dataclasses.replace(record.facts, meter_v=-1.5)
+    [row] = csv.DictReader(io.StringIO(coupon_table([dataclasses.replace(record, facts=facts)])))
+    assert row["meter over arc, V"] == "-1.5"

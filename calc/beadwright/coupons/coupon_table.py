@@ -30,11 +30,15 @@ _MEASURED: Mapping[str, tuple[str, _Value]] = {
 }
 """Quantities by their heading: the measure, and where it stands."""
 
+_FORMULA = ("=", "+", "-", "@", "\t", "\r", "\0")
+
 _SYSTEMS: tuple[System, ...] = ("us", "si")
 
 
 def coupon_table(records: Iterable[CouponRecord]) -> str:
     """Return coupons as CSV, each quantity in shop units and in SI.
+
+    A text that a spreadsheet would run as a formula has an apostrophe before it.
 
     Args:
         records: The coupons [-].
@@ -54,12 +58,21 @@ def coupon_table(records: Iterable[CouponRecord]) -> str:
     for record in records:
         facts = record.facts
         writer.writerow(
-            [record.made, record.welder, record.machine, record.wire, record.dia, record.gas]
+            [*map(_plain, (record.made, record.welder, record.machine))]
+            + [*map(_plain, (record.wire, record.dia, record.gas))]
             + [_number(value(facts)) for value in _OVER_PRINT.values()]
             + [_in_unit(value(facts), measure, system) for _, measure, value, system in columns]
-            + ["yes" if record.count_odd else "no", record.query, record.key]
+            + ["yes" if record.count_odd else "no", *map(_plain, (record.query, record.key))]
         )
     return file.getvalue()
+
+
+def _plain(text: str) -> str:
+    """Text that no spreadsheet runs as a formula: an apostrophe goes before a sign that begins one.
+
+    Source: OWASP ASVS 5.0, requirement 1.2.10; the carriage return: CWE-1236.
+    """
+    return f"'{text}" if text.startswith(_FORMULA) else text
 
 
 def _systems(measure: str) -> tuple[System, ...]:
