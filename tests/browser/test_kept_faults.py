@@ -69,6 +69,7 @@ IDBObjectStore.prototype.put = () => { throw new DOMException("Backing store", "
 """
 
 Break = Callable[[str], RunningPhone]
+Act = Callable[[RunningPhone], Page]
 
 
 @pytest.fixture(scope="module")
@@ -147,10 +148,10 @@ def keep_prices(phone: RunningPhone) -> Page:
 PLACES = (keep_entry, keep_job, keep_coupon, add_weld, move_weld, keep_prices)
 
 
-def again(page: Page, act: Callable[[RunningPhone], Page]) -> None:
+def again(page: Page, act: Act) -> None:
     """Tap again, once there is room."""
-    taps = {keep_job: "keep-job", keep_coupon: "keep-coupon", add_weld: "add-weld",
-            move_weld: "weld=down", keep_prices: "keep-all"}  # fmt: skip
+    taps: dict[Act, str] = {keep_job: "keep-job", keep_coupon: "keep-coupon", add_weld: "add-weld",
+                            move_weld: "weld=down", keep_prices: "keep-all"}  # fmt: skip
     if act is keep_entry:
         write_entry(page, "overhead", "12/h")
     else:
@@ -159,7 +160,7 @@ def again(page: Page, act: Callable[[RunningPhone], Page]) -> None:
 
 @pytest.mark.parametrize("act", PLACES, ids=lambda act: act.__name__)
 def test_on_a_full_phone_it_is_told_where_it_was_tapped_and_a_second_tap_keeps_it(
-    act: Callable[[RunningPhone], Page], broken: Break
+    act: Act, broken: Break
 ) -> None:
     phone = broken(FULL)
     phone.page.evaluate("sessionStorage.setItem('full', 'at the end')")

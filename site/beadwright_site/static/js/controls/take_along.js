@@ -5,6 +5,7 @@ import { giveFile } from "../kept/give_file.js";
 import { given } from "../kept/given.js";
 import { why } from "../kept/kept_words.js";
 import { sayBriefly } from "./brief_word.js";
+import { tell, untell } from "./kept_notice.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 
@@ -37,15 +38,14 @@ export class TakeAlong {
   /** @param {HTMLElement} button */
   async #export(button) {
     const kind = button.dataset["export"] === "csv" ? "csv" : "json";
-    let said = "Saved";
     try {
       const text = await this.#text(kind);
       const name = `${button.dataset["name"] ?? "answer"}.${kind}`;
-      said = await giveFile(new File([text], name, { type: TYPES[kind] }));
+      sayBriefly(button, await giveFile(new File([text], name, { type: TYPES[kind] })));
+      untell(this.page);
     } catch (error) {
-      said = error instanceof Error ? `Not saved: ${error.message}` : "Not saved";
+      tell(button.parentElement, "Not saved.", error instanceof Error ? error.message : "");
     }
-    sayBriefly(button, said);
   }
 
   /** @param {"csv" | "json"} kind */
@@ -55,9 +55,9 @@ export class TakeAlong {
     const draws = kind === "json" && chance instanceof HTMLElement ? chance.dataset["draws"] : "";
     const asked = draws ? [query, `draws=${draws}`].filter(Boolean).join("&") : query;
     const shop = await given(page);
-    if (page === "coupons" && coupons.fault) throw new Error(`the coupons cannot be read. ${why(coupons.fault)}`);
+    if (page === "coupons" && coupons.fault) throw new Error(`The coupons cannot be read. ${why(coupons.fault)}`);
     const answer = await engine.call(kind, { page, query: asked, kept: shop });
-    if (answer.errors) throw new Error("an entry cannot be taken");
+    if (answer.errors) throw new Error("An entry cannot be taken.");
     // The mark at the front lets a spreadsheet read the signs right.
     return kind === "csv" ? `\ufeff${answer.csv}` : `${JSON.stringify(answer, null, 2)}\n`;
   }

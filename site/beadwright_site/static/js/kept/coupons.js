@@ -11,12 +11,13 @@ const TEXTS = ["key", "made", "query", "wire", "dia", "gas", "machine", "welder"
 
 /** @param {unknown} found */
 const isFacts = (found) => typeof found === "object" && found !== null
-  && Object.values(found).every((value) => Number.isFinite(value));
+  && Object.values(found).every((value) => typeof value === "number" && Math.abs(value) < 1e6);
 
 /** Whether the core reads it: of all coupons it is given it refuses none alone.
  * @param {Record<string, unknown>} found */
 function isSound(found) {
-  return found["version"] === VERSION && isFacts(found["facts"])
+  return found["version"] === VERSION && Boolean(found["key"]) && isFacts(found["facts"])
+    && ["boolean", "undefined"].includes(typeof found["count_odd"])
     && TEXTS.every((name) => String(found[name] ?? "").length <= LONGEST
       && ["string", "undefined"].includes(typeof found[name]));
 }
