@@ -194,11 +194,11 @@ def test_five_killed_writes_lose_nothing_that_was_said_to_be_kept(
     assert (found["acknowledged and lost"], found["half written"]) == (0, 0)
 
 
-@pytest.mark.long(reason="kills 160 tabs and 40 browsers, a second each")
+@pytest.mark.long(reason="kills 180 tabs and 20 browsers, a second each")
 def test_two_hundred_killed_writes_lose_nothing_that_was_said_to_be_kept(
     own_chromium: OwnChromium, steady_host: Host
 ) -> None:
-    found = kill_writes(own_chromium, steady_host, kills=200, browser_every=5)
+    found = kill_writes(own_chromium, steady_host, kills=200, browser_every=10)
     print(json.dumps(found))
     assert found["kills"] == 200
     assert found["writes acknowledged"] > 200
