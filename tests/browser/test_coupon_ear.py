@@ -29,8 +29,8 @@ window.streams = []; window.asked = []; window.tones = []; window.locks = 0; win
 window.shakes = [];
 Object.defineProperty(Navigator.prototype, "vibrate", { value: (how) => window.shakes.push(how) });
 const devices = navigator.mediaDevices;
-const get = devices.getUserMedia.bind(devices);
-devices.getUserMedia = async (wanted) => {
+const get = devices?.getUserMedia.bind(devices);
+if (devices) devices.getUserMedia = async (wanted) => {
   window.asked.push(wanted);
   const stream = await get(wanted);
   window.streams.push(stream);
@@ -55,7 +55,7 @@ def opened(chromium: Browser, steady_host: Host) -> Iterator[Open]:
     """Open the page in a browser of its own."""
     browsers: list[Browser] = []
 
-    def open_page(*args: str, query: str = "", granted: bool = True) -> Page:
+    def open_page(*args: str, query: str = "", granted: bool = True, host: str = "") -> Page:
         path = os.environ.get("BEADWRIGHT_CHROMIUM", "/usr/bin/chromium")
         browser = chromium.browser_type.launch(executable_path=path, args=[*ARGS, *args])
         browsers.append(browser)
@@ -63,7 +63,8 @@ def opened(chromium: Browser, steady_host: Host) -> Iterator[Open]:
         context.add_init_script(SPIES)
         if granted:
             context.grant_permissions(["microphone"])
-        phone = new_phone(context, steady_host.url)
+        url = steady_host.url.replace("localhost", host or "localhost")
+        phone = new_phone(context, url)
         phone.open(f"coupons/?{JOB}{query}")
         expect(phone.page.locator("#state")).to_have_text("Your job", timeout=START_MS)
         return phone.page
@@ -73,10 +74,11 @@ def opened(chromium: Browser, steady_host: Host) -> Iterator[Open]:
         browser.close()
 
 
-def wav(path: Path) -> Path:
-    """A shop, and one short-circuit arc of known length in it."""
-    shop = Shop(20, seed=21)
-    shop.short_arc(ON, LASTS, 80)
+def wav(path: Path, shop: Shop | None = None) -> Path:
+    """A shop, by default with one short-circuit arc of known length in it."""
+    if shop is None:
+        shop = Shop(20, seed=21)
+        shop.short_arc(ON, LASTS, 80)
     samples = (np.clip(np.repeat(shop.sound, 48_000 // RATE), -1, 1) * 32_767).astype("<i2")
     with wave.open(str(path), "wb") as file:
         file.setnchannels(1)
@@ -84,6 +86,23 @@ def wav(path: Path) -> Path:
         file.setframerate(48_000)
         file.writeframes(samples.tobytes())
     return path
+
+
+def hears(path: Path) -> tuple[str, ...]:
+    """Have the browser's microphone give a sound."""
+    return (
+        "--use-fake-ui-for-media-stream",
+        "--use-fake-device-for-media-stream",
+        f"--use-file-for-fake-audio-capture={path}%noloop",
+    )
+
+
+def type_time(page: Page) -> None:
+    """Type the time instead: 6 in in 5 s."""
+    expect(page.locator("[data-listen]")).to_have_text("Listen for the arc")
+    page.fill("#arc_time", "5 s")
+    page.locator("#arc_time").blur()
+    expect(page.locator("#measured")).to_contain_text(re.compile(r"72(\.0)? in/min"))
 
 
 def seconds(page: Page) -> float:
@@ -101,12 +120,7 @@ def tones(page: Page) -> list[tuple[float, float]]:
 
 def test_an_arc_is_timed_with_nobody_touching_anything(opened: Open, tmp_path: Path) -> None:
     heard = wav(tmp_path / "shop.wav")
-    page = opened(
-        "--use-fake-ui-for-media-stream",
-        "--use-fake-device-for-media-stream",
-        f"--use-file-for-fake-audio-capture={heard}%noloop",
-        query="&marked=6in",
-    )
+    page = opened(*hears(heard), query="&marked=6in")
     assert page.evaluate("window.asked") == []  # not before a tap
     page.click("[data-listen]")
     said = page.locator("[data-heard]")
@@ -150,6 +164,55 @@ def test_a_phone_without_microphone_says_so_and_is_tapped(opened: Open) -> None:
     tap.click()  # a slip of the glove
     expect(page.locator("[data-heard]")).to_contain_text("a tack: not timed")
     assert 2.4 <= seconds(page) <= 4
+
+
+def test_a_refused_microphone_is_told_and_the_time_is_typed(opened: Open) -> None:
+    page = opened("--use-fake-device-for-media-stream", query="&marked=6in", granted=False)
+    page.click("[data-listen]")
+    said = page.locator("[data-heard]")
+    expect(said).to_contain_text("The microphone is refused: allow it in the browser's settings")
+    type_time(page)
+
+
+def test_over_plain_http_the_microphone_is_told_as_barred_and_a_coupon_is_kept(
+    opened: Open,
+) -> None:
+    page = opened(
+        "--host-resolver-rules=MAP shop.test 127.0.0.1",
+        query="&marked=6in",
+        granted=False,
+        host="shop.test",
+    )
+    assert page.evaluate("[isSecureContext, typeof navigator.mediaDevices]") == [False, "undefined"]
+    page.click("[data-listen]")
+    said = page.locator("[data-heard]")
+    expect(said).to_contain_text("at a secure address only (https): tap or type the time")
+    type_time(page)
+    page.click("[data-keep-coupon]")
+    expect(page.locator("#log li")).to_have_count(1)
+
+
+def test_a_microphone_that_gives_no_sound_is_told_and_the_time_is_typed(
+    opened: Open, tmp_path: Path
+) -> None:
+    dead = Shop(12, seed=3)
+    dead.sound[:] = 0
+    page = opened(*hears(wav(tmp_path / "dead.wav", dead)), query="&marked=6in")
+    page.click("[data-listen]")
+    said = page.locator("[data-heard]")
+    expect(said).to_contain_text("gives no sound: is it covered or switched off", timeout=HEARD_MS)
+    type_time(page)
+
+
+def test_where_no_shorts_stand_out_of_the_sound_it_says_so(opened: Open, tmp_path: Path) -> None:
+    hissing = Shop(20, seed=21)
+    hissing.spray_arc(ON, LASTS)
+    page = opened(*hears(wav(tmp_path / "hiss.wav", hissing)), query="&marked=6in")
+    page.click("[data-listen]")
+    shorts = page.locator("[data-shorts]")
+    expect(shorts).to_have_text("Shorts: the sound is too poor to say.", timeout=HEARD_MS)
+    assert seconds(page) == pytest.approx(LASTS, abs=NEAR_S)
+    type_time(page)
 
 
 def test_the_beat_follows_the_travel_by_the_audio_clock(opened: Open) -> None:

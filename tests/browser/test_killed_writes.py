@@ -127,7 +127,8 @@ class OwnChromium:
         """Kill the processes of its tabs, as a phone does that takes a tab away."""
         assert self.browser is not None
         session = self.browser.new_browser_cdp_session()
-        for process in session.send("SystemInfo.getProcessInfo")["processInfo"]:
+        told: dict[str, list[dict[str, Any]]] = session.send("SystemInfo.getProcessInfo")
+        for process in told["processInfo"]:
             if process["type"] == "renderer":
                 os.kill(process["id"], signal.SIGKILL)
         session.detach()

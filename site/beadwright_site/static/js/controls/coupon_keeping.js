@@ -1,7 +1,7 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 import { coupons, newKey } from "../kept/coupons.js";
-import { given } from "../kept/given.js";
+import { countsCoupons, given } from "../kept/given.js";
 import { kept } from "../kept/kept.js";
 import { unreadWords, why } from "../kept/kept_words.js";
 import { sayBriefly } from "./brief_word.js";
@@ -25,18 +25,16 @@ export class CouponKeeping {
   /** @param {BeadAnswer} page @param {AbortSignal} signal */
   constructor(page, signal) {
     this.page = page;
+    if (countsCoupons(page.page)) page.addEventListener("shown", () => this.#tellUnread(), { signal });
     if (page.page !== "coupons") return;
     page.addEventListener("click", (event) => this.#tapped(event), { signal });
-    page.addEventListener("shown", () => {
-      this.#unhide();
-      this.#tellUnread();
-    }, { signal });
+    page.addEventListener("shown", () => this.#unhide(), { signal });
     this.#unhide();
   }
 
   /** Coupons that do not count since they cannot be read. */
   #tellUnread() {
-    const log = this.page.querySelector("#log");
+    const log = this.page.querySelector("#log, #notes");
     if (coupons.fault) tell(log, "Kept coupons do not count now.", why(coupons.fault), "unread");
     else if (coupons.unread) tell(log, "Not all count.", unreadWords(coupons.unread, "coupon"), "unread");
     else untell(this.page, "unread");

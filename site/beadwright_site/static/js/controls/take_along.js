@@ -2,7 +2,7 @@
 import { engine } from "../engine/engine.js";
 import { coupons } from "../kept/coupons.js";
 import { giveFile } from "../kept/give_file.js";
-import { given } from "../kept/given.js";
+import { countsCoupons, given } from "../kept/given.js";
 import { why } from "../kept/kept_words.js";
 import { sayBriefly } from "./brief_word.js";
 import { tell, untell } from "./kept_notice.js";
@@ -55,7 +55,7 @@ export class TakeAlong {
     const draws = kind === "json" && chance instanceof HTMLElement ? chance.dataset["draws"] : "";
     const asked = draws ? [query, `draws=${draws}`].filter(Boolean).join("&") : query;
     const shop = await given(page);
-    if (page === "coupons" && coupons.fault) throw new Error(`The coupons cannot be read. ${why(coupons.fault)}`);
+    if (countsCoupons(page) && coupons.fault) throw new Error(`The coupons cannot be read. ${why(coupons.fault)}`);
     const answer = await engine.call(kind, { page, query: asked, kept: shop });
     if (answer.errors) throw new Error("An entry cannot be taken.");
     // The mark at the front lets a spreadsheet read the signs right.
