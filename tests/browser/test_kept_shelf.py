@@ -142,7 +142,8 @@ def test_the_table_of_coupons_holds_no_formula_and_is_refused_where_they_cannot_
     [row] = csv.DictReader(io.StringIO(text, newline=""))
     assert row["welder"] == "'=1+1"
     page.evaluate(
-        "IDBObjectStore.prototype.getAll = () => { throw new DOMException('gone', 'DataError') }"
+        "() => { IDBObjectStore.prototype.getAll = () => {"
+        " throw new DOMException('gone', 'DataError'); }; }"
     )
     save.click()
     told = page.locator('[data-told="kept"]')
