@@ -5,7 +5,7 @@ from math import acos, cos, hypot, radians, sin, tan
 from typing import Any
 
 import pytest
-from shapely import Point, Polygon, box
+from shapely import Point, Polygon, box, unary_union
 from shapely.affinity import rotate, scale, translate
 from shapely.geometry.base import BaseGeometry
 
@@ -246,3 +246,17 @@ def test_the_round_bottom_is_cut_into_even_chords(deep: float) -> None:
     assert steps == pytest.approx([steps[0]] * 16)
     assert wall[-1][0] == deep
     assert arc[-1][0] == pytest.approx(min(deep, 0.00635 * (1 - sin(radians(10)))))
+
+
+@pytest.mark.parametrize(
+    "joint", ["v&back=gouge", "bevel&back=gouge", "double-v", "double-bevel", "double-v&gap=1/2in"]
+)
+def test_plates_and_metal_fill_a_gouged_butt(joint: str) -> None:
+    """What is gouged is cut out of the plates: they and the metal make the whole plate, level."""
+    shape = joint_shape(read_query(f"joint={joint}&plate=1in&reinforcement=0").job)[0]
+    plates = [Polygon(plate) for plate in shape.plates]
+    metal = unary_union([Polygon(region.outline) for region in shape.regions])
+    whole = unary_union([*plates, metal])
+    assert all(plate.is_valid for plate in plates)
+    assert all(plate.intersection(metal).area < 1e-6 * metal.area for plate in plates)
+    assert whole.area == pytest.approx(box(*whole.bounds).area, rel=1e-6)

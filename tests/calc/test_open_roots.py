@@ -195,6 +195,7 @@ def test_short_circuit_after_gouging_is_refused_by_name(typed: str, why: str) ->
     assert why in told(stop)
     assert "take flux-cored wire, or lay the joint flat and spray it" in told(stop)
     assert answer.nearest is None
+    assert answer.ways_out == ()  # another wire size shorts too
     assert passes_answer(asked).found.open
 
 

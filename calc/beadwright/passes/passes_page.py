@@ -77,7 +77,8 @@ def _worked(job: Job, asked: Asked) -> _Worked:
     holds = found.open and not found.over
     refused = any(process.refused is not None for process in found.processes.values())
     near = None if holds or refused else nearest(found, grounds)  # no count helps what is refused
-    out = () if found.open else ways_out(job)
+    # What opens Dial in's window opens no part that the plan refuses: its note says what does.
+    out = () if found.open or (refused and dialled.plan.open) else ways_out(job)
     notes = (*pass_remarks(found), *_of_joint(dialled))
     worked = _Worked(dialled, found, near, out, notes)
     _last.append((job, asked, worked))
