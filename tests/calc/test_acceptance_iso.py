@@ -32,6 +32,7 @@ def limit(query: str, key: str) -> float:
         (f"{THIN}&accept=iso-c", "throat", "iso-5817-throat"),
         (f"{THICK}&accept=iso-c", "gap", "iso-5817-throat"),
         (f"{THIN}&accept=iso-c", "gap", "iso-5817-memory"),
+        ("units=si&plate=3mm&leg=3mm&accept=iso-c", "gap", "iso-5817-memory"),
         (f"{THICK}&accept=iso-c", "overlap", "iso-5817-memory"),
         (f"{THICK}&accept=iso-c", "pores", "iso-5817-surface"),
         (f"{THICK}&accept=iso-c", "crater", "iso-5817-surface"),
