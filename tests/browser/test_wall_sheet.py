@@ -21,7 +21,7 @@ def _prints_on_one_page(page: Page, *texts: str) -> None:
     for paper in ("Letter", "A4"):
         printed = pypdfium2.PdfDocument(page.pdf(format=paper))
         assert len(printed) == 1, paper
-        text = printed[0].get_textpage().get_text_range()
+        text = " ".join(printed[0].get_textpage().get_text_range().split())
         for each in ("not a qualified procedure", "Run a coupon and cut it", *texts):
             assert each in text, (paper, each)
 

@@ -22,11 +22,15 @@ class BeadWall extends HTMLElement {
     if (query || Object.keys(kept.now).length > 0) await this.#show(query);
   }
 
+  /** What stands in the form, as a query. */
+  get #typed() {
+    const entries = [...new FormData(this.querySelector("form") ?? undefined)];
+    const typed = entries.map(([key, text]) => [key, String(text).trim()]);
+    return new URLSearchParams(typed.filter(([, text]) => text)).toString();
+  }
+
   #changed() {
-    const form = this.querySelector("form");
-    if (!form) return;
-    const typed = [...new FormData(form)].map(([key, text]) => [key, String(text).trim()]);
-    const query = new URLSearchParams(typed.filter(([, text]) => text)).toString();
+    const query = this.#typed;
     history.replaceState(history.state, "", `?${query}`);
     void this.#show(query);
   }
@@ -34,8 +38,10 @@ class BeadWall extends HTMLElement {
   /** @param {string} query */
   async #show(query) {
     this.setAttribute("aria-busy", "true");
+    const before = this.#typed;
     try {
       const { html } = await engine.call("wall", { query, kept: kept.now }, { latest: "wall" });
+      if (this.#typed !== before) return; // typed on meanwhile: that must not be written over
       const at = this.contains(document.activeElement) ? document.activeElement : null;
       const name = at?.getAttribute("name");
       this.innerHTML = html;
