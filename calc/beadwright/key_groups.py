@@ -119,7 +119,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("cylinder", "How long this cylinder lasts", "gauge bottle water gas_temp co2_mass"),
     ),
     "list": _groups(
-        ("lines", "Type or paste the list", "lines"),
+        ("lines", "Type or paste the list", "lines part"),
         ("all", "Wire and gas for all of them", "wire dia gas travel_by units"),
         ("quote", "Margin, set-up", "margin set_up batch currency"),
         ("rates", "Prices and rates",

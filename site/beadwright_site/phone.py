@@ -123,6 +123,13 @@ def _wall(asked: Asked) -> dict[str, Any]:
     return wall_part(_text(asked, "query"), _kept(asked))
 
 
+def _link(asked: Asked) -> dict[str, Any]:
+    """Return the query of a link to what is asked: what is private only if it may be told."""
+    tell = ("prices", "names") if asked.get("tell") is True else ()
+    page = SITE_PAGES[_text(asked, "page")].load()
+    return {"query": page.link(_text(asked, "query"), _kept(asked), tell)}
+
+
 def _look(asked: Asked) -> dict[str, Any]:
     """Say what a file would change of what the phone keeps, or why it cannot be taken."""
     from beadwright_site.forms.kept_file import preview_file
@@ -140,6 +147,7 @@ ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
         "coupon": _coupon,
         "wall": _wall,
         "look": _look,
+        "link": _link,
     }
 )
 """What the page may ask for, by name."""

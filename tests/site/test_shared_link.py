@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
-from urllib.parse import parse_qs
+import json
+from urllib.parse import parse_qs, quote
 
 import pytest
 
+from beadwright.api import answer_json
 from beadwright.pages import PAGES
+from beadwright.reading.queries import split_query
 from beadwright_site.page_table import SITE_PAGES
 from beadwright_site.parts.shared_link import private_keys, shared_query
+from beadwright_site.phone import call
 from tests.site.page import elements
 
 PRIVATE = {
@@ -68,3 +72,48 @@ def test_the_code_of_a_card_tells_names_only_when_ticked(ticked: str, told: bool
     assert ("proved_by" in link and "written_by" in link) is told
     assert link["proved_mark"] == ["C-12"]
     assert "Ann Lee" in shown.html["sheet"]  # on paper she stands
+
+
+LIST = "lines=" + quote("\n".join(f"Gusset {at},tee,3/8in,5/16in,{at}in,1,2F" for at in range(30)))
+
+
+def link_to(page: str, query: str, **more: object) -> str:
+    """What the phone's Share button sends."""
+    answer = json.loads(call("link", json.dumps({"page": page, "query": query, **more})))
+    found: str = answer["query"]
+    return found
+
+
+def test_a_short_link_is_left_as_a_person_reads_it_and_a_long_one_is_packed() -> None:
+    job = link_to("dial-in", "plate=1/2in&leg=3/8in&joint=tee")
+    assert {"plate=1/2in", "leg=3/8in"} <= set(job.split("&"))
+    long = link_to("list", LIST)
+    assert long.startswith("z=")
+    assert len(long) < len(LIST) / 2
+    assert split_query(long)["lines"] == split_query(LIST)["lines"]
+
+
+@pytest.mark.parametrize("page", PAGES)
+def test_a_link_opens_what_was_shared(page: str) -> None:
+    query = PAGES[page].example or "leg=1/4in"
+    shared = link_to(page, query)
+    assert len(shared) <= 520
+    first, again = (answer_json(page, asked)["answer"] for asked in (query, shared))
+    for row in (*first.get("rows", ()), *again.get("rows", ())):
+        row.pop("query", None)  # a shared line says its wire, whatever the other phone's usual one
+    assert again == first
+
+
+def test_a_bare_number_is_shared_with_the_unit_it_was_meant_in() -> None:
+    shared = parse_qs(link_to("dial-in", "plate=12&leg=8&units=si"))
+    assert shared["plate"] == ["12mm"]
+    assert shared["leg"] == ["8mm"]
+
+
+@pytest.mark.parametrize(("tell", "told"), [(False, False), (True, True)])
+def test_the_link_tells_prices_and_names_only_when_ticked(tell: bool, told: bool) -> None:
+    query = "leg=5/16in&written_by=J. Ott"
+    assert ("written_by" in parse_qs(link_to("card", query, tell=tell))) is told
+    cost = link_to("cost", "leg=5/16in&wire_price=3/lb", tell=tell, kept={"labour": "30/h"})
+    assert ("wire_price" in parse_qs(cost)) is told
+    assert ("labour" in parse_qs(cost)) is told

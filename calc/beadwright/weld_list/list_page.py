@@ -173,6 +173,10 @@ def _notes(query: ListQuery, found: WeldLines, rows: Sequence[ListRow]) -> Itera
     missing = len(rows) - len(counted)
     if missing:
         yield Note("out", say("weld_list.missing", count=missing), field="lines")
+    if query.part is not None and query.part.missing:
+        lost = tuple(map(str, query.part.missing))
+        told = say("weld_list.parts-missing", parts=lost, count=query.part.count)
+        yield Note("out", told, field="lines")
     if not rows:
         yield Note("note", say("weld_list.empty"), field="lines")
     if found.passed_over:

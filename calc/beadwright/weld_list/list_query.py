@@ -12,6 +12,7 @@ from beadwright.job.page_query import page_defaults
 from beadwright.money.cost_query import CostQuery
 from beadwright.reading.entries import optional, required
 from beadwright.reading.fields import Measured, QueryField
+from beadwright.weld_list.list_parts import ListParts, ListPartsField
 from beadwright.weld_list.weld_lines import MOST_CHARACTERS
 
 
@@ -42,6 +43,12 @@ class ListQuery(CostQuery):
             help="one weld a line: name, joint, plate, leg, length, count, position, wire, gas; "
             "parted by commas, semicolons or tabs; a first line may name other columns; a cell "
             "gap=1/16in says any other entry of a weld",
+        )
+    )
+    part: ListParts | None = optional(
+        ListPartsField(
+            label="Part of a list",
+            help="which part of a longer list these lines are, as a code says it: 2/3/1a2b3c",
         )
     )
     set_up: float = required(

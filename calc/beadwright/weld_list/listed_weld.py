@@ -38,7 +38,7 @@ SHARED = (
 )  # fmt: skip
 """Keys of a job that a list says for all its welds; the others belong to one weld alone."""
 
-OF_LIST = ("lines", "set_up", "margin")
+OF_LIST = ("lines", "part", "set_up", "margin")
 """Keys of the whole list, which no weld's answer depends on."""
 
 _OF_ONE = ("arc_min", "position", "leg", "reinforcement", "wfs", "volts", "ctwd", "travel",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, field
 from functools import cache
 from typing import Any, cast
@@ -156,6 +156,19 @@ class AnswerPage[A: PageAnswered]:
             both = {**asked.kept, **typed}
             typed = {key: both[key] for key in PAGES[self.name].defaults if both.get(key)}
         return with_units(typed, PAGES[self.name].fields, asked.system)
+
+    def link(self, query: str, kept: Kept, tell: Collection[str]) -> str:
+        """Return the query of a link to what a query asks.
+
+        Args:
+            query: The query string.
+            kept: What the phone keeps, by name.
+            tell: What private things may leave: ``prices``, ``names``.
+        """
+        from beadwright_site.parts.shared_link import shared_query, short_query  # seldom wanted
+
+        asked = self.read(self.name, query, kept)
+        return short_query(shared_query(self.name, self._written_out(asked), asked.kept, tell))
 
     def whole(self, query: str) -> str:
         """Return the whole page for a query, as Flask answers it and as it is frozen.

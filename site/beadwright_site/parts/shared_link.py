@@ -7,6 +7,8 @@ from collections.abc import Collection, Iterator, Mapping
 
 from beadwright.known_keys import USUAL
 from beadwright.pages import PAGES
+from beadwright.reading.packed_query import packed
+from beadwright.reading.queries import PACKED
 from beadwright_site.forms.kept import keep_name
 from beadwright_site.links import query_of
 
@@ -18,6 +20,9 @@ MONEY = frozenset({"money", "rate", "price_per_mass", "price_per_volume", "price
 
 USUAL_KEYS = frozenset(USUAL.values())
 """Keys another phone may fill with what is usual there: a link says them, default or not."""
+
+LONGEST_PLAIN = 300
+"""Characters a link's query may have to be left as a person reads it; a longer one is packed."""
 
 _WELDER = re.compile(r",by=[^,;]*")
 """Whose hand the shop's own numbers are of."""
@@ -59,6 +64,18 @@ def shared_query(
         if key not in private
         and (_kept_elsewhere(key) or text != fields[key].default)
     })  # fmt: skip
+
+
+def short_query(query: str) -> str:
+    """Return a query as a link carries it: as it is, or packed where it is long.
+
+    Args:
+        query: The query string.
+    """
+    if len(query) <= LONGEST_PLAIN:
+        return query
+    small = f"{PACKED}={packed(query)}"
+    return min(query, small, key=len)
 
 
 def _kept_elsewhere(key: str) -> bool:

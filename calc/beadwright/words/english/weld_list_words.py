@@ -15,6 +15,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{count} lines are missing from every total: they cannot be read. They stand in the "
             "list as you typed them, each with its reason.",
         ),
+        "weld_list.parts-missing": (
+            "This list is printed on {count} codes, and these are not read yet: {parts:, }. Scan "
+            "them with this phone; until then every total is of the welds that are here."
+        ),
         "weld_list.empty": "No weld is on the list yet.",
         "weld_list.columns-passed-over": (
             "No entry of a weld is called {names:, }: what stands in that column is kept and not "

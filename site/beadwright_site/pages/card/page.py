@@ -20,7 +20,7 @@ from beadwright_site.pages.card.view import (
 )
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.job_card import weld_line
-from beadwright_site.parts.shared_link import shared_query
+from beadwright_site.parts.shared_link import shared_query, short_query
 
 
 def _sheet(answered: Answered[CardAnswer]) -> dict[str, Any]:
@@ -43,7 +43,7 @@ def _sheet(answered: Answered[CardAnswer]) -> dict[str, Any]:
         "cautions": cautions,
         "more": more,
         "proof": proof_line(found),
-        "link": shared_query("card", answered.typed, answered.asked.kept, tell),
+        "link": short_query(shared_query("card", answered.typed, answered.asked.kept, tell)),
     }
 
 

@@ -6,10 +6,11 @@ from typing import Final
 from urllib.parse import quote
 
 from beadwright.money.demo_prices import invented_in_use
-from beadwright.reading.queries import split_query
 from beadwright.weld_list.list_page import ListAnswer
 from beadwright.weld_list.list_rows import called
 from beadwright_site.forms.asked import Asked, Kept, read_asked
+from beadwright_site.forms.typed import read_entries
+from beadwright_site.pages.list.codes import code_queries
 from beadwright_site.pages.list.form import list_form
 from beadwright_site.pages.list.view import (
     check_rows,
@@ -32,7 +33,7 @@ from beadwright_site.parts.invented_notes import with_invented_counted
 def _read(name: str, query: str, kept: Kept) -> Asked:
     """The list kept on the phone stands where the query brings none."""
     lines = str((kept or {}).get("lines", ""))
-    if lines and not split_query(query).get("lines"):
+    if lines and not read_entries(query, {"lines": ""}):
         query = "&".join(
             part for part in (query.removeprefix("?"), f"lines={quote(lines)}") if part
         )
@@ -76,7 +77,9 @@ def _view(answered: Answered[ListAnswer]) -> PageView:
             "notes": lambda: {
                 "notes": cited_notes(with_invented_counted(found.notes, invented), system)
             },
-            "take": lambda: {},
+            "take": lambda: {
+                "codes": code_queries(found.read, answered.typed, answered.asked.kept)
+            },
         },
     )
 

@@ -8,6 +8,7 @@ import { HowLinks } from "../controls/how_links.js";
 import { JobForm } from "../controls/job_form.js";
 import { Keeping } from "../controls/keeping.js";
 import { KeptJobs } from "../controls/kept_jobs.js";
+import { ListParts } from "../controls/list_parts.js";
 import { NumberEntry } from "../controls/number_entry.js";
 import { PassSteps } from "../controls/pass_steps.js";
 import { TakeAlong } from "../controls/take_along.js";
@@ -32,7 +33,7 @@ import { StateLine } from "./state_line.js";
 
 /** Each finds its own elements on the page, or none and does nothing. */
 const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping,
-  CouponTimer, KeptJobs, WeldList];
+  CouponTimer, KeptJobs, ListParts, WeldList];
 
 /**
  * A page that follows every change of its form. Its template says what it is made of:

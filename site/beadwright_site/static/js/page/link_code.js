@@ -33,6 +33,8 @@ class BeadCode extends HTMLElement {
   }
 
   async #draw() {
+    const folded = this.closest("details:not([open])");
+    if (folded) return folded.addEventListener("toggle", () => void this.#draw(), { once: true });
     const { link } = this;
     if (link.length > LONGEST) {
       const told = document.createElement("p");
@@ -47,7 +49,7 @@ class BeadCode extends HTMLElement {
     const quiet = 4;
     svg.setAttribute("viewBox", `${-quiet} ${-quiet} ${code.size + 2 * quiet} ${code.size + 2 * quiet}`);
     svg.setAttribute("role", "img");
-    svg.setAttribute("aria-label", "Code that opens this card");
+    svg.setAttribute("aria-label", this.dataset["name"] ?? "Code that opens this card");
     svg.setAttribute("shape-rendering", "crispEdges");
     const dark = document.createElementNS("http://www.w3.org/2000/svg", "path");
     dark.setAttribute("d", path(code));

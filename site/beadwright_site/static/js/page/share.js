@@ -2,6 +2,8 @@
 import { sayBriefly } from "../controls/brief_word.js";
 import { JobForm } from "../controls/job_form.js";
 import { queryText } from "../controls/query_text.js";
+import { engine } from "../engine/engine.js";
+import { given } from "../kept/given.js";
 import { LATER_WAY } from "./carry.js";
 
 
@@ -30,19 +32,30 @@ function show() {
   }
 }
 
-/** Every entry is in it, also those left at our defaults: they may change, the link must not. What
- * is private is not, until it is ticked. */
-function link() {
+/** The form's entries, without what is private until it is ticked.  @param {boolean} tell */
+function typed(tell) {
+  const entries = [...new URLSearchParams(new JobForm().query())];
+  return queryText(tell ? entries : entries.filter(([key]) => !isPrivate(key)));
+}
+
+/** The engine makes a link short, and the same on another phone; without it all entries are told. */
+async function link() {
+  const page = document.querySelector("bead-answer");
   const url = new URL(location.href);
   url.hash = "";
-  const entries = [...new URLSearchParams(new JobForm().query())];
-  url.search = queryText(tick()?.checked ? entries : entries.filter(([key]) => !isPrivate(key)));
+  const tell = tick()?.checked ?? false, query = typed(tell);
+  url.search = query;
+  if (engine.state !== "ready" || !(page instanceof HTMLElement)) return url.href;
+  const name = page.dataset["page"] ?? "";
+  /** @type {{query: string}} */
+  const made = await engine.call("link", { page: name, query, kept: await given(name), tell });
+  url.search = made.query;
   return url.href;
 }
 
 /** @param {Element} button */
 async function share(button) {
-  const url = link();
+  const url = await link().catch(() => location.href);
   let said = "Link copied";
   try {
     if (navigator.share) return await navigator.share({ title: document.title, url });
