@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from itertools import batched
 from zlib import crc32
 
 from beadwright.weld_list.list_parts import MOST_PARTS, ListParts
-from beadwright.weld_list.weld_lines import WeldLine, WeldLines, read_lines
+from beadwright.weld_list.weld_lines import WeldLines, read_lines
 from beadwright_site.parts.shared_link import shared_query, short_query
 
 LONGEST = 480
@@ -34,29 +34,30 @@ def code_queries(
     mark = f"{crc32(''.join(line.typed for line in read.lines).encode()):08x}"[:6]
     least = max(2, len(whole) // LONGEST)  # a part packs no better than the whole
     for count in range(least, MOST_PARTS + 1):
-        found = tuple(_parts(read, typed, kept, count, mark))
-        if found and max(map(len, found)) <= LONGEST:
-            return found
+        parts = _parts(read, count, mark)
+        entries = ({**typed, "lines": text, "part": str(part)} for part, text in parts)
+        found = tuple(short_query(shared_query("list", each, kept)) for each in entries)
+        if max(map(len, found)) <= LONGEST:
+            return found if _reads_alike(read, parts) else ()
     return ()
 
 
-def _parts(
-    read: WeldLines, typed: Mapping[str, str], kept: Mapping[str, str], count: int, mark: str
-) -> Iterator[str]:
+def _parts(read: WeldLines, count: int, mark: str) -> tuple[tuple[ListParts, str], ...]:
+    """A list cut in parts of as many lines each, all under the line that names the columns."""
     size = -(-len(read.lines) // count)
     groups = tuple(batched(read.lines, size, strict=False))
-    for number, lines in enumerate(groups, 1):
-        text = "\n".join(filter(None, (read.header, *(line.typed for line in lines))))
-        if not _reads_alike(text, lines):
-            return
-        part = ListParts((number,), len(groups), mark)
-        entries = {**typed, "lines": text, "part": str(part)}
-        yield short_query(shared_query("list", entries, kept))
+    return tuple(
+        (
+            ListParts((number,), len(groups), mark),
+            "\n".join(filter(None, (read.header, *(line.typed for line in lines)))),
+        )
+        for number, lines in enumerate(groups, 1)
+    )
 
 
-def _reads_alike(text: str, lines: Sequence[WeldLine]) -> bool:
-    """True if a part read alone says of each weld what the whole list says."""
-    alone = read_lines(text).lines
+def _reads_alike(read: WeldLines, parts: Sequence[tuple[ListParts, str]]) -> bool:
+    """True if parts read alone say of each weld what the whole list says."""
+    alone = [line for _, text in parts for line in read_lines(text).lines]
     return [(each.name, each.entries) for each in alone] == [
-        (each.name, each.entries) for each in lines
+        (each.name, each.entries) for each in read.lines
     ]

@@ -93,6 +93,7 @@ PAGE: Final = AnswerPage(
     form=list_form,
     view=_view,
     topics=("listed", "costs", "supplies"),
+    lists={"later": ("take",)},
     read=_read,
 )  # fmt: skip
 """The page."""
