@@ -17,6 +17,13 @@ class Icon(TypedDict):
     purpose: str
 
 
+class FileHandler(TypedDict):
+    """Files the installed app opens, where a browser lets apps open files."""
+
+    action: str
+    accept: dict[str, list[str]]
+
+
 class Manifest(TypedDict):
     """The members we set; see the W3C Web Application Manifest for what each does."""
 
@@ -33,6 +40,7 @@ class Manifest(TypedDict):
     theme_color: str
     categories: list[str]
     icons: list[Icon]
+    file_handlers: list[FileHandler]
 
 
 SCALE = "#14181b"
@@ -63,4 +71,5 @@ MANIFEST: Manifest = {
         _icon("icon-512.png", "512x512", "any"),
         _icon("icon-maskable-512.png", "512x512", "maskable"),
     ],
+    "file_handlers": [{"action": "./shop/", "accept": {"application/json": [".beadwright"]}}],
 }

@@ -127,7 +127,8 @@ def _link(asked: Asked) -> dict[str, Any]:
     """Return the query of a link to what is asked: what is private only if it may be told."""
     tell = ("prices", "names") if asked.get("tell") is True else ()
     page = SITE_PAGES[_text(asked, "page")].load()
-    return {"query": page.link(_text(asked, "query"), _kept(asked), tell)}
+    short = asked.get("short") is not False
+    return {"query": page.link(_text(asked, "query"), _kept(asked), tell, short=short)}
 
 
 def _look(asked: Asked) -> dict[str, Any]:

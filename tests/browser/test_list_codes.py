@@ -9,6 +9,7 @@ import zxingcpp
 from playwright.sync_api import Page, expect
 
 from tests.browser.dialled import START_MS
+from tests.browser.keeping import kept_rows
 from tests.browser.phone import Phone
 
 pypdfium2: Any = importlib.import_module("pypdfium2")  # it ships no types
@@ -69,3 +70,26 @@ def test_share_sends_a_long_list_packed_and_a_job_as_a_person_reads_it(tab: Phon
         query = tab.page.evaluate("new URL(window.sent).search.slice(1)")
         assert query.startswith(starts)
         assert starts or "leg=1/4in" in query.split("&")
+
+
+def test_a_job_saved_as_a_file_opens_in_the_app(tab: Phone) -> None:
+    """Where the app is installed a phone hands it the file; here the test does."""
+    tab.page.add_init_script("window.launchQueue = { setConsumer(take) { window.take = take; } };")
+    tab.open("?plate=1/2in&leg=3/8in")
+    expect(tab.page.locator("#state")).to_contain_text("Your job", timeout=START_MS)
+    with tab.page.expect_download() as saving:
+        tab.page.click("[data-job-file]")
+    assert saving.value.suggested_filename == "dial-in.beadwright"
+    text = saving.value.path().read_text()
+    tab.open("shop/")
+    tab.page.wait_for_function("window.take")
+    tab.page.evaluate(
+        """(text) => window.take({ files: [{ getFile: async () =>
+             new File([text], "dial-in.beadwright") }] })""",
+        text,
+    )
+    expect(tab.page.locator("[data-preview]")).to_contain_text("Dial in", timeout=START_MS)
+    tab.page.click("[data-take=yes]")
+    expect(tab.page.locator("[data-preview]")).to_contain_text("Taken over: 1")
+    job = next(row for name, row in kept_rows(tab.page, "job:").items())
+    assert "plate=1/2in" in job["query"]

@@ -6,6 +6,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.dialled import START_MS
+from tests.browser.keeping import kept_rows, lay
 from tests.browser.phone import Phone
 
 THREE = "lines=a,tee,3/8in,5/16in,6in%0Ab,tee,1/4in,1/4in,4in%0Ac,lap,10ga,,5in"
@@ -13,6 +14,9 @@ THREE = "lines=a,tee,3/8in,5/16in,6in%0Ab,tee,1/4in,1/4in,4in%0Ac,lap,10ga,,5in"
 
 @pytest.fixture
 def three(tab: Phone) -> Page:
+    """A list from a link, on a phone that keeps no list of its own."""
+    tab.open("list/")
+    lay(tab.page, {"shop": {}})
     tab.open(f"list/?{THREE}")
     expect(tab.page.locator("#state")).to_contain_text("Your job", timeout=START_MS)
     return tab.page
@@ -23,6 +27,8 @@ def names(page: Page) -> list[str]:
 
 
 def test_a_tap_puts_the_job_at_hand_on_the_list_and_it_is_there_after_a_reload(tab: Phone) -> None:
+    tab.open("list/")
+    lay(tab.page, {"shop": {}})
     tab.open("?plate=1/2in&leg=3/8in&weld_length=9in&welds=2")
     expect(tab.page.locator("#state")).to_have_text("Your job", timeout=START_MS)
     button = tab.page.locator("[data-add-weld]")
@@ -61,6 +67,27 @@ def test_a_line_edited_in_place_counts_and_stays_on_the_phone(three: Page, tab: 
     tab.open("list/")
     expect(three.locator("#rows li")).to_have_count(3, timeout=START_MS)
     expect(three.locator("#weld-2 .why")).to_contain_text("nothing")
+
+
+def test_a_list_from_a_link_leaves_the_reader_s_own_until_told(tab: Phone) -> None:
+    own = ["own 1,tee,3/8in,,6in", "own 2,tee,3/8in,,6in"]
+    tab.open("list/")
+    tab.page.wait_for_selector("#rows")
+    lay(tab.page, {"shop": {"lines": "\n".join(own)}})
+    tab.open(f"list/?{THREE}")
+    page = tab.page
+    expect(page.locator("#lent-list")).to_contain_text("list of 2 lines stays", timeout=START_MS)
+    page.locator("#weld-1 summary").click()
+    page.locator("#weld-1 [data-weld=copy]").click()
+    expect(page.locator("#rows li")).to_have_count(4)
+    assert kept_rows(page)["shop"]["lines"].splitlines() == own
+    page.click("[data-own-list]")
+    expect(page.locator("#lent-list")).to_have_count(0)
+    expect(page.locator("[data-weld-back]")).to_have_text("Put my own list back")
+    assert len(kept_rows(page)["shop"]["lines"].splitlines()) == 4
+    page.click("[data-weld-back]")
+    expect(page.locator("#rows li")).to_have_count(2)
+    assert kept_rows(page)["shop"]["lines"].splitlines() == own
 
 
 def test_the_customer_s_sheet_has_prices_and_no_cost_and_the_shop_s_has_all(three: Page) -> None:

@@ -6,12 +6,14 @@ import json
 from collections import Counter
 from random import Random
 from typing import Any
+from urllib.parse import urlencode
 
 import pytest
 from jsonschema import Draft202012Validator
 
 from beadwright.coupons.coupon_records import records_text
-from beadwright.coupons.kept_file import KeptFileError, read_kept_file
+from beadwright.coupons.kept_file import LONGEST_LIST, KeptFileError, read_kept_file
+from beadwright.weld_list.weld_lines import MOST_CHARACTERS
 from beadwright_site.phone import call
 from tests.site.kept_files import READ, broken_file, sound_file
 from tests.site.published_schema import SCHEMA
@@ -51,6 +53,31 @@ def test_a_file_taken_once_changes_nothing_the_second_time() -> None:
     more["jobs"][0]["name"] = "Bracket, new name"
     changed = look(more, more | {"jobs": file["jobs"]})
     assert (changed["count"], changed["lines"][0]["before"]) == (1, "kept otherwise")
+
+
+LIST = "name;qty;plate;length\nGusset 1;2;3/8in;6in\r\nGusset 2\t2"
+
+
+def test_a_kept_weld_list_goes_out_and_comes_in_whole() -> None:
+    file = sound_file()
+    file["shop"]["lines"] = LIST
+    Draft202012Validator(SCHEMA).validate(file)
+    assert read_kept_file(json.dumps(file)).shop["lines"] == LIST
+    found = look(file, {**NOTHING, "shop": {"lines": "a,tee,3/8in,,6in"}})
+    assert found["shop"]["lines"] == LIST
+    assert ("a,tee,3/8in,,6in", "3 lines") in [
+        (line["before"], line["after"]) for line in found["lines"]
+    ]
+
+
+def test_the_longest_list_and_its_job_can_be_taken_and_no_longer_one() -> None:
+    longest = "W1,tee,3/8in,,6in\n" * (LONGEST_LIST // 18)
+    assert LONGEST_LIST == MOST_CHARACTERS
+    job = {"page": "list", "query": urlencode({"lines": longest}), "name": "MB-3", "made": "now"}
+    file = {**sound_file(0), "shop": {"lines": longest}, "jobs": [job]}
+    assert look(file)["ok"]
+    for broken in (longest + "x" * 18, "bell \a", "a\x00"):
+        assert not look({**file, "shop": {"lines": broken}})["ok"]
 
 
 def test_a_file_cannot_bring_facts_of_its_own() -> None:

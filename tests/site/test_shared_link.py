@@ -87,6 +87,7 @@ def link_to(page: str, query: str, **more: object) -> str:
 def test_a_short_link_is_left_as_a_person_reads_it_and_a_long_one_is_packed() -> None:
     job = link_to("dial-in", "plate=1/2in&leg=3/8in&joint=tee")
     assert {"plate=1/2in", "leg=3/8in"} <= set(job.split("&"))
+    assert "lines=" in link_to("list", LIST, short=False)  # in a file nothing need be short
     long = link_to("list", LIST)
     assert long.startswith("z=")
     assert len(long) < len(LIST) / 2

@@ -71,6 +71,7 @@ ACTS: tuple[tuple[str, dict[str, object]], ...] = (
     ("wall", {"query": "units=si&gas=82/18&b_dia=1/16in&c_wire=E71T-1M&c_gas=75/25", "kept": {}}),
     ("wall", {"query": "gas=mud&c_dia=1mm", "kept": {"usual_gas": "CO2"}}),
     ("link", {"page": "list", "query": "lines=" + "a,tee,3/8in%0A" * 40}),
+    ("link", {"page": "card", "query": "leg=1/4in", "tell": True, "short": False}),
     ("json", {"page": "dial-in", "query": "z=eNoryEksSbU11rfIzFPLSU23NdU3NMvMAwBUgAcC"}),
     ("look", {"text": _FILE, "shop": {}, "jobs": [], "coupons": []}),
     ("look", {"text": '{"kind": "beadwright", "version": 1, "shop": {"breaker": "many"}}'}),

@@ -28,7 +28,19 @@ VERSION = 1
 MOST_CHARACTERS = 5_000_000
 """Characters of a file: far more than a shop has [-]."""
 
+LONGEST_LIST = 100_000
+LONGEST_JOB = 3 * LONGEST_LIST
+"""Characters of a kept weld list, and of a job's query: a list in an address, where a comma takes
+three [-]."""
+
+LISTS = frozenset({"lines"})
+"""Entries of several lines."""
+
 _KEYS = {KIND: ("shop", "jobs", "coupons"), SHOP_KIND: ("kept",)}
+
+
+_BREAKS = {ord(each): " " for each in "\n\r\t"}
+"""What parts lines and cells of a list, which is no harm in it."""
 
 
 class KeptFileError(BeadwrightError):
@@ -107,8 +119,9 @@ def _list(found: Any, what: str) -> Sequence[Any]:
     return [*cast("Iterable[Any]", found)]
 
 
-def _text(found: Any, what: str, longest: int) -> str:
-    if not isinstance(found, str) or len(found) > longest or not found.isprintable():
+def _text(found: Any, what: str, longest: int, *, in_lines: bool = False) -> str:
+    plain = found.translate(_BREAKS) if in_lines and isinstance(found, str) else found
+    if not isinstance(found, str) or len(found) > longest or not plain.isprintable():
         _refuse(f"{what} is no plain text of up to {longest:,} characters.")
     return found
 
@@ -116,11 +129,15 @@ def _text(found: Any, what: str, longest: int) -> str:
 def _shop(found: Any) -> Mapping[str, str]:
     entries = _object(found, "What the shop keeps")
     return {
-        _text(name, "The name of an entry of the shop", LONGEST_NAME): _text(
-            value, f"Shop, {quoted(name[:40])}", LONGEST_QUERY
-        )
+        _text(name, "The name of an entry of the shop", LONGEST_NAME): _entry(name, value)
         for name, value in entries.items()
     }
+
+
+def _entry(name: str, value: Any) -> str:
+    in_lines = name in LISTS
+    longest = LONGEST_LIST if in_lines else LONGEST_QUERY
+    return _text(value, f"Shop, {quoted(name[:40])}", longest, in_lines=in_lines)
 
 
 def _jobs(found: Any) -> tuple[KeptJob, ...]:
@@ -135,7 +152,7 @@ def _jobs(found: Any) -> tuple[KeptJob, ...]:
 
 def _job(row: Any, number: int) -> KeptJob:
     told = _object(row, f"Job {number}")
-    longest = {"page": 40, "query": LONGEST_QUERY, "name": LONGEST_NAME, "made": 40}
+    longest = {"page": 40, "query": LONGEST_JOB, "name": LONGEST_NAME, "made": 40}
     if told.keys() != longest.keys():
         _refuse(f"Job {number} must have {', '.join(longest)} and nothing else.")
     return KeptJob(**{key: _text(told[key], f"Job {number}: {key}", longest[key])

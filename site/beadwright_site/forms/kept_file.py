@@ -9,6 +9,7 @@ from typing import Any, cast
 from beadwright.coupons.kept_file import KeptFile, KeptFileError, read_kept_file
 from beadwright.pages import PAGES
 from beadwright_site.forms.kept import MOST_KEPT, check_kept, label_kept
+from beadwright_site.written import counted
 
 MOST_LINES = 40
 """Lines of a preview; the rest are counted."""
@@ -94,7 +95,14 @@ def _line(what: str, before: str, after: str) -> dict[str, str]:
 
 def _shop_lines(shop: Mapping[str, str], held: Plain) -> Iterator[dict[str, str]]:
     for name, value in shop.items():
-        yield _line(label_kept(name), str(held.get(name) or "not kept"), value)
+        before = held.get(name)
+        yield _line(label_kept(name), _shown(before) if before else "not kept", _shown(value))
+
+
+def _shown(value: object) -> str:
+    """A value in a line: of several lines only how many they are."""
+    lines = str(value).strip().splitlines()
+    return counted(len(lines), "line") if len(lines) > 1 else str(value)
 
 
 def _job_lines(jobs: _News) -> Iterator[dict[str, str]]:

@@ -157,18 +157,20 @@ class AnswerPage[A: PageAnswered]:
             typed = {key: both[key] for key in PAGES[self.name].defaults if both.get(key)}
         return with_units(typed, PAGES[self.name].fields, asked.system)
 
-    def link(self, query: str, kept: Kept, tell: Collection[str]) -> str:
+    def link(self, query: str, kept: Kept, tell: Collection[str], *, short: bool = True) -> str:
         """Return the query of a link to what a query asks.
 
         Args:
             query: The query string.
             kept: What the phone keeps, by name.
             tell: What private things may leave: ``prices``, ``names``.
+            short: True to pack a long one.
         """
         from beadwright_site.parts.shared_link import shared_query, short_query  # seldom wanted
 
         asked = self.read(self.name, query, kept)
-        return short_query(shared_query(self.name, self._written_out(asked), asked.kept, tell))
+        told = shared_query(self.name, self._written_out(asked), asked.kept, tell)
+        return short_query(told) if short else told
 
     def whole(self, query: str) -> str:
         """Return the whole page for a query, as Flask answers it and as it is frozen.

@@ -20,6 +20,8 @@ export class WeldList {
   #before;
   /** The list on the phone when this page last read or wrote it. */
   #seen = "";
+  /** The list came with a link: until the reader says so, their own list is kept. */
+  #lent = false;
 
   /** @param {BeadAnswer} page @param {AbortSignal} signal */
   constructor(page, signal) {
@@ -27,11 +29,19 @@ export class WeldList {
     if (page.page !== "list" && !page.querySelector("[data-add-weld]")) return;
     page.addEventListener("click", (event) => void this.#tapped(event), { signal });
     page.addEventListener("change", (event) => this.#changed(event), { signal });
-    page.addEventListener("shown", () => this.#unhide(), { signal });
+    page.addEventListener("shown", () => {
+      this.#unhide();
+      this.#offer();
+    }, { signal });
     const look = () => {
       this.#seen = kept.now["lines"] ?? "";
     };
-    void kept.ready.then(look);
+    const linked = page.page === "list" && /[?&](lines|z)=/.test(location.search);
+    void kept.ready.then(() => {
+      look();
+      this.#lent = linked && this.#seen !== "";
+      this.#offer();
+    });
     kept.addEventListener("news", () => {
       // Lines in the address were changed here: what another tab adds comes in when they are kept.
       if (!new URLSearchParams(location.search).has("lines")) look();
@@ -49,7 +59,8 @@ export class WeldList {
   async #tapped({ target }) {
     const button = target instanceof Element ? target.closest("button") : null;
     if (!button) return;
-    const { addWeld, weld, weldBack } = button.dataset;
+    const { addWeld, weld, weldBack, ownList } = button.dataset;
+    if (ownList !== undefined) await this.#takeOver();
     if (addWeld !== undefined) await this.#add(button);
     if (weldBack !== undefined && this.#before !== undefined) await this.#put(this.#before);
     const line = button.closest("li")?.querySelector("input");
@@ -117,19 +128,47 @@ export class WeldList {
     if (back !== undefined) this.#offerBack();
   }
 
-  #offerBack() {
+  #offerBack(text = "Put the weld back") {
     const button = document.createElement("button");
     button.type = "button";
     button.className = "plain";
     button.dataset["weldBack"] = "";
-    button.textContent = "Put the weld back";
+    button.textContent = text;
     this.page.querySelector("#rows")?.append(button);
+  }
+
+  /** A list from a link and the reader's own are two: the reader says which one the phone keeps. */
+  #offer() {
+    const rows = this.page.querySelector("#rows"), area = document.getElementById("lines");
+    const other = area instanceof HTMLTextAreaElement && area.value.trim() !== this.#seen.trim();
+    document.getElementById("lent-list")?.remove();
+    if (!this.#lent || !other) return;
+    const told = document.createElement("p");
+    told.id = "lent-list";
+    told.className = "note";
+    const button = document.createElement("button");
+    button.type = "button";
+    button.className = "plain";
+    button.dataset["ownList"] = "";
+    button.textContent = "Keep this list in place of mine";
+    const count = this.#seen.split("\n").filter((text) => text.trim()).length;
+    const own = count === 1 ? "Your own list of one line" : `Your own list of ${count} lines`;
+    told.append(`This list came with a link. ${own} stays on this phone. `, button);
+    rows?.before(told);
+  }
+
+  async #takeOver() {
+    this.#before = this.#seen;
+    this.#lent = false;
+    this.#offer();
+    await this.#keep();
+    this.#offerBack("Put my own list back");
   }
 
   /** The edited list is the phone's, with what another tab added to it. */
   async #keep() {
     const area = document.getElementById("lines");
-    if (!(area instanceof HTMLTextAreaElement)) return;
+    if (this.#lent || !(area instanceof HTMLTextAreaElement)) return;
     const text = area.value.trim();
     let all = text;
     try {

@@ -1,4 +1,7 @@
 // @ts-check
+/** How the app's own files end, so that a phone knows which app opens them. */
+export const ENDING = ".beadwright";
+
 /**
  * Hand over a file: to the phone's share sheet where it takes files, else as a download.
  * @param {File} file @returns {Promise<string>} what to say

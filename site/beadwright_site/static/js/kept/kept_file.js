@@ -2,7 +2,7 @@
 import { engine } from "../engine/engine.js";
 import { asFault } from "../offline/fault.js";
 import { coupons } from "./coupons.js";
-import { giveFile } from "./give_file.js";
+import { ENDING, giveFile } from "./give_file.js";
 import { jobs } from "./jobs.js";
 import { kept } from "./kept.js";
 import { notKept, why } from "./kept_words.js";
@@ -96,7 +96,7 @@ class KeptFile {
       lacks = `The file has the shop alone: jobs and coupons cannot be read. ${why(asFault(error))}`;
     }
     const text = `${JSON.stringify({ kind: "beadwright", version: 1, ...now }, null, 1)}\n`;
-    await giveFile(new File([text], "beadwright.json", { type: "application/json" }));
+    await giveFile(new File([text], `shop${ENDING}`, { type: "application/json" }));
     if (lacks) this.#show(element("p", lacks));
   }
 
@@ -104,11 +104,11 @@ class KeptFile {
   #picked({ target }) {
     if (!(target instanceof HTMLInputElement) || target.type !== "file") return;
     const file = target.files?.[0];
-    if (file) void this.#look(file).finally(() => { target.value = ""; });
+    if (file) void this.look(file).finally(() => { target.value = ""; });
   }
 
-  /** @param {File} file */
-  async #look(file) {
+  /** Show what a file would change. @param {File} file */
+  async look(file) {
     if (file.size > MOST_BYTES) {
       return this.#refuse(`The file has ${Math.ceil(file.size / 1e6)} MB, at most 5 are read.`);
     }
@@ -187,7 +187,13 @@ function begin() {
   const root = document.querySelector('bead-answer[data-page="shop"]');
   if (!(root instanceof HTMLElement) || begun.has(root)) return;
   begun.add(root);
-  new KeptFile(root);
+  const file = new KeptFile(root);
+  // A file opened from the phone's own files, where the app is installed and the browser tells.
+  /** @type {{launchQueue?: {setConsumer: (take: (opened: {files: FileSystemFileHandle[]}) => void) => void}}} */
+  const { launchQueue } = /** @type {any} */ (window);
+  launchQueue?.setConsumer(({ files: [handle] }) => {
+    if (handle) void handle.getFile().then((opened) => file.look(opened));
+  });
 }
 
 begin();

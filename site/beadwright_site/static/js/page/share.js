@@ -3,6 +3,7 @@ import { sayBriefly } from "../controls/brief_word.js";
 import { JobForm } from "../controls/job_form.js";
 import { queryText } from "../controls/query_text.js";
 import { engine } from "../engine/engine.js";
+import { ENDING, giveFile } from "../kept/give_file.js";
 import { given } from "../kept/given.js";
 import { LATER_WAY } from "./carry.js";
 
@@ -17,10 +18,20 @@ function isPrivate(key) {
   return keys?.includes(key.replace(LATER_WAY, "")) ?? false;
 }
 
+function fileButton() {
+  const button = document.createElement("button");
+  button.type = "button";
+  button.className = "plain";
+  button.dataset["jobFile"] = "";
+  button.textContent = "Save as a file";
+  return button;
+}
+
 function show() {
   for (const button of document.querySelectorAll("[data-share]")) {
     if (!(button instanceof HTMLElement)) continue;
     button.hidden = false;
+    if (!document.querySelector("[data-job-file]")) button.after(fileButton());
     const page = document.querySelector("bead-answer");
     if (tick() || !(page instanceof HTMLElement) || !page.dataset["private"]) continue;
     const label = document.createElement("label");
@@ -38,19 +49,36 @@ function typed(tell) {
   return queryText(tell ? entries : entries.filter(([key]) => !isPrivate(key)));
 }
 
-/** The engine makes a link short, and the same on another phone; without it all entries are told. */
-async function link() {
+/** The engine makes a query the same on another phone; without it all entries are told.
+ * @param {boolean} short whether a long one is packed @returns {Promise<string>} */
+async function shared(short) {
+  const tell = tick()?.checked ?? false, query = typed(tell), page = pageName();
+  if (engine.state !== "ready" || !page) return query;
+  const made = await engine.call("link", { page, query, kept: await given(page), tell, short });
+  return made.query;
+}
+
+function pageName() {
   const page = document.querySelector("bead-answer");
+  return page instanceof HTMLElement ? page.dataset["page"] ?? "" : "";
+}
+
+async function link() {
   const url = new URL(location.href);
   url.hash = "";
-  const tell = tick()?.checked ?? false, query = typed(tell);
-  url.search = query;
-  if (engine.state !== "ready" || !(page instanceof HTMLElement)) return url.href;
-  const name = page.dataset["page"] ?? "";
-  /** @type {{query: string}} */
-  const made = await engine.call("link", { page: name, query, kept: await given(name), tell });
-  url.search = made.query;
+  url.search = await shared(true);
   return url.href;
+}
+
+/** The job alone, in the same kind of file as all that is kept. @param {Element} button */
+async function save(button) {
+  const line = document.querySelector("[data-line]")?.getAttribute("data-line");
+  const job = { page: pageName(), query: await shared(false), name: line || document.title,
+    made: new Date().toISOString() };
+  const file = { kind: "beadwright", version: 1, shop: {}, jobs: [job], coupons: [] };
+  const text = `${JSON.stringify(file, null, 1)}\n`;
+  sayBriefly(button, await giveFile(
+    new File([text], `${job.page}${ENDING}`, { type: "application/json" })));
 }
 
 /** @param {Element} button */
@@ -71,6 +99,6 @@ async function share(button) {
 show();
 document.addEventListener("turbo:load", show);
 document.addEventListener("click", ({ target }) => {
-  const button = target instanceof Element ? target.closest("[data-share]") : null;
-  if (button) void share(button);
+  const button = target instanceof Element ? target.closest("[data-share], [data-job-file]") : null;
+  if (button) void (button.matches("[data-share]") ? share(button) : save(button));
 });
