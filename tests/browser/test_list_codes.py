@@ -28,6 +28,7 @@ def codes_read(page: Page) -> list[str]:
     """The link of each code, as a reader of its own finds it on the printed pages."""
     page.locator(".codes summary").click()
     codes = page.locator("bead-code")
+    expect(codes.first.locator("svg")).to_be_visible()
     expect(codes.locator("svg")).to_have_count(codes.count())
     found = list[str]()
     with pypdfium2.PdfDocument(page.pdf(prefer_css_page_size=True)) as printed:
