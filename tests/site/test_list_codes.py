@@ -61,7 +61,7 @@ def test_the_codes_together_are_the_list_and_each_can_be_read_alone(
 def test_a_list_too_long_for_codes_has_none_and_the_page_says_what_to_do() -> None:
     text = listed(900)
     assert code_queries(read_lines(text), {"lines": text}, {}) == ()
-    assert "save the list as CSV" in draw_part("list", "take", codes=())
+    assert "save the list as CSV" in draw_part("list", "codes", codes=())
 
 
 def test_an_empty_list_has_no_code() -> None:
@@ -75,8 +75,8 @@ def test_no_price_is_in_a_code() -> None:
 
 
 def test_the_page_shows_each_code_by_its_number() -> None:
-    shown = SITE_PAGES["list"].load().show(urlencode({"lines": listed(50)}), None, ("take",))
-    codes = [one for one in elements(shown.html["take"]) if one.tag == "bead-code"]
+    shown = SITE_PAGES["list"].load().show(urlencode({"lines": listed(50)}), None, ("codes",))
+    codes = [one for one in elements(shown.html["codes"]) if one.tag == "bead-code"]
     assert 1 < len(codes) <= MOST_PARTS
     names = [one.attrs["data-name"] or "" for one in codes]
     assert names[0].startswith(f"Code 1 of {len(codes)}")

@@ -77,9 +77,10 @@ def _view(answered: Answered[ListAnswer]) -> PageView:
             "notes": lambda: {
                 "notes": cited_notes(with_invented_counted(found.notes, invented), system)
             },
-            "take": lambda: {
+            "codes": lambda: {
                 "codes": code_queries(found.read, answered.typed, answered.asked.kept)
             },
+            "take": lambda: {},
         },
     )
 
@@ -88,12 +89,12 @@ PAGE: Final = AnswerPage(
     name="list",
     parts=(
         "units-switch", "state", "total", "rows", "job-form", "order", "carry", "quote", "notes",
-        "take",
+        "codes", "take",
     ),
     form=list_form,
     view=_view,
     topics=("listed", "costs", "supplies"),
-    lists={"later": ("take",)},
+    lists={"later": ("codes",)},
     read=_read,
 )  # fmt: skip
 """The page."""
