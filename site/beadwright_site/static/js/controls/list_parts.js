@@ -27,7 +27,7 @@ export class ListParts {
 
   /** @param {BeadAnswer} page */
   #join(page) {
-    const asked = new URLSearchParams(page.query);
+    const asked = new URLSearchParams(page.form.query());
     const [here = "", count = "", mark = ""] = (asked.get("part") ?? "").split("/");
     if (!/^\d+$/.test(here)) return; // no part, or already put together
     const header = page.querySelector("#rows")?.getAttribute("data-header") ?? "";
