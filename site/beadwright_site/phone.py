@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Callable, Mapping
+from contextlib import AbstractContextManager, nullcontext
 from types import MappingProxyType
 from typing import Any, cast
 
@@ -16,6 +17,9 @@ Asked = Mapping[str, Any]
 
 QUARTER_INCH_FILLET_LB_FT = 0.106
 """Weld metal in a flat 1/4 in fillet. Source: weld-metal weight tables (0.283 lb/in³)."""
+
+NEW_WELDS = 12
+"""Welds of a list answered anew in one question: some four seconds on a slow phone."""
 
 _QUARTER_INCH_QUERY = "plate=1/4in&leg=1/4in&reinforcement=0in"
 
@@ -40,13 +44,23 @@ def _kept(asked: Asked) -> Mapping[str, Any]:
     return cast("dict[str, Any]", kept) if isinstance(kept, dict) else {}
 
 
+def _new_welds(page: str) -> AbstractContextManager[None]:
+    """On the Weld list only so many welds are answered at once: the page asks again for more."""
+    if page != "list":
+        return nullcontext()
+    from beadwright.weld_list.listed_weld import at_most_new
+
+    return at_most_new(NEW_WELDS)
+
+
 def _page(asked: Asked) -> dict[str, Any]:
     page = _text(asked, "page")
     if page not in PAGES:
         raise UnknownEntryError(f"no page {page[:40]}")
     parts: list[Any] | None = asked.get("parts")
     wanted = tuple(map(str, parts)) if isinstance(parts, list) else None
-    shown = SITE_PAGES[page].load().show(_text(asked, "query"), _kept(asked), wanted)
+    with _new_welds(page):
+        shown = SITE_PAGES[page].load().show(_text(asked, "query"), _kept(asked), wanted)
     return {
         "ok": shown.ok,
         "query": shown.query,

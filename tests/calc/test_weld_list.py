@@ -12,6 +12,7 @@ from beadwright.money.cost_ways import planned_ways
 from beadwright.pages import PAGES
 from beadwright.weld_list.list_page import ListAnswer
 from beadwright.weld_list.list_rows import called, heaviest, hottest, worst_checks
+from beadwright.weld_list.listed_weld import at_most_new
 
 BRACKET = "tee,3/8in,5/16in,6in"
 
@@ -150,3 +151,27 @@ def test_an_empty_list_counts_nothing() -> None:
     assert (found.rows, found.totals, found.packages, found.quotes) == ((), (), (), ())
     assert found.order.places == ()
     assert heaviest(found.counted) is None is hottest(found.counted)
+
+
+def test_a_long_list_is_counted_some_welds_at_a_time_to_the_same_end() -> None:
+    lines = "\n".join(f"n{at},tee,3/8in,,{at + 1}.125in" for at in range(7)) + "\nx,tee,9zz,,6in"
+    waiting = list[int]()
+    found = None
+    while found is None or found.waiting:
+        with at_most_new(3):
+            found = listed(lines)
+        waiting.append(found.waiting)
+        assert len(found.counted) + found.waiting + found.missing == 8
+        assert len(found.in_order) == len(found.counted)
+    assert waiting == [5, 2, 0]  # the one that cannot be read waits too, until its turn
+    assert found.missing == 1
+    whole = listed(lines)
+    assert whole.waiting == 0
+    assert (whole.totals, whole.order, whole.notes) == (found.totals, found.order, found.notes)
+
+
+def test_none_may_be_answered_anew_and_then_all_again() -> None:
+    with at_most_new(0):
+        none = listed("z,tee,3/8in,,6.0625in")
+        assert (none.waiting, none.totals) == (1, ())
+    assert listed("z,tee,3/8in,,6.0625in").waiting == 0

@@ -84,7 +84,12 @@ class ListAnswer(PageAnswered):
     @property
     def missing(self) -> int:
         """Lines that could not be read [-]."""
-        return len(self.rows) - len(self.counted)
+        return sum(bool(row.wrong) for row in self.rows)
+
+    @property
+    def waiting(self) -> int:
+        """Lines left for later, see ``listed_weld.at_most_new`` [-]."""
+        return len(self.rows) - len(self.counted) - self.missing
 
     @property
     def in_order(self) -> tuple[CountedRow, ...]:
@@ -129,9 +134,10 @@ def _row(line: WeldLine, shared: Keys, held: Keys) -> ListRow:
     if line.number > MOST_LINES:
         return ListRow(line, None, f"A list counts up to {MOST_LINES} lines; begin a second one.")
     try:
-        return CountedRow(line, listed_weld(line, shared, held))
+        weld = listed_weld(line, shared, held)
     except FieldErrors as error:
         return ListRow(line, None, _reason(error.messages))
+    return ListRow(line, None) if weld is None else CountedRow(line, weld)
 
 
 def _reason(messages: Mapping[str, Sequence[str]]) -> str:
@@ -170,7 +176,7 @@ def _quotes(total: WayTotal, query: ListQuery) -> tuple[Quoted, ...]:
 
 def _notes(query: ListQuery, found: WeldLines, rows: Sequence[ListRow]) -> Iterator[Note]:
     counted = counted_rows(rows)
-    missing = len(rows) - len(counted)
+    missing = sum(bool(row.wrong) for row in rows)
     if missing:
         yield Note("out", say("weld_list.missing", count=missing), field="lines")
     if query.part is not None and query.part.missing:

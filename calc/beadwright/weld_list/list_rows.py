@@ -16,7 +16,7 @@ class ListRow:
 
     Attributes:
         line: The line.
-        weld: Its welds, or None where it cannot be read.
+        weld: Its welds, or None where it cannot be read or was left for later.
         wrong: Why it cannot be read; empty where it can.
     """
 

@@ -5,9 +5,10 @@ Equal welds are answered once, and stay answered while another line is edited.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections import OrderedDict
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from typing import Any
 from urllib.parse import urlencode
 
@@ -29,8 +30,8 @@ from beadwright.weld_list.weld_lines import WeldLine
 Keys = tuple[tuple[str, str], ...]
 """Keys and texts, so that they can be looked up."""
 
-MOST_HELD = 600
-"""Different welds whose answers are held ready [-]."""
+MOST_HELD = 1000
+"""Different welds whose answers are held ready: as many as a list counts [-]."""
 
 SHARED = (
     "units", "wire", "dia", "gas", "travel_by", "aim", "machine_amps", "machine_volts",
@@ -106,7 +107,7 @@ def held_keys(kept: Mapping[str, Any]) -> Keys:
     )
 
 
-def listed_weld(line: WeldLine, shared: Keys, held: Keys) -> ListedWeld:
+def listed_weld(line: WeldLine, shared: Keys, held: Keys) -> ListedWeld | None:
     """Return what the pages say of one line's welds.
 
     Args:
@@ -114,13 +115,56 @@ def listed_weld(line: WeldLine, shared: Keys, held: Keys) -> ListedWeld:
         shared: What ``shared_keys`` says for all [-].
         held: What ``held_keys`` says for all [-].
 
+    Returns:
+        The answer; None for a weld left for later, see ``at_most_new``.
+
     Raises:
         FieldErrors: With each field's messages.
     """
-    return _listed(shared, tuple(line.entries.items()), held)
+    asked = shared, tuple(line.entries.items()), held
+    if asked in _held:
+        _held.move_to_end(asked)
+        return _held[asked]
+    if not _new.left:
+        return None
+    if _new.left > 0:
+        _new.left -= 1
+    _held[asked] = found = _listed(*asked)
+    if len(_held) > MOST_HELD:
+        _held.popitem(last=False)
+    return found
 
 
-@lru_cache(maxsize=MOST_HELD)
+_held: OrderedDict[tuple[Keys, Keys, Keys], ListedWeld] = OrderedDict()
+
+
+@dataclass(slots=True)
+class _New:
+    """How many more welds may be answered anew; below zero: all."""
+
+    left: int = -1
+
+
+_new = _New()
+
+
+@contextmanager
+def at_most_new(count: int) -> Iterator[None]:
+    """Answer at most so many welds anew inside; the others are left for later.
+
+    On a phone a long list would else take longer than a question may. Asked again, what was
+    answered is held, and the next ones are.
+
+    Args:
+        count: Welds to answer anew, zero or more [-].
+    """
+    before, _new.left = _new.left, count
+    try:
+        yield
+    finally:
+        _new.left = before
+
+
 def _listed(shared: Keys, own: Keys, held: Keys) -> ListedWeld:
     query, kept = urlencode({**dict(shared), **dict(own)}), dict(held)
     cost = read_page(CostQuery, query, kept)

@@ -22,6 +22,7 @@ from beadwright_site.pages.list.view import (
     quote_rows,
     shown_row,
     total_facts,
+    waiting_of,
     way_rows,
     worst_line,
 )
@@ -52,6 +53,7 @@ def _view(answered: Answered[ListAnswer]) -> PageView:
             "total": lambda: {
                 "headline": headline,
                 "missing": missing_of(found),
+                "waiting": waiting_of(found),
                 "facts": tuple(total_facts(found)),
                 "worst": worst_line(found),
                 "ways": tuple(way_rows(found)),

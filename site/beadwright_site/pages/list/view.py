@@ -54,6 +54,13 @@ def missing_of(found: ListAnswer) -> str:
     return f"{counted(count, 'line')} not counted: cannot be read"
 
 
+def waiting_of(found: ListAnswer) -> str:
+    """Return how many lines are still to be counted; empty once all are."""
+    if not found.waiting:
+        return ""
+    return f"{counted(found.waiting, 'line')} of {len(found.rows):,} still to be counted"
+
+
 def total_facts(found: ListAnswer) -> Iterator[Fact]:
     """Yield what a part takes the first way."""
     if not found.totals:
@@ -109,7 +116,8 @@ def shown_row(row: ListRow) -> ShownRow:
     line, weld = row.line, row.weld
     typed = " ".join(line.typed.splitlines())
     if weld is None:
-        return ShownRow(line.number, called(row), typed, "", "", row.wrong, "")
+        said = "" if row.wrong else "still to be counted"
+        return ShownRow(line.number, called(row), typed, said, "", row.wrong, "")
     dialled = weld.first.dialled
     settings, system = dialled.settings, dialled.job.units
     said = " · ".join(

@@ -32,6 +32,7 @@ export class WeldList {
     page.addEventListener("shown", () => {
       this.#unhide();
       this.#offer();
+      this.#countOn();
     }, { signal });
     const look = () => {
       this.#seen = kept.now["lines"] ?? "";
@@ -47,6 +48,11 @@ export class WeldList {
       if (!new URLSearchParams(location.search).has("lines")) look();
     }, { signal });
     this.#unhide();
+  }
+
+  /** A long list is counted some welds at a time, so that no question takes too long. */
+  #countOn() {
+    if (this.page.querySelector("#total[data-waiting]")) void this.page.ask(this.page.form.query());
   }
 
   #unhide() {
