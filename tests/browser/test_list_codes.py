@@ -86,7 +86,10 @@ def test_share_sends_a_long_list_packed_and_a_job_as_a_person_reads_it(tab: Phon
 
 def test_a_job_saved_as_a_file_opens_in_the_app(tab: Phone) -> None:
     """Where the app is installed a phone hands it the file; here the test does."""
-    tab.page.add_init_script("window.launchQueue = { setConsumer(take) { window.take = take; } };")
+    tab.page.add_init_script(
+        "Object.defineProperty(window, 'launchQueue', "
+        "{ value: { setConsumer(take) { window.take = take; } } });"
+    )
     tab.open("?plate=1/2in&leg=3/8in")
     expect(tab.page.locator("#state")).to_contain_text("Your job", timeout=START_MS)
     with tab.page.expect_download() as saving:

@@ -76,6 +76,7 @@ def test_a_list_from_a_link_leaves_the_reader_s_own_until_told(tab: Phone) -> No
     lay(tab.page, {"shop": {"lines": "\n".join(own)}})
     tab.open(f"list/?{THREE}")
     page = tab.page
+    expect(page.locator("#rows li")).to_have_count(3, timeout=START_MS)
     expect(page.locator("#lent-list")).to_contain_text("list of 2 lines stays", timeout=START_MS)
     page.locator("#weld-1 summary").click()
     page.locator("#weld-1 [data-weld=copy]").click()

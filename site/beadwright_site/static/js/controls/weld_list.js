@@ -22,6 +22,8 @@ export class WeldList {
   #seen = "";
   /** The list came with a link: until the reader says so, their own list is kept. */
   #lent = false;
+  /** The rows are still the example's: nothing is edited until those of the link stand. */
+  #awaits = false;
 
   /** @param {BeadAnswer} page @param {AbortSignal} signal */
   constructor(page, signal) {
@@ -30,6 +32,7 @@ export class WeldList {
     page.addEventListener("click", (event) => void this.#tapped(event), { signal });
     page.addEventListener("change", (event) => this.#changed(event), { signal });
     page.addEventListener("shown", () => {
+      this.#awaits = false;
       this.#unhide();
       this.#offer();
       this.#countOn();
@@ -38,6 +41,7 @@ export class WeldList {
       this.#seen = kept.now["lines"] ?? "";
     };
     const linked = page.page === "list" && /[?&](lines|z)=/.test(location.search);
+    this.#awaits = linked;
     void kept.ready.then(() => {
       look();
       this.#lent = linked && this.#seen !== "";
@@ -56,6 +60,7 @@ export class WeldList {
   }
 
   #unhide() {
+    if (this.#awaits) return;
     for (const button of this.page.querySelectorAll("[data-weld], [data-add-weld]")) {
       if (button instanceof HTMLElement) button.hidden = false;
     }
@@ -107,6 +112,7 @@ export class WeldList {
   /** @param {Event} event */
   #changed({ target }) {
     if (!(target instanceof HTMLElement)) return;
+    if (this.#awaits) return;
     if (target.id === "lines") void this.#keep();
     else if (target.dataset["lineOf"]) void this.#put(this.#text(this.#inputs.map((e) => e.value)));
   }
