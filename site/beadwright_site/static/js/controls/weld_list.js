@@ -41,7 +41,7 @@ export class WeldList {
       this.#seen = kept.now["lines"] ?? "";
     };
     const linked = page.page === "list" && /[?&](lines|z)=/.test(location.search);
-    this.#awaits = linked;
+    this.#awaits = linked && !page.query;
     void kept.ready.then(() => {
       look();
       this.#lent = linked && this.#seen !== "";
