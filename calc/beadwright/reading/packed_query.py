@@ -24,7 +24,7 @@ class PackedQueryError(ValueError):
 def packed(query: str) -> str:
     """Return a query deflated with its check sum, in letters, digits, ``-`` and ``_``.
 
-    Source: RFC 1950 (zlib), RFC 4648 section 5 (base 64 for addresses).
+    The form is that of RFC 1950 (zlib), in the letters of RFC 4648, section 5 (for addresses).
 
     Args:
         query: The query string [-].
