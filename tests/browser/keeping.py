@@ -26,11 +26,18 @@ _LAY = """
   const opening = indexedDB.open("beadwright");
   opening.onupgradeneeded = () => opening.result.createObjectStore("kept");
   opening.onerror = () => fail(opening.error);
+  opening.onblocked = () => fail(new Error("blocked"));
   opening.onsuccess = () => {
     const { result } = opening;
-    const act = result.transaction("kept", "readwrite");
-    for (const [name, value] of Object.entries(rows)) act.objectStore("kept").put(value, name);
-    act.oncomplete = () => { result.close(); done(); };
+    try {
+      const act = result.transaction("kept", "readwrite");
+      for (const [name, value] of Object.entries(rows)) act.objectStore("kept").put(value, name);
+      act.oncomplete = () => { result.close(); done(); };
+      act.onabort = () => { result.close(); fail(act.error); };
+    } catch (error) {
+      result.close();
+      fail(error);
+    }
   };
 })
 """
