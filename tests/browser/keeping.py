@@ -75,3 +75,13 @@ def write_entry(page: Page, name: str, text: str) -> None:
     field.evaluate("(field) => field.closest('details')?.setAttribute('open', '')")
     field.fill(text)
     field.blur()
+
+
+def soon(page: Page, what: str, seconds: float = 20) -> str:
+    """What a script's expression comes to, once it is something."""
+    ends = time.monotonic() + seconds
+    while time.monotonic() < ends:
+        if found := page.evaluate(what):
+            return str(found)
+        page.wait_for_timeout(100)
+    raise AssertionError(f"no {what}")

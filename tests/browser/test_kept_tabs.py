@@ -9,7 +9,7 @@ from playwright.sync_api import BrowserContext, Page, expect
 
 from tests.browser.dialled import START_MS
 from tests.browser.host import Host
-from tests.browser.keeping import kept_rows, kept_soon, write_entry
+from tests.browser.keeping import kept_rows, kept_soon, soon, write_entry
 from tests.browser.phone import Phone, RunningPhone, new_phone
 
 LIST = "lines=a,tee,3/8in,5/16in,6in%0Ab,tee,1/4in,1/4in,4in"
@@ -114,10 +114,10 @@ def test_the_browser_is_asked_once_to_keep_it_when_there_is_something_to_lose(ta
     page.add_init_script(SPIES)
     tab.open("?plate=1/2in&leg=3/8in")
     expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
-    page.wait_for_function("durable.length > 0")  # the last job, no loss if it goes
+    soon(page, "durable.length > 0")  # the last job, no loss if it goes
     assert (page.evaluate("asked"), page.evaluate("durable")) == (0, [""])
     page.click("[data-add-weld]")
-    page.wait_for_function("asked === 1")
+    soon(page, "asked === 1")
     assert page.evaluate("durable")[-1] == "strict"  # past a flat battery
     page.click("[data-keep-job]")
     expect(page.locator("#jobs summary")).to_have_text("Kept jobs (1)")

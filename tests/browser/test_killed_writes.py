@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from contextlib import suppress
 from dataclasses import dataclass, field
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 import pytest
 from playwright.sync_api import Browser, BrowserType, Error, Page
@@ -127,7 +127,7 @@ class OwnChromium:
         """Kill the processes of its tabs, as a phone does that takes a tab away."""
         assert self.browser is not None
         session = self.browser.new_browser_cdp_session()
-        told: dict[str, list[dict[str, Any]]] = session.send("SystemInfo.getProcessInfo")
+        told = cast("dict[str, Any]", session.send("SystemInfo.getProcessInfo"))
         for process in told["processInfo"]:
             if process["type"] == "renderer":
                 os.kill(process["id"], signal.SIGKILL)

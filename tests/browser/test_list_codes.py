@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import importlib
-from time import monotonic
 from typing import Any
 from urllib.parse import urlsplit
 
@@ -11,7 +10,7 @@ import zxingcpp
 from playwright.sync_api import Page, expect
 
 from tests.browser.dialled import START_MS
-from tests.browser.keeping import kept_rows
+from tests.browser.keeping import kept_rows, soon
 from tests.browser.phone import Phone
 
 pypdfium2: Any = importlib.import_module("pypdfium2")  # it ships no types
@@ -24,16 +23,6 @@ LONG = [f"W{at},tee,3/8in,{3 + at % 3}/16in,{2 + at * 7 % 31}.{at % 8}in,{1 + at
 def open_list(phone: Phone, lines: list[str]) -> None:
     phone.open("list/?lines=" + "%0A".join(lines))
     expect(phone.page.locator("#state")).to_contain_text("Your job", timeout=START_MS)
-
-
-def soon(page: Page, what: str, seconds: float = 20) -> str:
-    """What a script's expression comes to, once it is something."""
-    ends = monotonic() + seconds
-    while monotonic() < ends:
-        if found := page.evaluate(what):
-            return str(found)
-        page.wait_for_timeout(100)
-    raise AssertionError(f"no {what}")
 
 
 def codes_read(page: Page) -> list[str]:
@@ -106,5 +95,5 @@ def test_a_job_saved_as_a_file_opens_in_the_app(tab: Phone) -> None:
     expect(tab.page.locator("[data-preview]")).to_contain_text("Dial in", timeout=START_MS)
     tab.page.click("[data-take=yes]")
     expect(tab.page.locator("[data-preview]")).to_contain_text("Taken over: 1")
-    job = next(row for name, row in kept_rows(tab.page, "job:").items())
+    job = next(iter(kept_rows(tab.page, "job:").values()))
     assert "plate=1/2in" in job["query"]

@@ -6,7 +6,7 @@ Equal welds are answered once, and stay answered while another line is edited.
 from __future__ import annotations
 
 from collections import OrderedDict
-from collections.abc import Iterator, Mapping
+from collections.abc import Generator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass, replace
 from typing import Any
@@ -149,7 +149,7 @@ _new = _New()
 
 
 @contextmanager
-def at_most_new(count: int) -> Iterator[None]:
+def at_most_new(count: int) -> Generator[None]:
     """Answer at most so many welds anew inside; the others are left for later.
 
     On a phone a long list would else take longer than a question may. Asked again, what was
