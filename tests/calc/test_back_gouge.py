@@ -178,6 +178,22 @@ def test_welding_the_gouge_takes_time(page: str, path: str) -> None:
         ("joint=double-v&plate=1in&gouge_depth=17/32in", {"gouge_depth"}, "Gouge less deep."),
         ("joint=v&back=gouge&backing=steel", {"back", "backing"}, "A backing closes the back"),
         ("joint=v&back=gouge&depth=3/16in", {"back", "depth"}, "Cut it deeper"),
+        (
+            "joint=square&position=1G&back=gouge&gouge_depth=3/16in&plate=3/8in",
+            {"gouge_depth", "plate"},
+            "Gouge deeper.",
+        ),
+        (
+            "joint=square&position=1G&back=gouge&gouge_depth=3/8in&plate=3/8in",
+            {"gouge_depth"},
+            "Gouge less deep.",
+        ),
+        (
+            "joint=square&position=1G&back=gouge&backing=steel",
+            {"back", "backing"},
+            "A backing closes the back",
+        ),
+        ("joint=square&position=1G&back=gouge&depth=1/8in", {"back", "depth"}, "Cut it deeper"),
     ],
 )
 def test_what_no_gouge_can_be_is_said_beside_its_field(
@@ -249,7 +265,16 @@ def test_the_round_bottom_is_cut_into_even_chords(deep: float) -> None:
 
 
 @pytest.mark.parametrize(
-    "joint", ["v&back=gouge", "bevel&back=gouge", "double-v", "double-bevel", "double-v&gap=1/2in"]
+    "joint",
+    [
+        "v&back=gouge",
+        "bevel&back=gouge",
+        "double-v",
+        "double-bevel",
+        "double-v&gap=1/2in",
+        "square&back=gouge",
+        "square&back=gouge&gap=1/8in",
+    ],
 )
 def test_plates_and_metal_fill_a_gouged_butt(joint: str) -> None:
     """What is gouged is cut out of the plates: they and the metal make the whole plate, level."""

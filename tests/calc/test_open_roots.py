@@ -32,7 +32,7 @@ def test_a_gouged_detail_left_open_is_not_prequalified(page: str, joint: str, de
 
 
 @pytest.mark.parametrize(
-    "query", ["joint=v&angle=50", "joint=square&plate=1/4in", "joint=square&plate=3mm"]
+    "query", ["joint=v&angle=50", "joint=square&plate=1/4in", "joint=square&plate=3mm&units=si"]
 )
 def test_through_from_one_side_says_when_it_counts(query: str) -> None:
     """A groove off its detail, and a square butt: D1.1 rules from 1/8 in, 3 mm."""

@@ -44,9 +44,10 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
         "preheat.INTERPASS_K",
     ),
     "says in words what is told here": (
-        "comparison.more_laid", "published_range.published_notes",
+        "comparison.more_laid", "groove_remarks.one_sided_butt",
+        "published_range.published_notes",
         "transfer.gas_refused", "transfer.position_refused", "transfer.transfer_refused",
-        "remarks.remarks", "ways_out.ways_out",
+        "remarks.mode_note", "remarks.remarks", "settings.windowed", "ways_out.ways_out",
         "weld_symbol.weld_symbol", "wire_remarks.print_remark", "wire_remarks.wire_remarks",
     ),
     "drawn only, or how finely a thing is sought": (

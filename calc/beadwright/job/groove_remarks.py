@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from beadwright.job.job import Job
 from beadwright.job.preparations import (
     SQUARE_BACKED_TO_M,
+    SQUARE_MOST_GAP_M,
     SQUARE_ONE_SIDE_TO_M,
     detail_of,
     groove_of,
@@ -22,10 +23,6 @@ from beadwright.tolerance import REL_TOL
 _DEGREES = 1e-6
 """Angles closer than this are equal [°]."""
 
-STRUCTURAL_FROM_M = 0.003
-"""Thinnest plate of AWS D1.1, 1/8 in (3 mm); thinner is sheet, and another code's [m]. Source: AWS
-D1.1:2020, scope, from memory."""
-
 
 def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
     """Yield the notes on a groove's preparation.
@@ -36,7 +33,7 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
     """
     if job.joint in ("square", "corner"):
         yield from _square(job, shape)
-    else:
+    elif not job.is_sheet:  # the details are those of AWS D1.1
         yield from _detail(job, shape)
     if not shape.complete:
         yield from _part(job, shape)
@@ -70,12 +67,28 @@ def _gouge(gouge: BackGouge) -> Note:
 def _square(job: Job, shape: JointShape) -> Iterator[Note]:
     if not shape.complete:
         return
+    if shape.gouge is not None:
+        yield from _square_gouged(job, shape, shape.gouge)
+        return
     if job.thinner_m > SQUARE_ONE_SIDE_TO_M + REL_TOL:
         yield from _thick_square(job)
-    if job.backed:
-        return
-    if not shape.gouged and job.thinner_m >= STRUCTURAL_FROM_M - REL_TOL:
+    if not (job.backed or job.is_sheet):
         yield Note("caution", say("job.through-from-one-side"), "aws-d1.1-through", "backing")
+
+
+def _square_gouged(job: Job, shape: JointShape, gouge: BackGouge) -> Iterator[Note]:
+    """What the detail asks that is welded from both sides, B-L1b-GF."""
+    reach = Amount(job.thinner_m - gouge.depth_m, "leg")
+    yield Note("caution", say("job.square-gouged", reach=reach), "practice", "gouge_depth")
+    if job.thinner_m > SQUARE_BACKED_TO_M + REL_TOL:
+        yield from _thick_square(job)
+    elif not job.is_sheet:
+        detail, source = "B-L1b-GF", "aisc-square-details"
+        if shape.gap_m > SQUARE_MOST_GAP_M + REL_TOL:
+            off = (_length_off("job.gap-over", shape.gap_m, SQUARE_MOST_GAP_M),)
+            yield Note("caution", say("job.not-as-detail", detail=detail, off=off), source, "gap")
+        else:
+            yield Note("note", say("job.as-detail", detail=detail), source, "gap")
 
 
 def _thick_square(job: Job) -> Iterator[Note]:
@@ -85,8 +98,17 @@ def _thick_square(job: Job) -> Iterator[Note]:
         told = say("job.square-butt-thick", most=Amount(SQUARE_BACKED_TO_M, "leg"))
         yield Note("stop", told, "aisc-square-details", "plate")
     elif not job.backed:
-        told = say("job.square-butt-one-side", half=Amount(job.thinner_m / 2, "leg"))
-        yield Note("caution", told, "aisc-square-details", "plate")
+        yield one_sided_butt(job)
+
+
+def one_sided_butt(job: Job) -> Note:
+    """Return the note on a square butt planned from one side that has to be welded from both.
+
+    Args:
+        job: The job [-].
+    """
+    told = say("job.square-butt-one-side", half=Amount(job.thinner_m / 2, "leg"))
+    return Note("caution", told, "aisc-square-details", "plate")
 
 
 def _open_back(shape: JointShape) -> Iterator[Note]:

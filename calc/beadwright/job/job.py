@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.joint.fillet_joints import Corner
+from beadwright.joint.groove_rules import STRUCTURAL_FROM_M
 from beadwright.joint.joints import DOUBLES, FILLETS, GOUGED, HOLES, JointKind
 from beadwright.power.primary import Phases
 from beadwright.process.gas_flow import Nozzle
 from beadwright.process.gases import Gas
 from beadwright.process.positions import Mover, Position
 from beadwright.process.wires import Wire
+from beadwright.tolerance import REL_TOL
 from beadwright.units import System
 
 Aim = Literal["balanced", "least-time", "least-heat", "easiest"]
@@ -182,6 +184,11 @@ class Job:
     def is_round(self) -> bool:
         """True for plug and slot, laid around their axis."""
         return self.joint in HOLES
+
+    @property
+    def is_sheet(self) -> bool:
+        """True under the thinnest plate of AWS D1.1, where another code rules."""
+        return self.thinner_m < STRUCTURAL_FROM_M[self.units] - REL_TOL
 
     @property
     def backed(self) -> bool:

@@ -148,7 +148,13 @@ def _gouge(job: Job) -> Iterator[Conflict]:
     elif edges.gouge_m is not None and job.back_gouged and case_of(job) == "open":
         groove = groove_of(job)
         face = max(0.0, prepared_m(job) - groove.depth_m - groove.depth2_m)
-        if edges.gouge_m < face + REL_TOL:
+        if job.joint == "square" and edges.gouge_m < face + REL_TOL:
+            yield (
+                ("gouge_depth", "plate"),
+                f"A gouge {_w(edges.gouge_m, job)} deep stops short of the middle of the plate, "
+                f"{_w(face, job)}: both sides have to fuse past it. Gouge deeper.",
+            )
+        elif edges.gouge_m < face + REL_TOL:
             yield (
                 ("gouge_depth", "root_face"),
                 f"A gouge {_w(edges.gouge_m, job)} deep stops in the root face, {_w(face, job)}: "

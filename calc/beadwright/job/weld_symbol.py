@@ -121,16 +121,15 @@ def _marks(job: Job, shape: JointShape) -> tuple[Mark, ...]:
         )
     if job.joint in ("square", "corner"):
         depth = None if shape.complete else groove_of(job).depth_m
-        return (
-            Mark(
-                "square",
-                "arrow",
-                size_m=depth,
-                throat_m=None if shape.complete else shape.throat_m,
-                gap_m=shape.gap_m,
-                contour=contour,
-            ),
+        edge = Mark(
+            "square",
+            "arrow",
+            size_m=depth,
+            throat_m=None if shape.complete else shape.throat_m,
+            gap_m=shape.gap_m,
+            contour=contour,
         )
+        return (edge, Mark("back", "other", contour=contour)) if shape.gouged else (edge,)
     return tuple(_grooves(job, shape, contour))
 
 

@@ -120,8 +120,11 @@ def groove_joint(
     _require(groove, thin, crown_m)
     depth, depth2 = groove.depth_m, groove.depth2_m
     root_face = max(0.0, thin - depth - depth2)
-    # How deep the first side's metal goes: into the gap between the root faces, if there is one.
-    bottom = thin - depth2 if groove.complete and groove.gap_m > 0 else depth
+    # How deep the first side's metal goes: into the gap between the root faces, if there is one;
+    # between square edges that are gouged, as deep as it is taken to be sound.
+    square = groove.kind == "square" and groove.gouge is not None
+    through = groove.complete and groove.gap_m > 0 and not square
+    bottom = thin - depth2 if through else depth
     regions = [_top(groove, thin, bottom, crown_m)]
     if groove.two_sided:
         regions.append(_bottom(groove, thin, crown_m))
@@ -199,7 +202,7 @@ def _bottom(groove: Groove, thin: float, crown: float) -> WeldRegion:
             *((-out, top - level) for level, out in left),
         )
     )
-    toe = _toe(groove, thin) if crown > 0 else 0.0
+    toe = min(thin, GROOVE_TOE_M) if crown > 0 else 0.0
     toes = (-left[-1][1] - toe, -thin), (right[-1][1] + toe, -thin)
     return region("second", edges, *toes, (0.0, top), crown)
 

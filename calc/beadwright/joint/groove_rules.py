@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from math import ceil
+from types import MappingProxyType
 
 from beadwright.errors import require_positive
 from beadwright.measures import INCH_M
 from beadwright.tolerance import REL_TOL
+from beadwright.units import System
 
 MINIMUM_THROAT_M = (
     (1 / 4 * INCH_M, 1 / 8 * INCH_M),
@@ -27,6 +30,11 @@ LOST_M = 1 / 8 * INCH_M
 
 FULL_FILL_M = 5 / 8 * INCH_M
 """Plate up to which a hole is filled level with its surface [m]. Source: AISC 360 J2.3b."""
+
+
+STRUCTURAL_FROM_M: Mapping[System, float] = MappingProxyType({"us": INCH_M / 8, "si": 0.003})
+"""Thinnest plate of AWS D1.1, in inches and in millimeters; thinner is sheet, and another code's
+[m]. Source: AWS D1.1:2020, scope, from memory."""
 
 
 def minimum_throat(thinner_m: float) -> float:

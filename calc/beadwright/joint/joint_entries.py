@@ -24,7 +24,8 @@ ENTRIES: Mapping[JointKind, tuple[str, ...]] = MappingProxyType(
         "tee": ("skew", *_FILLET),
         "lap": _FILLET,
         "corner": ("corner", *_FILLET),
-        "square": ("plate", "plate2", "gap", "depth", "backing", "reinforcement", "weld_length"),
+        "square": ("plate", "plate2", "gap", "depth", "backing", *_BACK, "reinforcement",
+                   "weld_length"),
         "v": (*_GROOVE, "backing", *_BACK),
         "double-v": (*_GROOVE, "depth2", *_BACK),
         "bevel": (*_GROOVE, "backing", *_BACK),
@@ -34,7 +35,7 @@ ENTRIES: Mapping[JointKind, tuple[str, ...]] = MappingProxyType(
         "plug": ("plate", "plate2", "hole", "depth", "pitch"),
         "slot": ("plate", "plate2", "hole", "slot_length", "depth", "pitch"),
     }
-)
+)  # fmt: skip
 """What each joint asks for."""
 
 

@@ -31,7 +31,7 @@ BUTTS: tuple[JointKind, ...] = ("square", "v", "double-v", "bevel", "double-beve
 TEE_GROOVES: tuple[JointKind, ...] = ("tee-bevel", "tee-double-bevel")
 HOLES: tuple[JointKind, ...] = ("plug", "slot")
 GOUGED: tuple[JointKind, ...] = (
-    "v", "double-v", "bevel", "double-bevel", "tee-bevel", "tee-double-bevel",
+    "square", "v", "double-v", "bevel", "double-bevel", "tee-bevel", "tee-double-bevel",
 )  # fmt: skip
 """Joints whose root may be gouged from the back."""
 DOUBLES: tuple[JointKind, ...] = ("double-v", "double-bevel", "tee-double-bevel")

@@ -164,18 +164,15 @@ def of_side(limits: BeadLimits, size: BeadLimits, side: int) -> BeadLimits:
 def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
     """Return whether the root is welded in short circuit though the rest is not.
 
-    Spray falls through an open gap.
-
-    Source: common practice. Flux-cored wire has no other mode; it needs a backing.
+    Source: ``open_arc_falls``. Flux-cored wire has no other mode; it needs a backing.
 
     Args:
         job: The job [-].
         shape: Its joint to scale [-].
         transfer: Mode of the rest [-].
     """
-    open_root = shape.complete and shape.gap_m > 0 and not shape.backing
-    falls = transfer in ("spray", "globular") and job.wire.traits.shorts
-    return open_root and falls
+    open_arc = transfer in ("spray", "globular") and job.wire.traits.shorts
+    return open_arc and open_arc_falls(shape)
 
 
 def open_arc_falls(shape: JointShape) -> bool:

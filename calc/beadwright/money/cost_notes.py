@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from beadwright.money.cost_query import ONCE_KEYS, CostQuery
 from beadwright.money.cost_ways import PlannedWay, rates_of
 from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
+from beadwright.money.uncounted import uncounted, untimed
 from beadwright.phrases import Amount, say
 from beadwright.results import Note
 
@@ -20,10 +21,10 @@ def cost_notes(read: CostQuery, parts: float, ways: tuple[PlannedWay, ...]) -> I
         ways: Its ways, the first as the shop welds now [-].
     """
     for planned in ways:
-        for note in planned.dialled.notes:
-            if note.level in ("stop", "out"):
-                told = say("money.of-way", way=planned.way.name, told=note.phrase)
-                yield Note(note.level, told, note.source, planned.prefix + note.field)
+        wrong = (note for note in planned.dialled.notes if note.level in ("stop", "out"))
+        for note in (*wrong, *uncounted(planned.dialled), *untimed(planned.dialled)):
+            told = say("money.of-way", way=planned.way.name, told=note.phrase)
+            yield Note(note.level, told, note.source, planned.prefix + note.field)
     for planned in ways:
         if planned.inherited_price:
             yield Note(

@@ -67,14 +67,19 @@ def _told(beads: list[int], out: _Out) -> Note:
 
 
 def _of_bead(process: Process, bead: Bead) -> Iterator[_Out]:
+    wanted = process.travel_m_s
+    moved = () if wanted is None else tuple(_moved(process, wanted, bead.laid))
+    yield from moved
     if bead.laid is None:
         return
     yield from _feed(process, bead)
-    if process.own.volts is not None and process.transfer != "pulse":
-        volts = volts_room(process.run(bead.slot.section_m2), bead.laid.point)
-        yield from _beyond("volts", process.own.volts, volts, f"{process.part}_volts")
-    if process.travel_m_s is not None:
-        yield from _travel(process, bead, bead.laid, process.travel_m_s)
+    volts = process.by_hand.volts
+    if volts is not None and process.transfer != "pulse":
+        field = "volts" if process.own.volts is None else f"{process.part}_volts"
+        window = volts_room(process.run(bead.slot.section_m2), bead.laid.point)
+        yield from _beyond("volts", volts, window, field)
+    if wanted is not None and not moved:
+        yield from _travel(process, bead, bead.laid, wanted)
 
 
 def _feed(process: Process, bead: Bead) -> Iterator[_Out]:
@@ -93,9 +98,9 @@ def _beyond(setting: str, value: float, window: Window, field: str) -> Iterator[
         yield _Out(field, setting, value, False, window.high, high.key, high.why)
 
 
-def _travel(process: Process, bead: Bead, laid: Laid, wanted: float) -> Iterator[_Out]:
-    """Travel set by hand that no mover holds, or that this bead cannot be filled at."""
-    job, here = process.job, laid.travel_m_s
+def _moved(process: Process, wanted: float, laid: Laid | None) -> Iterator[_Out]:
+    """Travel set by hand that misses the edges of an open root, or that no mover holds."""
+    job, here = process.job, None if laid is None else laid.travel_m_s
     slow, fast = TRAVEL_RANGE_M_S[job.travel_by, job.position.orientation]
     bridging = BRIDGING_TRAVEL_M_S[job.travel_by]
     if process.bridges and wanted > bridging * (1 + REL_TOL):
@@ -107,7 +112,12 @@ def _travel(process: Process, bead: Bead, laid: Laid, wanted: float) -> Iterator
         mover, where = MOVER_PHRASES[job.travel_by], job.position.phrase
         held = say("passes.mover-holds", mover=mover, orientation=where)
         yield _Out("travel", "travel", wanted, below, edge, "mover", held, here)
-    elif not _filled(process, here / wanted):
+
+
+def _travel(process: Process, bead: Bead, laid: Laid, wanted: float) -> Iterator[_Out]:
+    """Travel set by hand that this bead cannot be filled at."""
+    here = laid.travel_m_s
+    if not _filled(process, here / wanted):
         limit, why = _not_filled(process, bead, laid, wanted)
         yield _Out("travel", "travel", wanted, wanted < here, here, limit, why)
 

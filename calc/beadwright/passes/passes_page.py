@@ -79,7 +79,7 @@ def _worked(job: Job, asked: Asked) -> _Worked:
     near = None if holds or refused else nearest(found, grounds)  # no count helps what is refused
     # What opens Dial in's window opens no part that the plan refuses: its note says what does.
     out = () if found.open or (refused and dialled.plan.open) else ways_out(job)
-    notes = (*pass_remarks(found), *_of_joint(dialled))
+    notes = (*pass_remarks(found), *_of_joint(dialled, found))
     worked = _Worked(dialled, found, near, out, notes)
     _last.append((job, asked, worked))
     return worked
@@ -127,16 +127,27 @@ def passes_of(query: PassesQuery) -> PassesAnswer:
     )
 
 
-def _of_joint(dialled: DialIn) -> Iterator[Note]:
+def _of_joint(dialled: DialIn, found: PassPlan) -> Iterator[Note]:
     """Dial in's notes on the joint, the code, the dangers, and what is set by hand for every bead.
 
-    Feed and travel are each bead's own here, and the back of a root is welded as the plan says:
-    they have notes of their own.
+    Feed, volts and travel are each bead's own here, and the back of a root is welded as the plan
+    says: they have notes of their own. Where no bead has settings, what is typed is held as Dial in
+    holds it.
     """
     hand = dialled.job.by_hand
-    own = {"wfs", "travel", "back"}
-    own |= {"volts"} if hand.volts is None else set()
-    own |= {"ctwd"} if hand.tip_to_work_m is None else set()
+    typed = {
+        field
+        for field, value in (
+            ("wfs", hand.wire_feed_m_s),
+            ("volts", hand.volts),
+            ("travel", hand.travel_m_s),
+            ("ctwd", hand.tip_to_work_m),
+        )
+        if value is not None
+    }
+    own = {"wfs", "volts", "travel", "ctwd", "back"} - (typed & {"ctwd"})
+    if typed and all(bead.laid is None for bead in found.beads):
+        own -= typed | {"volts"}  # the mode of a feed or tip set by hand is told of the volts
     for note in dialled.notes:
         if note.level in ("stop", "out", "caution") and note.field not in own:
             yield note

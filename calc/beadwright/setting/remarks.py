@@ -12,7 +12,7 @@ from beadwright.phrases import Amount, say
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.gas_notes import gas_notes
 from beadwright.process.published_range import published_notes
-from beadwright.process.transfer import MODE_PHRASES, gas_refused, transition_current
+from beadwright.process.transfer import MODE_PHRASES, Transfer, gas_refused, transition_current
 from beadwright.process.wire_remarks import wire_remarks
 from beadwright.results import Note, severest_first
 from beadwright.setting.aims import balanced_current
@@ -52,6 +52,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
         *usual_notes(job, plan.transfer, settings),
         *_meter(job, settings),
         *_laid(job, plan, outcome),
+        *_sheet(job),
         *_mode(job, plan, outcome),
         *_cautions(job, outcome),
         *published_notes(job.wire, outcome.current.value if outcome is not None else None),
@@ -139,25 +140,18 @@ def _still_the_joint(job: Job, plan: Plan, outcome: Outcome) -> bool:
     return bead is not None and least * (1 - REL_TOL) <= bead <= most * (1 + REL_TOL)
 
 
+def _sheet(job: Job) -> Iterator[Note]:
+    """Which code would rule where AWS D1.1 has not begun."""
+    if job.is_sheet:
+        yield Note("caution", say("setting.sheet-code"), "aws-d1.3-scope", "plate")
+
+
 def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     if outcome is not None and outcome.transfer != plan.transfer:
-        yield Note(
-            "out",
-            say(
-                "setting.other-mode",
-                mode=MODE_PHRASES[outcome.transfer],
-                planned=MODE_PHRASES[plan.transfer],
-            ),
-            "machinery-31-t5",
-            "volts",
-        )
+        yield mode_note(outcome.transfer, plan.transfer)
     if plan.transfer == "short":
-        yield Note(
-            "caution",
-            say("setting.short-not-prequalified"),
-            "aws-d1.1-short",
-            "transfer",
-        )
+        key = "setting.short-on-sheet" if job.is_sheet else "setting.short-not-prequalified"
+        yield Note("caution", say(key), "aws-d1.1-short", "transfer")
         if job.thinner_m > COLD_LAP_M + REL_TOL:
             yield Note(
                 "caution",
@@ -214,6 +208,17 @@ def _mode(job: Job, plan: Plan, outcome: Outcome | None) -> Iterator[Note]:
     yield from wire_remarks(job.wire, job.gas, job.position, plan.transfer, amps)
     if abs(job.plate_m - job.plate2_m) > 0.25 * job.plate_m:
         yield Note("note", say("setting.lean-to-thicker"), "practice", "plate2")
+
+
+def mode_note(mode: Transfer, planned: Transfer) -> Note:
+    """Return the note on a set point that runs in another mode than the one planned.
+
+    Args:
+        mode: The mode it runs in [-].
+        planned: The mode its windows are for [-].
+    """
+    told = say("setting.other-mode", mode=MODE_PHRASES[mode], planned=MODE_PHRASES[planned])
+    return Note("out", told, "machinery-31-t5", "volts")
 
 
 def falls_through(job: Job, plan: Plan) -> bool:

@@ -49,7 +49,7 @@ def _wire_feed(job: Job, plan: Plan, feed: float | None) -> Quantity:
     window = plan.feeds
     sources = ("power-balance", window.low_limit.source, window.high_limit.source)
     by_hand = job.by_hand.wire_feed_m_s is not None
-    return _windowed("Wire feed", "wire_feed", feed, window, by_hand, sources)
+    return windowed("Wire feed", "wire_feed", feed, window, by_hand, sources)
 
 
 def _blank(job: Job, plan: Plan, wire_feed: Quantity) -> Settings:
@@ -77,29 +77,39 @@ def _volts(job: Job, plan: Plan, point: Operating) -> Quantity:
     sources = job.wire.traits.volts_sources
     by_hand = job.by_hand.volts is not None
     window = volts_room(plan.run, point)
-    return _windowed("Volts at the arc", "volts", point.volts, window, by_hand, sources)
+    return windowed("Volts at the arc", "volts", point.volts, window, by_hand, sources)
 
 
 def _tip_to_work(job: Job, plan: Plan, window: Window) -> Quantity:
     sources = ("power-source-conditions", "practice")
     by_hand = job.by_hand.tip_to_work_m is not None
-    return _windowed("Tip to work", "tip_to_work", plan.tip_to_work_m, window, by_hand, sources)
+    return windowed("Tip to work", "tip_to_work", plan.tip_to_work_m, window, by_hand, sources)
 
 
 def _travel(job: Job, travel: float, window: Window) -> Quantity:
     sources = ("mass-balance", "fillet-reinforced")
     by_hand = job.by_hand.travel_m_s is not None
-    return _windowed("Travel", "travel", travel, window, by_hand, sources)
+    return windowed("Travel", "travel", travel, window, by_hand, sources)
 
 
-def _windowed(
+def windowed(
     name: str,
     measure: str,
     value: float | None,
     window: Window,
     by_hand: bool,
-    sources: tuple[str, ...],
+    sources: tuple[str, ...] = (),
 ) -> Quantity:
+    """Return a setting with its window and what binds either end.
+
+    Args:
+        name: The trade's name for it [-].
+        measure: Its measure [-].
+        value: As set, or None without a set point [SI].
+        window: Its window [SI].
+        by_hand: True if it is fixed by hand [-].
+        sources: Source ids [-].
+    """
     return Quantity(
         name=name,
         measure=measure,

@@ -13,6 +13,7 @@ from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.asked_way import ShopShare
 from beadwright.money.cost_ways import PlannedWay, first_way
 from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
+from beadwright.money.uncounted import uncounted
 from beadwright.money.volume_entries import parts_a_year
 from beadwright.phrases import say
 from beadwright.results import Note
@@ -222,6 +223,9 @@ def _notes(read: SuppliesQuery, planned: PlannedWay, found: Supplies) -> Iterato
     for note in planned.dialled.notes:
         if note.level in ("stop", "out"):
             yield note
+    yield from uncounted(planned.dialled)
+    if planned.dialled.plan.shape.gouged:
+        yield Note("note", say("supply.gouging-not-counted"), "back-gouge", "back")
     years = found.package_years
     if years is None:
         yield Note("note", say("supply.no-parts-no-span"), field="parts")

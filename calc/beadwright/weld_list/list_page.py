@@ -9,6 +9,7 @@ from typing import Any
 from beadwright.errors import FieldErrors
 from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.money.demo_prices import INVENTED_IN_USE, invented_in_use
+from beadwright.money.uncounted import uncounted, untimed
 from beadwright.phrases import Amount, say
 from beadwright.reading.fields import QueryField
 from beadwright.reading.queries import split_query
@@ -220,6 +221,9 @@ def _of_welds(counted: Sequence[CountedRow]) -> Iterator[Note]:
         for note in dict.fromkeys((*row.weld.first.dialled.notes, *pulled)):
             if note.level in ("stop", "out") or (note in pulled and note.level == "caution"):
                 said.setdefault(note, []).append(called(row))
+        dialled = row.weld.first.dialled
+        for note in (*uncounted(dialled), *untimed(dialled)):
+            said.setdefault(note, []).append(called(row))
     for note, names in said.items():
         told = say("weld_list.of-welds", names=tuple(names), said=note.phrase)
         yield Note(note.level, told, note.source)

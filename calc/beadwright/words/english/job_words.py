@@ -18,7 +18,13 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.square-butt-one-side": (
             "Over about 5/32 in, a square butt from one side does not melt through for sure. Bevel "
             "it, weld it on a backing, or weld both sides: each past the middle, over {half} deep, "
-            "the second after gouging to sound metal. This plan is laid from one side."
+            "the second after gouging to sound metal: choose that under Back of the root. This "
+            "plan is laid from one side."
+        ),
+        "job.square-gouged": (
+            "Square edges: the first side's metal is taken to be sound to the middle of the plate. "
+            "It has to fuse over {reach} deep, where the gouge ends: gouge on until the metal is "
+            "sound."
         ),
         "job.closed-corner-thick": (
             "Over about 5/32 in, a seam with no gap does not melt through for sure: open the "

@@ -15,6 +15,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{way} is planned in pulse, and the first way is not: the power source must be able "
             "to. If it has to be bought, write it under what is paid once."
         ),
+        "money.gouging-not-timed": (
+            "The root is gouged from the back. What is cut out is laid again and counted; the time "
+            "of gouging is not. Time it on one part and add the minutes under Other. An operating "
+            "factor holds it only if such parts were in it."
+        ),
+        "money.gouge-in-one-mode": (
+            "Arc time, wire and gas are counted in short circuit on both sides. The gouged side "
+            "is to be pulsed: Passes has its minutes."
+        ),
         "money.time-free": "Time is priced at nothing: only what is bought counts.",
         "money.no-parts-no-payback": "No parts a year: costs for a part hold, nothing pays back.",
         "money.invented-in-use": (

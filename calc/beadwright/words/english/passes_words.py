@@ -58,6 +58,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "ears, a fire watch. What you cut out is laid again and counted; the time of gouging "
             "is not."
         ),
+        "passes.of-beads": "{beads}: {told}",
         "passes.below-window": "{beads}: {setting} {value:bare} is below {edge}: {why}.",
         "passes.above-window": "{beads}: {setting} {value:bare} is above {edge}: {why}.",
         "passes.below-window-planned": (

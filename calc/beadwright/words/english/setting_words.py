@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.words.text import Text
+from beadwright.words.text import Rounded, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
@@ -134,6 +134,20 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.short-not-prequalified": (
             "Short circuit is not prequalified in AWS D1.1: structural work needs a procedure "
             "qualified by test."
+        ),
+        "setting.short-on-sheet": (
+            "Short circuit is not prequalified in AWS D1.1, which does not rule this sheet: see in "
+            "AWS D1.3 which procedures need a test."
+        ),
+        "setting.sheet-code": Rounded(
+            us=(
+                "Under 1/8 in AWS D1.1 does not rule: structural sheet to 3/16 in is under AWS "
+                "D1.3. What AWS D1.1 and AISC 360 say here is a guide only."
+            ),
+            si=(
+                "Under 3 mm AWS D1.1 does not rule: structural sheet to 5 mm is under AWS D1.3. "
+                "What AWS D1.1 and AISC 360 say here is a guide only."
+            ),
         ),
         "setting.short-root-not-prequalified": (
             "The root is planned in short circuit, which is not prequalified in AWS D1.1: "

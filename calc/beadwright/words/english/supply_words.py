@@ -16,6 +16,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "supply.rusts-in-a-lifetime": (
             "This package is a lifetime of wire at your volume: it rusts first. Buy smaller."
         ),
+        "supply.gouging-not-counted": (
+            "What gouging the back takes, rods or disks and air, is not counted."
+        ),
         "supply.nothing-to-weld": "Nothing to weld, nothing to buy.",
         "supply.no-gas-extra": "No gas before and after the arc is counted.",
         "supply.cylinder-empty": "Empty: under {least} the regulator no longer holds the flow.",

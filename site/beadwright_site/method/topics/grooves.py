@@ -3,11 +3,10 @@
 from __future__ import annotations
 
 from beadwright import units
-from beadwright.job.groove_remarks import STRUCTURAL_FROM_M
 from beadwright.job.joint_conflicts import MOST_BEVEL_DEG
 from beadwright.job.preparations import DETAILS, MELTED_FACE_M
 from beadwright.joint.back_gouge import GOUGE_ANGLE_DEG, GOUGE_RADIUS_M, PAST_FACE_M
-from beadwright.joint.groove_rules import MINIMUM_THROAT_M
+from beadwright.joint.groove_rules import MINIMUM_THROAT_M, STRUCTURAL_FROM_M
 from beadwright_site.forms.joint_form import JOINT_NAMES
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
 from beadwright_site.method.mathml import (
@@ -97,10 +96,11 @@ GOUGE = Equation(
     ),
     (
         Symbol("d", "depth of the gouge, from the back of the root", "m"),
-        Symbol("f", "root face", "m"),
+        Symbol("f", "root face; of square edges half the plate", "m"),
         Symbol("e", "how far past it the metal is taken to be sound, "
                     f"{units.show(PAST_FACE_M, 'leg', 'us')} in", "m"),
-        Symbol("p", "depth of the groove on the side welded first", "m"),
+        Symbol("p", "depth of the groove on the side welded first; between square edges its metal "
+                    "is taken to reach the middle of the plate", "m"),
         Symbol(_CIRCLE, "half width of the gouge at a height, to where the walls begin", "m"),
         Symbol("r", f"radius of its bottom, {units.show(GOUGE_RADIUS_M, 'leg', 'us')} in", "m"),
         Symbol("h", "height above its bottom", "m"),
@@ -108,14 +108,14 @@ GOUGE = Equation(
         Symbol("g", "root opening", "m"),
         Symbol("α", "bevel angle of the groove on the second side; none on a flat back", "°"),
     ),
-    "Butts and tees with a V or bevel. Deeper than the root face, no deeper than the first side's "
-    "metal.",
+    "Butts and tees with a V or bevel, square butts. Deeper than the root face, no deeper than the "
+    "first side's metal.",
     "No code gives its depth: 1/16 to 1/8 in past the root face is common, and the eye decides. "
     "Type the depth you gouge.",
     ("back-gouge",),
-    f"Above the round bottom the walls stand {GOUGE_ANGLE_DEG:g}° apart. A square edge is left as "
-    "it is. What is cut out of the first side's metal is laid twice and counted twice; the time of "
-    "gouging is not counted. Short circuit is not laid in it.",
+    f"Above the round bottom the walls stand {GOUGE_ANGLE_DEG:g}° apart. A square edge beside a "
+    "beveled one is left as it is. What is cut out of the first side's metal is laid twice and "
+    "counted twice; the time of gouging is not counted. Short circuit is not laid in it.",
     ("back_gouge.sound_depth", "back_gouge.back_wall", "back_gouge.widest_wall",
      "back_gouge.GOUGE_RADIUS_M", "back_gouge.GOUGE_ANGLE_DEG", "back_gouge.PAST_FACE_M",
      "pass_process.apart"),
@@ -168,10 +168,10 @@ def details_table() -> Table:
         "upright plate of a tee, else into the thinner. A "
         f"depth given is cut part way, unless it leaves a root face to {_inches(MELTED_FACE_M)}: "
         "that is melted or gouged through. The details with an open root are gouged from the back; "
-        f"from one side, in plate from {STRUCTURAL_FROM_M * 1e3:g} mm (1/8 in), complete joint "
-        "penetration counts only after that, from a backing, or by a qualified procedure.",
+        f"from one side, in plate from {STRUCTURAL_FROM_M['si'] * 1e3:g} mm (1/8 in), complete "
+        "joint penetration counts only after that, from a backing, or by a qualified procedure.",
         (
-            "groove_remarks.STRUCTURAL_FROM_M",
+            "groove_rules.STRUCTURAL_FROM_M",
             "groove_remarks.preparation_remarks",
             "preparations.DETAILS",
             "preparations.detail_of",

@@ -6,6 +6,7 @@ from beadwright import units
 from beadwright.job.joint_conflicts import MOST_FILLET_GAP_M
 from beadwright.job.preparations import (
     SQUARE_BACKED_TO_M,
+    SQUARE_GOUGED_GAP_M,
     SQUARE_MOST_GAP_M,
     SQUARE_ONE_SIDE_TO_M,
     SQUARE_REINFORCEMENT_M,
@@ -107,19 +108,20 @@ SQUARE = Equation(
         Symbol("b", "width of the face: gap and a toe of t, 3 mm at the most, each side", "m"),
         _CROWN,
     ),
-    f"Welded from one side, up to about {SQUARE_ONE_SIDE_TO_M * 1000:g} mm (5/32 in); over "
+    "Welded from one side with no backing, up to about "
+    f"{SQUARE_ONE_SIDE_TO_M * 1000:g} mm (5/32 in); over "
     f"{units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in no prequalified detail for gas metal arc "
-    "welds it through. A closed corner "
-    "is the same, turned on its side.",
+    "welds it through. A closed corner is the same, turned on its side.",
     "Exact for the shape drawn.",
     ("mass-balance", "iso-9692-1", "aisc-square-details", "practice"),
     "Gap left blank: from 1/16 in of plate on, half the thickness, to "
     f"{units.show(SQUARE_MOST_GAP_M, 'leg', 'us')} in; on a backing as wide as the plate is thick, "
-    f"to {units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in. Crown left blank: "
+    f"to {units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in; gouged from the back, where it is "
+    f"welded from both sides, {units.show(SQUARE_GOUGED_GAP_M, 'leg', 'us')} in. Crown left blank: "
     f"{units.show(SQUARE_REINFORCEMENT_M, 'leg', 'us')} in, in a groove too.",
     ("groove_joints.square_face_width",
      "closed_corner.closed_corner_joint", "preparations.SQUARE_ONE_SIDE_TO_M",
-     "preparations.square_gap",
+     "preparations.square_gap", "preparations.SQUARE_GOUGED_GAP_M",
      "preparations.SQUARE_GAP_FROM_M", "preparations.SQUARE_MOST_GAP_M",
      "preparations.SQUARE_BACKED_TO_M", "preparations.SQUARE_REINFORCEMENT_M"),
 )  # fmt: skip
