@@ -145,6 +145,15 @@ def _link(asked: Asked) -> dict[str, Any]:
     return {"query": page.link(_text(asked, "query"), _kept(asked), tell, short=short)}
 
 
+def _weld(asked: Asked) -> dict[str, Any]:
+    """Draw one weld of the list as a form, one of its entries set anew where that is asked."""
+    from beadwright_site.pages.list.weld_fields import weld_fields
+
+    _, query, kept = _question({**asked, "page": "list"})
+    number = _count(asked, "number")
+    return weld_fields(query, kept, number, _text(asked, "key"), _text(asked, "value"))
+
+
 def _look(asked: Asked) -> dict[str, Any]:
     """Say what a file would change of what the phone keeps, or why it cannot be taken."""
     from beadwright_site.forms.kept_file import preview_file
@@ -163,6 +172,7 @@ ACTIONS: Mapping[str, Callable[[Asked], dict[str, Any]]] = MappingProxyType(
         "wall": _wall,
         "look": _look,
         "link": _link,
+        "weld": _weld,
     }
 )
 """What the page may ask for, by name."""

@@ -214,6 +214,9 @@ def _of_welds(counted: Sequence[CountedRow]) -> Iterator[Note]:
         yield Note("caution", told, "", "preheat")
     if unknown:
         yield Note("caution", say("weld_list.preheat-not-known", names=tuple(unknown)))
+    long = tuple(called(row) for row in counted if row.weld.too_long)
+    if long:
+        yield Note("out", say("weld_list.longer-than-part", names=long), field="part_length")
     said: dict[Note, list[str]] = {}
     for row in counted:
         heat = row.weld.heat

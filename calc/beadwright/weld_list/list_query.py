@@ -8,9 +8,10 @@ from typing import Any
 
 from marshmallow import ValidationError
 
+from beadwright.heating.distortion_query import PartEntries
 from beadwright.job.page_query import page_defaults
 from beadwright.money.cost_query import CostQuery
-from beadwright.reading.entries import optional, required
+from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Measured, QueryField
 from beadwright.weld_list.list_parts import ListParts, ListPartsField
 from beadwright.weld_list.weld_lines import MOST_CHARACTERS
@@ -37,6 +38,7 @@ class LinesField(QueryField[str]):
 class ListQuery(CostQuery):
     """The Weld list's query: its keys besides Cost's [SI, money]."""
 
+    pulled: PartEntries = part(PartEntries)
     lines: str | None = optional(
         LinesField(
             label="The welds, one a line",

@@ -7,7 +7,14 @@ from collections.abc import Iterator
 from beadwright import units
 from beadwright.reports import Shown, Tree, figures, same, shown
 from beadwright.weld_list.list_page import ListAnswer
-from beadwright.weld_list.list_rows import ListRow, called, heaviest, hottest, worst_checks
+from beadwright.weld_list.list_rows import (
+    ListRow,
+    called,
+    heaviest,
+    hottest,
+    most_pulled,
+    worst_checks,
+)
 from beadwright.weld_list.list_totals import Package, WayTotal
 from beadwright.weld_list.quote import Quoted
 from beadwright.weld_list.weld_lines import COLUMNS, line_cells, written_lines
@@ -37,6 +44,10 @@ def list_report(answer: ListAnswer) -> Tree:
              "asked": Shown(check.asked, check.measure), "limit": Shown(check.limit, check.measure),
              "text": check.phrase}
             for row, check in worst_checks(answer.counted)
+        ],
+        "distortion": [
+            {"of": name, "weld": called(row), "most": found}
+            for name, row, found in most_pulled(answer.counted)
         ],
         "order": {
             "welds": map(called, answer.in_order),

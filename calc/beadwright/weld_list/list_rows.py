@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from beadwright.machine.check import Check
+from beadwright.results import Quantity
 from beadwright.weld_list.listed_weld import ListedWeld
 from beadwright.weld_list.weld_lines import WeldLine
 
@@ -86,6 +87,29 @@ def hottest(counted: Sequence[CountedRow]) -> CountedRow | None:
         counted: Lines that could be read [-].
     """
     return max(counted, key=_heat, default=None)
+
+
+def most_pulled(counted: Sequence[CountedRow]) -> tuple[tuple[str, CountedRow, Quantity], ...]:
+    """Return what pulls the part out of shape: of each distortion the weld that does most of it.
+
+    Each weld is taken alone, at the highest of the published forms, on the part as asked.
+
+    Args:
+        counted: Lines that could be read [-].
+    """
+    most: dict[str, tuple[CountedRow, Quantity]] = {}
+    for row in counted:
+        if row.weld.heat is None:
+            continue
+        for name, found in row.weld.heat.distortion.ways[0].named().items():
+            held = most.get(name)
+            if found.value and (held is None or _high(found) > _high(held[1])):
+                most[name] = row, found
+    return tuple((name, row, found) for name, (row, found) in most.items())
+
+
+def _high(found: Quantity) -> float:
+    return max(found.value or 0.0, found.high or 0.0)
 
 
 def _metal_of_one(row: CountedRow) -> float:

@@ -58,6 +58,7 @@ class ListedWeld:
         costs: What each costs, nothing done once a part and nothing ground out in it.
         circuit: What machine and circuit do with it.
         heat: What Heat says of it; None where it refuses.
+        too_long: True if it is longer than the part, so that its own length is taken for it.
     """
 
     query: str
@@ -66,6 +67,7 @@ class ListedWeld:
     costs: tuple[Cost, ...]
     circuit: Circuit
     heat: HeatAnswer | None
+    too_long: bool = False
 
     @property
     def first(self) -> PlannedWay:
@@ -166,19 +168,31 @@ def at_most_new(count: int) -> Generator[None]:
 
 
 def _listed(shared: Keys, own: Keys, held: Keys) -> ListedWeld:
-    query, kept = urlencode({**dict(shared), **dict(own)}), dict(held)
+    said, kept = tuple({**dict(shared), **dict(own)}.items()), dict(held)
+    query = urlencode(said)
     cost = read_page(CostQuery, query, kept)
     shop = read_page(ShopQuery, query, kept)
     machine = circuit(machine_of(shop), load_of(shop, dialled_for(shop)))
-    try:
-        heat = heat_answer(query, kept)
-    except FieldErrors:
-        heat = None
+    heat, too_long = _heated(said, kept)
     ways, rates = planned_ways(_without_hands(cost)), rates_of(cost)
     # One station: what the hands do meanwhile is a matter of the whole part.
     alone = (replace(each.way, stations=1, grind_s=0.0) for each in ways)
     costs = tuple(cost_of(way, rates) for way in alone)
-    return ListedWeld(query, cost, ways, costs, machine, heat)
+    return ListedWeld(query, cost, ways, costs, machine, heat, too_long)
+
+
+def _heated(said: Keys, kept: Mapping[str, str]) -> tuple[HeatAnswer | None, bool]:
+    """What Heat says, and whether the weld is longer than the part asked about."""
+    try:
+        return heat_answer(urlencode(said), kept), False
+    except FieldErrors as error:
+        if not {"part_length", "weld_length"} <= {*error.messages}:
+            return None, False
+    own_length = [(key, text) for key, text in said if key != "part_length"]
+    try:
+        return heat_answer(urlencode(own_length), kept), True
+    except FieldErrors:
+        return None, True
 
 
 def _without_hands(cost: CostQuery) -> CostQuery:

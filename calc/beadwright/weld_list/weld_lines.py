@@ -57,6 +57,8 @@ class WeldLine:
         name: The weld's name, or empty.
         entries: What it says, by key of a job.
         wrong: Why it cannot be read; empty where it can.
+        cells: Its cells; None where it cannot be taken apart.
+        missing: The key that is blank and must not be; empty for none.
     """
 
     number: int
@@ -64,6 +66,14 @@ class WeldLine:
     name: str
     entries: Mapping[str, str]
     wrong: str = ""
+    cells: tuple[str, ...] | None = ()
+    missing: str = ""
+
+    @property
+    def size_in_wire(self) -> bool:
+        """True if the wire's cell says its size too."""
+        both = f"{self.entries.get('wire', '')} {self.entries.get('dia', '')}"
+        return both in (self.cells or ())
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,11 +84,15 @@ class WeldLines:
         header: The line that names the columns, as typed; empty where none does.
         passed_over: Columns of the header that are no entry of a weld.
         lines: The lines, in their order.
+        columns: The key of each column, empty for one passed over.
+        parts: What parts the cells.
     """
 
     header: str
     passed_over: tuple[str, ...]
     lines: tuple[WeldLine, ...]
+    columns: tuple[str, ...] = COLUMNS
+    parts: str = ","
 
 
 def read_lines(text: str) -> WeldLines:
@@ -93,11 +107,11 @@ def read_lines(text: str) -> WeldLines:
     columns: tuple[str, ...] = COLUMNS
     if rows and rows[0][1] and _is_header(rows[0][1]):
         header, cells = rows.pop(0)
-        columns = tuple(_column(cell) for cell in cells or ())
+        columns = tuple(key_of(cell) for cell in cells or ())
         named = zip(cells or (), columns, strict=True)
         passed_over = tuple(cell for cell, key in named if cell and not key and cell[0] != "(")
     found = [_line(i, typed, cells, columns) for i, (typed, cells) in enumerate(rows, 1)]
-    return WeldLines(header, passed_over, tuple(found))
+    return WeldLines(header, passed_over, tuple(found), columns, parts)
 
 
 def _delimiter(text: str) -> str:
@@ -130,42 +144,54 @@ def _cells(typed: str, parts: str) -> list[str] | None:
     return [" ".join(cell.split()) for cell in (rows[0] if rows else [""])]
 
 
-def _column(cell: str) -> str:
-    return _CALLED.get(cell.lower(), "")
+def key_of(name: str) -> str:
+    """Return the key a column's name stands for; empty for a name that is none.
+
+    Args:
+        name: As the head of a column says it [-].
+    """
+    return _CALLED.get(name.lower(), "")
 
 
 def _is_header(cells: Sequence[str]) -> bool:
     """True for a line whose cells are names of columns, the weld's plate or length among them."""
-    keys = [_column(cell) for cell in cells]
+    keys = [key_of(cell) for cell in cells]
     return len([key for key in keys if key]) > 1 and bool({"plate", "weld_length"} & {*keys})
 
 
 def _line(number: int, typed: str, cells: Sequence[str] | None, columns: Sequence[str]) -> WeldLine:
     if cells is None:
-        return WeldLine(number, typed, "", {}, "A quote is opened and not closed.")
+        return WeldLine(number, typed, "", {}, "A quote is opened and not closed.", None)
     found: dict[str, str] = {}
     wrong = ""
     for place, cell in enumerate(cells):
         key, text = columns[place] if place < len(columns) else "", cell
         before, sign, after = cell.partition("=")
-        if sign and _column(before.strip()):
-            key, text = _column(before.strip()), after.strip()
+        if sign and key_of(before.strip()):
+            key, text = key_of(before.strip()), after.strip()
         elif place >= len(columns) and cell:
             wrong = wrong or f"{quoted(cell)} stands in no column; write it as gap=1/16in."
         if key and text:
             found[key] = text
     name = found.pop(NAME, "")
-    if not wrong:
-        wrong = _missing(found)
-    return WeldLine(number, typed, name, _with_size(found), wrong)
+    missing = "" if wrong else _missing(found)
+    wrong = wrong or _BLANK.get(missing, "")
+    return WeldLine(number, typed, name, _with_size(found), wrong, tuple(cells), missing)
+
+
+_BLANK: Mapping[str, str] = MappingProxyType({
+    "plate": "The plate is blank: write its thickness, as 3/8in or 10ga.",
+    "weld_length": "The length is blank: write the length of one weld, as 6in.",
+})  # fmt: skip
+"""What to write where a line leaves out what it must say."""
 
 
 def _missing(found: Mapping[str, str]) -> str:
+    """The key a line must say and does not; empty for none."""
     if "plate" not in found:
-        return "The plate is blank: write its thickness, as 3/8in or 10ga."
-    if "weld_length" not in found and found.get("joint", "").lower() not in ("plug", "slot"):
-        return "The length is blank: write the length of one weld, as 6in."
-    return ""
+        return "plate"
+    hole = found.get("joint", "").lower() in ("plug", "slot")
+    return "" if "weld_length" in found or hole else "weld_length"
 
 
 def _with_size(found: Mapping[str, str]) -> dict[str, str]:

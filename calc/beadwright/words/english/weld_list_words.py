@@ -28,6 +28,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "weld_list.preheat-not-known": (
             "No preheat can be given for these; see Heat and the written procedure: {names:, }."
         ),
+        "weld_list.longer-than-part": (
+            "Longer than the long side of the part: {names:, }. Write a longer part or a shorter "
+            "weld; until then the weld's own length is taken."
+        ),
         "weld_list.of-welds": "{names:, }: {said}",
         "weld_list.no-margin": "No margin is in these prices: each is what the part costs you.",
         "weld_list.order-rule": (

@@ -16,20 +16,11 @@ from beadwright.results import Quantity
 from beadwright.setting.dial_in import DialIn
 from beadwright.sources import SOURCES
 from beadwright.units import System
-from beadwright.words.wording import reason
 from beadwright_site.forms.entries import Entry
 from beadwright_site.forms.filling import Form
 from beadwright_site.parts.cited_notes import cited_notes
+from beadwright_site.parts.distortion_facts import distortion_fact
 from beadwright_site.parts.facts import Fact
-
-NAMES: Mapping[str, str] = {
-    "across": "shrinks across",
-    "along": "shrinks along",
-    "camber": "bows up or down",
-    "sweep": "bows sideways",
-    "lift": "edges lift",
-}
-"""What each number is, beside it."""
 
 HEADS: Mapping[str, str] = {
     "across": "across", "along": "along", "camber": "up", "sweep": "side", "lift": "edge",
@@ -74,15 +65,7 @@ def _number(quantity: Quantity, system: System) -> str:
 
 def _facts(way: Distortion, system: System) -> Iterator[Fact]:
     for key, quantity in way.named().items():
-        if quantity.value is None or quantity.low is None or quantity.high is None:
-            yield Fact("–", f"{NAMES[key]}: {reason(quantity.low_by, system)}")
-            continue
-        low, high = (units.show(v, quantity.measure, system) for v in (quantity.low, quantity.high))
-        number, unit = _number(quantity, system), units.symbol(quantity.measure, system)
-        if float(number) == 0 and quantity.value > 0:  # too little to write: under its last digit
-            yield Fact(f"under {number[:-1]}1 {unit}", NAMES[key], "")
-            continue
-        yield Fact(f"≈ {number} {unit}", NAMES[key], f"{low}–{high}" if low != high else "")
+        yield distortion_fact(key, quantity, system)
 
 
 def _turned(way: Distortion, width_m: float) -> Iterator[Fact]:

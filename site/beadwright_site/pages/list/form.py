@@ -10,6 +10,7 @@ from beadwright_site.forms.page_form import PageForm
 from beadwright_site.forms.priced_form import priced_form
 
 FOR_ALL = ("wire", "dia", "gas", "travel_by", "units")
+PART = ("part_length", "part_width", "part_height")
 QUOTE = ("margin", "set_up", "batch", "currency")
 RATES = ("shop_rate", "labour", "overhead", "wire_price", "gas_price", "spool")
 MINUTES = ("fit_up", "reposition", "clean", "spatter", "spool_change", "factor")
@@ -30,6 +31,7 @@ def list_form(filling: Filling, found: ListAnswer | None) -> PageForm:
         (
             entry_group("lines", "Type or paste the list", [form.entry("lines")]),
             entry_group("all", "Wire and gas for all of them", asked_entries(fields, FOR_ALL)),
+            entry_group("part", "Size of the part, for distortion", [*map(form.entry, PART)]),
             entry_group("quote", "Margin, set-up", [*map(form.entry, QUOTE)]),
             entry_group("rates", "Prices and rates", [*map(form.entry, RATES)]),
             entry_group("minutes", "Minutes off the arc", [*map(form.entry, MINUTES)]),

@@ -19,6 +19,7 @@ from beadwright_site.pages.list.view import (
     order_words,
     package_rows,
     piece_rows,
+    pull_rows,
     quote_rows,
     shown_row,
     total_facts,
@@ -70,6 +71,7 @@ def _view(answered: Answered[ListAnswer]) -> PageView:
                 "packages": tuple(package_rows(found)),
                 "batch": found.query.batch,
                 "checks": tuple(check_rows(found)),
+                "pulls": tuple(pull_rows(found)),
             },
             "quote": lambda: {
                 "rows": tuple(quote_rows(found)),

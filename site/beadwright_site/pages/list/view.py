@@ -6,9 +6,17 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from beadwright.weld_list.list_page import ListAnswer
-from beadwright.weld_list.list_rows import ListRow, called, heaviest, hottest, worst_checks
+from beadwright.weld_list.list_rows import (
+    ListRow,
+    called,
+    heaviest,
+    hottest,
+    most_pulled,
+    worst_checks,
+)
 from beadwright.weld_list.list_totals import Package
 from beadwright.words.wording import worded
+from beadwright_site.parts.distortion_facts import distortion_fact
 from beadwright_site.parts.facts import Fact
 from beadwright_site.parts.job_card import weld_line
 from beadwright_site.written import cents, counted, written, written_quantity
@@ -109,6 +117,12 @@ def check_rows(found: ListAnswer) -> Iterator[tuple[str, str, str]]:
     """Yield how each check of machine and circuit stands at the weld that asks most, and why."""
     for row, check in worst_checks(found.counted):
         yield check.held, called(row), worded(check.phrase, found.units)
+
+
+def pull_rows(found: ListAnswer) -> Iterator[tuple[Fact, str]]:
+    """Yield each distortion at the weld that does most of it, and which weld that is."""
+    for name, row, pull in most_pulled(found.counted):
+        yield distortion_fact(name, pull, found.units), called(row)
 
 
 def shown_row(row: ListRow) -> ShownRow:

@@ -3,6 +3,7 @@ import { kept } from "../kept/kept.js";
 import { Fault } from "../offline/fault.js";
 import { sayBriefly } from "./brief_word.js";
 import { tellNotKept, untell } from "./kept_notice.js";
+import { WeldFields } from "./weld_fields.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 
@@ -29,6 +30,7 @@ export class WeldList {
   constructor(page, signal) {
     this.page = page;
     if (page.page !== "list" && !page.querySelector("[data-add-weld]")) return;
+    this.fields = new WeldFields(page, (lines) => this.#put(lines), signal);
     page.addEventListener("click", (event) => void this.#tapped(event), { signal });
     page.addEventListener("change", (event) => this.#changed(event), { signal });
     page.addEventListener("shown", () => {
@@ -119,6 +121,7 @@ export class WeldList {
 
   /** @param {string} how @param {number} at */
   async #edit(how, at) {
+    if (how === "edit") return this.fields?.open(at + 1);
     const lines = this.#inputs.map((input) => input.defaultValue);
     const [line = ""] = lines.splice(at, 1);
     this.#before = how === "drop" ? this.#text(this.#inputs.map((e) => e.defaultValue)) : undefined;
