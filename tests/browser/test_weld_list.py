@@ -69,6 +69,30 @@ def test_a_line_edited_in_place_counts_and_stays_on_the_phone(three: Page, tab: 
     expect(three.locator("#weld-2 .why")).to_contain_text("nothing")
 
 
+def test_a_weld_is_edited_by_named_entries_and_the_list_follows(three: Page, tab: Phone) -> None:
+    three.locator("#weld-2 summary").click()
+    three.locator("#weld-2 [data-weld=edit]").click()
+    plate = three.locator("#weld-plate")
+    expect(plate).to_have_value("1/4in")
+    plate.fill("nothing")
+    plate.press("Enter")
+    expect(three.locator("#wrong-weld-plate")).to_contain_text("nothing")
+    expect(plate).to_have_value("nothing")
+    plate.fill("1/2")
+    plate.press("Tab")
+    expect(plate).to_have_value("1/2in")
+    expect(three.locator("#weld-plate2")).to_be_focused()
+    three.locator("#field-weld-joint").get_by_text("Lap", exact=True).click()
+    expect(three.locator("#weld-2")).to_contain_text("Lap")
+    three.locator("#weld-dialog [data-close]").click()
+    expect(three.locator("#weld-dialog")).to_be_hidden()
+    expect(three.locator("#weld-2 input")).to_have_value("b,lap,1/2in,1/4in,4in")
+    assert names(three) == ["a", "b", "c"]
+    tab.open("list/")
+    expect(three.locator("#weld-2 input")).to_have_value("b,lap,1/2in,1/4in,4in", timeout=START_MS)
+    assert not tab.complaints
+
+
 def test_a_list_from_a_link_leaves_the_reader_s_own_until_told(tab: Phone) -> None:
     own = ["own 1,tee,3/8in,,6in", "own 2,tee,3/8in,,6in"]
     tab.open("list/")

@@ -11,7 +11,7 @@ import pytest
 
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors
-from beadwright.reading.packed_query import MOST_CHARACTERS, PackedQueryError, packed, unpacked
+from beadwright.reading.packed_query import LONGEST_UNPACKED, PackedQueryError, packed, unpacked
 from beadwright.reading.queries import split_query
 
 JOB = "plate=3/8in&leg=5/16in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
@@ -86,7 +86,7 @@ def test_what_is_no_packed_query_is_refused(text: str) -> None:
 
 
 def test_a_link_that_would_unpack_to_a_flood_is_refused() -> None:
-    assert unpacked(packed("a" * MOST_CHARACTERS)) == "a" * MOST_CHARACTERS
+    assert unpacked(packed("a" * LONGEST_UNPACKED)) == "a" * LONGEST_UNPACKED
     flood = packed("a" * 50_000_000)
     assert len(flood) < 100_000
     with pytest.raises(PackedQueryError):

@@ -13,7 +13,7 @@ from jsonschema import Draft202012Validator
 
 from beadwright.coupons.coupon_records import records_text
 from beadwright.coupons.kept_file import LONGEST_LIST, KeptFileError, read_kept_file
-from beadwright.weld_list.weld_lines import MOST_CHARACTERS
+from beadwright.weld_list import weld_lines
 from beadwright_site.phone import call
 from tests.site.kept_files import READ, broken_file, sound_file
 from tests.site.published_schema import SCHEMA
@@ -72,7 +72,7 @@ def test_a_kept_weld_list_goes_out_and_comes_in_whole() -> None:
 
 def test_the_longest_list_and_its_job_can_be_taken_and_no_longer_one() -> None:
     longest = "W1,tee,3/8in,,6in\n" * (LONGEST_LIST // 18)
-    assert LONGEST_LIST == MOST_CHARACTERS
+    assert LONGEST_LIST == weld_lines.LONGEST_LIST
     job = {"page": "list", "query": urlencode({"lines": longest}), "name": "MB-3", "made": "now"}
     file = {**sound_file(0), "shop": {"lines": longest}, "jobs": [job]}
     assert look(file)["ok"]

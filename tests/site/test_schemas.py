@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from random import Random
-from typing import Any
+from typing import Any, cast
 
 import pytest
 from flask.testing import FlaskClient
@@ -84,9 +84,10 @@ def _objects(schema: Any) -> list[dict[str, Any]]:
     """Every schema of an object within a schema."""
     held: list[dict[str, Any]] = []
     if isinstance(schema, dict):
-        if schema.get("type") == "object":  # pyright: ignore[reportUnknownMemberType]
-            held.append(schema)  # pyright: ignore[reportUnknownArgumentType]
-        for each in schema.values():  # pyright: ignore[reportUnknownVariableType]
+        known = cast("dict[str, Any]", schema)
+        if known.get("type") == "object":
+            held.append(known)
+        for each in known.values():
             held += _objects(each)
     return held
 

@@ -17,7 +17,7 @@ FLOORS = ("sound", "offline", "engine", "kept", "controls", "page")
 
 STARTS = {
     "main.js",  # every page
-    "kept/kept_file.js",  # Shop
+    "controls/kept_file.js",  # Shop
     "page/wall_sheet.js",  # the wall sheet
     "engine/worker.js",  # started by engine/host.js
     "sound/microphone_tap.js",  # runs on the audio thread, added by sound/microphone.js

@@ -16,7 +16,9 @@ LINES = "a,tee,3/8in,5/16in,6in\nb,tee,1/4in,,4in,2,2F,gap=1/32in"
 
 def asked(number: int, lines: str = LINES, **entry: str) -> dict[str, Any]:
     query = f"lines={quote(lines)}&wire=E70C-6M"
-    return json.loads(call("weld", json.dumps({"query": query, "number": number, **entry})))
+    answer = call("weld", json.dumps({"query": query, "number": number, **entry}))
+    found: dict[str, Any] = json.loads(answer)
+    return found
 
 
 def values(html: str) -> dict[str, str]:

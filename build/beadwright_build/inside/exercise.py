@@ -72,6 +72,8 @@ ACTS: tuple[tuple[str, dict[str, object]], ...] = (
     ("wall", {"query": "gas=mud&c_dia=1mm", "kept": {"usual_gas": "CO2"}}),
     ("link", {"page": "list", "query": "lines=" + "a,tee,3/8in%0A" * 40}),
     ("link", {"page": "card", "query": "leg=1/4in", "tell": True, "short": False}),
+    ("weld", {"query": "lines=a,tee,3/8in,,6in%0Ab,tee,mud,,4in", "number": 1}),
+    ("weld", {"query": "lines=a,tee,3/8in,,6in%0Ab,tee,mud,,4in", "number": 2, "key": "plate"}),
     ("json", {"page": "dial-in", "query": "z=eNoryEksSbU11rfIzFPLSU23NdU3NMvMAwBUgAcC"}),
     ("look", {"text": _FILE, "shop": {}, "jobs": [], "coupons": []}),
     ("look", {"text": '{"kind": "beadwright", "version": 1, "shop": {"breaker": "many"}}'}),
@@ -149,10 +151,18 @@ def _answers() -> Iterator[str]:
             answer = _call(action, {"page": page, "query": query, "kept": {}})
             if "error" in answer:
                 yield f"{action} {page}?{query}: {answer['error']}"
+    for action in _never_asked():
+        yield f"{action}: never asked here, so what it imports would not be shipped"
     for action, payload in ACTS:
         answer = _call(action, payload)
         if "error" in answer:
             yield f"{action} {payload}: {answer['error']}"
+
+
+def _never_asked() -> list[str]:
+    """Return the actions of the phone that nothing here asks for."""
+    actions: dict[str, object] = importlib.import_module("beadwright_site.phone").ACTIONS
+    return sorted(actions.keys() - {"check"} - {action for action, _ in ACTS})
 
 
 def _refusals() -> Iterator[str]:

@@ -11,7 +11,7 @@ import re
 import zlib
 from binascii import Error, a2b_base64, b2a_base64
 
-MOST_CHARACTERS = 200_000
+LONGEST_UNPACKED = 200_000
 """Characters a packed query may unpack to: what a weld list may have, written as a link [-]."""
 
 _LETTERS = re.compile(r"[A-Za-z0-9_-]+")
@@ -40,14 +40,14 @@ def unpacked(text: str) -> str:
         text: The packed query [-].
 
     Raises:
-        PackedQueryError: If it is cut short, changed, or holds more than ``MOST_CHARACTERS``.
+        PackedQueryError: If it is cut short, changed, or holds more than ``LONGEST_UNPACKED``.
     """
     if not _LETTERS.fullmatch(text):
         raise PackedQueryError("other letters than a packed query has")
     plain = text.replace("-", "+").replace("_", "/")
     expand = zlib.decompressobj()
     try:
-        data = expand.decompress(a2b_base64(plain + "=" * (-len(plain) % 4)), MOST_CHARACTERS)
+        data = expand.decompress(a2b_base64(plain + "=" * (-len(plain) % 4)), LONGEST_UNPACKED)
         found = data.decode()
     except (Error, zlib.error, UnicodeDecodeError) as error:
         raise PackedQueryError("it cannot be unpacked") from error

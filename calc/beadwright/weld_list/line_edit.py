@@ -42,7 +42,7 @@ def edited_list(text: str, number: int, key: str, value: str) -> str:
 
 def _with_entry(line: WeldLine, columns: Sequence[str], key: str, value: str) -> list[str]:
     """The cells of a line, the entry in its column or, without one, as ``key=value``."""
-    if key == "wire" and value and " " not in value and line.size_in_wire:
+    if key == "wire" and value and " " not in value and _size_in_wire(line):
         value = f"{value} {line.entries['dia']}"  # the size stands in the same cell
     cells = [
         "" if _key_in(cell) == key or (column == key and not _key_in(cell)) else cell
@@ -53,6 +53,11 @@ def _with_entry(line: WeldLine, columns: Sequence[str], key: str, value: str) ->
         cells[place] = value
         return _trimmed(cells)
     return [*_trimmed(cells), *([f"{key}={value}"] if value else [])] or [""]
+
+
+def _size_in_wire(line: WeldLine) -> bool:
+    """True if the wire's cell says its size too."""
+    return f"{line.entries.get('wire', '')} {line.entries.get('dia', '')}" in (line.cells or ())
 
 
 def _trimmed(cells: Sequence[str]) -> list[str]:

@@ -14,7 +14,7 @@ from beadwright.money.cost_query import CostQuery
 from beadwright.reading.entries import optional, part, required
 from beadwright.reading.fields import Measured, QueryField
 from beadwright.weld_list.list_parts import ListParts, ListPartsField
-from beadwright.weld_list.weld_lines import MOST_CHARACTERS
+from beadwright.weld_list.weld_lines import LONGEST_LIST
 
 
 class LinesField(QueryField[str]):
@@ -26,9 +26,9 @@ class LinesField(QueryField[str]):
         self, value: Any, attr: str | None, data: Mapping[str, Any] | None, **kwargs: Any
     ) -> str:
         text = str(value)
-        if len(text) > MOST_CHARACTERS:
+        if len(text) > LONGEST_LIST:
             raise ValidationError(
-                f"This list has {len(text):,} characters; write up to {MOST_CHARACTERS:,}, "
+                f"This list has {len(text):,} characters; write up to {LONGEST_LIST:,}, "
                 "and the rest in a second list"
             )
         return text

@@ -21,7 +21,7 @@ NAME = "name"
 COLUMNS = (NAME, "joint", "plate", "leg", "weld_length", "welds", "position", "wire", "gas")
 """Columns of a line where no header names others."""
 
-MOST_CHARACTERS = 100_000
+LONGEST_LIST = 100_000
 """Characters a list may have [-]."""
 
 MOST_LINES = 1000
@@ -68,12 +68,6 @@ class WeldLine:
     wrong: str = ""
     cells: tuple[str, ...] | None = ()
     missing: str = ""
-
-    @property
-    def size_in_wire(self) -> bool:
-        """True if the wire's cell says its size too."""
-        both = f"{self.entries.get('wire', '')} {self.entries.get('dia', '')}"
-        return both in (self.cells or ())
 
 
 @dataclass(frozen=True, slots=True)

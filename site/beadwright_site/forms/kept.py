@@ -21,7 +21,7 @@ from beadwright.money.cost_query import PREFIXES
 from beadwright.process.gases import gas_of
 from beadwright.process.wires import size_of
 from beadwright.reading.queries import messages_of
-from beadwright.weld_list.weld_lines import MOST_CHARACTERS
+from beadwright.weld_list.weld_lines import LONGEST_LIST
 from beadwright_site.forms.labels import kept_fields, label_of
 from beadwright_site.forms.typed import read_entries
 
@@ -49,7 +49,7 @@ KEPT = (*MACHINE, *CIRCUIT, *LEADS, *SHOWN, *USUAL, *RATES, *BOUGHT, *MINUTES, *
 GIVEN = ("coupons", "jobs")
 """Keys the phone gives with a question; they are kept record by record, not as an entry."""
 
-LONGEST: Mapping[str, int] = {"own": LONGEST_OWN, "lines": MOST_CHARACTERS}
+LONGEST: Mapping[str, int] = {"own": LONGEST_OWN, "lines": LONGEST_LIST}
 USUAL_LONGEST = 60
 """Characters an entry may have: by key, and of all others."""
 

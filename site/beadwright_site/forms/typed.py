@@ -8,12 +8,12 @@ from beadwright.errors import FieldErrors
 from beadwright.reading.entries import Fields
 from beadwright.reading.queries import split_query
 from beadwright.units import System
-from beadwright.weld_list.weld_lines import MOST_CHARACTERS
+from beadwright.weld_list.weld_lines import LONGEST_LIST
 
 LONGEST_ECHO = 200
 """Characters of an entry given back in its field."""
 
-LONGER: Mapping[str, int] = {"lines": 2 * MOST_CHARACTERS}
+LONGER: Mapping[str, int] = {"lines": 2 * LONGEST_LIST}
 """The same for entries that may be longer, by key."""
 
 

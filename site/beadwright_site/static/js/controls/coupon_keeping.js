@@ -6,6 +6,7 @@ import { kept } from "../kept/kept.js";
 import { unreadWords, why } from "../kept/kept_words.js";
 import { sayBriefly } from "./brief_word.js";
 import { tell, tellNotKept, untell } from "./kept_notice.js";
+import { plainButton } from "./plain_button.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Coupon } from "../kept/coupons.js" */
@@ -125,12 +126,7 @@ export class CouponKeeping {
   async #drop(key) {
     this.#dropped = await coupons.drop(key);
     await this.#again(this.page.query);
-    const back = document.createElement("button");
-    back.type = "button";
-    back.className = "plain";
-    back.dataset["backCoupon"] = "";
-    back.textContent = "Put the coupon back";
-    this.page.querySelector("#log")?.append(back);
+    this.page.querySelector("#log")?.append(plainButton("Put the coupon back", "backCoupon"));
   }
 
   async #back() {

@@ -5,6 +5,7 @@ import { unreadWords, why } from "../kept/kept_words.js";
 import { asFault } from "../offline/fault.js";
 import { sayBriefly } from "./brief_word.js";
 import { tellNotKept, untell } from "./kept_notice.js";
+import { plainButton } from "./plain_button.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
 /** @import { Job } from "../kept/jobs.js" */
@@ -104,7 +105,7 @@ export class KeptJobs {
       summary.textContent = `Kept jobs (${found.length})`;
       const rows = found.map((job) => row(job));
       if (jobs.unread) rows.unshift(line(unreadWords(jobs.unread, "job")));
-      if (this.#dropped) rows.unshift(tap(`Put back ${this.#dropped.name}`, "backJob", ""));
+      if (this.#dropped) rows.unshift(plainButton(`Put back ${this.#dropped.name}`, "backJob"));
       if (!rows.length) rows.push(line("None yet. A tap on “Keep this job” keeps the one shown."));
       this.#list?.replaceChildren(summary, ...rows);
     } catch (error) {
@@ -119,16 +120,6 @@ function line(text) {
   const made = document.createElement("p");
   made.textContent = text;
   return made;
-}
-
-/** @param {string} text @param {string} what @param {string} key @returns {HTMLElement} */
-function tap(text, what, key) {
-  const button = document.createElement("button");
-  button.type = "button";
-  button.className = "plain";
-  button.dataset[what] = key;
-  button.textContent = text;
-  return button;
 }
 
 /** @param {Job} job @returns {HTMLElement} */
@@ -150,6 +141,6 @@ function row(job) {
     open.textContent = `Open ${page.textContent?.trim()}`;
     made.append(open);
   }
-  made.append(tap("Remove", "dropJob", jobs.keyOf(job)));
+  made.append(plainButton("Remove", "dropJob", jobs.keyOf(job)));
   return made;
 }

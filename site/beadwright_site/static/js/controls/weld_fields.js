@@ -1,7 +1,6 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 import { given } from "../kept/given.js";
-import { put } from "../page/morph.js";
 import { withUnit } from "./bare_number.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
@@ -40,7 +39,7 @@ export class WeldFields {
     const query = this.page.form.query();
     const kept = await given("list");
     const { ok, lines, html } = await engine.call("weld", { query, kept, number, ...entry });
-    if (html) put({ "weld-fields": html });
+    if (html) this.page.put({ "weld-fields": html });
     return { ok, lines };
   }
 

@@ -3,6 +3,7 @@ import { kept } from "../kept/kept.js";
 import { Fault } from "../offline/fault.js";
 import { sayBriefly } from "./brief_word.js";
 import { tellNotKept, untell } from "./kept_notice.js";
+import { plainButton } from "./plain_button.js";
 import { WeldFields } from "./weld_fields.js";
 
 /** @import { BeadAnswer } from "../page/answer_page.js" */
@@ -144,12 +145,7 @@ export class WeldList {
   }
 
   #offerBack(text = "Put the weld back") {
-    const button = document.createElement("button");
-    button.type = "button";
-    button.className = "plain";
-    button.dataset["weldBack"] = "";
-    button.textContent = text;
-    this.page.querySelector("#rows")?.append(button);
+    this.page.querySelector("#rows")?.append(plainButton(text, "weldBack"));
   }
 
   /** A list from a link and the reader's own are two: the reader says which one the phone keeps. */
@@ -161,11 +157,7 @@ export class WeldList {
     const told = document.createElement("p");
     told.id = "lent-list";
     told.className = "note";
-    const button = document.createElement("button");
-    button.type = "button";
-    button.className = "plain";
-    button.dataset["ownList"] = "";
-    button.textContent = "Keep this list in place of mine";
+    const button = plainButton("Keep this list in place of mine", "ownList");
     const count = this.#seen.split("\n").filter((text) => text.trim()).length;
     const own = count === 1 ? "Your own list of one line" : `Your own list of ${count} lines`;
     told.append(`This list came with a link. ${own} stays on this phone. `, button);

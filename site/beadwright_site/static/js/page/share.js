@@ -1,12 +1,12 @@
 // @ts-check
 import { sayBriefly } from "../controls/brief_word.js";
 import { JobForm } from "../controls/job_form.js";
+import { plainButton } from "../controls/plain_button.js";
 import { queryText } from "../controls/query_text.js";
 import { engine } from "../engine/engine.js";
 import { ENDING, giveFile } from "../kept/give_file.js";
 import { given } from "../kept/given.js";
 import { LATER_WAY } from "./carry.js";
-
 
 /** @returns {HTMLInputElement | null} the tick that lets prices and names leave */
 const tick = () => document.querySelector("[data-tell]");
@@ -18,20 +18,11 @@ function isPrivate(key) {
   return keys?.includes(key.replace(LATER_WAY, "")) ?? false;
 }
 
-function fileButton() {
-  const button = document.createElement("button");
-  button.type = "button";
-  button.className = "plain";
-  button.dataset["jobFile"] = "";
-  button.textContent = "Save as a file";
-  return button;
-}
-
 function show() {
   for (const button of document.querySelectorAll("[data-share]")) {
     if (!(button instanceof HTMLElement)) continue;
     button.hidden = false;
-    if (!document.querySelector("[data-job-file]")) button.after(fileButton());
+    if (!document.querySelector("[data-job-file]")) button.after(plainButton("Save as a file", "jobFile"));
     const page = document.querySelector("bead-answer");
     if (tick() || !(page instanceof HTMLElement) || !page.dataset["private"]) continue;
     const label = document.createElement("label");

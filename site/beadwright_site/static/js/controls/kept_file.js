@@ -1,16 +1,17 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
+import { coupons } from "../kept/coupons.js";
+import { ENDING, giveFile } from "../kept/give_file.js";
+import { jobs } from "../kept/jobs.js";
+import { kept } from "../kept/kept.js";
+import { notKept, why } from "../kept/kept_words.js";
 import { asFault } from "../offline/fault.js";
-import { coupons } from "./coupons.js";
-import { ENDING, giveFile } from "./give_file.js";
-import { jobs } from "./jobs.js";
-import { kept } from "./kept.js";
-import { notKept, why } from "./kept_words.js";
+import { plainButton } from "./plain_button.js";
 
-/** @import { Names } from "./kept.js" */
-/** @import { Coupon } from "./coupons.js" */
-/** @import { Job } from "./jobs.js" */
-/** @import { Rows } from "./shelf.js" */
+/** @import { Names } from "../kept/kept.js" */
+/** @import { Coupon } from "../kept/coupons.js" */
+/** @import { Job } from "../kept/jobs.js" */
+/** @import { Rows } from "../kept/shelf.js" */
 /** @typedef {{what: string, before: string, after: string}} Line */
 /** @typedef {{shop: Names, jobs: Job[], coupons: Coupon[], count: number, lines: Line[]}} Changes */
 
@@ -22,15 +23,6 @@ function element(tag, text, ...children) {
   made.textContent = text;
   made.append(...children);
   return made;
-}
-
-/** @param {string} text @param {string} what */
-function tap(text, what) {
-  const button = element("button", text);
-  button.setAttribute("type", "button");
-  button.className = "plain";
-  button.setAttribute("data-take", what);
-  return button;
 }
 
 /** All that is kept, out to a file and in from one; what a file would change is shown first. */
@@ -76,7 +68,7 @@ class KeptFile {
       await act;
     } catch (error) {
       const fault = asFault(error);
-      this.#show(element("p", `${notKept(fault)} ${why(fault)}`), tap("Tap again", what));
+      this.#show(element("p", `${notKept(fault)} ${why(fault)}`), plainButton("Tap again", "take", what));
     }
   }
 
@@ -135,7 +127,7 @@ class KeptFile {
     const rows = lines.map(({ what, before, after }) => element("li", "", element("b", what),
       element("span", before && `${before} → ${after}`)));
     return [element("h2", "What the file changes"), element("ul", "", ...rows),
-      tap(`Take over ${count}`, "yes"), tap("Leave all as it is", "no")];
+      plainButton(`Take over ${count}`, "take", "yes"), plainButton("Leave all as it is", "take", "no")];
   }
 
   /** @param {Element[]} parts */
@@ -163,7 +155,7 @@ class KeptFile {
     await this.#write(wanted.shop, rows);
     this.#before = before;
     this.#wanted = null;
-    this.#show(element("p", `Taken over: ${wanted.count}.`), tap("Undo", "back"));
+    this.#show(element("p", `Taken over: ${wanted.count}.`), plainButton("Undo", "take", "back"));
   }
 
   /** @param {{shop: Names, rows: Rows}} before */
