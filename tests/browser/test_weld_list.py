@@ -82,7 +82,7 @@ def test_a_weld_is_edited_by_named_entries_and_the_list_follows(three: Page, tab
     plate.press("Tab")
     expect(plate).to_have_value("1/2in")
     expect(three.locator("#weld-plate2")).to_be_focused()
-    three.locator("#field-weld-joint").get_by_text("Lap", exact=True).click()
+    three.locator('#field-weld-joint input[value="lap"]').check()
     expect(three.locator("#weld-2")).to_contain_text("Lap")
     three.locator("#weld-dialog [data-close]").click()
     expect(three.locator("#weld-dialog")).to_be_hidden()
