@@ -10,6 +10,7 @@ LISTED = {
     PULSED: "A,v,3/8in,,10in,1,3G-up,,,back=gouge",
     SPRAYED: "A,double-v,1in,,10in,1,1G,,,",
     "joint=v&plate=3/8in&position=1G": "A,v,3/8in,,10in,1,1G,,,",
+    "plate=1/8in&leg=1/8in": "A,tee,1/8in,1/8in,10in,1,2F,,,",
     "joint=square&plate=1/4in": "A,square,1/4in,,10in,1,1G,,,",
     "joint=square&plate=1/4in&back=gouge": "A,square,1/4in,,10in,1,1G,,,back=gouge",
 }
@@ -46,6 +47,15 @@ def test_one_mode_for_both_sides_is_told_where_the_second_is_pulsed(page: str) -
 def test_supplies_say_what_gouging_takes() -> None:
     assert "rods or disks and air, is not counted" in said("supplies", SPRAYED)
     assert "rods or disks" not in said("supplies", "joint=v&plate=3/8in&position=1G")
+
+
+@pytest.mark.parametrize("page", ["dial-in", "passes", "heat", "card", "cost", "supplies", "list"])
+@pytest.mark.parametrize("query", ["plate=1/8in&leg=1/8in", "joint=v&plate=3/8in&position=1G"])
+def test_short_circuit_is_not_prequalified_wherever_it_is_planned(page: str, query: str) -> None:
+    """AWS D1.1, from memory: whole welds in it, and the root of an open joint."""
+    text = said(page, query)
+    assert "not prequalified" in text
+    assert "AWS D1.1" in text
 
 
 @pytest.mark.parametrize("page", ["dial-in", "passes", "cost", "supplies", "list"])

@@ -103,6 +103,7 @@ def test_a_flux_cored_root_is_laid_on_a_backing_only(query: str) -> None:
     [stop] = [note for note in answer.notes if note.level == "stop"]
     assert stop.field == "backing"
     assert "lay it on a backing" in told(stop)
+    assert not any("in short circuit" in told(note) for note in answer.notes)
     assert passes_answer(f"{cored}&backing=ceramic").found.open
 
 

@@ -147,3 +147,12 @@ def test_angles_at_the_ends_of_what_is_taken() -> None:
         assert root_loss(angle, solid, out_of_position=False) == 0.0
         assert root_loss(angle, solid, out_of_position=True) is None
     assert root_loss(60.0, solid, out_of_position=True) == 0.0
+
+
+def test_no_pieces_are_offered_of_a_weld_that_is_stopped() -> None:
+    """AWS D1.1:2020 Table 4.2, from memory: no figure for a 45° side vertical."""
+    for position, offered in (("3F-up", False), ("2F", True)):
+        found = ask(f"skew=135deg&pz=5kip&group_height=6in&leg=1/4in&far_leg=1/4in"
+                    f"&position={position}")  # fmt: skip
+        assert (found.segments is not None) is offered
+        assert any("centers" in told(note) for note in found.notes) is offered

@@ -240,3 +240,9 @@ def test_no_american_limit_stands_in_a_european_answer(query: str, code: str) ->
 def test_a_gap_takes_its_own_width_of_leg() -> None:
     # No rule of D1.1: 6 mm and a gap of 1 mm ask for 7 mm.
     assert ask(f"{EN}&leg=6mm&gap=1mm&py=10kN").legs.to_weld == pytest.approx(0.007)
+
+
+def test_who_has_taken_the_directional_method_is_not_told_to() -> None:
+    for code, told_to in (("en", True), ("en-directional", False)):
+        notes = ask(f"units=si&py=20kN&cross_increase=yes&design_code={code}").notes
+        assert any("take en-directional" in told(note) for note in notes) is told_to

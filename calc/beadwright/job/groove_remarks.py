@@ -40,7 +40,7 @@ def preparation_remarks(job: Job, shape: JointShape) -> Iterator[Note]:
     elif shape.gouge is not None:
         yield _gouge(shape.gouge)
     elif not job.backed and job.joint not in ("square", "corner"):
-        yield from _open_back(shape)
+        yield from _open_back(job, shape)
     if (
         shape.complete
         and abs(job.plate_m - job.plate2_m) > REL_TOL
@@ -111,9 +111,10 @@ def one_sided_butt(job: Job) -> Note:
     return Note("caution", told, "aisc-square-details", "plate")
 
 
-def _open_back(shape: JointShape) -> Iterator[Note]:
+def _open_back(job: Job, shape: JointShape) -> Iterator[Note]:
     if shape.gap_m > REL_TOL:
-        yield Note("caution", say("job.open-root"), "practice", "gap")
+        if job.wire.traits.shorts:  # another wire's root is refused
+            yield Note("caution", say("job.open-root"), "practice", "gap")
     else:
         yield Note("stop", say("job.no-gap-no-backing"), "aws-d1.1-details", "gap")
 

@@ -11,7 +11,7 @@ from beadwright.setting.dial_in import DialIn
 
 
 def uncounted(dialled: DialIn) -> Iterator[Note]:
-    """Yield what is not in the metal, the wire and the arc time of a job.
+    """Yield what the sums of a job leave out: tests of its procedure, a side not planned.
 
     A gouged side that is pulsed though short circuit is planned has its minutes on Passes; counted
     here are those of short circuit.
@@ -19,6 +19,7 @@ def uncounted(dialled: DialIn) -> Iterator[Note]:
     Args:
         dialled: The job as dialled in [-].
     """
+    yield from (note for note in dialled.notes if note.source == "aws-d1.1-short")
     half_welded = one_sided_butt(dialled.job)
     if half_welded in dialled.notes:
         yield half_welded

@@ -42,10 +42,11 @@ def strength_notes(
         *lap_notes(task),
         *skew_notes(task, legs),
         *_code(task, legs),
-        *_seam(task, segments),
         *root_notes(task, found),
-        *cautions(task),
     ]
+    if not any(note.level == "stop" for note in notes):  # no part of what is stopped is offered
+        notes += _seam(task, segments)
+    notes += cautions(task)
     return severest_first(notes)
 
 
@@ -164,14 +165,14 @@ def _counting(task: StrengthTask, found: Spread, legs: LegSizes) -> Iterator[Not
             "analysis",
         )
     if task.increase and task.analysis == "elastic":
-        if task.european:
+        if task.code == "en":
             yield Note(
                 "note",
                 say("strength.take-directional"),
                 "en-1993-1-8",
                 "cross_increase",
             )
-        elif not found.increased and not task.concentric:
+        elif not task.european and not found.increased and not task.concentric:
             yield Note(
                 "note",
                 say("strength.no-increase"),

@@ -54,6 +54,8 @@ def strength_answer(query: str, kept: Mapping[str, Any] | None = None) -> Streng
     links = tuple(sorted((weld, *plates, *lap_members(task)), key=lambda link: -link.use))
     segments = segments_for(task, links, legs)
     notes = strength_notes(task, found, legs, links, segments)
+    if any(note.level == "stop" for note in notes):
+        segments = None
     return StrengthAnswer(
         page="strength",
         query=read,

@@ -43,9 +43,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "groove."
         ),
         "strength.leg-under-least": "Leg {leg} is under the code's least of {least}.",
-        "strength.asks-less": (
-            "Strength asks {leg} only; the code's least for this plate is {least}."
-        ),
+        "strength.asks-less": ("Strength asks {leg} only; the code's least here is {least}."),
         "strength.fights-edge": (
             "Two limits fight: strength asks leg {leg}, the plate's edge allows {most}. More weld "
             "or thicker plate."
