@@ -221,3 +221,10 @@ def test_a_lap_holds_the_same_wherever_it_lies_and_however_it_is_turned(degrees:
     assert turned["plate-block"] == pytest.approx(
         (0.6 * 36 * 2 * 6 * 0.375 + 58 * 1.5) / 2, rel=1e-6
     )
+
+
+def test_no_pieces_of_a_lap_whose_plates_count_its_length() -> None:
+    """Table D3.1 and J4.3 take the length of a weld; of one in pieces they do not say which."""
+    assert ask(f"{BAR}&py=3kip").segments is None
+    across = "joint=lap&plate=3/8in&plate2=1/4in&group=flats&group_width=4in&group_height=6in"
+    assert ask(f"{across}&py=3kip").segments is not None

@@ -165,12 +165,12 @@ def lap_members(task: StrengthTask) -> Iterator[Link]:
             torn = area if lower or pull.lines else pull.across_m * thickness
             holds = tension_members.net_rupture(torn, fu, lag, basis)
             phrase = say("strength.member-tearing", plate=name, width=shown, lag=lag)
-            yield _link(f"{key}-net", phrase, pull, holds, "aisc-d3.1")
+            yield _link(f"{key}-net", phrase, pull, holds, "aisc-d3.1", by_length=lag < 1)
         if pull.lines >= 2 and (lower or wider):
             shear, end = 2 * pull.along_m * thickness, pull.across_m * thickness
             holds = tension_members.block_shear(shear, end, fy, fu, basis)
             phrase = say("strength.block-shear", plate=name)
-            yield _link(f"{key}-block", phrase, pull, holds, "aisc-j4.3")
+            yield _link(f"{key}-block", phrase, pull, holds, "aisc-j4.3", by_length=True)
 
 
 def _lag(task: StrengthTask, pull: Pull, thickness: float, width: float) -> float | None:
@@ -188,5 +188,7 @@ def _lag(task: StrengthTask, pull: Pull, thickness: float, width: float) -> floa
     return tension_members.lag_of_edge_welds(length, width, off)
 
 
-def _link(key: str, phrase: Phrase, pull: Pull, holds: float, source: str) -> Link:
-    return Link(key, phrase, pull.force_n, holds, source, measure="force")
+def _link(
+    key: str, phrase: Phrase, pull: Pull, holds: float, source: str, *, by_length: bool = False
+) -> Link:
+    return Link(key, phrase, pull.force_n, holds, source, measure="force", by_length=by_length)

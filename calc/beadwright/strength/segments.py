@@ -32,8 +32,8 @@ def segments_for(
     """Return segments of the judged leg that would carry the seam, where that can be said.
 
     Only for straight seams loaded evenly: elsewhere a gap may fall where the weld works hardest.
-    None for a weld from one side whose root the load opens, nor for a lap so long that less of it
-    holds more.
+    None for a weld from one side whose root the load opens, for a lap so long that less of it
+    holds more, and for one whose plates are held by the length of weld all along.
     What a gap leaves out, the segments and the plates beside them carry: every link is held that
     the seam strains point by point.
 
@@ -48,6 +48,8 @@ def segments_for(
     if task.group.way is None or not task.concentric or any(link.use > 1 for link in links):
         return None
     if task.longer_holds_less(legs.throat) or _opens(task):
+        return None
+    if any(link.by_length for link in links):
         return None
     strained = [link for link in links if link.measure == "force_per_length"]
     step, least, lost = _STEP_M[task.job.units], _least(task, legs), _lost(task, legs)

@@ -43,6 +43,7 @@ class Link:
         source: Source id.
         point: Index of the point of the weld where that is.
         measure: force_per_length, or force for what the load strains as a whole.
+        by_length: True if it holds more beside a longer weld: shear lag, a block torn out.
     """
 
     key: str
@@ -52,6 +53,7 @@ class Link:
     source: str
     point: int = 0
     measure: Literal["force_per_length", "force"] = "force_per_length"
+    by_length: bool = False
 
     @property
     def use(self) -> float:

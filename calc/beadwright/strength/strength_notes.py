@@ -64,7 +64,7 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
         if link.use > 1 + REL_TOL and link.key != "weld":
             over = "strength.no-leg-helps"
             if link.measure == "force":
-                over = _no_weld_helps(link)
+                over = "strength.longer-weld-helps" if link.by_length else "strength.no-weld-helps"
             yield Note(
                 "stop",
                 say(over, link=link.phrase, use=link.use),
@@ -78,16 +78,6 @@ def _weakest(task: StrengthTask, legs: LegSizes, links: tuple[Link, ...]) -> Ite
         if task.longer_holds_less(legs.throat):
             told = say("strength.no-fillet-holds-so-long")
         yield Note("stop", told, _weld_source(task), "leg")
-
-
-def _no_weld_helps(link: Link) -> str:
-    """A longer weld eases shear lag and the tearing of a block, not the yielding of the plate."""
-    lags = link.phrase.key == "strength.member-tearing" and ("lag", 1.0) not in (
-        link.phrase.parameters
-    )
-    if lags or link.phrase.key == "strength.block-shear":
-        return "strength.longer-weld-helps"
-    return "strength.no-weld-helps"
 
 
 def _sizes(task: StrengthTask, legs: LegSizes) -> Iterator[Note]:
