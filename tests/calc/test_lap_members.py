@@ -228,3 +228,26 @@ def test_no_pieces_of_a_lap_whose_plates_count_its_length() -> None:
     assert ask(f"{BAR}&py=3kip").segments is None
     across = "joint=lap&plate=3/8in&plate2=1/4in&group=flats&group_width=4in&group_height=6in"
     assert ask(f"{across}&py=3kip").segments is not None
+
+
+def test_two_pieces_of_one_line_are_one_line_wherever_it_lies() -> None:
+    """One line of 6 in, bent nowhere: no block between it and itself, no lag (no case for it)."""
+    spots = "polyline:5in,0in 5in,3in 5in,6in"
+    holds = held(f"joint=lap&plate=3/8in&plate2=1/4in&group={spots}&py=3kip&held=yes"
+                 "&plate_width=4in&plate2_width=4in")  # fmt: skip
+    assert set(holds) == {"plate-gross", "plate2-gross"}
+    assert holds["plate2-gross"] == pytest.approx(36 / 1.67)
+
+
+def test_a_plate_twice_as_thick_as_its_weld_is_long_has_no_shear_lag() -> None:
+    """1 - x/l with x half of 2 in and l of 1 in leaves nothing: Table D3.1 is not for it."""
+    short = "joint=lap&plate=2in&plate2=2in&group=lines&group_width=4in&py=3kip"
+    holds = held(f"{short}&group_height=1in")
+    assert set(holds) == {"plate-gross", "plate2-gross", "plate-block"}
+    lag = 3 * 1.25**2 / (3 * 1.25**2 + 16) * (1 - 1 / 1.25)
+    assert held(f"{short}&group_height=5/4in")["plate2-net"] == pytest.approx(58 * 8 * lag / 2)
+
+
+def test_widths_are_left_alone_where_the_pull_is_none() -> None:
+    for load in ("py=3kip&px=1kip", "pz=3kip"):
+        assert not held(f"{BAR}&{load}&plate_width=2in&plate2_width=2in")

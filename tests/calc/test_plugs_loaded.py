@@ -130,6 +130,9 @@ def test_a_plate_whose_width_is_given_is_checked_beside_the_hole() -> None:
         f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in"
     )
     assert "is checked for pull only where" in said(f"{PLUG}&py=5kip&plate2_width=2in")
+    assert "is checked for pull only where" in said(
+        f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in&plugs=2"
+    )
     several = ask(f"{PLUG}&py=5kip&plate2_width=2in&plugs=2")
     assert "plate2-net" not in {k.key for k in several.links}
     european = ask("units=si&joint=plug&plate=10mm&plate2=10mm&hole=20mm&design_code=en&py=50kN"
@@ -168,6 +171,7 @@ def test_plugs_keep_their_distance() -> None:
     assert stops(f"{PLUG}&py=5kip&plugs=2&pitch=3in") == ["strength.plugs-close"]
     assert stops(f"{PLUG}&py=5kip&plugs=2&pitch=3-1/4in") == []
     assert "3-1/4 in or more" in said(f"{PLUG}&py=5kip&plugs=2")
+    assert "center to center" not in said(f"{PLUG}&py=5kip")  # one stands alone
     slot = "joint=slot&plate=1/2in&plate2=1/2in&hole=13/16in&slot_length=2in&plugs=2&py=5kip"
     assert "4 in end to end" in said(slot)
 
