@@ -84,6 +84,7 @@ def test_a_thick_square_edge_is_stopped_by_the_code_chosen() -> None:
         ("joint=square&plate=7/16in", True, "aisc-square-details"),
         ("joint=square&plate=8mm&units=si&design_code=en", False, ""),
         ("joint=square&plate=9mm&units=si&design_code=en", True, "iso-9692-1"),
+        ("joint=square&plate=8.2mm&units=si&design_code=en", True, "iso-9692-1"),
     ):
         stops = [
             note for note in ask(f"{query}&pz=1kN&backing=steel").notes if note.level == "stop"

@@ -77,7 +77,7 @@ def shape_of(typed: Typed) -> JointShape:
     raise AssertionError
 
 
-@settings(max_examples=400)
+@settings(max_examples=1000)
 @given(typed_joints())
 def test_weld_metal_fills_its_joint_and_enters_no_plate(typed: Typed) -> None:
     shape = shape_of(typed)

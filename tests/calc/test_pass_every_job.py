@@ -59,6 +59,7 @@ ASKED = {
     "transfer": ("short", "spray", "pulse"),
     "travel_by": ("robot", "track"),
     "backing": ("steel", "ceramic"),
+    "back": ("gouge",),
     "angle": ("20", "60"),
     "root_face": ("0in", "1/8in"),
     "depth": ("1/8in", "1/2in"),
