@@ -12,6 +12,7 @@ from beadwright.inspection.measured_fillet import (
     crown_of_throat,
     leg_from_gauge,
 )
+from beadwright.joint import groove_rules
 from beadwright.joint.fillet_joints import gauge_leg
 from beadwright.units import read
 
@@ -54,7 +55,7 @@ def cyclic_pores() -> float:
 
 
 def reinforcement_in(thickness_in: str) -> float:
-    return aws_limits.reinforcement_allowed(_inches(thickness_in)) / _IN
+    return groove_rules.reinforcement_allowed(_inches(thickness_in)) / _IN
 
 
 def iso_mm(rule: str, level: Level, size_mm: float) -> float:

@@ -5,13 +5,10 @@ import pytest
 from beadwright.api import answer, answer_json
 from beadwright.errors import FieldErrors, OutOfRangeError
 from beadwright.inspection import iso_limits
-from beadwright.inspection.aws_limits import (
-    reinforcement_allowed,
-    undercut_allowed,
-    undersize_allowed,
-)
+from beadwright.inspection.aws_limits import undercut_allowed, undersize_allowed
 from beadwright.inspection.inspect_page import InspectAnswer
 from beadwright.inspection.inspected import Check
+from beadwright.joint.groove_rules import reinforcement_allowed
 from tests.told import in_words
 
 FILLET = "plate=3/8in&leg=5/16in"

@@ -6,6 +6,8 @@ import pytest
 
 from beadwright.api import answer
 from beadwright.inspection.inspected import Check
+from beadwright.sources import SOURCES
+from tests.told import in_words
 
 IN = 0.0254
 FILLET = "plate=3/8in&leg=5/16in"
@@ -84,3 +86,36 @@ def test_one_pore_in_four_inches_under_load_that_comes_and_goes() -> None:
 )
 def test_only_a_butt_through_the_plate_takes_no_pore(joint: str, state: str) -> None:
     assert check(f"{joint}&pore=0.3in", "pores").state == state
+
+
+@pytest.mark.parametrize(
+    ("face", "limit", "source"),
+    [
+        ("0.99in", 1 / 8, "aws-d1.1-convexity"),  # found second-hand
+        ("1in", 3 / 16, "aws-d1.1-convexity-wide"),  # from memory
+    ],
+)
+def test_the_limit_of_a_wide_face_is_told_as_from_memory(
+    face: str, limit: float, source: str
+) -> None:
+    crown = check(f"{FILLET}&face={face}", "convexity")
+    assert crown.limit / IN == pytest.approx(limit)
+    assert crown.source == source
+    assert SOURCES[crown.source].how == ("from memory" if limit > 1 / 8 else "found second-hand")
+
+
+@pytest.mark.parametrize(("plate", "held"), [("1in", False), ("1-1/2in", True)])
+def test_the_crown_planned_on_a_groove_has_the_limit_it_is_inspected_by(
+    plate: str, held: bool
+) -> None:
+    """Table 7.9, schedule A, from memory: 1/8 in to 1 in of plate, 3/16 in to 2 in."""
+    job = f"joint=v&plate={plate}&reinforcement=3/16in"
+    told = {note.key: note for note in answer("dial-in", job).notes}
+    assert ("job.reinforcement-over-code" not in told) is held
+    if not held:
+        over = told["job.reinforcement-over-code"]
+        assert "over 1/8 in is more" in in_words(over.phrase, "us")
+        assert over.source == "aws-d1.1-7.9"
+    crown = check(f"joint=v&plate={plate}&convexity=3/16in", "reinforcement")
+    assert (crown.state == "in") is held
+    assert crown.source == "aws-d1.1-7.9"

@@ -12,12 +12,12 @@ from beadwright.inspection.aws_limits import (
     PORES_INCH_M,
     UNDERSIZE_SHARE,
     WIDEST_GAP_M,
-    reinforcement_allowed,
     undercut_allowed,
     undersize_allowed,
 )
 from beadwright.inspection.inspected import Check, Inspected, least, most, never
-from beadwright.joint.fillets import largest_convexity
+from beadwright.joint.fillets import is_wide_face, largest_convexity
+from beadwright.joint.groove_rules import reinforcement_allowed
 from beadwright.joint.joints import BUTTS
 from beadwright.phrases import Phrase, say
 
@@ -96,7 +96,7 @@ def _fillet(weld: Inspected) -> Iterator[Check]:
         say("inspection.convexity"),
         weld.crown_found_m,
         largest_convexity(weld.face_m),
-        "aws-d1.1-convexity",
+        f"aws-d1.1-convexity{'-wide' if is_wide_face(weld.face_m) else ''}",
     )
     yield most(
         "crater",

@@ -47,14 +47,6 @@ CYCLIC_PORES = 1
 WIDEST_GAP_M = 3 / 16 * INCH_M
 """Widest gap under a fillet on plate under 3 in [m]. Source: AWS D1.1 7.21.1 (second-hand)."""
 
-REINFORCEMENT_M = (
-    (1.0 * INCH_M, 1 / 8 * INCH_M),
-    (2.0 * INCH_M, 3 / 16 * INCH_M),
-    (float("inf"), 1 / 4 * INCH_M),
-)
-"""Thickness up to [m], most reinforcement of a groove [m]. Source: AWS D1.1:2020 Table 7.9,
-schedule A (from memory)."""
-
 
 def undersize_allowed(leg_m: float) -> float:
     """Return how much a leg may lack over a tenth of its weld's length [m].
@@ -98,18 +90,3 @@ def undercut_allowed(
         return 1 / 16 * INCH_M
     short = length_m is not None and length_m <= DEEP_LENGTH_M + REL_TOL
     return (1 / 16 if short else 1 / 32) * INCH_M
-
-
-def reinforcement_allowed(thickness_m: float) -> float:
-    """Return the most reinforcement of a groove's face [m].
-
-    Source: ``REINFORCEMENT_M``.
-
-    Args:
-        thickness_m: Thickness of the thinner plate, above zero [m].
-
-    Raises:
-        OutOfRangeError: If the thickness is not above zero.
-    """
-    require_positive(thickness_m=thickness_m)
-    return next(most for limit, most in REINFORCEMENT_M if thickness_m <= limit + REL_TOL)

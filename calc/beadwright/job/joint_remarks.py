@@ -11,6 +11,7 @@ from beadwright.job.job import Job
 from beadwright.job.job_joint import fill_m, hole_limits, hole_m, told_leg, wanted_leg
 from beadwright.joint.fillet_joints import gauge_leg
 from beadwright.joint.fillets import (
+    is_wide_face,
     largest_convexity,
     largest_edge_leg,
     least_lap,
@@ -18,7 +19,7 @@ from beadwright.joint.fillets import (
     least_segment,
     minimum_leg,
 )
-from beadwright.joint.groove_rules import least_fill
+from beadwright.joint.groove_rules import least_fill, reinforcement_allowed
 from beadwright.joint.joint_entries import entries_of
 from beadwright.joint.joints import TEE_GROOVES, JointShape
 from beadwright.measures import INCH_M
@@ -237,15 +238,16 @@ def _length_of(job: Job) -> Iterator[Note]:
 
 def _crown(job: Job, shape: JointShape) -> Iterator[Note]:
     filleted = job.is_fillet or job.joint in TEE_GROOVES
-    most = largest_convexity(shape.face_m) if filleted else 1 / 8 * INCH_M
+    most = largest_convexity(shape.face_m) if filleted else reinforcement_allowed(job.thinner_m)
     crown = max(r.crown_m for r in shape.regions)
     if job.reinforcement_m is None or crown <= most + REL_TOL:
         return
     if filleted:
         told = say("job.crown-over-code", crown=_leg_of(crown), most=_leg_of(most))
+        source = f"aws-d1.1-convexity{'-wide' if is_wide_face(shape.face_m) else ''}"
     else:
-        told = say("job.reinforcement-over-code")
-    yield Note("out", told, "aws-d1.1-convexity", "reinforcement")
+        told, source = say("job.reinforcement-over-code", most=_leg_of(most)), "aws-d1.1-7.9"
+    yield Note("out", told, source, "reinforcement")
 
 
 def _hole(job: Job) -> Iterator[Note]:

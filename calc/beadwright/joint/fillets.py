@@ -176,6 +176,11 @@ def usual_crown(flat_m2: float, face_m: float, over_flat: float = REINFORCED_OVE
     return min(extra / face_section(face_m, 1.0), largest_convexity(face_m))
 
 
+WIDE_FACE_M = 1.0 * INCH_M
+"""Width of a face from which the last step of ``largest_convexity`` holds [m]. Source: AWS D1.1
+Table 7.9 (from memory)."""
+
+
 def largest_convexity(face_m: float) -> float:
     """Return the most convexity the code accepts [m].
 
@@ -191,7 +196,16 @@ def largest_convexity(face_m: float) -> float:
     require_positive(face_m=face_m)
     if face_m <= 5 / 16 * INCH_M + REL_TOL:
         return 1 / 16 * INCH_M
-    return 1 / 8 * INCH_M if face_m < 1.0 * INCH_M - REL_TOL else 3 / 16 * INCH_M
+    return 3 / 16 * INCH_M if is_wide_face(face_m) else 1 / 8 * INCH_M
+
+
+def is_wide_face(face_m: float) -> bool:
+    """Return whether a face is as wide as ``WIDE_FACE_M``, where its limit is from memory.
+
+    Args:
+        face_m: Width of the weld face, above zero [m].
+    """
+    return face_m >= WIDE_FACE_M - REL_TOL
 
 
 def least_length(leg_m: float) -> float:

@@ -36,6 +36,14 @@ STRUCTURAL_FROM_M: Mapping[System, float] = MappingProxyType({"us": INCH_M / 8, 
 """Thinnest plate of AWS D1.1, in inches and in millimeters; thinner is sheet, and another code's
 [m]. Source: AWS D1.1:2020, scope, from memory."""
 
+REINFORCEMENT_M = (
+    (1.0 * INCH_M, 1 / 8 * INCH_M),
+    (2.0 * INCH_M, 3 / 16 * INCH_M),
+    (float("inf"), 1 / 4 * INCH_M),
+)
+"""Thickness up to [m], most reinforcement of a groove [m]. Source: AWS D1.1:2020 Table 7.9,
+schedule A (from memory)."""
+
 
 def minimum_throat(thinner_m: float) -> float:
     """Return the least effective throat of a partial-penetration groove [m].
@@ -150,3 +158,18 @@ def longest_slot(fill_m: float) -> float:
     """
     require_positive(fill_m=fill_m)
     return 10 * fill_m
+
+
+def reinforcement_allowed(thickness_m: float) -> float:
+    """Return the most reinforcement of a groove's face [m].
+
+    Source: ``REINFORCEMENT_M``.
+
+    Args:
+        thickness_m: Thickness of the thinner plate, above zero [m].
+
+    Raises:
+        OutOfRangeError: If the thickness is not above zero.
+    """
+    require_positive(thickness_m=thickness_m)
+    return next(most for limit, most in REINFORCEMENT_M if thickness_m <= limit + REL_TOL)

@@ -137,7 +137,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{counted}."
         ),
         "job.crown-over-code": "Crown {crown} is over the {most} the code accepts on this face.",
-        "job.reinforcement-over-code": "Reinforcement over 1/8 in is more than the code accepts.",
+        "job.reinforcement-over-code": (
+            "Reinforcement over {most} is more than the code accepts on this plate."
+        ),
         "job.hole-too-small": (
             "Hole {hole} is under {least} for this plate: the wire cannot reach the root all round."
         ),

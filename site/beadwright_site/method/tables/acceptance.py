@@ -8,6 +8,7 @@ from beadwright import units
 from beadwright.inspection import aws_limits, iso_limits
 from beadwright.inspection.causes import CAUSES
 from beadwright.inspection.trouble import SYMPTOMS, WEIGHTS
+from beadwright.joint.groove_rules import REINFORCEMENT_M
 from beadwright.sources import SOURCES
 from beadwright.words.wording import worded
 from beadwright_site.method.equations import Table, number
@@ -25,7 +26,7 @@ def aws_table() -> Table:
     )
     crown = "; ".join(
         f"{_inch(most)} {'over' if limit == inf else 'to ' + _inch(limit)}"
-        for limit, most in aws_limits.REINFORCEMENT_M
+        for limit, most in REINFORCEMENT_M
     )
     deep = _inch(aws_limits.DEEP_LENGTH_M)
     cut = [_inch(aws_limits.undercut_allowed(t, n, cyclic=c, across=a))
@@ -51,8 +52,9 @@ def aws_table() -> Table:
         ("pores in 4 in, load that comes and goes", f"{aws_limits.CYCLIC_PORES}",
          "aws-d1.1-8.1-frequency"),
         ("overlap", "none", "aws-d1.1-7.23"),
-        ("crown of a fillet, by its face", "1/16 in to 5/16 in; 1/8 in to 1 in; 3/16 in over",
+        ("crown of a fillet, face under 1 in", "1/16 in to 5/16 in wide; 1/8 in over",
          "aws-d1.1-convexity"),
+        ("crown of a fillet, face from 1 in", "3/16 in", "aws-d1.1-convexity-wide"),
         ("crown of a groove, by the plate; no underfill", crown, "aws-d1.1-7.9"),
         ("gap under a fillet", _inch(aws_limits.WIDEST_GAP_M), "aws-d1.1-gap"),
         ("length", "no less than asked for", "aws-d1.1-7.12"),
@@ -65,12 +67,14 @@ def aws_table() -> Table:
         ("", "limit", "how come by"),
         told,
         tuple(dict.fromkeys((*(key for _, _, key in rows), "aws-d1.1-7.25"))),
-        covers=tuple(
-            f"aws_limits.{name}"
-            for name in ("UNDERSIZE_M", "UNDERSIZE_SHARE", "HEAVY_M", "DEEP_LENGTH_M",
-                         "COUNTED_PORE_M", "PORES_INCH_M", "PORES_FOOT_M", "CYCLIC_PORE_M",
-                         "CYCLIC_PORES", "WIDEST_GAP_M", "REINFORCEMENT_M", "undersize_allowed",
-                         "undercut_allowed", "reinforcement_allowed")
+        covers=(
+            *(f"aws_limits.{name}"
+              for name in ("UNDERSIZE_M", "UNDERSIZE_SHARE", "HEAVY_M", "DEEP_LENGTH_M",
+                           "COUNTED_PORE_M", "PORES_INCH_M", "PORES_FOOT_M", "CYCLIC_PORE_M",
+                           "CYCLIC_PORES", "WIDEST_GAP_M", "undersize_allowed",
+                           "undercut_allowed")),
+            "groove_rules.REINFORCEMENT_M", "groove_rules.reinforcement_allowed",
+            "fillets.WIDE_FACE_M", "fillets.is_wide_face",
         ),
     )  # fmt: skip
 
