@@ -18,6 +18,7 @@ from beadwright.process.own_numbers import (
     own_of,
 )
 from beadwright.process.wires import wire_of
+from tests.told import in_words
 
 WAY = "ER70S-6,0.045in,90/10"
 FULL = f"{WAY},n7,phi1.1,r1.1,band0.08,eff0.98,spread0.02,crown1.05,travel0.9,volts0.8"
@@ -154,3 +155,17 @@ def test_a_page_says_whose_numbers_count() -> None:
     [told] = [note.phrase for note in notes if note.key.startswith("job.own")]
     assert told.key == "job.own-numbers-of"
     assert dict(told.parameters)["whose"] == "Ann, one"
+
+
+@pytest.mark.parametrize(
+    ("volts", "key", "said"),
+    [("0.8", "process.meter-over", "0.8 V higher"), ("-0.6", "process.meter-under", "0.6 V lower")],
+)
+def test_a_sheet_tells_how_the_meter_stands_to_the_arc(volts: str, key: str, said: str) -> None:
+    [own] = own_book(f"{WAY},n3,volts{volts}")
+    assert own.meter_told is not None
+    assert own.meter_told.key == key
+    assert said in in_words(own.meter_told)
+    for none in ("travel0.9", "volts0"):
+        [own] = own_book(f"{WAY},n3,{none}")
+        assert own.meter_told is None

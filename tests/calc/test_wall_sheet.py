@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import pytest
 
+from beadwright.api import answer
 from beadwright.errors import FieldErrors
 from beadwright.setting.dial_in import dial_in
 from beadwright.sheets.settings_sheet import PLATES, Made, sheet_rows
 from beadwright.sheets.wall_sheet import DEFAULTS, WALL_PLATES, wall_entries, wall_wires
+from tests.told import in_words
 
 
 def test_nothing_asked_is_three_usual_wires() -> None:
@@ -64,3 +66,44 @@ def test_its_rows_are_rows_of_a_sheet_or_between_them(units: str) -> None:
 def test_blanks_are_the_usual_wires() -> None:
     assert wall_entries("gas=&b_wire=") == wall_entries("")
     assert set(DEFAULTS) == {"", "b_", "c_"}
+
+
+OWN = "ER70S-6,0.045in,90/10,n7,phi0.85,r0.85,band0.08,travel0.8,volts0.8,at=one,by=Ann"
+
+
+def test_the_shop_s_own_numbers_count_and_are_told_of_the_wire_they_are_of() -> None:
+    wires = wall_wires(wall_entries("", {"own": OWN}))
+    told = [[phrase.key for phrase in made.own_told()] for made in wires]
+    assert told == [["job.own-numbers-of", "process.meter-over"], [], []]
+    plain = wall_wires(wall_entries(""))
+    for own, bare in zip(wires, plain, strict=True):
+        assert own.query("1/4in", "2F") == bare.query("1/4in", "2F")
+        (_, mine), *_ = sheet_rows(own, ("1/4in",))
+        (_, printed), *_ = sheet_rows(bare, ("1/4in",))
+        counts = own is wires[0]
+        assert (mine[0].found.settings != printed[0].found.settings) is counts
+        # The same as Dial in answers with what the shop keeps.
+        behind = answer("dial-in", mine[0].query, {"own": OWN}).dialled
+        assert mine[0].found == behind
+
+
+def test_own_numbers_are_switched_off_and_their_links_say_so() -> None:
+    wires = wall_wires(wall_entries("own=off", {"own": OWN}))
+    for off, bare in zip(wires, wall_wires(wall_entries("")), strict=True):
+        assert [phrase.key for phrase in off.own_told()] == ["job.own-numbers-off"]
+        assert off.query("1/4in", "2F") == bare.query("1/4in", "2F") + "&own=off"
+        (_, mine), *_ = sheet_rows(off, ("1/4in",))
+        (_, printed), *_ = sheet_rows(bare, ("1/4in",))
+        assert mine[0].found == printed[0].found
+    with pytest.raises(FieldErrors) as wrong:
+        wall_wires(wall_entries("own=nonsense"))
+    assert wrong.value.messages.keys() == {"own"}
+
+
+@pytest.mark.parametrize(("volts", "said"), [("0.8", "0.8 V higher"), ("-0.6", "0.6 V lower")])
+def test_a_meter_that_stands_off_the_arc_is_told_which_way(volts: str, said: str) -> None:
+    own = f"ER70S-6,0.045in,90/10,n3,volts{volts}"
+    told = [in_words(phrase) for phrase in wall_wires(wall_entries("", {"own": own}))[0].own_told()]
+    assert said in told[-1]
+    plain = wall_wires(wall_entries("", {"own": "ER70S-6,0.045in,90/10,n3,travel0.9"}))[0]
+    assert [phrase.key for phrase in plain.own_told()] == ["job.own-numbers"]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 from typing import Any
+from urllib.parse import unquote_plus
 
 import pytest
 from flask.testing import FlaskClient
@@ -89,3 +90,27 @@ def test_the_index_leads_to_it_and_it_says_it_is_no_procedure(client: FlaskClien
     assert "Starting points, not a qualified procedure" in page
     assert "Cautions" in page
     assert "will not follow your changes" in page  # it asks; without scripts it cannot answer
+
+
+OWN = "ER70S-6,0.045in,90/10,n7,phi0.85,r0.85,band0.08,travel0.8,by=Ann"
+
+
+def test_the_shop_s_own_numbers_count_and_are_switched_off_by_a_tap() -> None:
+    mine = _on_phone("gas=90/10", {"own": OWN})["html"]
+    assert mine.count("Your own numbers count here, from 7 coupons of Ann.") == 1
+    [off] = [e for e in elements(mine) if e.tag == "a" and words(e) == "Show this as published"]
+    query = unquote_plus(off.attrs["href"].removeprefix("?"))
+    plain = _on_phone(query, {"own": OWN})["html"]
+    assert plain.count("Your own numbers are switched off") == 3
+    bare = _on_phone("", {})["html"]
+    assert "own numbers" not in bare
+
+    def said(page: str) -> list[str]:
+        return [words(cell) for cell in _cells(page)]
+
+    assert said(plain) == said(bare) != said(mine)
+    assert all("own=off" in query_of(cell) for cell in _cells(plain))
+    # A wire changed in the form leaves the numbers off.
+    assert [e.attrs["value"] for e in elements(plain) if e.attrs.get("name") == "own"] == ["off"]
+    [on] = [e for e in elements(plain) if e.tag == "a" and words(e) == "Count your own numbers"]
+    assert said(_on_phone(on.attrs["href"].removeprefix("?"), {"own": OWN})["html"]) == said(mine)

@@ -15,6 +15,7 @@ from types import MappingProxyType
 from urllib.parse import quote, unquote
 
 from beadwright.errors import BeadwrightError
+from beadwright.phrases import Amount, Phrase, say
 from beadwright.typed_number import quoted
 
 RANGES: Mapping[str, tuple[float, float]] = MappingProxyType(
@@ -89,6 +90,14 @@ class OwnNumbers:
     def whose(self) -> str:
         """Whose they are: welder and machine, as far as they were named."""
         return ", ".join(name for name in (self.welder, self.machine) if name)
+
+    @property
+    def meter_told(self) -> Phrase | None:
+        """How the machine's meter stands to volts told at the arc; None where it is not known."""
+        if not self.volts_v:
+            return None
+        key = "process.meter-over" if self.volts_v > 0 else "process.meter-under"
+        return say(key, off=Amount(abs(self.volts_v), "volts"))
 
     @property
     def text(self) -> str:

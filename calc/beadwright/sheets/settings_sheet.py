@@ -54,12 +54,14 @@ class Made:
         wire: AWS classification.
         dia: Inch name of the size.
         gas: The gas, as said in the shop.
+        own: The shop's own numbers that count, as one text; empty: as published.
     """
 
     units: System
     wire: str
     dia: str
     gas: str
+    own: str = ""
 
     @property
     def name(self) -> str:
@@ -77,7 +79,25 @@ class Made:
         units = "units=si&" if self.units == "si" else ""
         gas = self.gas.replace(" ", "+")
         job = f"plate={plate}&position={position}&wire={self.wire}&dia={self.dia}&gas={gas}"
-        return units + job
+        # What the shop keeps counts on the page behind the link; switched off must be said.
+        return units + job + ("&own=off" if self.own == "off" else "")
+
+    def read(self, plate: str, position: str) -> DialInQuery:
+        """Return the job of one cell as Dial in reads it.
+
+        Args:
+            plate: Thickness of both plates, as typed [-].
+            position: Position [-].
+        """
+        return read_page(DialInQuery, self.query(plate, position), {"own": self.own})
+
+    def own_told(self) -> Iterator[Phrase]:
+        """Yield what of it is the shop's own, or that this is switched off; none: as published."""
+        read = self.read(PLATES[self.units][0], POSITIONS[0])
+        yield from (note.phrase for note in read.own_notes())
+        own = read.job.wire.own
+        if own is not None and own.meter_told is not None:
+            yield own.meter_told
 
 
 @dataclass(frozen=True, slots=True)
@@ -150,7 +170,7 @@ def sheet_rows(
 ) -> Iterator[tuple[str, tuple[SheetCell, ...]]]:
     """Yield the rows of a sheet: a thickness, and its cell in each of ``POSITIONS``.
 
-    Each is what ``dial_in`` answers with no machine and no kept shop.
+    Each is what ``dial_in`` answers with no machine and no kept shop but its own numbers.
 
     Args:
         made: What the sheet is for [-].
@@ -161,5 +181,5 @@ def sheet_rows(
 
 
 def _cell(made: Made, plate: str, position: str) -> SheetCell:
-    query = made.query(plate, position)
-    return SheetCell(position, query, dial_in(read_page(DialInQuery, query, None).job))
+    found = dial_in(made.read(plate, position).job)
+    return SheetCell(position, made.query(plate, position), found)

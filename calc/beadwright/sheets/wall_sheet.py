@@ -41,17 +41,18 @@ WALL_PLATES: Mapping[System, tuple[str, ...]] = MappingProxyType(
 
 
 def wall_entries(query: str, kept: Mapping[str, Any] | None = None) -> dict[str, str]:
-    """Return what is asked for, as typed: ``units`` and the keys of the three wires.
+    """Return what is asked for, as typed: ``units``, ``own`` and the keys of the three wires.
 
     Args:
         query: The query string; the wires' keys as ``wire``, ``b_wire``, ``c_wire`` [-].
-        kept: The shop's own defaults by key; its usual wire is the first [-].
+        kept: The shop's own defaults by key; its usual wire is the first, its own numbers count
+            [-].
 
     Raises:
         FieldErrors: If there are too many keys.
     """
     given = split_query(query)
-    asked = {"units": "us"}
+    asked = {"units": "us", "own": ""}
     for prefix, defaults in DEFAULTS.items():
         asked |= {prefix + key: text for key, text in defaults.items()}
     shop = {key: str(text) for key, text in (kept or {}).items() if key in asked and text}
@@ -69,13 +70,15 @@ def wall_wires(asked: Mapping[str, str]) -> tuple[Made, ...]:
     """
     read, wrong = list[Made](), dict[str, list[str]]()
     for prefix in DEFAULTS:
-        own = {key: asked[prefix + key] for key in WIRE_KEYS}
+        typed = {key: asked[prefix + key] for key in WIRE_KEYS}
+        shop = {"units": asked["units"], "own": asked["own"]}
         try:
-            job = read_page(DialInQuery, urlencode({"units": asked["units"], **own}), None).job
+            job = read_page(DialInQuery, urlencode(typed), shop).job
         except FieldErrors as error:
             wrong |= dict(_named(error, prefix))
             continue
-        read.append(Made(job.units, job.wire.type.name, job.wire.size, job.gas.name))
+        wire = job.wire
+        read.append(Made(job.units, wire.type.name, wire.size, job.gas.name, asked["own"]))
     if wrong:
         raise FieldErrors(wrong)
     return tuple(read)

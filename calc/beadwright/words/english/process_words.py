@@ -23,6 +23,12 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Shielding gas pushes out the air in tanks, pits and closed rooms: test, ventilate, "
             "post a watch."
         ),
+        "process.meter-over": (
+            "Volts are at the arc: set your machine's meter {off} higher, as your coupons say."
+        ),
+        "process.meter-under": (
+            "Volts are at the arc: set your machine's meter {off} lower, as your coupons say."
+        ),
         "process.wind": (
             "Wind over 5 mph (8 km/h) takes the gas away: screen it. In a draft run the high "
             "end; more than that drags air in."

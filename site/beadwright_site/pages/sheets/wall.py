@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from beadwright import units
@@ -13,6 +13,8 @@ from beadwright.process.wires import METRIC_NAMES
 from beadwright.sheets.settings_sheet import POSITIONS, Made, sheet_rows
 from beadwright.sheets.wall_sheet import DEFAULTS, WALL_PLATES, wall_entries, wall_wires
 from beadwright.units import System, system_named
+from beadwright.words.wording import worded
+from beadwright_site.links import query_of
 from beadwright_site.pages.sheets.cells import plate_words, shown_cell, size_words
 from beadwright_site.rendering import render
 
@@ -64,7 +66,19 @@ def _drawn(query: str, kept: Mapping[str, str] | None) -> tuple[bool, dict[str, 
         "travel": units.symbol("travel", system),
         "length": "in" if system == "us" else "mm",
         "wires": [_block(made) for made in wires],
+        "own": asked["own"],
+        "switch": _own_switch(asked, wires),
     }
+
+
+def _own_switch(asked: Mapping[str, str], wires: Sequence[Made]) -> dict[str, str] | None:
+    """What the switch of the shop's own numbers shows; None where they count for nothing."""
+    if not any(True for made in wires for _ in made.own_told()):
+        return None
+    rest = {key: text for key, text in asked.items() if key != "own"}
+    if asked["own"] == "off":
+        return {"query": query_of(rest), "words": "Count your own numbers"}
+    return {"query": query_of({**rest, "own": "off"}), "words": "Show this as published"}
 
 
 def _form(
@@ -96,6 +110,7 @@ def _form(
 
 def _block(made: Made) -> dict[str, Any]:
     return {
+        "own": " ".join(worded(told, made.units) for told in made.own_told()),
         "title": f"{made.wire} {size_words(made)}, {made.gas}",
         "polarity": WIRE_TYPES[made.wire].polarity,
         "rows": [
