@@ -8,6 +8,7 @@ import pytest
 from playwright.sync_api import Page, expect
 
 from tests.browser.dialled import START_MS, number
+from tests.browser.keeping import kept_rows
 from tests.browser.phone import Phone
 
 JOB = "plate=1/4in&leg=1/4in"
@@ -38,6 +39,27 @@ def test_a_coupon_is_taken_away_and_put_back(coupons: Page) -> None:
     expect(coupons.locator("#log li")).to_have_count(0)
     coupons.click("[data-back-coupon]")
     expect(coupons.locator("#log li")).to_have_count(1)
+
+
+def test_a_coupon_set_aside_as_odd_is_counted_by_a_tap(coupons: Page) -> None:
+    for seconds in ("39s", "40s", "41s", "40s", "12s"):
+        coupons.fill("#marked", "8in")
+        coupons.fill("#arc_time", seconds)
+        coupons.fill("#meter_amps", "330A")
+        coupons.locator("#meter_amps").blur()
+        coupons.click("[data-keep-coupon]")
+        expect(coupons.locator("#arc_time")).to_have_value("")
+    odd = coupons.locator("#log li.odd")
+    expect(odd).to_contain_text("Set aside: odd in hand's travel")
+    before = kept_rows(coupons, "coupon:")
+    odd.locator("[data-count-coupon]").click()
+    expect(coupons.locator("#state")).to_have_text("It counts now")
+    expect(odd).to_have_count(0)
+    expect(coupons.locator("#log li")).to_have_count(5)
+    after = kept_rows(coupons, "coupon:")
+    [(key, counted)] = [(key, row) for key, row in after.items() if row != before[key]]
+    assert (before[key]["count_odd"], counted["count_odd"]) == (False, True)
+    assert counted == {**before[key], "count_odd": True, "query": counted["query"]}
 
 
 def test_own_numbers_count_on_every_page_until_switched_back(coupons: Page, tab: Phone) -> None:

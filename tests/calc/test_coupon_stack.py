@@ -3,14 +3,23 @@
 from __future__ import annotations
 
 import json
+from dataclasses import replace
 from typing import Any
 
 import pytest
 
 from beadwright.api import answer, answer_json
-from beadwright.coupons.coupon_stack import MOST_JOBS, coupon_stack, job_stack, stacked_jobs
+from beadwright.coupons.coupon_records import records_text
+from beadwright.coupons.coupon_stack import (
+    MOST_JOBS,
+    coupon_stack,
+    job_stack,
+    kept_of,
+    stacked_jobs,
+)
 from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.coupons.kept_jobs import KeptJob, KeptJobsError, read_jobs
+from beadwright.coupons.new_record import new_record
 
 IPM = 0.0254 / 60
 
@@ -126,3 +135,25 @@ def test_jobs_that_cannot_be_read_are_refused_with_the_reason(text: str, why: st
 def test_jobs_are_read_as_the_phone_keeps_them() -> None:
     assert read_jobs(text_of(RAIL, FRAME)) == (RAIL, FRAME)
     assert read_jobs("  ") == ()
+
+
+def test_a_coupon_of_the_stack_says_how_many_of_it_are_kept() -> None:
+    way = "wire=ER70S-6&dia=0.045in&gas=90/10&machine=one"
+    third = page(way).stack()[2]
+    seen = "&marked=8in&arc_time=40s&welder="
+    records = [
+        new_record(f"{query}{seen}{who}", {"machine": "one"}, key, f"2026-11-{key}")
+        for key, who, query in (
+            ("01", "Ann", third.query), ("02", "Ben", third.query),
+            ("03", "Ann", third.query.replace("leg=1/4in", "leg=5/16in")),
+            ("04", "Ann", third.query.replace("gas=90/10", "gas=75/25")),
+        )
+    ]  # fmt: skip
+    found = page(f"{way}&units=si&machine_amps=300A", coupons=records_text(records))
+    counts = [kept_of(coupon, found.records_to_stack()) for coupon in found.stack()]
+    assert counts == [0, 0, 2, 0, 0]
+    jobs = page("stack=jobs&machine=two", jobs=text_of(job(1, third.query)),
+                coupons=records_text(records))  # fmt: skip
+    assert [kept_of(each, jobs.records_to_stack()) for each in jobs.stack()] == [2]
+    strange = replace(records[0], query="&".join(f"k{n}=1" for n in range(5000)))
+    assert kept_of(third, [strange]) == 0

@@ -4,7 +4,10 @@ from __future__ import annotations
 
 import re
 
+from beadwright.api import answer
 from beadwright.coupons.coupons_page import coupons_answer
+from beadwright.passes.pass_beads import ROLE_NAMES
+from beadwright.units import show
 from beadwright_site.pages.coupons.stack_sheet import sheet_coupons, stack_choice
 from beadwright_site.pages.coupons.view import (
     beads_of,
@@ -70,3 +73,32 @@ def test_the_stack_goes_over_to_the_jobs_kept_and_back() -> None:
     assert (kept["of_jobs"], kept["other"], kept["left_out"]) == (True, "plate=1/4in", 0)
     [coupon] = sheet_coupons(found)
     assert (coupon.name, len(coupon.rows)) == ("MB-3", 1)
+
+
+def test_the_sheet_has_every_setting_of_each_coupon_as_dial_in_and_passes_give_it() -> None:
+    found = coupons_answer(JOB)
+    for coupon, stacked in zip(sheet_coupons(found), found.stack(), strict=True):
+        beads = answer("passes", stacked.query).found.beads
+        laid = {
+            ROLE_NAMES[bead.role]: bead.laid for bead in reversed(beads) if bead.laid is not None
+        }
+        assert {row.name for row in coupon.rows} == laid.keys()
+        for row in coupon.rows:
+            bead = laid[row.name]
+            wanted = (
+                (bead.point.feed_m_s, "wire_feed"), (bead.point.volts, "volts"),
+                (bead.travel_m_s, "travel"), (bead.tip_to_work_m, "tip_to_work"),
+            )  # fmt: skip
+            assert (row.feed, row.volts, row.travel, row.tip) == tuple(
+                show(value, measure, "us") for value, measure in wanted
+            )
+        outcome = answer("dial-in", stacked.query).dialled.outcome
+        assert outcome is not None
+        assert outcome.gas_flow.value is not None
+        assert coupon.also == f"Gas {show(outcome.gas_flow.value, 'gas_flow', 'us')} ft³/h."
+
+
+def test_the_sheet_tells_how_the_machine_s_meter_stands() -> None:
+    own = {"own": "ER70S-6,0.045in,90/10,n3,volts0.8"}
+    for coupon in sheet_coupons(coupons_answer(JOB, own)):
+        assert "set your machine's meter 0.8 V higher" in coupon.also

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 from urllib.parse import urlencode
 
+from beadwright.coupons.coupon_records import CouponRecord
 from beadwright.coupons.kept_jobs import KeptJob
 from beadwright.errors import FieldErrors
 from beadwright.job.page_query import page_fields
@@ -21,6 +22,9 @@ ALONG = ("wire", "dia", "gas", "units", "own", "machine_amps", "machine_volts", 
 
 MOST_JOBS = 8
 """Most kept jobs of one stack: what one sheet of paper holds, the job kept last first [-]."""
+
+NOT_WELDED = ("units", "own", "machine_amps", "machine_volts")
+"""Keys that make no other coupon: how it is shown, what it is counted with."""
 
 NO_JOINT = ("shop", "list")
 """Pages whose kept job is no weld of one joint."""
@@ -95,10 +99,9 @@ def stacked_jobs(jobs: Sequence[KeptJob]) -> tuple[tuple[str, Mapping[str, str]]
     for job in sorted(jobs, key=lambda each: each.made, reverse=True):
         if job.page in NO_JOINT:
             continue
-        try:
-            typed = split_query(job.query)
-        except FieldErrors:
-            continue  # no query of a page
+        typed = _typed(job.query)
+        if typed is None:
+            continue
         keys = {key: text for key, text in typed.items() if key in welded and text}
         found.setdefault(urlencode(sorted(keys.items())), (job.name, keys))
     return tuple(found.values())
@@ -115,6 +118,28 @@ def job_stack(
     """
     for mark, (name, keys) in enumerate(stacked_jobs(jobs)[:MOST_JOBS], 1):
         yield _coupon(mark, say("coupons.kept-job", name=name), keys, kept)
+
+
+def kept_of(coupon: StackCoupon, records: Iterable[CouponRecord]) -> int:
+    """Return how many of the kept coupons are this one: welded with its entries as written [-].
+
+    Args:
+        coupon: A coupon of the stack [-].
+        records: The kept coupons that may be it [-].
+    """
+    wanted = split_query(coupon.query)
+    for key in NOT_WELDED:
+        wanted.pop(key, None)
+    told = (_typed(record.query) for record in records)
+    return sum(each is not None and wanted.items() <= each.items() for each in told)
+
+
+def _typed(query: str) -> Mapping[str, str] | None:
+    """What a kept query says; None where it is no query of a page."""
+    try:
+        return split_query(query)
+    except FieldErrors:
+        return None
 
 
 def _coupon(

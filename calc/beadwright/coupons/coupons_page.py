@@ -83,6 +83,10 @@ class CouponsAnswer(PageAnswered):
             return tuple(job_stack(self.query.jobs or (), self.kept))
         return tuple(coupon_stack(self.query.typed, self.kept))
 
+    def records_to_stack(self) -> tuple[CouponRecord, ...]:
+        """Return the kept coupons that may be of the stack: a job has a wire and gas of its own."""
+        return _all(self) if self.query.stack == "jobs" else self.records
+
     def jobs_to_stack(self) -> int:
         """Return how many welds the kept jobs are [-]."""
         return len(stacked_jobs(self.query.jobs or ()))

@@ -37,7 +37,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "coupons.no-settings": "These settings hold no window: see Dial in before you weld it.",
         "coupons.odd": (
             "The coupon of {mark} does not fit the others in {what}. It is set aside: check its "
-            "entries, or count it if you trust it."
+            "entries, or tap to count it if you trust it."
         ),
         "coupons.no-welder": "Name the welder, so that each hand is learned apart.",
     }

@@ -8,7 +8,7 @@ from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.words.wording import worded
 from beadwright_site.drawings.coupon_drawing import draw_fit
 from beadwright_site.pages.coupons.form import MEASURED, coupons_form
-from beadwright_site.pages.coupons.stack_sheet import sheet_coupons, stack_choice
+from beadwright_site.pages.coupons.stack_sheet import set_names, sheet_coupons, stack_choice
 from beadwright_site.pages.coupons.view import (
     beads_of,
     coupon_facts_of,
@@ -17,6 +17,7 @@ from beadwright_site.pages.coupons.view import (
     number_rows,
     pace_of,
     setting_rows,
+    setting_strips,
 )
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.job_card import job_card
@@ -42,10 +43,18 @@ def _view(answered: Answered[CouponsAnswer]) -> PageView:
                 "beads": beads_of(found),
             },
             "measured": lambda: {"facts": tuple(coupon_facts_of(found))},
-            "numbers": lambda: {"rows": tuple(number_rows(found)), "plot": draw_fit(found)},
+            "numbers": lambda: {
+                "rows": tuple(number_rows(found)),
+                "plot": draw_fit(found),
+                "settings": tuple(setting_strips(found)) if found.own is not None else (),
+            },
             "next": lambda: {"text": worded(coming.phrase, found.units) if coming else ""},
             "log": lambda: {"rows": tuple(log_rows(found)), "elsewhere": found.elsewhere},
-            "stack": lambda: {"coupons": tuple(sheet_coupons(found)), **stack_choice(found, typed)},
+            "stack": lambda: {
+                "coupons": tuple(sheet_coupons(found)),
+                "set": set_names(found.units),
+                **stack_choice(found, typed),
+            },
             "take": lambda: {},
         },
     )

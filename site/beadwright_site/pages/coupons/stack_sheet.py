@@ -6,9 +6,11 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from beadwright.coupons.coupon_stack import MOST_JOBS, StackCoupon
+from beadwright import units
+from beadwright.coupons.coupon_stack import MOST_JOBS, StackCoupon, kept_of
 from beadwright.coupons.coupons_page import CouponsAnswer
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead
+from beadwright.units import System
 from beadwright.words.wording import worded
 from beadwright_site.links import query_of
 from beadwright_site.written import written
@@ -23,12 +25,14 @@ class SheetRow:
         feed: Wire feed to set.
         volts: Volts to set.
         travel: Travel to keep.
+        tip: Tip to work to hold.
     """
 
     name: str
     feed: str
     volts: str
     travel: str
+    tip: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,6 +44,8 @@ class SheetCoupon:
         name: What it is.
         query: The job.
         refused: Why it cannot be planned, or empty.
+        also: What else is set: the gas, and how the machine's meter stands; or empty.
+        kept: Coupons of it kept already.
         rows: Its beads.
     """
 
@@ -47,6 +53,8 @@ class SheetCoupon:
     name: str
     query: str
     refused: str
+    also: str
+    kept: int
     rows: tuple[SheetRow, ...]
 
 
@@ -58,8 +66,21 @@ def sheet_coupons(found: CouponsAnswer) -> Iterator[SheetCoupon]:
             name=worded(coupon.name, found.units),
             query=coupon.query,
             refused=worded(coupon.refused, found.units) if coupon.refused else "",
+            also=" ".join(_also(coupon, found.units)),
+            kept=kept_of(coupon, found.records_to_stack()),
             rows=tuple(_rows(coupon, found)),
         )
+
+
+def _also(coupon: StackCoupon, system: System) -> Iterator[str]:
+    if coupon.plan is None:
+        return
+    dialled = coupon.plan.dialled
+    if dialled.outcome is not None:
+        yield f"Gas {written(dialled.outcome.gas_flow.value, 'gas_flow', system)}."
+    own = dialled.job.wire.own
+    if own is not None and own.meter_told is not None:
+        yield worded(own.meter_told, system)
 
 
 def _rows(coupon: StackCoupon, found: CouponsAnswer) -> Iterator[SheetRow]:
@@ -71,15 +92,32 @@ def _rows(coupon: StackCoupon, found: CouponsAnswer) -> Iterator[SheetRow]:
 def _row(bead: Bead, found: CouponsAnswer) -> SheetRow:
     laid, system = bead.laid, found.units
     assert laid is not None
-    volts = (
-        "by the machine" if laid.transfer == "pulse" else written(laid.point.volts, "volts", system)
-    )
+    volts = units.show(laid.point.volts, "volts", system)
     return SheetRow(
         name=ROLE_NAMES[bead.role],
-        feed=written(laid.point.feed_m_s, "wire_feed", system),
-        volts=volts,
-        travel=written(laid.travel_m_s, "travel", system),
+        feed=units.show(laid.point.feed_m_s, "wire_feed", system),
+        volts="pulse" if laid.transfer == "pulse" else volts,
+        travel=units.show(laid.travel_m_s, "travel", system),
+        tip=units.show(laid.tip_to_work_m, "tip_to_work", system),
     )
+
+
+SET = (
+    ("Feed", "wire_feed"),
+    ("Volts", "volts"),
+    ("Travel", "travel"),
+    ("Tip to work", "tip_to_work"),
+)
+"""What is set for each bead, by its measure."""
+
+
+def set_names(system: System) -> tuple[tuple[str, str], ...]:
+    """Return what is set for each bead, with its unit.
+
+    Args:
+        system: Whose units.
+    """
+    return tuple((name, units.symbol(measure, system)) for name, measure in SET)
 
 
 def stack_choice(found: CouponsAnswer, typed: Mapping[str, str]) -> dict[str, Any]:

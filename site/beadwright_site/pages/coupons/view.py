@@ -14,6 +14,7 @@ from beadwright.phrases import say
 from beadwright.results import Quantity
 from beadwright.words.wording import worded
 from beadwright_site.drawings.passes_drawing import PassDrawing, draw_passes
+from beadwright_site.drawings.strip_drawing import Band, Strip, draw_strip
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
@@ -29,14 +30,14 @@ class NumberRow:
         print: What print says of it, with its band.
         own: What print and coupons say together, with theirs; empty while none counts.
         count: Coupons behind it.
-        bar: Part of the doubt taken away, in hundredths.
+        strip: Both bands and each coupon as drawn, or None while none counts.
     """
 
     name: str
     print: str
     own: str
     count: int
-    bar: int
+    strip: Strip | None
 
 
 def headline_of(found: CouponsAnswer) -> str:
@@ -47,10 +48,14 @@ def headline_of(found: CouponsAnswer) -> str:
     return f"{count} coupon{'' if count == 1 else 's'} of this wire and gas count"
 
 
-def _over(number: LearnedNumber, share: float, half: float) -> str:
-    if number.key == "meter":
-        return f"{share:+.1f} V ± {half:.1f}"
-    return f"{100 * share:+.0f} % ± {100 * half:.0f}"
+def _over(number: LearnedNumber, share: float | None, half: float) -> str:
+    """How far a number stands over print, and how far that may be off; print by its band alone."""
+    meter = number.key == "meter"
+    off = f"± {half:.1f}" if meter else f"± {100 * half:.0f}"
+    unit = "V" if meter else "%"
+    if share is None:
+        return f"{off} {unit}"
+    return f"{share:+.1f} V {off}" if meter else f"{100 * share:+.0f} % {off}"
 
 
 def number_rows(found: CouponsAnswer) -> Iterator[NumberRow]:
@@ -58,11 +63,47 @@ def number_rows(found: CouponsAnswer) -> Iterator[NumberRow]:
     for number in found.numbers:
         yield NumberRow(
             name=worded(say(NAMES[number.key]), found.units).capitalize(),
-            print=_over(number, 0.0, number.half_before),
+            print=_over(number, None, number.half_before),
             own=_over(number, number.share, number.half_band) if number.count else "",
             count=number.count,
-            bar=round(100 * number.decided),
+            strip=_number_strip(number, found) if number.count else None,
         )
+
+
+def _number_strip(number: LearnedNumber, found: CouponsAnswer) -> Strip:
+    """A number's band before the coupons and after, and what each coupon showed."""
+    odd = {key for key, _ in number.found.odd}
+    half, name = number.half_before, worded(say(NAMES[number.key]), found.units)
+    own = _over(number, number.share, number.half_band)
+    low, high = (
+        f"{end:+.1f} V" if number.key == "meter" else f"{100 * end:+.0f} %" for end in (-half, half)
+    )
+    return draw_strip(
+        Band(-half, half, 0.0),
+        Band(number.share - number.half_band, number.share + number.half_band, number.share),
+        [(each.y, each.key not in odd) for each in number.shown],
+        (low, high),
+        f"{name}: print {_over(number, None, half)}, yours {own}, {len(number.shown)} coupons",
+    )
+
+
+def setting_strips(found: CouponsAnswer) -> Iterator[tuple[str, str, str, Strip]]:
+    """Yield each setting that coupons moved: as published, as it is now, both windows as drawn."""
+    pairs = zip(SETTINGS, found.published.settings.all(), found.dialled.settings.all(), strict=True)
+    for name, plain, own in pairs:
+        before, after = (_shown(each.value, each.measure, found) for each in (plain, own))
+        old, new = _window(plain), _window(own)
+        if before == after or old is None or new is None:
+            continue
+        low, high = (units.show(end, plain.measure, found.units) for end in (old.low, old.high))
+        spoken = f"{name}: as published {before}, by your coupons {after}, each in its window"
+        yield name, before, after, draw_strip(old, new, (), (low, high), spoken)
+
+
+def _window(setting: Quantity) -> Band | None:
+    if setting.value is None or setting.low is None or setting.high is None:
+        return None
+    return Band(setting.low, setting.high, setting.value)
 
 
 def setting_rows(found: CouponsAnswer) -> Iterator[tuple[str, str, str, bool]]:

@@ -60,7 +60,7 @@ export class CouponKeeping {
 
   #unhide() {
     for (const button of this.page.querySelectorAll(
-      "[data-keep-coupon], [data-drop-coupon], [data-use-own]")) {
+      "[data-keep-coupon], [data-drop-coupon], [data-count-coupon], [data-use-own]")) {
       if (button instanceof HTMLElement) button.hidden = false;
     }
     const use = this.page.querySelector("[data-use-own]");
@@ -71,11 +71,12 @@ export class CouponKeeping {
   #tapped({ target }) {
     const button = target instanceof Element ? target.closest("button") : null;
     if (!button || this.page.acting) return;
-    const { keepCoupon, dropCoupon, useOwn, backCoupon } = button.dataset;
+    const { keepCoupon, dropCoupon, countCoupon, useOwn, backCoupon } = button.dataset;
     const log = this.page.querySelector("#log");
     const asItWas = "All is as it was.";
     if (keepCoupon !== undefined) void this.#once(() => this.#keep(), button.parentElement, TYPED);
     if (dropCoupon) void this.#once(() => this.#drop(dropCoupon), log, asItWas);
+    if (countCoupon) void this.#once(() => this.#count(countCoupon), log, asItWas);
     if (backCoupon !== undefined) void this.#once(() => this.#back(), log, asItWas);
     if (useOwn !== undefined) void this.#once(() => this.#use(!this.#used), button.parentElement, asItWas);
   }
@@ -127,6 +128,22 @@ export class CouponKeeping {
     this.#dropped = await coupons.drop(key);
     await this.#again(this.page.query);
     this.page.querySelector("#log")?.append(plainButton("Put the coupon back", "backCoupon"));
+  }
+
+  /** Have a coupon count that was set aside as odd: the same one, with what its welder says.
+   * @param {string} key */
+  async #count(key) {
+    const held = (await coupons.all()).find((coupon) => coupon.key === key);
+    if (!held) return;
+    const query = new URLSearchParams(String(held["query"]));
+    query.set("count_odd", "yes");
+    const answer = await engine.call("coupon", {
+      query: query.toString(), key, page: "coupons", kept: await given("coupons"), made: held["made"],
+    });
+    if (!answer.ok) return void this.#say(Object.values(answer.errors).flat().join(" "));
+    await coupons.keep(answer.record);
+    await this.#again(this.page.query);
+    this.#say("It counts now");
   }
 
   async #back() {
