@@ -55,7 +55,9 @@ def opened(chromium: Browser, steady_host: Host) -> Iterator[Open]:
     """Open the page in a browser of its own."""
     browsers: list[Browser] = []
 
-    def open_page(*args: str, query: str = "", granted: bool = True, host: str = "") -> Page:
+    def open_page(
+        *args: str, query: str = "", job: str = JOB, granted: bool = True, host: str = ""
+    ) -> Page:
         path = os.environ.get("BEADWRIGHT_CHROMIUM", "/usr/bin/chromium")
         browser = chromium.browser_type.launch(executable_path=path, args=[*ARGS, *args])
         browsers.append(browser)
@@ -65,7 +67,7 @@ def opened(chromium: Browser, steady_host: Host) -> Iterator[Open]:
             context.grant_permissions(["microphone"])
         url = steady_host.url.replace("localhost", host or "localhost")
         phone = new_phone(context, url)
-        phone.open(f"coupons/?{JOB}{query}")
+        phone.open(f"coupons/?{job}{query}")
         expect(phone.page.locator("#state")).to_have_text("Your job", timeout=START_MS)
         return phone.page
 
@@ -133,8 +135,10 @@ def test_an_arc_is_timed_with_nobody_touching_anything(opened: Open, tmp_path: P
     expect(page.locator("#measured")).to_contain_text(
         re.compile(r"7\d(\.\d)? in/min")
     )  # 6 in in 5 s
-    low, high = map(int, re.findall(r"\d+", page.locator("[data-shorts]").inner_text())[:2])
+    said_shorts = re.findall(r"\d+", page.locator("[data-shorts]").inner_text())
+    low, high, even_low, even_high = map(int, said_shorts)
     assert low <= 80 <= high
+    assert even_low <= 100 / 6**0.5 <= even_high  # as made: gamma of shape 6
     [wanted] = page.evaluate("window.asked")
     assert not any(
         wanted["audio"][name]
@@ -235,6 +239,28 @@ def test_the_beat_follows_the_travel_by_the_audio_clock(opened: Open) -> None:
     page.click("[data-arc]")
     page.click("[data-pace]")
     expect(page.locator("[data-paced]")).to_have_text("")
+
+
+def test_each_bead_has_the_beat_of_its_own_travel(opened: Open) -> None:
+    """A groove's open root is laid at another travel than what fills it."""
+    groove = "joint=v&plate=1/2in&position=1G&wire=ER70S-6&gas=75/25&dia=0.035in"
+    page = opened(job=groove, query="&marked=2in")
+    planned = page.locator("#learned").get_attribute("data-beads") or ""
+    travels = [float(each) for each in planned.split()]
+    assert len(travels) > 1
+    assert abs(travels[1] / travels[0] - 1) > 0.02
+    page.click("[data-pace]")
+    said, tap = page.locator("[data-paced]"), page.locator("[data-arc]")
+    for number, travel in enumerate(travels[:2], 1):
+        expect(said).to_contain_text(f"Bead {number} of {len(travels)}")
+        step = 12.7 if "1/2 in" in said.inner_text() else 6.35
+        page.evaluate("window.tones.length = 0")
+        tap.click()
+        page.wait_for_timeout(2500)
+        ticks = [at for at, pitch in tones(page) if pitch == 900]
+        assert np.diff(ticks) == pytest.approx([step / travel] * (len(ticks) - 1), rel=0.001)
+        tap.click()
+    assert len(travels) == 2 or f"Bead 3 of {len(travels)}" in said.inner_text()
 
 
 def test_no_tone_sounds_after_the_beat_is_off(opened: Open) -> None:

@@ -30,19 +30,28 @@ class Shop:
         part = self.sound[at : at + sound.size]
         part += sound[: part.size]
 
-    def short_arc(self, start: float, seconds: float, rate: float, loud: float = 0.12) -> None:
-        """A short-circuit arc: pops that come unevenly over a hiss."""
+    def short_arc(
+        self, start: float, seconds: float, rate: float, loud: float = 0.12, even: float = 6.0
+    ) -> Sound:
+        """A short-circuit arc: pops that come unevenly over a hiss; return when each comes [s].
+
+        The time between two is drawn from a gamma distribution of shape ``even``: the larger, the
+        more evenly they come.
+        """
+        pops: list[float] = []
         count = round(seconds * RATE)
         sound = 0.12 * loud * self._noise(count)
         at = 0.0
         while at < seconds:
             pop = round(0.003 * RATE)
             place = round(at * RATE)
+            pops.append(at)
             burst = self._noise(pop) * np.exp(-np.arange(pop) / (0.0008 * RATE))
             room = sound[place : place + pop]
             room += loud * 1.6 * (0.7 + 0.6 * self.chance.random()) * burst[: room.size]
-            at += max(0.004, self.chance.gamma(6.0, 1 / rate / 6.0))
+            at += max(0.004, self.chance.gamma(even, 1 / rate / even))
         self._add(start, sound)
+        return start + np.array(pops)
 
     def spray_arc(self, start: float, seconds: float, loud: float = 0.1) -> None:
         """An open arc: a rough hiss."""

@@ -149,8 +149,9 @@ export class CouponTimer {
     if (found === undefined) said.textContent = "";
     else if (!found) said.textContent = "Shorts: the sound is too poor to say.";
     else {
-      said.textContent = `Shorts heard: ${Math.round(found.low)} to ${Math.round(found.high)} a second, time between `
-        + `two ± ${Math.round(100 * found.steady)} %.`;
+      const { rate, spread } = found;
+      said.textContent = `Shorts heard: ${Math.round(rate.low)} to ${Math.round(rate.high)} a second; the time between `
+        + `two varies by ${Math.round(100 * spread.low)} to ${Math.round(100 * spread.high)} %.`;
     }
   }
 

@@ -1,7 +1,7 @@
 // @ts-check
 /* The rate of short circuits, read from the pops of an arc. */
 import { BIN_S } from "./arc_ear.js";
-import { meanOf, quantile, spread } from "./sound_measures.js";
+import { quantile, spread } from "./sound_measures.js";
 
 const LEAST_S = 1;
 const REST_BINS = 6; // 3 ms: no two shorts come closer
@@ -9,11 +9,15 @@ const OVER_MEDIAN = 4; // a pop's energy over the hiss between
 const LEAST_RATE = 15;
 const MOST_RATE = 250; // beyond it pops cannot be told apart
 
+/** @typedef {{low: number, high: number}} Band */
 /**
- * @typedef {{rate: number, low: number, high: number, steady: number}} ShortRate
- * `rate` a second, the band it was found in, and how evenly they come: spread of the time between
- * two over its mean.
+ * @typedef {{rate: Band, spread: Band}} ShortRate
+ * Shorts a second, and how unevenly they come: the spread of the time between two over its mean.
+ * Each as the band the true one stands in.
  */
+
+/** @param {number} middle @param {number} off share of it @returns {Band} */
+const band = (middle, off) => ({ low: middle * (1 - off), high: middle * (1 + off) });
 
 /**
  * Return what was found, or null where the sound is too poor to say.
@@ -37,8 +41,8 @@ export function shortRate(bins) {
   const rate = pops.length / lasted;
   if (rate < LEAST_RATE || rate > MOST_RATE) return null;
   const gaps = pops.slice(1).map((at, number) => (at - /** @type {number} */ (pops[number])) * BIN_S);
-  const steady = spread(gaps);
-  // How far so many, so uneven, may stand from the true rate; and a tenth for pops that merge.
-  const off = (1.96 * steady) / Math.sqrt(gaps.length) + 0.1;
-  return { rate, low: rate * (1 - off), high: rate * (1 + off), steady: meanOf([steady]) };
+  const uneven = spread(gaps);
+  // How far so many, so uneven, may stand from the true figure; and a tenth for pops that merge.
+  const off = (/** @type {number} */ share) => (1.96 * share) / Math.sqrt(gaps.length) + 0.1;
+  return { rate: band(rate, off(uneven)), spread: band(uneven, off(Math.sqrt(0.5 + uneven ** 2))) };
 }
