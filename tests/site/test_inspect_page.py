@@ -77,6 +77,9 @@ def test_the_example_says_by_how_much_and_what_to_turn(client: FlaskClient) -> N
         (f"{FILLET}&leg_found=3/8in&leg2_found=3/8in", "verdict", "IN"),
         (f"{FILLET}&trouble=porosity&flow=15", "trouble", "15 ft³/h now, room 22–55"),
         (f"{FILLET}&trouble=porosity&flow=15", "trouble", "Go to 33 ft³/h."),
+        (f"{FILLET}&trouble=porosity&flow=15", "verdict",
+         "Porosity: too little gas is likeliest. Go to 33 ft³/h. All causes"),
+        (f"{FILLET}&trouble=birds-nest", "verdict", "is likeliest."),
         (f"{FILLET}&accept=iso-c", "verdict", "ISO 5817:2014 C, intermediate"),
         (f"{FILLET}&accept=d1.1-cyclic", "notes", "Counted as lying across the pull"),
         ("units=si&plate=10mm&leg=6mm&undercut=0.6mm&accept=iso-c", "verdict",
@@ -172,3 +175,9 @@ def test_troubles_are_chips_that_send_with_the_form(client: FlaskClient) -> None
     assert len(chips) == 11  # ten and nothing
     assert {e.attrs["form"] for e in chips} == {"job-form"}
     assert [e.attrs["value"] for e in chips if "checked" in e.attrs] == ["stubbing"]
+
+
+def test_without_a_trouble_named_the_verdict_stands_alone(client: FlaskClient) -> None:
+    page = client.get(f"/inspect/?{FILLET}&undercut=0.05in").text
+    assert "likeliest" not in words(by_id(page, "verdict"))
+    assert "likeliest" in words(by_id(page, "trouble"))

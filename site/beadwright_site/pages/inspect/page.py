@@ -10,7 +10,7 @@ from beadwright.sources import SOURCES
 from beadwright.words.wording import worded
 from beadwright_site.drawings.fillet_gauge_drawing import draw_gauges
 from beadwright_site.pages.inspect.form import inspect_form
-from beadwright_site.pages.inspect.troubles import trouble_lists
+from beadwright_site.pages.inspect.troubles import first_cause, trouble_lists
 from beadwright_site.pages.inspect.view import (
     TONES,
     WORDS,
@@ -36,6 +36,7 @@ def _view(answered: Answered[InspectAnswer]) -> PageView:
                 "headline": verdict,
                 "tone": TONES[found.verdict],
                 "reasons": reasons(found),
+                "first": first_cause(found),
                 "stopped": any(note.level == "stop" for note in found.notes),
                 "judged": judged_by(found),
                 "line": line,

@@ -43,6 +43,23 @@ def trouble_lists(found: InspectAnswer) -> Iterator[tuple[str, tuple[CauseLine, 
         yield name[0].upper() + name[1:], lines
 
 
+def first_cause(found: InspectAnswer) -> str:
+    """Return the likeliest cause of the trouble seen or heard, and where to go; empty without one.
+
+    Args:
+        found: The page's answer.
+    """
+    if found.query.trouble is None:
+        return ""
+    name, causes = next(trouble_lists(found))
+    if not causes:
+        return ""
+    cause = causes[0]
+    return (
+        f"{name}: {cause.name[0].lower()}{cause.name[1:]} is likeliest. {cause.go or cause.check}"
+    )
+
+
 def _line(ranked: Ranked, system: System) -> CauseLine:
     sign, cause = ranked.sign, ranked.cause
     number, go = "", ""
