@@ -9,6 +9,7 @@ from playwright.sync_api import expect
 from beadwright_build.release import read_release
 from tests.browser.conftest import MakeHost, MakePhone, MakeRelease
 from tests.browser.host import Fault, Host
+from tests.browser.keeping import kept_rows
 from tests.browser.phone import READY_MS, Phone, new_phone
 
 STYLE = "static/css/offline.css"
@@ -61,6 +62,26 @@ def test_an_update_waits_to_be_taken(host: Host, phone: Phone, newer: Path) -> N
     assert phone.loads == 2
     assert phone.page.url == address
     assert "newer" in phone.page.evaluate(f"fetch('{STYLE}').then((r) => r.text())")
+
+
+def test_what_is_kept_is_there_after_an_update(host: Host, phone: Phone, newer: Path) -> None:
+    phone.open("coupons/?plate=1/4in&leg=1/4in&marked=8in&arc_time=40s&welder=Ann")
+    phone.expect_ready()
+    page = phone.page
+    page.click("[data-keep-coupon]")
+    expect(page.locator("#log li")).to_have_count(1, timeout=READY_MS)
+    page.click("[data-keep-job]")
+    expect(page.locator("#jobs summary")).to_have_text("Kept jobs (1)")
+    before = kept_rows(page)
+    assert {name.partition(":")[0] for name in before} == {"shop", "coupon", "job"}
+    host.site = newer
+    phone.look_for_update()
+    phone.tap("take")
+    expect_release(phone, newer)
+    phone.expect_ready()
+    assert kept_rows(page) == before
+    expect(page.locator("#log li")).to_have_count(1, timeout=READY_MS)
+    expect(page.locator("#jobs summary")).to_have_text("Kept jobs (1)")
 
 
 @pytest.mark.long(reason="an update once more; what it is taken from is the store")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from math import pi, tan
 
 import numpy as np
 import pytest
@@ -29,11 +30,22 @@ TWO = Prior(0.10, 0.05)
         (0.90, 1, 6.314), (0.90, 4, 2.132), (0.90, 10, 1.812), (0.90, 30, 1.697),
         (0.95, 5, 2.571), (0.95, 12, 2.179), (0.95, 120, 1.980),
         (0.99, 3, 5.841), (0.99, 20, 2.845),
+        (0.50, 1, 1.000), (0.50, 4, 0.741), (0.50, 10, 0.700), (0.50, 30, 0.683),
     ],
 )  # fmt: skip
 def test_students_t_is_the_printed_one(chance: float, freedom: int, printed: float) -> None:
     assert t_quantile(chance, freedom) == pytest.approx(printed, abs=6e-4)
     assert t_within(printed, freedom) == pytest.approx(chance, abs=2e-4)
+
+
+@pytest.mark.parametrize("chance", [0.01, 0.3, 0.9999])
+def test_of_one_degree_of_freedom_the_quantile_is_a_tangent(chance: float) -> None:
+    """Student's t of one degree is Cauchy's distribution: tan(π/2 × chance)."""
+    assert t_quantile(chance, 1) == pytest.approx(tan(pi / 2 * chance), rel=1e-6)
+
+
+def test_nothing_is_within_no_distance() -> None:
+    assert t_within(0.0, 4) == 0.0
 
 
 @pytest.mark.parametrize(("t", "freedom"), [(-0.1, 4), (1.0, 0)])

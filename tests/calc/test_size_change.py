@@ -153,6 +153,21 @@ def test_travel_that_was_not_timed_is_told_by_the_metal() -> None:
     assert change.changes[0].travel_m_s <= planned
 
 
+def test_untimed_travel_is_told_by_the_metal_the_shop_s_own_coupons_lay() -> None:
+    """350 in/min of 0.045 in wire, 97 % laid by print, 0.53995 in³/min; 9/32 holds 0.047461 in².
+
+    So it was laid at 11.377 in/min by print, at 10.239 by coupons that lay nine tenths of it; over
+    1.23457 that is 9.2 and 8.2 on the step at or under it.
+    """
+    typed = {key: text for key, text in SHORT[0].items() if key != "travel"}
+    own = "ER70S-6,0.045in,90/10,n9,eff0.9,spread0.02"
+    for more, laid_at, go_to in (({}, 11.377, 9.2), ({"own": own}, 10.239, 8.2)):
+        change = change_of(inspect(**typed, **more))
+        assert not change.timed
+        assert change.travel_m_s / IPM == pytest.approx(laid_at, rel=1e-3)
+        assert change.changes[0].travel_m_s / IPM == pytest.approx(go_to)
+
+
 def test_this_hand_s_metal_counts_where_the_travel_was_timed() -> None:
     found = inspect(**{**SHORT[0], "travel": "10"})
     change = change_of(found)
