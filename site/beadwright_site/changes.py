@@ -39,7 +39,8 @@ CHANGES: tuple[Change, ...] = (
             "Coupons: the phone times the arc by ear or by your taps, and gives a beat to travel "
             "by. Nothing it hears is recorded or sent. Print the stack to weld a new wire in.",
             "A stack is made of your kept jobs too. Cost counts timed and weighed coupons as "
-            "measured, by a tap. A page that counts with your own numbers says whose they are.",
+            "measured, by a tap. A page that counts with your own numbers says whose they are; the "
+            "wall sheet counts with them too. What your coupons moved is drawn.",
             "Tables, under More: settings by plate and position for one wire in one gas. Print the "
             "sheet, hang it by the machine; tap a cell to open its job.",
             "Card prints one page for the next hand, Letter, A4 or pocket; its code opens the job. "
