@@ -42,13 +42,16 @@ def test_a_coupon_is_taken_away_and_put_back(coupons: Page) -> None:
 
 
 def test_a_coupon_set_aside_as_odd_is_counted_by_a_tap(coupons: Page) -> None:
-    for seconds in ("39s", "40s", "41s", "40s", "12s"):
+    for count, seconds in enumerate(("39s", "40s", "41s", "40s", "12s"), 1):
         coupons.fill("#marked", "8in")
         coupons.fill("#arc_time", seconds)
         coupons.fill("#meter_amps", "330A")
         coupons.locator("#meter_amps").blur()
+        expect(coupons.locator("#measured")).to_contain_text("in/min")
         coupons.click("[data-keep-coupon]")
-        expect(coupons.locator("#arc_time")).to_have_value("")
+        expect(coupons.locator("#log li")).to_have_count(count)
+        expect(coupons.locator("#state")).to_have_text("Kept on this phone")
+        expect(coupons.locator("#state")).to_have_text("Your job")
     odd = coupons.locator("#log li.odd")
     expect(odd).to_contain_text("Set aside: odd in hand's travel")
     before = kept_rows(coupons, "coupon:")
