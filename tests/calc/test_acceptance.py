@@ -146,6 +146,13 @@ def test_no_standard_takes_a_crack_or_metal_not_fused(accept: str, seen: str, ke
     )
 
 
+def test_a_crack_is_repaired_before_all_else() -> None:
+    found = inspect(f"{FILLET}&cracks=yes&leg_found=1/4in&overlap=0.1in&length_found=5in")
+    ways = [each.key for each in found.repairs]
+    assert ways[0] == "crack"
+    assert set(ways) == {"crack", "add", "remove", "lengthen"}
+
+
 def test_a_gap_too_wide_is_out_by_itself_and_asks_no_larger_leg() -> None:
     found = inspect(f"{FILLET}&gap_found=1/4in&leg_found=5/16in&leg2_found=5/16in")
     assert [each.key for each in found.out] == ["gap"]

@@ -119,3 +119,8 @@ def test_the_crown_planned_on_a_groove_has_the_limit_it_is_inspected_by(
     crown = check(f"joint=v&plate={plate}&convexity=3/16in", "reinforcement")
     assert (crown.state == "in") is held
     assert crown.source == "aws-d1.1-7.9"
+
+
+def test_undercut_over_no_length_may_be_as_deep_as_over_two_inches() -> None:
+    short = check(f"{FILLET}&undercut=0.05in&undercut_length=0in", "undercut")
+    assert short.limit / IN == pytest.approx(1 / 16)

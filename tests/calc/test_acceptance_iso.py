@@ -82,3 +82,15 @@ def test_a_weld_shorter_than_asked_is_out() -> None:
 
 def test_one_leg_alone_says_nothing_of_asymmetry() -> None:
     assert check(f"{THICK}&accept=iso-b&leg_found=6", "asymmetry").state == "unknown"
+
+
+def test_plate_of_3_mm_is_thin() -> None:
+    """Table 1: 0.5 to 3 mm, and over 3 mm."""
+    thin = "units=si&plate=3mm&leg=3mm&accept"
+    assert limit(f"{thin}=iso-c", "pores") == 0.0
+    assert limit(f"{thin}=iso-b", "undercut") == 0.0
+    assert check(f"{thin}=iso-c", "undercut").note is not None  # short ones only
+    thick = "units=si&plate=3.1mm&leg=3mm&accept"
+    assert limit(f"{thick}=iso-c", "pores") == pytest.approx(0.2 * 3 * 0.70711, rel=1e-3)
+    assert limit(f"{thick}=iso-b", "undercut") == pytest.approx(0.05 * 3.1)
+    assert check(f"{thick}=iso-c", "undercut").note is None

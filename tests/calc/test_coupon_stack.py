@@ -60,6 +60,13 @@ def test_the_stack_is_for_the_wire_gas_and_machine_the_shop_keeps() -> None:
     assert typed.plan.dialled.job.wire.type.name == "ER70S-6"
 
 
+def test_the_five_joints_are_numbered_from_thin_to_thick() -> None:
+    assert [(coupon.mark, coupon.name.key) for coupon in coupon_stack({})] == [
+        (1, "coupons.thin-lap"), (2, "coupons.eighth-tee"), (3, "coupons.quarter-tee"),
+        (4, "coupons.quarter-lap"), (5, "coupons.half-v"),
+    ]  # fmt: skip
+
+
 def test_the_shop_s_own_numbers_count_in_the_stack() -> None:
     own = {"own": "ER70S-6,0.045in,90/10,n9,phi0.9,r0.9,band0.08,travel0.8"}
     plain = [*coupon_stack({})][2].beads[0].laid
@@ -108,9 +115,14 @@ def test_a_sheet_holds_so_many_jobs_and_says_why_one_has_no_settings() -> None:
     assert shut.plan is None
     assert shut.refused is not None
     assert shut.refused.key == "coupons.no-window"
+    assert (shut.mark, shut.beads) == (1, ())
+    assert (dict(shut.name.parameters)["name"], shut.query) == (
+        "Job 1", "plate=3/8in&machine_amps=60A",
+    )  # fmt: skip
     [wrong] = job_stack([job(1, "plate=banana")])
     assert wrong.refused is not None
     assert wrong.refused.key == "coupons.not-welded"
+    assert (dict(wrong.name.parameters)["name"], wrong.query) == ("Job 1", "plate=banana")
     assert page("stack=jobs").stack() == ()
 
 

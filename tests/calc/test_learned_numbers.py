@@ -59,6 +59,7 @@ def test_what_is_believed_of_other_shops_is_as_told() -> None:
     melting = prior_of("melting", WIRE)
     assert (melting.level, melting.apart) == pytest.approx((level, 0.5 * level))
     assert APART == 0.5
+    assert KEEP_OFF == 0.05  # common practice
 
 
 def test_the_band_of_print_at_a_mix_is_by_the_normal_distribution() -> None:

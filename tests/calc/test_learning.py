@@ -184,7 +184,7 @@ def test_at_most_a_third_is_set_aside() -> None:
     assert len(found.odd) <= len(points) // 3
 
 
-@pytest.mark.parametrize("bad", [float("nan"), float("inf"), 1e9])
+@pytest.mark.parametrize("bad", [float("nan"), float("inf"), 1e9, 1e6, -1.02e6])
 def test_what_is_no_share_is_refused(bad: float) -> None:
     with pytest.raises(OutOfRangeError, match="finite"):
         learn([Shown("1", bad)], PRIOR)

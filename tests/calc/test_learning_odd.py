@@ -111,6 +111,13 @@ def test_no_more_than_a_third_is_set_aside() -> None:
         assert len(found.odd) <= max(1, (9 + odd) // 3)
 
 
+def test_no_more_than_a_third_is_set_aside_however_many_go_at_a_time() -> None:
+    """Eight crowds, each five times as far off as the last: a tenth of the sure goes at once."""
+    points = [Shown(str(n), 0.01 * (n % 3)) for n in range(640)]
+    points += [Shown(f"{far}-{n}", 5.0**far * (-1) ** n) for far in range(8) for n in range(45)]
+    assert len(learn(points, ONE).odd) == 1000 // MOST_ODD
+
+
 def test_many_far_off_among_hundreds_are_all_named_and_nearly_none_besides() -> None:
     chance = random.Random(3)
     points = [Shown(str(n), chance.gauss(0.04, 0.05)) for n in range(400)]

@@ -98,6 +98,8 @@ def test_welds_are_the_same_within_a_size() -> None:
 
     assert SIZE_APART == 0.03
     assert alike("plate=3/8in&leg=5/16in", "plate=3/8in&leg=8mm")  # 0.8 % apart
+    # 2.96 % of the larger, 3.05 % of the smaller: held against the larger, whichever is asked.
+    assert alike("plate=1/2in&leg=1/4in", "plate=0.4852in&leg=1/4in")
     assert not alike("plate=3/8in&leg=5/16in", "plate=3/8in&leg=9/32in")
     assert not alike("plate=3/8in&leg=5/16in", "plate=1/2in&leg=5/16in")
     assert not alike("plate=3/8in&leg=1/4in", "plate=3/8in&leg=1/4in&joint=lap")
