@@ -10,7 +10,6 @@ from beadwright.layers.bead_limits import COLD_LAP_M
 from beadwright.passes.pass_beads import Bead, Laid, PassPlan, of_beads
 from beadwright.passes.pass_by_hand import by_hand_remarks
 from beadwright.passes.pass_process import Part
-from beadwright.passes.pass_ranges import range_remarks
 from beadwright.phrases import Amount, say
 from beadwright.process.positions import MOVER_PHRASES, TRAVEL_RANGE_M_S
 from beadwright.process.transfer import MODE_PHRASES
@@ -31,7 +30,6 @@ def pass_remarks(found: PassPlan) -> tuple[Note, ...]:
         *_too_large(found),
         *_travel(found),
         *by_hand_remarks(found),
-        *range_remarks(found),
         *_heat(found),
         *_between(found),
     )

@@ -13,6 +13,7 @@ from beadwright.job.page_query import PageAnswered, read_page
 from beadwright.passes.pass_beads import Asked, Bead, PassPlan
 from beadwright.passes.pass_choices import Choice, choices, nearest
 from beadwright.passes.pass_plan import Grounds
+from beadwright.passes.pass_ranges import range_remarks
 from beadwright.passes.pass_remarks import pass_remarks
 from beadwright.passes.passes_query import PassesQuery
 from beadwright.results import Note, severest_first
@@ -79,7 +80,7 @@ def _worked(job: Job, asked: Asked) -> _Worked:
     near = None if holds or refused else nearest(found, grounds)  # no count helps what is refused
     # What opens Dial in's window opens no part that the plan refuses: its note says what does.
     out = () if found.open or (refused and dialled.plan.open) else ways_out(job)
-    notes = (*pass_remarks(found), *_of_joint(dialled, found))
+    notes = (*pass_remarks(found), *_of_joint(dialled, found), *range_remarks(found))
     worked = _Worked(dialled, found, near, out, notes)
     _last.append((job, asked, worked))
     return worked
