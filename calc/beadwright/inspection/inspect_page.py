@@ -252,5 +252,7 @@ def _notes(
         yield Note("note", say("inspection.counted-across"), "aws-d1.1-8.1", "across")
     if read.accept == "d1.1-cyclic":
         yield Note("note", say("inspection.stiffeners"), "aws-d1.1-8.1-frequency")
+    if aws and weld.job.is_sheet:
+        yield Note("caution", say("inspection.sheet-code"), "aws-d1.3-scope", "plate")
     yield Note("note", say("inspection.eye-only"), "practice")
     yield Note("note", say("inspection.wait-to-look"), "aws-d1.1-8.1" if aws else "practice")

@@ -6,7 +6,7 @@ from math import radians, sin
 from typing import Literal
 
 from beadwright.errors import OutOfRangeError, require_positive
-from beadwright.measures import INCH_M, PSI_PA
+from beadwright.measures import PSI_PA
 
 Basis = Literal["lrfd", "asd"]
 
@@ -15,11 +15,6 @@ PHI_WELD, OMEGA_WELD = 0.75, 2.00
 
 SHEAR_SHARE = 0.60
 """Shear strength of weld metal over its tensile strength. Source: AISC 360 Table J2.5."""
-
-
-SHEET_M = INCH_M / 8
-"""Thickness under which a plate is sheet, which other codes rule. Source: AWS D1.1:2020, 1.2: 1/8
-in (3 mm) and over; thinner by AWS D1.3, its members by AISI S100."""
 
 _KSI = float(1000 * PSI_PA)
 

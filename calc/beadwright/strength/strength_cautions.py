@@ -7,7 +7,6 @@ from math import inf
 
 from beadwright.phrases import Amount, say
 from beadwright.results import Note
-from beadwright.strength.resistance_aisc import SHEET_M
 from beadwright.strength.resistance_en import THINNEST_M
 from beadwright.strength.steel_strength import LEVEL_PA, ROUND_OF
 from beadwright.strength.strength_task import StrengthTask
@@ -56,7 +55,7 @@ def _metal(task: StrengthTask) -> Iterator[Note]:
         if thinner < THINNEST_M - REL_TOL:
             yield Note("caution", say("strength.sheet-en"), "en-1993-1-8-sheet", "plate")
         return
-    if thinner < SHEET_M - REL_TOL:
+    if task.job.is_sheet:
         yield Note("caution", say("strength.sheet-us"), "aws-d1.3", "plate")
     matching, grade = min((s.matching or inf, s.grade) for s in (task.steel, task.steel2))
     if task.filler_pa > (matching + LEVEL_PA) * (1 + REL_TOL):

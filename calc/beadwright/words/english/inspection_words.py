@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.words.text import Plural, Text
+from beadwright.words.text import Plural, Rounded, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
@@ -82,6 +82,16 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "inspection.stiffeners": (
             "Fillets from stiffener to web have their own rule for pores, and the last bit of a "
             "girder's flange weld may not be short: look it up."
+        ),
+        "inspection.sheet-code": Rounded(
+            us=(
+                "Under 1/8 in AWS D1.1 does not rule: structural sheet to 3/16 in is under AWS "
+                "D1.3, which has limits of its own. Those here are of AWS D1.1."
+            ),
+            si=(
+                "Under 3 mm AWS D1.1 does not rule: structural sheet to 5 mm is under AWS D1.3, "
+                "which has limits of its own. Those here are of AWS D1.1."
+            ),
         ),
         "inspection.eye-only": (
             "By eye and gauge only. What lies inside, and what the drawing, the contract and the "

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.words.text import Text
+from beadwright.words.text import Rounded, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
@@ -213,9 +213,17 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "So long a weld holds less than a shorter one: by the clause's rule {most} holds "
             "the most with this leg. Weld shorter, or lay a larger leg."
         ),
-        "strength.sheet-us": (
-            "Under 1/8 in this is sheet: AWS D1.3 and AISI S100 rule, and with them the tearing of "
-            "the sheet beside the weld. AWS D1.1, whose welds AISC 360 counts, begins at 1/8 in."
+        "strength.sheet-us": Rounded(
+            us=(
+                "Under 1/8 in this is sheet: AWS D1.3 and AISI S100 rule, and with them the "
+                "tearing of the sheet beside the weld. AWS D1.1, whose welds AISC 360 counts, "
+                "begins at 1/8 in."
+            ),
+            si=(
+                "Under 3 mm this is sheet: AWS D1.3 and AISI S100 rule, and with them the "
+                "tearing of the sheet beside the weld. AWS D1.1, whose welds AISC 360 counts, "
+                "begins at 3 mm."
+            ),
         ),
         "strength.sheet-en": (
             "Under 4 mm EN 1993-1-3 rules, for sheet. EN 1993-1-8, used here, begins at 4 mm."

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from beadwright.joint.groove_rules import STRUCTURAL_FROM_M
 from beadwright.measures import INCH_M, PSI_PA
 from beadwright.strength.base_metal import (
     OMEGA_PULL,
@@ -12,7 +13,7 @@ from beadwright.strength.base_metal import (
     PHI_YIELD,
 )
 from beadwright.strength.leg_search import LARGEST_LEG_M
-from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE, SHEET_M
+from beadwright.strength.resistance_aisc import OMEGA_WELD, PHI_WELD, SHEAR_SHARE
 from beadwright.strength.resistance_en import GAMMA_M2, THINNEST_M
 from beadwright.strength.steel_strength import LEVEL_PA
 from beadwright_site.method.equations import Equation, Section, Symbol, plain
@@ -130,13 +131,13 @@ AISC = Equation(
     f"across. The leg goes up to 1/16 in or 1 mm; over {LARGEST_LEG_M / INCH_M:g} in cut a groove. "
     "Filler more than one level, "
     f"{LEVEL_PA / PSI_PA / 1000:g} ksi, over the one that matches the weaker steel is named. Under "
-    f"{SHEET_M / INCH_M:g} in it is sheet, which this does not cover.",
+    f"{STRUCTURAL_FROM_M["us"] / INCH_M:g} in it is sheet, which this does not cover.",
     ("resistance_aisc.SHEAR_SHARE", "resistance_aisc.PHI_WELD", "resistance_aisc.OMEGA_WELD",
      "resistance_aisc.filler_strength", "resistance_aisc.direction_factor",
      "resistance_aisc.nominal_strength", "resistance_aisc.available",
      "resistance_aisc.long_weld_factor", "resistance_aisc.counted_leg",
      "resistance_aisc.concentric_strength",
-     "resistance_aisc.SHEET_M", "steel_strength.LEVEL_PA",
+     "steel_strength.LEVEL_PA",
      "strength_check.counted_throat", "strength_check.weld_link", "leg_search.leg_needed",
      "leg_search.largest_counted", "leg_search.shop_legs", "leg_search.SHOP_STEP_M",
      "leg_search.LARGEST_LEG_M", "leg_sizes.least_leg", "leg_sizes.leg_sizes",
