@@ -81,6 +81,10 @@ def test_welds_across_and_welds_along_and_across_lag_by_their_own_cases() -> Non
                 "&group_height=6in&py=5kip&plate2_width=6in")  # fmt: skip
     assert wide["plate2-net"] == pytest.approx(58 / 2)  # the part that is welded
     assert wide["plate2-gross"] == pytest.approx(36 * 1.5 / 1.67)
+    lower = held("joint=lap&plate=3/8in&plate2=1/4in&group=flats&group_width=4in"
+                 "&group_height=6in&py=5kip&plate_width=24in")  # fmt: skip
+    # Across it a weld starts nowhere along the pull: no spread from the ends of 4 in.
+    assert lower["plate-gross"] == pytest.approx(36 * 1.5 / 1.67)
     both = held("joint=lap&plate=3/8in&plate2=1/4in&group=c&group_width=6in&group_height=4in"
                 "&px=5kip")  # fmt: skip
     assert both["plate2-net"] == pytest.approx(58 * (1 - 0.125 / 6) / 2)  # case 2
