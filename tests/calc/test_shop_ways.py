@@ -56,6 +56,21 @@ def test_less_feed_a_thinner_wire_and_a_shorter_cord_are_among_them() -> None:
                      "weld_length"}  # fmt: skip
 
 
+@pytest.mark.parametrize(("units", "step_m"), [("us", 0.0254 / 8), ("si", 0.005)])
+@pytest.mark.parametrize("length", ["20ft", "17.3ft", "11ft"])
+def test_pieces_can_be_marked_with_chalk_and_make_up_the_whole_weld(
+    units: str, step_m: float, length: str
+) -> None:
+    query = f"rated_amps=250A&duty=20%25&weld_length={length}&breaker=100A&units={units}"
+    [way] = [each for each in shop(query).ways_out if "weld_length" in each.changes]
+    whole, cut = shop(query).dialled.job, changed(query, way.changes).dialled.job
+    steps = cut.weld_length_m / step_m
+    assert steps == pytest.approx(round(steps), abs=1e-6)
+    pieces = cut.welds / whole.welds
+    more = pieces * cut.weld_length_m - whole.weld_length_m
+    assert -1e-9 <= more < pieces * step_m
+
+
 def test_nothing_is_offered_where_all_holds() -> None:
     found = shop("breaker=100A")
     assert found.circuit.holds

@@ -16,7 +16,7 @@ from beadwright.machine.power_source import Load
 from beadwright.machine.shop_load import dialled_for, load_of, machine_of
 from beadwright.machine.shop_query import ShopQuery
 from beadwright.machine.supply_checks import GENERATOR_START
-from beadwright.measures import FOOT_M, System
+from beadwright.measures import EXACT_INCH_M, FOOT_M, System
 from beadwright.phrases import Amount, Phrase, say
 from beadwright.power.primary import Phases
 from beadwright.process.operating import volts_window
@@ -32,6 +32,8 @@ LEAST_CURRENT_A = 30.0
 
 _HALVINGS = 12
 _CORD_STEP_M = 5 * float(FOOT_M)
+_PIECE_STEP_M: Mapping[System, float] = {"us": float(EXACT_INCH_M / 8), "si": 0.005}
+"""Step of the length of a piece [m]. Common practice: as fine as chalk marks it."""
 
 Way = tuple[Phrase, Mapping[str, str]]
 
@@ -191,14 +193,9 @@ def _thicker(cord: Conductor, phases: Phases) -> list[Conductor]:
 
 def _of_time(asked: _Asked) -> Iterator[Way]:
     """Shorter welds, longer rests."""
-    read, load, found = asked.read, asked.found.load, asked.found
+    load, found = asked.found.load, asked.found
     if "arc" in asked.wrong and found.on_s > 0:
-        pieces = ceil(load.longest_arc_s / found.on_s)
-        shorter = replace(load, longest_arc_s=load.longest_arc_s / pieces)
-        if asked.mended(circuit(found.machine, shorter), {"arc"}):
-            length = units.write(read.job.weld_length_m / pieces, "length", read.job.units)
-            welds = {"weld_length": length, "welds": str(read.job.welds * pieces)}
-            yield say("machine.in-pieces", pieces=float(pieces)), welds
+        yield from _in_pieces(asked)
     if load.share is not None and asked.wrong & {"share", "breaker", "cord"}:
         for percent in range(round(load.share * 100 / 5) * 5, 0, -5):
             share = percent / 100
@@ -206,6 +203,22 @@ def _of_time(asked: _Asked) -> Iterator[Way]:
             if share < load.share and asked.mended(rested, {"share", "breaker", "cord"}):
                 yield say("machine.rest-more", share=share), {"arc_share": f"{percent}%"}
                 return
+
+
+def _in_pieces(asked: _Asked) -> Iterator[Way]:
+    """The fewest equal pieces that hold, each of a length that can be marked with chalk."""
+    job, load, found = asked.read.job, asked.found.load, asked.found
+    step = _PIECE_STEP_M[job.units]
+    fewest = ceil(load.longest_arc_s / found.on_s)
+    for pieces in (fewest, fewest + 1):
+        length = ceil(job.weld_length_m / pieces / step - 1e-9) * step
+        share = length / job.weld_length_m
+        shorter = replace(load, longest_arc_s=load.longest_arc_s * share)
+        if asked.mended(circuit(found.machine, shorter), {"arc"}):
+            text = units.write(length, "length", job.units)
+            welds = {"weld_length": text, "welds": str(job.welds * pieces)}
+            yield say("machine.in-pieces", pieces=float(pieces)), welds
+            return
 
 
 def _of_supply(asked: _Asked) -> Iterator[Way]:
