@@ -31,13 +31,13 @@ def freezer_settings(destination: Path) -> dict[str, Any]:
     }
 
 
-def freeze(vendor: Path, destination: Path) -> list[str]:
-    """Freeze the app into a folder and return the urls it wrote.
+def freeze(vendor: Path, destination: Path, core: str = "") -> list[str]:
+    """Freeze the app into a folder and return the urls it wrote; ``core`` names the packed core.
 
     A page nothing links to, a broken link, a wrong content type: all are errors, not warnings.
     """
     teach_mimetypes()
-    app = create_app(vendor_dir=vendor)
+    app = create_app(vendor_dir=vendor, core=core)
     app.config.update(freezer_settings(destination))
     with warnings.catch_warnings():
         warnings.simplefilter("error", flask_frozen.FrozenFlaskWarning)

@@ -5,6 +5,7 @@ of the libraries, ``app.zip`` our own. They change at different times, so that a
 fetches only the last.
 """
 
+import hashlib
 import json
 from collections.abc import Iterator
 from pathlib import Path, PurePosixPath
@@ -34,7 +35,7 @@ def pack_runtime(places: Places) -> None:
     vendor.copy_pyodide(places.runtime)
     lock = json.loads((PYODIDE / "pyodide-lock.json").read_text())
     manifest = {"info": lock["info"], "python": lock["info"]["python"]}
-    (places.runtime / "manifest.json").write_text(json.dumps(manifest, sort_keys=True) + "\n")
+    _write_manifest(places.runtime, manifest)
     mounts = {
         "calc": ROOT / "calc",
         "site": ROOT / "site",
@@ -52,6 +53,16 @@ def pack_runtime(places: Places) -> None:
     pyodide_node.run(
         "beadwright_build.inside.pack", _plan(seen, places.templates), mounts=mounts, path=[]
     )
+    _write_manifest(places.runtime, {**manifest, "core": core_id(places.runtime)})
+
+
+def core_id(runtime: Path) -> str:
+    """Return a short name of the packed core: pages and numbers of one release say the same."""
+    return hashlib.sha256((runtime / "app.zip").read_bytes()).hexdigest()[:12]
+
+
+def _write_manifest(runtime: Path, manifest: dict[str, object]) -> None:
+    (runtime / "manifest.json").write_text(json.dumps(manifest, sort_keys=True) + "\n")
 
 
 def prove_runtime(runtime: Path) -> None:

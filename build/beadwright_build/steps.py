@@ -15,7 +15,7 @@ from beadwright_build.libraries import copy_sources
 from beadwright_build.licences import write_licences
 from beadwright_build.places import OUT, Places, places_for
 from beadwright_build.release import write_release
-from beadwright_build.runtime import pack_runtime, prove_runtime
+from beadwright_build.runtime import core_id, pack_runtime, prove_runtime
 from beadwright_build.scripts import lighten
 from beadwright_build.size_report import report
 from beadwright_build.vendor import copy_front_end
@@ -30,7 +30,7 @@ STEPS: dict[str, Step] = {
     "templates": lambda places: compile_templates(places.templates),
     "runtime": pack_runtime,
     "runtime works": lambda places: prove_runtime(places.runtime),
-    "pages": lambda places: freeze(places.vendor, places.frozen),
+    "pages": lambda places: freeze(places.vendor, places.frozen, core_id(places.runtime)),
     "assemble": lambda places: assemble(places),
     "release": lambda places: release(places),
 }

@@ -12,6 +12,7 @@ from flask import Blueprint, Flask, Response, request, send_file
 
 from beadwright_site.manifest import MANIFEST
 from beadwright_site.page_table import SITE_PAGES, SitePage
+from beadwright_site.rendering import environment
 from beadwright_site.schemas.page_schemas import Schema, published
 
 VENDOR = "BEADWRIGHT_VENDOR"
@@ -42,14 +43,16 @@ def _schema(make: Callable[[], Schema]) -> Response:
     return Response(f"{text}\n", content_type="application/json")
 
 
-def create_app(*, vendor_dir: Path | None = None) -> Flask:
+def create_app(*, vendor_dir: Path | None = None, core: str = "") -> Flask:
     """Return the app.
 
     Args:
+        core: Name of the packed core the pages are frozen with; empty where there is none.
         vendor_dir: Folder served under ``static/vendor/``; without it, the one named by the
             environment variable ``BEADWRIGHT_VENDOR``, or none: the pages then work unscripted.
     """
     app = Flask(__name__)
+    environment().globals["core"] = core
     vendor = vendor_dir or (Path(os.environ[VENDOR]) if os.environ.get(VENDOR) else None)
     if vendor is not None:
         app.register_blueprint(

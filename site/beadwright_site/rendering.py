@@ -45,7 +45,7 @@ def _loader() -> BaseLoader:
 @cache
 def environment() -> Environment:
     """Return the one environment every page is rendered with; everything is escaped."""
-    return Environment(
+    made = Environment(
         loader=_loader(),
         autoescape=True,
         undefined=StrictUndefined,
@@ -53,6 +53,8 @@ def environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=False,
     )
+    made.globals["core"] = ""  # the build names the packed core here
+    return made
 
 
 def _carried(page: str) -> str:

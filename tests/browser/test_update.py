@@ -1,5 +1,6 @@
 """A newer release: stored whole beside the one in use, in charge only when the welder says so."""
 
+import re
 from collections.abc import Callable
 from pathlib import Path
 
@@ -203,3 +204,46 @@ def test_a_release_can_be_called_back(host: Host, phone: Phone, newer: Path) -> 
         phone.tap("take")
         expect_release(phone, site)
         phone.expect_ready()
+
+
+def of_core(core: str, *names: str) -> dict[str, Callable[[bytes], bytes]]:
+    """Changes after which these files say that they are of another core."""
+    said = re.compile(rb'(name="core" content="|"core": ")\w+')
+    return {name: lambda data: said.sub(rb"\g<1>" + core.encode(), data) for name in names}
+
+
+def cores(phone: Phone) -> tuple[str | None, str]:
+    """The core the page is of, and the one that answers."""
+    engine = f"{phone.url}static/js/engine/engine.js"
+    running = phone.page.evaluate("async (s) => (await import(s)).engine.core", engine)
+    return phone.page.locator('meta[name="core"]').get_attribute("content"), running
+
+
+def test_a_reload_past_the_store_never_mixes_two_releases(
+    host: Host, phone: Phone, make_release: MakeRelease
+) -> None:
+    """Such a reload takes the page from the web, and, as browsers do it, numbers from the store."""
+    newer = make_release(of_core("abcdef012345", "index.html", INFO))
+    phone.open(QUERY)
+    phone.expect_ready()
+    address = phone.page.url
+    host.site = newer
+    session = phone.page.context.new_cdp_session(phone.page)
+    with phone.page.expect_event("load"):
+        session.send("Page.reload", {"ignoreCache": True})
+    phone.expect_running()
+    page, running = cores(phone)
+    assert page == running
+    assert phone.page.url == address
+
+
+def test_pages_and_numbers_of_two_releases_are_told_and_nothing_is_worked_out(
+    make_host: MakeHost, make_phone: MakePhone, make_release: MakeRelease
+) -> None:
+    """A host to which only half of a release was copied."""
+    host = make_host(make_release(of_core("abcdef012345", "index.html")))
+    phone = make_phone(host.url)
+    phone.open(QUERY)
+    expect(phone.part("notice")).to_contain_text("newer than the numbers", timeout=READY_MS)
+    assert phone.loads == 2  # tried once more, and not for ever
+    expect(phone.page.locator("#state")).not_to_contain_text("Your job")

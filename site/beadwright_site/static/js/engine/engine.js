@@ -13,6 +13,26 @@ const GO_ON = new Set(["full", "silent", "incomplete"]);
 // A worker that crashes more often than this within the window will go on crashing.
 const RESTARTS = 3;
 const RESTART_WINDOW_MS = 60_000;
+const RELOADED = "beadwright reloaded for";
+
+/** Reloaded past the store, a page can come from a newer release than the numbers that are stored.
+ * @param {string | undefined} core name of the core that started */
+function sameRelease(core) {
+  const wanted = document.querySelector('meta[name="core"]')?.getAttribute("content");
+  return !wanted || wanted === core;
+}
+
+/** An ordinary reload shows the stored page, which is of the same release as the stored numbers.
+ * @param {string | undefined} core */
+function reloadOnce(core) {
+  try {
+    if (sessionStorage.getItem(RELOADED) === core) return; // it did not help
+    sessionStorage.setItem(RELOADED, core ?? "");
+  } catch {
+    return; // nothing can be remembered: no reload that may never end
+  }
+  location.reload();
+}
 
 /**
  * Runs the core's answers in a worker, and starts it again when it crashes.
@@ -25,6 +45,8 @@ class Engine extends EventTarget {
   state = "idle";
   /** @type {number | Fault | null} */
   detail = null;
+  /** Name of the core that runs. @type {string | undefined} */
+  core;
   #queue = new Queue();
   /** @type {Host | null} */
   #host = null;
@@ -79,7 +101,12 @@ class Engine extends EventTarget {
       const host = new Host(() => {});
       this.#host = host;
       host.onDeath = (fault) => this.#crashed(fault);
-      await host.boot();
+      const { core } = JSON.parse(await host.boot());
+      if (!sameRelease(core)) {
+        this.#fail(new Fault("releases", core));
+        return reloadOnce(core);
+      }
+      this.core = core;
       this.#set("ready", crash);
     } catch (error) {
       const fault = asFault(error);

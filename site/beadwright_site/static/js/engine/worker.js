@@ -51,7 +51,7 @@ function serveFromMemory(ready) {
 async function boot({ id }) {
   const [wasm, stdlib, libs, app] = await fetchAll(id, "fetching");
   if (!wasm || !stdlib || !libs || !app) throw new Fault("missing");
-  const { info } = await (await fetch(new URL("manifest.json", RUNTIME))).json();
+  const { info, core } = await (await fetch(new URL("manifest.json", RUNTIME))).json();
   const stdLibURL = new URL("stdlib.zip", RUNTIME).href;
   serveFromMemory(new Map([
     [new URL("pyodide.asm.wasm", RUNTIME).href, [wasm, "application/wasm"]],
@@ -74,7 +74,7 @@ async function boot({ id }) {
   phoneCall = /** @type {PhoneCall} */ (python.pyimport("beadwright_site.phone").call);
   const check = JSON.parse(phoneCall("check", "{}"));
   if (check.ok !== true) throw new Fault("wrong", JSON.stringify(check));
-  return JSON.stringify(check);
+  return JSON.stringify({ ...check, core });
 }
 
 /** @param {Request} request */
