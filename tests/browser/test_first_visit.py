@@ -12,7 +12,7 @@ from urllib.parse import urlsplit
 from playwright.sync_api import BrowserContext, expect
 
 from tests.browser.conftest import MakePhone
-from tests.browser.host import Host
+from tests.browser.host import Fault, Host
 from tests.browser.phone import READY_MS, Phone, go_to, new_phone
 
 BOOKMARK = "?plate=1/2in&leg=3/8in&wire=E70C-6M&dia=0.045in&gas=90/10&units=us"
@@ -164,3 +164,15 @@ def test_links_between_pages_keep_the_engine(host: Host, phone: Phone) -> None:
     phone.expect_ready()
     assert phone.page.workers == workers
     assert phone.complaints == []
+
+
+def test_a_bookmarked_job_never_shows_the_example_s_numbers_as_its_own(
+    host: Host, phone: Phone
+) -> None:
+    """From the first paint on, before any script of the page has come."""
+    host.faults["static/js/main.js"] = Fault(keep=0, stall=True)
+    seen = "getComputedStyle(document.querySelector('#set-wfs .number button')).opacity"
+    for query, opacity in ((BOOKMARK, "0.4"), ("", "1")):
+        phone.page.goto(phone.url + query, wait_until="commit")
+        phone.page.wait_for_selector("#set-wfs .number button")
+        assert phone.page.evaluate(seen) == opacity

@@ -17,6 +17,7 @@ FLOORS = ("sound", "offline", "engine", "kept", "controls", "page")
 
 STARTS = {
     "main.js",  # every page
+    "page/asked_job.js",  # every page of an answer, before it is drawn
     "controls/kept_file.js",  # Shop
     "page/wall_sheet.js",  # the wall sheet
     "engine/worker.js",  # started by engine/host.js

@@ -65,6 +65,7 @@ export class BeadAnswer extends HTMLElement {
     engine.addEventListener("state", () => this.#state.engineChanged(), { signal });
     kept.addEventListener("news", () => this.#askAgain(), { signal });
     void this.#open();
+    document.documentElement.classList.remove("working"); // set by asked_job.js
     engine.start();
   }
 
