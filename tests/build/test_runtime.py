@@ -1,5 +1,6 @@
 """The Python that is shipped: compiled for the phone's version, trimmed, and fit to run."""
 
+import hashlib
 import importlib.util
 import json
 import sys
@@ -70,7 +71,10 @@ def test_the_web_server_stays_at_home(built_site: Path) -> None:
 def test_the_manifest_is_what_pyodide_says_of_itself(built_site: Path) -> None:
     manifest = json.loads((built_site / "runtime" / "manifest.json").read_text())
     lock = json.loads((PYODIDE / "pyodide-lock.json").read_text())
-    assert manifest == {"info": lock["info"], "python": lock["info"]["python"]}
+    core = hashlib.sha256((built_site / "runtime" / "app.zip").read_bytes()).hexdigest()[:12]
+    assert manifest == {"info": lock["info"], "python": lock["info"]["python"], "core": core}
+    for page in ("index.html", "method/index.html"):
+        assert f'<meta name="core" content="{core}"' in (built_site / page).read_text()
     assert manifest["python"].startswith("3.13.")
 
 
