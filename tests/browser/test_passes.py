@@ -20,6 +20,15 @@ EXAMPLE_QUERY = "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=
 
 PATH = f"passes/?{EXAMPLE_QUERY}"
 BEADS = len(passes_answer(EXAMPLE_QUERY).found.beads)
+ASKED_LATER = """
+const post = Worker.prototype.postMessage;
+const held = [];
+Worker.prototype.postMessage = function (...message) { held.push([this, message]); };
+globalThis.askNow = () => {
+  Worker.prototype.postMessage = post;
+  for (const [worker, message] of held) post.apply(worker, message);
+};
+"""
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
 
 
@@ -83,14 +92,28 @@ def test_no_link_of_the_printed_example_can_be_tapped_once_the_job_asked_for_sta
 ) -> None:
     """Parts put in a frame after the others keep their links held until then."""
     tab.page.add_init_script(
-        "globalThis.open = []; document.addEventListener('shown', ({target}) => {"
-        " for (const link of document.querySelectorAll('bead-answer a[data-query]'))"
-        "  if (!link.closest('[inert]') && !link.dataset.query.includes('plate=3/4in'))"
-        "   globalThis.open.push(link.dataset.query); }, {capture: true})"
+        "globalThis.open = []; document.addEventListener('shown', () => {"
+        " for (const link of document.querySelectorAll('bead-answer section a[href*=\"?\"]'))"
+        "  if (!link.closest('[inert]') && !link.getAttribute('href').includes('plate=3/4in'))"
+        "   globalThis.open.push(link.getAttribute('href')); }, {capture: true})"
     )
     page = ready(tab, PATH)
     expect(card(page)).to_contain_text(f"Bead {BEADS} of {BEADS}", timeout=READY_MS)
     assert page.evaluate("open") == []
+
+
+def test_no_step_of_the_printed_example_is_followed_while_the_engine_starts(tab: Phone) -> None:
+    """A tap on the example's next bead asked for the example, and the job of the link was lost."""
+    tab.page.add_init_script(ASKED_LATER)
+    tab.open(PATH)
+    expect(tab.page.locator("#picture[inert]")).to_be_visible()
+    assert tab.page.locator("bead-answer a[data-step]").evaluate_all(
+        "links => links.length > 1 && links.every(link => link.closest('[inert]'))"
+    )
+    tab.page.evaluate("askNow()")
+    expect(card(tab.page)).to_contain_text(f"Bead {BEADS} of {BEADS}", timeout=READY_MS)
+    tab.page.locator(".steps .lay").click()
+    expect(card(tab.page)).to_contain_text(f"Bead 1 of {BEADS}", timeout=READY_MS)
 
 
 def test_who_wants_no_motion_is_offered_steps_only(tab: Phone) -> None:

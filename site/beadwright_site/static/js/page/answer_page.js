@@ -109,10 +109,13 @@ export class BeadAnswer extends HTMLElement {
     void this.ask(location.search ? this.query : "", { bare: !location.search });
   }
 
-  /** Links of the printed example lead to its jobs: until the asked job stands, none is followed. */
+  /** What leads to a job of the printed example (a link, Play) is not followed until the asked job
+   * stands. A link in a picture knows no `inert`: what the picture lies in is held. */
   #holdLinks() {
     for (const id of this.#listed("parts") ?? []) {
-      for (const link of document.querySelectorAll(`#${id} a[data-query]`)) link.toggleAttribute("inert", true);
+      for (const leads of document.querySelectorAll(`#${id} :is(a[data-query], a[href*="?"], [data-play])`)) {
+        (leads.closest("svg")?.parentElement ?? leads).toggleAttribute("inert", true);
+      }
     }
   }
 
@@ -120,7 +123,7 @@ export class BeadAnswer extends HTMLElement {
    * @param {string[] | undefined} parts that stand now; undefined: all */
   #freeLinks(parts = this.#listed("parts") ?? []) {
     for (const id of parts.filter((part) => !(part in this.#rest))) {
-      for (const link of document.querySelectorAll(`#${id} a[inert]`)) link.removeAttribute("inert");
+      for (const held of document.querySelectorAll(`#${id}[inert], #${id} [inert]`)) held.removeAttribute("inert");
     }
   }
 
