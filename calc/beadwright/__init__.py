@@ -3,4 +3,4 @@
 The core of Beadwright: pure Python, no I/O, no HTML. ``beadwright.api`` is the entry.
 """
 
-__version__ = "0.3.0"
+__version__ = "0.4.0"

@@ -22,6 +22,27 @@ class Change:
 
 CHANGES: tuple[Change, ...] = (
     Change(
+        "0.4.0",
+        "2026-11-29",
+        (
+            "Weld list: tap Edit, and each weld is a form of named entries, with what is wrong "
+            "beside it. Write the size of the part: the list says which weld pulls it out of shape "
+            "most. A long list goes to another phone by one code or several.",
+            "Grooves beveled on both sides, and square butts gouged from the back, count the metal "
+            "of the gouge: in beads, wire, time and cost. Choose Open for the root left as it is.",
+            "A stack is made of your kept jobs too. Cost counts timed and weighed coupons as "
+            "measured, by a tap. A page that counts with your own numbers says whose they are; the "
+            "wall sheet counts with them too. What your coupons moved is drawn.",
+            "What is called kept is on the phone by then. Where it could not be kept, on a full "
+            "phone or in private mode, the place you tapped says so and why, and what you typed "
+            "stays. Two tabs no longer write over each other.",
+            "Save a job or a list as a file that opens in the app. Print a wall sheet of your own "
+            "three wires, under Tables.",
+            "Letters are as large as your browser sets them. A bookmarked job no longer shows the "
+            "example's numbers while it starts. A page never shows numbers of another release.",
+        ),
+    ),
+    Change(
         "0.3.0",
         "2026-11-28",
         (
@@ -38,9 +59,6 @@ CHANGES: tuple[Change, ...] = (
             "they cost together, an order with the dial turned least, a quote.",
             "Coupons: the phone times the arc by ear or by your taps, and gives a beat to travel "
             "by. Nothing it hears is recorded or sent. Print the stack to weld a new wire in.",
-            "A stack is made of your kept jobs too. Cost counts timed and weighed coupons as "
-            "measured, by a tap. A page that counts with your own numbers says whose they are; the "
-            "wall sheet counts with them too. What your coupons moved is drawn.",
             "Tables, under More: settings by plate and position for one wire in one gas. Print the "
             "sheet, hang it by the machine; tap a cell to open its job.",
             "Card prints one page for the next hand, Letter, A4 or pocket; its code opens the job. "
@@ -49,9 +67,6 @@ CHANGES: tuple[Change, ...] = (
             "Keep a job by a tap at the foot of its page, under a name of your own. Shop saves all "
             "that the phone keeps, jobs and coupons too, as one file; taking one in shows first "
             "what it changes, and can be undone.",
-            "What is called kept is on the phone by then. Where it could not be kept, on a full "
-            "phone or in private mode, the place you tapped says so and why, and what you typed "
-            "stays. Two tabs no longer write over each other.",
             "Heat: preheat goes by the code that rules your work, AWS D1.1 or EN 1011-2: tap it. "
             "It used to be the stricter of both, so a job may show less: what the other asks "
             "stands beside it. Metric plate reads D1.1's metric rows. One fillet is counted to "
