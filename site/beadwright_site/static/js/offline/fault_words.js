@@ -27,7 +27,7 @@ const WORDS = {
   nostart: ["did not start", "The numbers did not start. Tap Retry, or Repair if it comes back."],
   wrong: ["self-check failed", "The start-up check came out wrong, so nothing is shown. Tap Repair."],
   releases: ["two releases", "The page is newer than the numbers on this phone, so nothing is worked "
-    + "out. Tap Check for update, then Update."],
+    + "out. Bring the app up to date: tap the red word on top, then the update."],
   hang: ["stopped", "One sum took too long. Started again."],
   crash: ["stopped", "The numbers stopped. Started again."],
   refused: ["input refused", "That input stopped the numbers twice. Change it."],
