@@ -19,19 +19,29 @@ from beadwright.setting.volts_limits import volts_room
 
 
 def range_remarks(found: PassPlan) -> Iterator[Note]:
-    """Yield what Dial in says of a set point, of each bead's own.
+    """Yield what Dial in says of a set point, of each bead's own, where some of it is set by hand.
+
+    Of a plan worked out here Dial in says it.
 
     Args:
         found: The plan [-].
     """
     said: dict[Note, list[int]] = {}
     for bead in found.beads:
-        if bead.laid is not None:
-            for note in _of_bead(found.processes[bead.part], bead, bead.laid):
+        process = found.processes[bead.part]
+        if bead.laid is not None and _typed(process):
+            for note in _of_bead(process, bead, bead.laid):
                 said.setdefault(note, []).append(bead.number)
     for note, beads in said.items():
         told = say("passes.of-beads", beads=of_beads(beads), told=note.phrase)
         yield replace(note, phrase=told)
+
+
+def _typed(process: Process) -> bool:
+    """Whether a setting of its beads is set by hand."""
+    hand = process.by_hand
+    settings = (hand.wire_feed_m_s, hand.volts, hand.tip_to_work_m, process.travel_m_s)
+    return any(setting is not None for setting in settings)
 
 
 def _of_bead(process: Process, bead: Bead, laid: Laid) -> Iterator[Note]:
