@@ -1,7 +1,7 @@
 """What stands behind a check: which reading counts, with the gap, the skew, one leg alone."""
 
 from math import inf, sqrt
-from typing import Any
+from typing import Any, Literal
 
 import pytest
 
@@ -47,6 +47,7 @@ def test_a_least_is_held_to_the_nanometer(found: float, state: str, off: float) 
 def test_what_no_weld_may_have_has_no_limit_but_none() -> None:
     seen = never("crack", "100", NAME, "crater", "practice")
     assert (seen.state, seen.limit, seen.way, seen.off) == ("out", 0.0, "none", 0.0)
+    assert (seen.key, seen.number) == ("crack", "100")
     assert never("crack", "100", NAME, "no", "practice").state == "in"
     assert never("crack", "100", NAME, None, "practice").state == "unknown"
 
@@ -115,3 +116,28 @@ def test_a_shop_s_own_metal_counts_in_the_sums() -> None:
     assert own is not None
     assert own.laid_over_sums == pytest.approx(plain.laid_over_sums / 0.9)
     assert own.changes[0].travel_m_s == plain.changes[0].travel_m_s
+
+
+def test_unequal_legs_of_a_skewed_tee_are_read_along_the_plate_or_by_gauge() -> None:
+    """A gauge reads leg × sin 120°, 0.86603 of it: 0.3 and 0.4 in are 0.34641 and 0.46188."""
+    seen = {"leg_found": 0.3 * IN, "leg2_found": 0.4 * IN}
+
+    def legs(job: str, read_by: Literal["along", "gauge"], **found: float) -> list[float | None]:
+        readings = WeldReadings(read_by=read_by, **found)
+        told = inspected(answer("dial-in", job).dialled.job, readings).legs_found
+        return [None if leg is None else leg / IN for leg in told]
+
+    skewed = f"{JOB}&skew=120"
+    assert legs(skewed, "along", **seen) == pytest.approx([0.3, 0.4])
+    assert legs(skewed, "gauge", **seen) == pytest.approx([0.34641, 0.46188], rel=1e-4)
+    assert legs(JOB, "gauge", **seen) == pytest.approx([0.3, 0.4])
+    [first, second] = legs(skewed, "gauge", leg2_found=0.4 * IN)
+    assert first is None
+    assert second == pytest.approx(0.46188, rel=1e-4)
+
+
+def test_a_face_measured_counts_without_a_leg_and_a_groove_has_no_legs() -> None:
+    assert weld(JOB, face=0.5).face_m == pytest.approx(0.5 * IN)
+    groove = weld("joint=v&plate=1/2in", face=0.6, leg_found=0.25, leg2_found=0.25)
+    assert groove.face_m == pytest.approx(0.6 * IN)
+    assert groove.legs_found == (None, None)

@@ -8,7 +8,9 @@ import pytest
 
 from beadwright.api import answer
 from beadwright.inspection.signs import (
+    DRAFT,
     HEAVY_PLATE_M,
+    LEAST_MOVE,
     THIN_WIRE,
     UNSEEN,
     WORST,
@@ -195,3 +197,61 @@ def test_a_setting_without_a_room_shows_nothing() -> None:
     found = signs(f"{FILLET}&travel=13")
     point = replace(found.used.settings.travel, low=0.005, high=0.005)
     assert replace(found, travel=point).of("travel+") == Sign(UNSEEN, seen=False)
+
+
+def test_what_is_common_practice_is_as_told() -> None:
+    """Our choices, told on Method: no source was found for any of them."""
+    assert (UNSEEN, WORST, LEAST_MOVE) == (0.5, 1.5, 0.05)
+    assert DRAFT == {"still": 0.0, "draft": 0.9, "windy": 1.5}
+    assert THIN_WIRE == {
+        "0.023in": 1.0, "0.030in": 0.8, "0.035in": 0.6, "0.040in": 0.4, "0.045in": 0.3,
+        "0.052in": 0.2, "1/16in": 0.1,
+    }  # fmt: skip
+
+
+def test_the_gas_has_its_room_of_the_settings_used_or_else_of_the_plan() -> None:
+    found = signs(FILLET, flow=33 * FT3_H)
+    whole = found.of("gas-")
+    assert whole.seen
+    bare = replace(found.used, outcome=None)
+    assert replace(found, used=bare).of("gas-") == whole
+    assert replace(found, free=bare).of("gas-") == whole
+    assert not replace(found, used=bare, free=bare).of("gas-").seen
+    assert not replace(found, used=bare).of("between-modes").seen
+
+
+def test_short_circuit_where_spray_is_at_hand_stands_between_no_modes() -> None:
+    short = signs("plate=14ga&dia=0.030in&gas=90/10&transfer=short")
+    assert short.used.plan.transfer == "short"
+    assert short.of("between-modes") == Sign(0.0)
+
+
+def test_a_fillet_on_a_groove_is_no_leg_of_one_bead() -> None:
+    found = signs("joint=tee-bevel&plate=1/2in&leg=1/4in")
+    assert found.of("large-leg") == Sign(0.0)
+
+
+def test_the_value_to_go_to_is_on_a_step_and_may_be_an_end_of_the_room() -> None:
+    found = signs(f"{FILLET}&wfs=425&travel=13")
+    target = found.of("travel+").target
+    assert target is not None
+    tenths = target / (0.1 * IN / 60)
+    assert tenths == pytest.approx(round(tenths), abs=1e-9)
+    travel = found.used.settings.travel
+    assert travel.low is not None
+    assert travel.high is not None
+    for value, end, key in (
+        (travel.high, travel.low, "travel+"),
+        (travel.low, travel.high, "travel-"),
+    ):
+        plan = replace(found.free.settings.travel, value=end)
+        free = replace(found.free, settings=replace(found.free.settings, travel=plan))
+        turned = replace(found, free=free, travel=replace(travel, value=value))
+        assert turned.of(key).target == pytest.approx(end, abs=0.05 * IN / 60)
+    # A plan slower than any travel here is no place to go: the middle of the room is.
+    plan = replace(found.free.settings.travel, value=travel.low / 2)
+    free = replace(found.free, settings=replace(found.free.settings, travel=plan))
+    turned = replace(found, free=free, travel=replace(travel, value=travel.high))
+    assert turned.of("travel+").target == pytest.approx(
+        (travel.low + travel.high) / 2, abs=0.05 * IN / 60
+    )

@@ -152,7 +152,10 @@ def test_a_crack_in_the_crater_says_stop() -> None:
 def test_every_trouble_has_causes_and_every_cause_a_trouble() -> None:
     assert set(WEIGHTS) == set(SYMPTOMS)
     assert {key for held in WEIGHTS.values() for key in held} == set(CAUSES)
-    assert all(0 < weight <= 1 for held in WEIGHTS.values() for weight in held.values())
+    weights = [weight for held in WEIGHTS.values() for weight in held.values()]
+    assert all(0 < weight <= 1 for weight in weights)
+    # Common practice tells them to a tenth and no finer.
+    assert all(10 * weight == pytest.approx(round(10 * weight)) for weight in weights)
     assert {cause.source for cause in CAUSES.values()} <= set(SOURCES)
     assert set(SYMPTOM_OF.values()) <= set(SYMPTOMS)
 
