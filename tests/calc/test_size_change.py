@@ -127,6 +127,9 @@ def test_passes_count_as_laid() -> None:
     assert one.laid_over_sums == pytest.approx(0.967 * 18 / 11, rel=2e-3)
     assert two.laid_over_sums == pytest.approx(0.967 * 18 / 22, rel=2e-3)
     assert (one.passes, two.passes) == (1, 2)
+    assert one.leg_m is not None
+    assert two.leg_m is not None
+    assert two.leg_m == pytest.approx(one.leg_m * sqrt(2))
 
 
 def test_a_joint_too_large_for_its_passes_is_not_slowed_into_one() -> None:
@@ -280,3 +283,52 @@ def test_nothing_measured_or_no_set_point_has_no_change() -> None:
     assert shut.used.point is None
     assert shut.change is None
     assert shut.verdict == "out"
+
+
+def test_of_unlike_legs_the_metal_is_that_of_both() -> None:
+    """9/32 and 5/16: 1.2 × 0.28125 × 0.3125 ÷ 2 = 0.052734 in², over 0.049086 by our sums."""
+    change = change_of(inspect(**{**SHORT[0], "leg2_found": "5/16in"}))
+    assert change.laid_over_sums == pytest.approx(0.052734 / 0.049086, rel=2e-3)
+
+
+def test_of_a_groove_the_last_bead_holds_what_stands_over_the_face() -> None:
+    """Half of the joint and two thirds of face × 1/8 in, over what feed and travel lay."""
+    assert LEAST_BEAD == 0.2  # our choice
+    typed = {"joint": "v", "plate": "1/2in", "wfs": "350", "volts": "27", "travel": "6"}
+    found = inspect(**typed, passes="2", convexity="3/16in")
+    shape = found.weld.shape
+    extra = 2 / 3 * shape.face_m * (3 / 16 * IN - shape.regions[0].crown_m)
+    share = found.used.plan.efficiency[1]
+    bead = pi * found.used.job.wire.diameter_m**2 / 4 * (350 / 6) * share
+    held = (shape.section_m2 / 2 + extra) / bead
+    assert change_of(found).laid_over_sums == pytest.approx(held, rel=2e-3)
+    said = [note.key for note in found.notes]
+    assert ("inspection.sums-differ-last" in said) is (abs(held - 1) > 0.25)
+    assert "inspection.sums-differ" not in said
+    one = inspect(**{**typed, "travel": "2"}, passes="1", convexity="3/16in")
+    assert "inspection.sums-differ-last" not in {note.key for note in one.notes}
+
+
+def test_nothing_over_the_face_or_a_plug_asks_for_no_change() -> None:
+    for query, seen in (("joint=v&plate=1/2in", {}), ("joint=plug&plate2=1/2in", {"convexity": 1})):
+        readings = WeldReadings(read_by="along", **dict.fromkeys(seen, IN / 16))
+        assert metal_wanted(inspected(answer("dial-in", query).dialled.job, readings), 1e-5) is None
+
+
+def test_one_leg_over_size_is_no_overwelded_fillet() -> None:
+    job = answer("dial-in", "plate=3/8in&leg=5/16in").dialled.job
+    one = WeldReadings(read_by="along", leg_found=5 / 16 * IN, leg2_found=1 / 2 * IN)
+    both = WeldReadings(read_by="along", leg_found=3 / 8 * IN, leg2_found=1 / 2 * IN)
+    assert not is_overwelded(inspected(job, one))
+    assert is_overwelded(inspected(job, both))
+
+
+def test_metal_lies_wrong_only_where_a_size_lacks() -> None:
+    free = answer("dial-in", "plate=3/8in&leg=5/16in").dialled
+    for leg, wrong in ((0.31, True), (5 / 16, False)):
+        seen = WeldReadings(read_by="along", leg_found=leg * IN, leg2_found=0.45 * IN)
+        used = used_settings(inspected(free.job, seen), free, 1)
+        assert used is not None
+        change = size_change(laid_settings(used), free)
+        assert change is not None
+        assert (change.lies_wrong is not None) is wrong

@@ -182,3 +182,45 @@ def test_the_machine_s_own_volts_are_none_in_pulse() -> None:
     assert change.changes
     assert all(way.volts is None for way in change.changes)
     assert settings_of(query).own_volts is None
+
+
+def test_between_the_last_step_and_the_end_of_the_room_what_is_wanted_is_told() -> None:
+    """A step further would leave the room: no dial stands there, but travel and feed may."""
+    held = settings_of(SINGLE[2])
+    slow = held.travels().low * (1 + 1e-6)
+    [travel] = [way for way in held.changes(held.travel_m_s / slow) if way.turned == "travel"]
+    assert travel.travel_m_s == pytest.approx(slow)
+    much = held.feeds(held.travel_m_s).window.high * (1 - 1e-6)
+    [feed] = [way for way in held.changes(much / held.point.feed_m_s) if way.turned == "wire_feed"]
+    assert feed.feed_m_s == pytest.approx(much)
+
+
+def test_a_feed_whose_heat_fights_is_no_change_though_its_window_is_open() -> None:
+    held = settings_of("plate=1/8in&leg=1/4in&position=2F&leg_found=0.147in&leg2_found=0.147in"
+                       "&wfs=490&travel=5")  # fmt: skip
+    found = held.feeds(held.travel_m_s)
+    assert not found.kept
+    middle = (found.window.low + found.window.high) / 2
+    ways = held.changes(middle / held.point.feed_m_s)
+    assert "wire_feed" not in {way.turned for way in ways}
+
+
+def test_a_little_more_metal_is_blocked_on_the_side_of_more() -> None:
+    held = settings_of("plate=3/16in&leg=1/4in&position=3F-up&leg_found=0.197in&leg2_found=0.197in"
+                       "&wire=E70C-6M&wfs=390")  # fmt: skip
+    more, less = held.blocked(1.02), held.blocked(0.98)
+    assert [each.key for each in more] == [
+        "inspection.travel-stops-low", "inspection.feed-stops-high",
+    ]  # fmt: skip
+    assert [each.key for each in less] == [
+        "inspection.travel-stops-high", "inspection.feed-stops-low",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(("wanted", "set_to"), [(400, 400), (400.05, 405), (399.99, 400)])
+def test_a_feed_goes_to_the_next_step_of_the_dial(wanted: float, set_to: float) -> None:
+    """Steps of 5 in/min: a hundredth of a step over one is the next, less would lay too little."""
+    held = settings_of(SINGLE[2])
+    ways = held.changes(wanted * IPM / held.point.feed_m_s)
+    [feed] = [way for way in ways if way.turned == "wire_feed"]
+    assert feed.feed_m_s / IPM == pytest.approx(set_to, rel=1e-9)

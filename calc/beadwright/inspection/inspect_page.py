@@ -237,7 +237,9 @@ def _notes(
     if change is not None and abs(change.laid_over_sums - 1) > SUMS_OFF:
         off = change.laid_over_sums
         more = say("inspection.more-than-sums" if off > 1 else "inspection.less-than-sums")
-        yield Note("caution", say("inspection.sums-differ", share=off, more=more), "mass-balance")
+        whole = weld.job.is_fillet or change.passes == 1
+        key = "inspection.sums-differ" if whole else "inspection.sums-differ-last"
+        yield Note("caution", say(key, share=off, more=more), "mass-balance")
     if change is not None and not change.timed:
         slow, fast = TRAVEL_RANGE_M_S[weld.job.travel_by, weld.job.position.orientation]
         if not slow <= change.travel_m_s <= fast:

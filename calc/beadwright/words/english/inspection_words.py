@@ -70,6 +70,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "The weld measured holds {share:.2f} × the metal these settings lay by our sums, much "
             "{more}. Check the feed and travel used and the gauge before you turn a setting."
         ),
+        "inspection.sums-differ-last": (
+            "With all that stands over the face counted to it, the last bead holds {share:.2f} × "
+            "the metal these settings lay by our sums, much {more}. Check the feed and travel used "
+            "and the gauge before you turn a setting."
+        ),
         "inspection.travel-unlikely": (
             "By our sums this weld was laid at {travel}, which nobody holds: the feed was not what "
             "is counted here, or the reading is off. Type the feed and the travel used."
