@@ -120,20 +120,20 @@ def test_a_shop_s_own_metal_counts_in_the_sums() -> None:
 
 def test_unequal_legs_of_a_skewed_tee_are_read_along_the_plate_or_by_gauge() -> None:
     """A gauge reads leg × sin 120°, 0.86603 of it: 0.3 and 0.4 in are 0.34641 and 0.46188."""
-    seen = {"leg_found": 0.3 * IN, "leg2_found": 0.4 * IN}
 
-    def legs(job: str, read_by: Literal["along", "gauge"], **found: float) -> list[float | None]:
-        readings = WeldReadings(read_by=read_by, **found)
+    def legs(
+        job: str, read_by: Literal["along", "gauge"], first: float | None = 0.3
+    ) -> list[float | None]:
+        leg = None if first is None else first * IN
+        readings = WeldReadings(read_by=read_by, leg_found=leg, leg2_found=0.4 * IN)
         told = inspected(answer("dial-in", job).dialled.job, readings).legs_found
         return [None if leg is None else leg / IN for leg in told]
 
     skewed = f"{JOB}&skew=120"
-    assert legs(skewed, "along", **seen) == pytest.approx([0.3, 0.4])
-    assert legs(skewed, "gauge", **seen) == pytest.approx([0.34641, 0.46188], rel=1e-4)
-    assert legs(JOB, "gauge", **seen) == pytest.approx([0.3, 0.4])
-    [first, second] = legs(skewed, "gauge", leg2_found=0.4 * IN)
-    assert first is None
-    assert second == pytest.approx(0.46188, rel=1e-4)
+    assert legs(skewed, "along") == pytest.approx([0.3, 0.4])
+    assert legs(skewed, "gauge") == pytest.approx([0.34641, 0.46188], rel=1e-4)
+    assert legs(JOB, "gauge") == pytest.approx([0.3, 0.4])
+    assert legs(skewed, "gauge", None) == [None, pytest.approx(0.46188, rel=1e-4)]
 
 
 def test_a_face_measured_counts_without_a_leg_and_a_groove_has_no_legs() -> None:
