@@ -1,11 +1,13 @@
 """Brackets about their center, out of the plane of the weld: the Manual's case, and what is not."""
 
+from math import cos, radians, sin
+
 import pytest
 
 from beadwright.errors import OutOfRangeError
 from beadwright.strength.bracket_center import bracket_strength, turns_as_bracket
 from beadwright.strength.elastic_line import GroupLoad
-from beadwright.strength.weld_group import polyline_group, shaped_group
+from beadwright.strength.weld_group import WeldGroup, polyline_group, shaped_group
 from tests.calc.strength_asked import ask
 from tests.told import told
 
@@ -98,3 +100,27 @@ def test_a_line_in_two_parts_is_one_line() -> None:
     task = ask("group=polyline:0,0 0,3 0,6&py=-5kip&weld_sides=2&leg=1/4in").task
     assert task.lines == 2
     assert len(polyline_group(((0.0, 0.0), (0.0, 3.0), (0.0, 6.0))).stretches) == 2
+
+
+@pytest.mark.parametrize("degrees", [0, 35, 90, 150])
+def test_a_bracket_holds_the_same_however_it_leans_and_wherever_it_lies(degrees: int) -> None:
+    """Two lines of 0.25 m, 30 mm apart, turned together with their load."""
+    c, s = cos(radians(degrees)), sin(radians(degrees))
+
+    def turned(x: float, y: float) -> tuple[float, float]:
+        return 1.3 + c * x - s * y, -0.7 + s * x + c * y
+
+    group = WeldGroup("lines", tuple((turned(x, 0.0), turned(x, 0.25)) for x in (0.0, 0.03)))
+    load = GroupLoad(px=s, py=-c, mx=0.1 * c, my=0.1 * s)
+    assert turns_as_bracket(group, load, 2)
+    upright = bracket_strength(shaped_group("lines", 0.03, 0.25), GroupLoad(py=-1.0, mx=0.1), 1.0)
+    found = bracket_strength(group, load, 1.0)
+    assert found.factor == pytest.approx(upright.factor, rel=1e-6)
+    # The forces add up to the load: across and along the lines.
+    top = max(found.forces, key=lambda force: force.fz)
+    same = max(upright.forces, key=lambda force: force.fz)
+    assert (top.fx, top.fy) == pytest.approx((-s * same.fy, c * same.fy), abs=1e-6 * same.total)
+    assert top.fz == pytest.approx(same.fz, rel=1e-6)
+    # A force across the lines is no such case, nor is one that twists the bracket.
+    assert not turns_as_bracket(group, GroupLoad(px=c, py=s, mx=0.1 * c, my=0.1 * s), 2)
+    assert not turns_as_bracket(group, GroupLoad(px=s, py=-c, mx=-0.1 * s, my=0.1 * c), 2)

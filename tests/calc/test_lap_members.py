@@ -255,3 +255,20 @@ def test_a_plate_twice_as_thick_as_its_weld_is_long_has_no_shear_lag() -> None:
 def test_widths_are_left_alone_where_the_pull_is_none() -> None:
     for load in ("py=3kip&px=1kip", "pz=3kip"):
         assert not held(f"{BAR}&{load}&plate_width=2in&plate2_width=2in")
+
+
+def test_each_remark_on_a_lap_stands_where_it_holds() -> None:
+    def notes(query: str) -> dict[str, str]:
+        return {note.key: note.field for note in ask(query).notes}
+
+    assert "strength.lap-plates-unchecked" not in notes("joint=tee&pz=3kip")
+    assert notes(f"{BAR}&py=3kip")["strength.lap-width-taken"] == "plate2_width"
+    typed = notes(f"{BAR}&py=3kip&plate2_width=5in")
+    assert typed["strength.lap-width-taken"] == "plate_width"
+    # Two lines have a case of Table D3.1, and so has one line with a weld across.
+    assert "strength.lag-one-line" not in notes(f"{BAR}&py=3kip")
+    assert "strength.lag-one-line" not in notes(BAR.replace("lines", "l") + "&py=3kip")
+    # BS 5950-1, 6.7.2.4, is for side welds alone.
+    short = "units=si&joint=lap&plate=10mm&plate2=10mm&design_code=en&px=50kN&group_width=60mm"
+    assert "strength.lag-en" in notes(f"{short}&group=flats&group_height=100mm")
+    assert "strength.lag-en" not in notes(f"{short}&group=c&group_height=100mm")

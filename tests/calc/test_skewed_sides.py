@@ -45,6 +45,7 @@ def test_the_other_side_s_own_leg_counts() -> None:
     # Over a gap of 1/8 in D1.1 adds it to the square tee's leg: (1/4 + 1/8)/√2/cos 60°.
     gapped = ask(f"{query}&gap=1/8in").legs.to_weld_far
     assert gapped == pytest.approx(0.375 / sqrt(2) / 0.5 * INCH)
+    assert "taken as laid" not in said(f"{TEE}&skew=60deg&leg=1/4in&far_leg=1/8in")
     small = ask(f"{TEE}&skew=60deg&leg=1/4in&far_leg=1/8in")
     assert small.weld.holds / KIP_IN == pytest.approx(2 * 21 * 0.125 / sqrt(2))
 
@@ -70,6 +71,7 @@ def test_a_sharp_side_never_counts_more_than_the_first() -> None:
     assert far.angle_deg == 60
     assert far.throat_m == near.throat_m
     assert far.laid_m == near.laid_m
+    assert "taken as laid" not in said(f"{TEE}&skew=120deg&leg=1/4in")
 
 
 @pytest.mark.parametrize(
@@ -156,3 +158,8 @@ def test_no_pieces_are_offered_of_a_weld_that_is_stopped() -> None:
                     f"&position={position}")  # fmt: skip
         assert (found.segments is not None) is offered
         assert any("centers" in told(note) for note in found.notes) is offered
+
+
+def test_no_clause_of_d1_1_stands_beside_a_sharp_side_of_the_european_code() -> None:
+    query = "units=si&skew=135deg&pz=5kN&leg=6mm&far_leg=6mm&position=3F-up&design_code=en"
+    assert not any(note.source.startswith("aws") for note in ask(query).notes)

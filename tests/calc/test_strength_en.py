@@ -130,6 +130,10 @@ def test_only_free_ends_are_taken_off() -> None:
         assert effective_weld(group, 0.004) is group
     with pytest.raises(OutOfRangeError, match="no longer than"):
         effective_weld(polyline_group(((0.0, 0.0), (0.007, 0.0))), 0.004)
+    with pytest.raises(OutOfRangeError, match="no longer than"):  # nothing is left of it either
+        effective_weld(polyline_group(((0.0, 0.0), (0.008, 0.0))), 0.004)
+    with pytest.raises(OutOfRangeError, match="throat_m"):
+        effective_weld(shaped_group("circle", 0.1, 0.1), 0.0)
     assert least_length_en(0.010) == pytest.approx(0.060)
 
 

@@ -78,3 +78,29 @@ def test_along_an_edge_in_millimeters_two_are_left() -> None:
     assert ask("units=si&joint=lap&plate=10mm&plate2=10mm&py=1kN&leg=8mm").links
     with pytest.raises(FieldErrors):
         ask("units=si&joint=lap&plate=10mm&plate2=10mm&py=1kN&leg=8.2mm")
+
+
+def test_each_plate_beside_a_weld_has_its_own_steel() -> None:
+    links = {
+        link.key: link
+        for link in ask("group=line&group_height=6in&py=12kip&plate=3/8in&plate2=3/8in&leg=3/16in"
+                        "&steel=A572-50&steel2=A36").links
+    }  # fmt: skip
+    kip_in = 4448.2216 / 0.0254
+    # J4.2: 0.6 x 50 x 0.375 / 1.5 and 0.6 x 36 x 0.375 / 1.5.
+    assert links["plate-yield"].holds / kip_in == pytest.approx(7.5, rel=1e-6)
+    assert links["plate2-yield"].holds / kip_in == pytest.approx(5.4, rel=1e-6)
+    assert {links[key].source for key in ("plate-yield", "plate2-rupture")} == {"aisc-j4.2"}
+
+
+def test_plates_beside_a_weld_by_the_european_code() -> None:
+    """EN 1993-1-1, 6.2.6 and 6.2.3: 10 mm of S235 hold 235 x 10 / √3 of shear, 235 x 10 of pull."""
+    query = ("units=si&group=line&group_height=200mm&weld_sides=2&plate=10mm&plate2=10mm"
+             "&leg=6mm&design_code=en&weld_ends=full")  # fmt: skip
+    for load, plate, other in (("py=100kN", 0.25 / 1.35677, 0.5 / 1.35677),
+                               ("pz=100kN", 0.25 / 1.35677, 0.5 / 2.35)):  # fmt: skip
+        links = {link.key: link for link in ask(f"{query}&{load}").links}
+        assert set(links) == {"weld", "plate-yield", "plate2-yield"}
+        assert links["plate-yield"].use == pytest.approx(plate, rel=1e-5)
+        assert links["plate2-yield"].use == pytest.approx(other, rel=1e-5)
+        assert links["plate-yield"].source == "en-1993-1-1"
