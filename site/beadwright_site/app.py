@@ -7,6 +7,7 @@ import os
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
+from typing import Any, cast
 
 from flask import Blueprint, Flask, Response, request, send_file
 
@@ -52,7 +53,7 @@ def create_app(*, vendor_dir: Path | None = None, core: str = "") -> Flask:
             environment variable ``BEADWRIGHT_VENDOR``, or none: the pages then work unscripted.
     """
     app = Flask(__name__)
-    environment().globals["core"] = core
+    cast("dict[str, Any]", environment().globals)["core"] = core
     vendor = vendor_dir or (Path(os.environ[VENDOR]) if os.environ.get(VENDOR) else None)
     if vendor is not None:
         app.register_blueprint(

@@ -10,7 +10,7 @@ import importlib
 from collections.abc import Mapping
 from functools import cache
 from pathlib import Path
-from typing import Any
+from typing import Any, cast
 
 from jinja2 import (
     BaseLoader,
@@ -53,7 +53,7 @@ def environment() -> Environment:
         lstrip_blocks=True,
         keep_trailing_newline=False,
     )
-    made.globals["core"] = ""  # the build names the packed core here
+    cast("dict[str, Any]", made.globals)["core"] = ""  # the build names the packed core here
     return made
 
 
