@@ -39,7 +39,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
                            "reinforcement position"),
         ("wire", "Wire and gas", "wire dia gas nozzle transfer"),
         ("hand", "By hand: blank means ours", "wfs volts travel ctwd"),
-        ("torch", "Torch, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
+        ("torch", "Gun, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
                                          "welds"),
         ("source", "Plate and circuit, as on Shop", "rated_amps duty breaker supply phase"),
         ("aim", "Set it for", "aim own"),
@@ -92,7 +92,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("bought-A", "Way A: spools, gas, tips, rework",
          "spool_price spool waste gas_price cylinder_price cylinder_gas tip_price tip_life rework "
          "yearly"),
-        ("minutes-A", "Way A: minutes off the arc",
+        ("minutes-A", "Way A: non-arc minutes",
          "fit_up reposition clean other spool_change swap factor"),
         ("cell-A", "Way A: cell, robot or track",
          "rate load stations clean_stop clean_every tip_change"),
@@ -124,7 +124,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("quote", "Margin, set-up", "margin set_up batch currency"),
         ("rates", "Prices and rates",
          "shop_rate labour overhead wire_price gas_price spool"),
-        ("minutes", "Minutes off the arc",
+        ("minutes", "Non-arc minutes",
          "fit_up reposition clean spatter spool_change factor"),
     ),
     "coupons": _groups(

@@ -84,7 +84,7 @@ CHANGES: tuple[Change, ...] = (
             "you measured it.",
             "Cost counts your work by parts a week, month or year, arc hours, weld metal or wire, "
             "and takes prices by the spool, box, drum or cylinder. A cell stands against a hand. "
-            "What you pay by the year for way A now counts for B too while the torch is moved "
+            "What you pay by the year for way A now counts for B too while the gun is moved "
             "alike. A leg left blank is one for both wires, uphill too.",
             "Strength checks the plates of a lap for pull, and judges grooves, plugs and slots by "
             "their own rules. A weld from one side whose root is pulled open is stopped. Each "

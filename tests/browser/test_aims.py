@@ -51,7 +51,7 @@ def test_a_tapped_aim_sets_feed_and_volts_and_goes_into_the_address(page: Page, 
 
 def test_balanced_leads_back_and_leaves_no_word_in_the_address(page: Page) -> None:
     before = number(page, "wfs")
-    tap_aim(page, "Least time")
+    tap_aim(page, "Fastest")
     expect(page.locator("#set-wfs [data-type]")).not_to_have_text(before)
     tap_aim(page, "Balanced")
     expect(page.locator("#set-wfs [data-type]")).to_have_text(before)
@@ -60,7 +60,7 @@ def test_balanced_leads_back_and_leaves_no_word_in_the_address(page: Page) -> No
 
 def test_an_aim_is_kept_in_a_link(page: Page, host: Host) -> None:
     open_job(page, host, f"{JOB}&aim=least-heat")
-    expect(page.locator("#aims a[aria-current]")).to_contain_text("Least heat")
+    expect(page.locator("#aims a[aria-current]")).to_contain_text("Coolest")
     set_ = core(page).dialled.settings.wire_feed.value
     assert set_ is not None
     assert number(page, "wfs") == units.show(set_, "wire_feed", "us")
@@ -102,7 +102,7 @@ def test_the_dot_moves_with_the_aim_and_stays_in_the_outline(page: Page) -> None
     dot = page.locator("#map circle.thumb")
     before = dot.get_attribute("cx")
     assert before is not None
-    tap_aim(page, "Least time")
+    tap_aim(page, "Fastest")
     expect(dot).not_to_have_attribute("cx", before)
     spot, room = dot.bounding_box(), page.locator("#map polygon.window").bounding_box()
     assert spot is not None

@@ -182,7 +182,7 @@ def test_a_bare_visit_offers_the_last_job(page: Page, host: Host) -> None:
 
 def test_a_way_out_opens_a_shut_window(page: Page, host: Host) -> None:
     open_job(page, host, "plate=3/8in&machine_amps=190A")
-    expect(page.locator("#settings")).to_contain_text("Two limits fight")
+    expect(page.locator("#settings")).to_contain_text("Two limits conflict")
     page.click(".way >> nth=0")
     expect(page.locator(".way")).to_have_count(0)
     assert re.fullmatch(r"\d+", number(page, "wfs"))

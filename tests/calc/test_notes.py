@@ -12,7 +12,7 @@ from tests.calc.jobs import Typed, dialled, jobs, jobs_by_hand
 from tests.told import in_words, told
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in", "position": "2F", "dia": "0.045in"}
-SHUT = ("Two limits fight", "No spray here", "Wrong gas", "Not this wire")
+SHUT = ("Two limits conflict", "No spray here", "Wrong gas", "Not this wire")
 LOUDNESS = ["stop", "out", "caution", "note"]
 
 
@@ -162,7 +162,7 @@ def test_each_note_at_its_level_beside_its_field(
         ({"gap": "1/16in"}, "so the throat is still there"),
         ({}, "the code accepts"),
         ({"joint": "square", "plate": "1/8in"}, "from one side does not melt through"),
-        ({}, "Two limits fight"),
+        ({}, "Two limits conflict"),
         ({}, "leg, over"),
         ({}, "the windows are for"),
         ({"plate2": "7/16in"}, "Unequal plates"),

@@ -74,7 +74,7 @@ def test_what_fights_is_named_with_its_bead() -> None:
     answer = passes_answer("plate=1/2in&leg=1/4in&passes=9&transfer=spray")
     assert not answer.found.open
     stop = next(note for note in answer.notes if note.level == "stop")
-    assert "two limits fight" in told(stop)
+    assert "two limits conflict" in told(stop)
     assert told(stop).startswith("Bead")
     assert answer.nearest is not None
 

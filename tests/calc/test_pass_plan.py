@@ -63,7 +63,7 @@ def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
     beside = [note for note in answer.notes if note.level in ("stop", "out")]
     for bead in found.beads:
         if bead.laid is None:
-            assert any("two limits fight" in told(note) for note in beside)
+            assert any("two limits conflict" in told(note) for note in beside)
             continue
         laid = bead.laid
         if not slow * (1 - ROUNDING) <= laid.travel_m_s <= fast * (1 + ROUNDING):

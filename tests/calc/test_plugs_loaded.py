@@ -150,7 +150,7 @@ def test_a_plate_whose_width_is_given_is_checked_beside_the_hole() -> None:
 def test_each_plate_of_a_plug_is_named_as_itself() -> None:
     found = ask(f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in")
     named = {link.key: in_words(link.phrase) for link in found.links}
-    assert named["plate-gross"] == "plate lying down, pulled: yielding over 3 in"
+    assert named["plate-gross"] == "bottom plate, pulled: yielding over 3 in"
     assert named["plate2-gross"] == "other plate, pulled: yielding over 2 in"
 
 

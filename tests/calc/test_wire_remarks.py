@@ -74,7 +74,7 @@ def test_solid_wire_without_points_says_so_on_the_page() -> None:
     found = answer("dial-in", "dia=1mm")
     (note,) = [note for note in found.notes if "No printed points" in told(note)]
     assert (note.field, note.source) == ("dia", "power-balance")
-    assert "half-way between its neighbours" in told(note)
+    assert "half-way between its neighbors" in told(note)
     for size in ("0.035in", "0.045in"):
         beside = answer("dial-in", f"dia={size}")
         assert not any("No printed points" in told(note) for note in beside.notes)

@@ -252,7 +252,7 @@ def fight_beside(query: str) -> str:
     [note] = [
         n
         for n in _answer(query).notes
-        if worded(n.phrase, "us").startswith("Two limits fight: a bead")
+        if worded(n.phrase, "us").startswith("Two limits conflict: a bead")
     ]
     return note.field
 

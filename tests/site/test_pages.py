@@ -137,7 +137,7 @@ def test_a_shut_window_says_why_and_offers_ways_out(client: FlaskClient) -> None
     found = answer("dial-in", "plate=24ga")
     assert found.ways_out
     settings = by_id(page, "settings")
-    assert "Two limits fight" in words(settings)
+    assert "Two limits conflict" in words(settings)
     ways = {e.attrs["href"]: words(e) for e in elements(page) if e.attrs.get("class") == "way"}
     assert list(ways.values()) == [in_words(way.phrase) for way in found.ways_out]
     for link, way in zip(ways, found.ways_out, strict=True):

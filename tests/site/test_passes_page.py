@@ -188,9 +188,9 @@ def test_any_bead_is_looked_at_by_a_plain_link(client: FlaskClient) -> None:
     ("query", "bead", "torch", "aim"),
     [
         # Stacked from the lower plate up: root, toe of the first on the plate, then its upper toe.
-        (EXAMPLE_QUERY, 1, "45° up from the lower plate", "Root"),
-        (EXAMPLE_QUERY, 2, "up from the lower plate", "Lower toe of bead 1"),
-        (EXAMPLE_QUERY, 3, "up from the lower plate", "Upper toe of bead 1"),
+        (EXAMPLE_QUERY, 1, "45° up from the bottom plate", "Root"),
+        (EXAMPLE_QUERY, 2, "up from the bottom plate", "Lower toe of bead 1"),
+        (EXAMPLE_QUERY, 3, "up from the bottom plate", "Upper toe of bead 1"),
         ("plate=1in&joint=v&position=1G", 1, "Square to the plates", "Root"),
         ("plate=1in&joint=v&position=1G", 2, "Square to the plates", "Middle of bead 1"),
         ("plate=1in&joint=v&position=1G", 3, "wire toward the right wall",
@@ -270,7 +270,7 @@ def test_a_plan_that_cannot_be_laid_says_where_it_stops_and_the_nearest(
     page = client.get(f"/passes/?{BLOCKED}").text
     plan = by_id(page, "plan")
     assert "9 passes cannot be laid so" in words(plan)
-    assert "two limits fight" in words(plan)
+    assert "two limits conflict" in words(plan)
     near = passes_answer(BLOCKED).nearest
     assert near is not None
     first, *_ = [link for link in links(plan) if link.attrs.get("class") == "way"]

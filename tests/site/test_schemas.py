@@ -109,8 +109,8 @@ def test_what_a_page_takes_is_what_the_schema_of_its_query_says(page: str) -> No
 def test_a_query_s_entry_says_label_range_unit_default_and_choices() -> None:
     entries = query_schema(PAGES["dial-in"])["properties"]
     assert entries["plate"] == {
-        "title": "Plate lying down",
-        "description": "thickness of the plate lying down, or sheet gauge (10ga); 30ga to 4in; "
+        "title": "Bottom plate",
+        "description": "thickness of the bottom plate, or sheet gauge (10ga); 30ga to 4in; "
         "a bare number is in, with units=si mm; blank: 3/8in",
         "type": "string",
         "default": "3/8in",

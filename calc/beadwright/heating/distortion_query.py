@@ -47,8 +47,8 @@ class PartEntries:
         Measured(
             "length",
             *_PLATE,
-            label="Width of the plate lying down",
-            help="width of the plate lying down",
+            label="Width of the bottom plate",
+            help="width of the bottom plate",
             default="4in",
         )
     )
@@ -56,8 +56,8 @@ class PartEntries:
         Measured(
             "length",
             *_PLATE,
-            label="Height of the plate standing",
-            help="height of the plate standing",
+            label="Height of the vertical plate",
+            help="height of the vertical plate",
             default="4in",
         )
     )

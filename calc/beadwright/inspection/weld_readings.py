@@ -22,8 +22,8 @@ class WeldReadings:
         Measured(
             "leg",
             *_LEG,
-            label="Leg on the plate lying down",
-            help="leg measured along the plate lying down",
+            label="Leg on the bottom plate",
+            help="leg measured along the bottom plate",
         )
     )
     leg2_found: float | None = optional(

@@ -40,13 +40,15 @@ class JobEntries:
     """A job as typed, key by key, in the order of the form [SI]."""
 
     units: System = required(Choice(("us", "si"), label="Units", help="us or si", default="us"))
-    joint: JointKind = required(Choice(JOINTS, label="Kind", help=", ".join(JOINTS), default="tee"))
+    joint: JointKind = required(
+        Choice(JOINTS, label="Joint type", help=", ".join(JOINTS), default="tee")
+    )
     plate: float = required(
         Measured(
             "length",
             *_SHEET_TO_PLATE,
-            label="Plate lying down",
-            help="thickness of the plate lying down, or sheet gauge (10ga)",
+            label="Bottom plate",
+            help="thickness of the bottom plate, or sheet gauge (10ga)",
             default="3/8in",
         )
     )
@@ -237,7 +239,7 @@ class JobEntries:
     travel_by: Mover = required(
         Choice(
             ("hand", "track", "robot"),
-            label="Torch moved by",
+            label="Gun moved by",
             help="hand, track, robot",
             default="hand",
         )

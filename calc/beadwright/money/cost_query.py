@@ -86,7 +86,7 @@ class CostQuery(PageQuery):
             "rate",
             "1000000/h",
             "nobody earns that; 0 if your time is free",
-            label="Labour",
+            label="Labor",
             help="labour, wages and what comes on top",
             default=DEMO_PRICES["labour"],
         )

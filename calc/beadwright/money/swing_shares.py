@@ -40,7 +40,7 @@ class SwingShares:
     prices: float = required(_swing("Prices", "how far wire and gas prices may be off", "5%"))
     feed: float = required(_swing("Laid an hour", "how far laid metal per hour may be off", "5%"))
     minutes: float = required(
-        _swing("Minutes off the arc", "how far the minutes off the arc may be off", "15%")
+        _swing("Non-arc minutes", "how far the non-arc minutes may be off", "15%")
     )
     volume: float = required(_swing("Parts a year", "how far the parts a year may be off", "25%"))
     once: float = required(_swing("Paid once", "how far what is paid once may be off", "25%"))

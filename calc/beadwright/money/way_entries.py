@@ -117,7 +117,7 @@ class WayEntries(CellEntries):
     other: float | None = optional(
         minutes(
             "Other, a part",
-            "other time off the arc, for a part",
+            "other non-arc time, for a part",
             "10000min",
             "minutes for one part",
         )

@@ -34,7 +34,7 @@ class MemberEntries:
     )
     plate_width: float | None = optional(
         _width(
-            "Width of the plate lying down",
+            "Width of the bottom plate",
             "width of a lap's lower plate across the pull; blank: as far as the welds reach",
         )
     )

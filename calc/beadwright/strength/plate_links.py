@@ -21,7 +21,7 @@ from beadwright.strength.strength_task import StrengthTask
 def plate_links(task: StrengthTask, found: Spread) -> Iterator[Link]:
     """Yield the links of the plates beside the weld: load and strength at their worst points.
 
-    The plate lying down is sheared beside each weld, whichever way the force goes. In a tee the
+    The bottom plate is sheared beside each weld, whichever way the force goes. In a tee the
     other plate is pulled by what goes out of the joint and sheared by the rest; in a lap sheared.
     In a butt both are pulled by what goes across it and sheared by the rest.
 

@@ -95,12 +95,8 @@ def _total(total: WayTotal) -> Tree:
         **shown("gas_volume", gas=total.gas_m3),
         **shown("time", arc=total.arc_s, off_arc=total.off_s, time=total.time_s),
         **figures(part=total.part),
-        "pieces": figures(**{_key(name): amount for name, amount in total.pieces}),
+        "pieces": figures(**{piece.key: piece.amount for piece in total.pieces}),
     }
-
-
-def _key(name: str) -> str:
-    return name.lower().replace(",", "").replace(" ", "_")
 
 
 def _package(package: Package) -> Tree:

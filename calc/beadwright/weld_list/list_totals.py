@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from math import ceil
 
 from beadwright.errors import OutOfRangeError
-from beadwright.money.cost import Cost, cost_of, hourly
+from beadwright.money.cost import Cost, Piece, cost_of, hourly
 from beadwright.money.cost_ways import rates_of
 from beadwright.money.way import Rates, Way
 from beadwright.supply.cylinders import full_content, usual_cylinder
@@ -29,7 +29,7 @@ class WayTotal:
         off_s: Time off the arc of a part welded once [s].
         time_s: Time of a part, rework shared out [s].
         part: Cost of a part [money].
-        pieces: The same piece by piece: name and amount [money].
+        pieces: The same piece by piece [money].
         hour_s: What its time costs, labor and overhead [money/s].
     """
 
@@ -42,7 +42,7 @@ class WayTotal:
     off_s: float
     time_s: float
     part: float
-    pieces: tuple[tuple[str, float], ...]
+    pieces: tuple[Piece, ...]
     hour_s: float
 
 
@@ -116,9 +116,9 @@ def _waiting(hands: Way, torch_s: float) -> Way:
     )
 
 
-def _pieces(costs: Sequence[Cost]) -> Iterator[tuple[str, float]]:
+def _pieces(costs: Sequence[Cost]) -> Iterator[Piece]:
     for alike in zip(*(cost.pieces for cost in costs), strict=True):  # all have the same pieces
-        yield alike[0].name, sum(piece.amount for piece in alike)
+        yield replace(alike[0], amount=sum(piece.amount for piece in alike))
 
 
 def asked_packages(welds: Sequence[ListedWeld], parts: int) -> tuple[Package, ...]:

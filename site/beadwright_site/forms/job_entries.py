@@ -52,9 +52,9 @@ def _choices(key: str, system: System, fillet: bool) -> Choices:
     if key == "wire":
         return wire_choices()
     if key == "nozzle":
-        return [("", "Ours", "by current"), *((n, n.removesuffix("in"), "") for n in NOZZLES)]
+        return [("", "Auto", "by current"), *((n, n.removesuffix("in"), "") for n in NOZZLES)]
     if key == "transfer":
-        modes = [("auto", "Ours", "as wire, gas and plate ask")]
+        modes = [("auto", "Auto", "as wire, gas and plate ask")]
         return [*modes, *((m, NAMES[m], "") for m in ("short", "spray", "pulse"))]
     if key == "aim":
         return [(aim, worded(name, "us"), "") for aim, name in AIMS.items()]

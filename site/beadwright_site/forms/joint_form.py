@@ -30,9 +30,9 @@ JOINT_NAMES: Mapping[JointKind, str] = {
 """What each joint is called."""
 
 _ON_JOINT: Mapping[tuple[str, JointKind], str] = {
-    ("plate2", "tee"): "Upright plate",
-    ("plate2", "tee-bevel"): "Upright plate, beveled",
-    ("plate2", "tee-double-bevel"): "Upright plate, beveled",
+    ("plate2", "tee"): "Vertical plate",
+    ("plate2", "tee-bevel"): "Vertical plate, beveled",
+    ("plate2", "tee-double-bevel"): "Vertical plate, beveled",
     ("plate2", "lap"): "Upper plate",
     ("plate2", "plug"): "Plate with the hole",
     ("plate2", "slot"): "Plate with the slot",

@@ -10,7 +10,7 @@ from beadwright.results import Note
 from beadwright.sources import SOURCES
 from beadwright.words.wording import worded
 
-LEVEL_WORDS = {"stop": "Stop", "out": "Out of the window", "caution": "Mind", "note": "Note"}
+LEVEL_WORDS = {"stop": "Stop", "out": "Out of the window", "caution": "Caution", "note": "Note"}
 ORDER = ("stop", "out", "caution", "note")
 
 

@@ -12,7 +12,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         # What is judged.
         "inspection.crack": "crack",
         "inspection.fusion": "metal not fused",
-        "inspection.leg": "leg on the plate lying down",
+        "inspection.leg": "leg on the bottom plate",
         "inspection.leg2": "leg up the other plate",
         "inspection.throat": "throat",
         "inspection.throat-over": "throat over size",
@@ -44,10 +44,10 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         # What mends the size.
         "inspection.metal-in-crown": (
             "There is metal enough: it stands in the crown. Wet it out first: a little more volts, "
-            "torch pushed."
+            "gun pushed."
         ),
         "inspection.metal-in-one-leg": (
-            "There is metal enough: it lies on the other plate. Turn the torch toward the short "
+            "There is metal enough: it lies on the other plate. Turn the gun toward the short "
             "one first, the {leg}."
         ),
         "inspection.travel-stops-low": "Slower travel is out: {why}.",
@@ -168,7 +168,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "inspection.dirt": "Rust, oil, paint or galvanizing on the plate",
         "inspection.nozzle": "Spatter in the nozzle",
         "inspection.hose": "Leak in hose or fitting, empty cylinder",
-        "inspection.angle": "Torch angle or aim",
+        "inspection.angle": "Gun angle or aim",
         "inspection.clamp": "Poor work clamp or cable",
         "inspection.worn-tip": "Contact tip worn, wrong size or blocked",
         "inspection.rolls-slip": "Rolls slip, wire stops",

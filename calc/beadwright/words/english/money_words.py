@@ -52,11 +52,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "full one holds."
         ),
         "money.loading-rules": (
-            "Loading rules: hands take {hands} a part, the torch {torch}, and waits. Laying more "
+            "Loading rules: hands take {hands} a part, the gun {torch}, and waits. Laying more "
             "an hour makes no more parts; quicker loading and less spatter do."
         ),
         "money.torch-rules": (
-            "The torch rules: {torch} a part, hands {hands} beside it. Laying a tenth more an hour "
+            "The gun rules: {torch} a part, hands {hands} beside it. Laying a tenth more an hour "
             "makes {more:.1%} more parts."
         ),
         "money.arc-rules": (
@@ -81,7 +81,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.tips-and-nozzles": "tips and nozzles",
         "money.rework": "rework",
         "money.time-on-arc": "time on the arc",
-        "money.time-off-arc": "time off the arc",
+        "money.time-off-arc": "non-arc time",
         "money.no-verdict": "No verdict",
         "money.no-parts-no-saving": (
             "No parts, no saving: at zero a year nothing pays back. Write how many you weld."
@@ -193,7 +193,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.must-lay": "Must lay {laid}, {gain} now; worked out: {here}.",
         "money.over": "{share:.0%} over",
         "money.under": "{share:.0%} under",
-        "money.labour": "Labour",
+        "money.labour": "Labor",
         "money.settle-labour": "Take labour from last year's payroll, not from the wage alone.",
         "money.overhead": "Overhead",
         "money.settle-overhead": "Divide last year's bills by last year's hours.",
@@ -203,7 +203,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "money.settle-gas-price": "Read the last gas bill, rent and delivery with it.",
         "money.gas-flow": "Gas flow",
         "money.settle-gas-flow": "Put a flow gauge on the nozzle.",
-        "money.minutes-off": "Minutes off the arc",
+        "money.minutes-off": "Non-arc minutes",
         "money.settle-minutes-off": (
             "Time ten parts from start to start with a stopwatch, both ways."
         ),

@@ -29,7 +29,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Second side in {mode}: {why}. Without a pulse machine take flux-cored wire, or lay "
             "the joint flat and spray it."
         ),
-        "passes.two-limits-fight": "{beads}: two limits fight: {low}; but {high}.",
+        "passes.two-limits-fight": "{beads}: two limits conflict: {low}; but {high}.",
         "passes.root-beside": (
             "{beads} lie side by side over an open root: one bead has to bridge it from edge to "
             "edge. Ask for fewer passes, close the gap to 1/16 in, or weld it from one side "

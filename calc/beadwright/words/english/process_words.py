@@ -127,7 +127,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "process.no-points-solid": (
             "No printed points for solid wire in this size: burn-off and spray currents are taken "
-            "half-way between its neighbours, and the band is wider. Read the machine's ammeter."
+            "half-way between its neighbors, and the band is wider. Read the machine's ammeter."
         ),
         "process.remembered-data": (
             "Mass and burn-off of flux-cored wire stand on remembered data, not on a sheet in "
@@ -135,7 +135,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "process.no-points-carried-over": (
             "No printed points for this wire in this size: mass and burn-off are carried over "
-            "from its neighbour, and the band is wider."
+            "from its neighbor, and the band is wider."
         ),
         "process.lays-against-solid": (
             "At the same amps this wire lays {laid} than solid. Shops say about 30% more: that is "

@@ -71,19 +71,19 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.stubs-closer-in": "closer in, {mode} stubs on these volts",
         "setting.gives-way-farther-out": "farther out, {mode} gives way on these volts",
         "setting.fight-burns-through-leg": (
-            "Two limits fight: a bead this size burns through this plate; but lighter beads ask "
+            "Two limits conflict: a bead this size burns through this plate; but lighter beads ask "
             "for more speed than you have. Ask for a smaller leg."
         ),
         "setting.fight-burns-through-gap": (
-            "Two limits fight: a bead this size burns through this plate; but lighter beads ask "
+            "Two limits conflict: a bead this size burns through this plate; but lighter beads ask "
             "for more speed than you have. Close the gap."
         ),
         "setting.fight-hot-leg": (
-            "Two limits fight: a bead this size puts in {heat}; but lighter beads ask for more "
+            "Two limits conflict: a bead this size puts in {heat}; but lighter beads ask for more "
             "speed than you have. Ask for a smaller leg."
         ),
         "setting.fight-hot-gap": (
-            "Two limits fight: a bead this size puts in {heat}; but lighter beads ask for more "
+            "Two limits conflict: a bead this size puts in {heat}; but lighter beads ask for more "
             "speed than you have. Close the gap."
         ),
         "setting.horizontal-groove-as-flat": (
@@ -92,17 +92,17 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "sags."
         ),
         "setting.fight-burns-through-root": (
-            "Two limits fight: a bead that bridges this gap burns through this plate; but beads "
+            "Two limits conflict: a bead that bridges this gap burns through this plate; but beads "
             "side by side have nothing under them. Close the gap to 1/16 in, or weld it from one "
             "side on a backing."
         ),
         "setting.fight-hot-root": (
-            "Two limits fight: a bead that bridges this gap puts in {heat}; but beads side by side "
-            "have nothing under them. Close the gap to 1/16 in, or weld it from one side on a "
+            "Two limits conflict: a bead that bridges this gap puts in {heat}; but beads side by "
+            "side have nothing under them. Close the gap to 1/16 in, or weld it from one side on a "
             "backing."
         ),
         "setting.fight-cold": (
-            "Two limits fight: a bead this size puts in {heat}; but a heavier bead is more than "
+            "Two limits conflict: a bead this size puts in {heat}; but a heavier bead is more than "
             "one pass takes. Ask for a larger leg, or a cooler procedure."
         ),
         "setting.one-mode": "the one mode of this wire",
@@ -119,7 +119,7 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.wrong-gas": "Wrong gas: {why}.",
         "setting.not-this-wire": "Not this wire: {why}.",
         "setting.no-spray-here": "No spray here: {why}.",
-        "setting.two-limits-fight": "Two limits fight: {low}; but {high}.",
+        "setting.two-limits-fight": "Two limits conflict: {low}; but {high}.",
         "setting.below-window": "{setting} {value:bare} is below {edge}: {why}.",
         "setting.above-window": "{setting} {value:bare} is above {edge}: {why}.",
         "setting.wire-feed": "Wire feed",
@@ -226,11 +226,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.use-gas": "Use {gas} gas",
         "setting.run-uphill": "Run it uphill",
         "setting.run-downhill": "Run it downhill",
-        "setting.put-torch-on": "Put the torch on {mover}",
+        "setting.put-torch-on": "Put the gun on {mover}",
         "setting.bigger-power-source": "Use a bigger power source",
         "setting.minimum-leg": "Weld the code's minimum leg",
         "setting.aim-split-plates": "into the root, split between the plates",
-        "setting.aim-lower-plate": "on the lower plate, washing up to the edge",
+        "setting.aim-lower-plate": "on the bottom plate, washing up to the edge",
         "setting.aim-split-edges": "into the corner, split between the edges",
         "setting.aim-into-gap": "into the gap, square to the plate",
         "setting.aim-down-middle": "down the middle of the groove",
@@ -239,8 +239,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.aim-round-hole": "round the foot of the hole first, then fill inward",
         "setting.aim-round-slot": "round the foot of the slot first, then fill inward",
         "setting.balanced": "Balanced",
-        "setting.least-time": "Least time",
-        "setting.least-heat": "Least heat",
+        "setting.least-time": "Fastest",
+        "setting.least-heat": "Coolest",
         "setting.easiest": "Easiest to run",
     }
 )

@@ -9,10 +9,10 @@ from beadwright.words.text import Rounded, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "strength.plate": "plate lying down",
+        "strength.plate": "bottom plate",
         "strength.other-plate": "other plate",
-        "strength.plate-yielding": "plate lying down, yielding",
-        "strength.plate-tearing": "plate lying down, tearing",
+        "strength.plate-yielding": "bottom plate, yielding",
+        "strength.plate-tearing": "bottom plate, tearing",
         "strength.other-plate-yielding": "other plate, yielding",
         "strength.other-plate-tearing": "other plate, tearing",
         "strength.weld-at-point": "weld at point {point}",
@@ -45,8 +45,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "strength.leg-under-least": "Leg {leg} is under the code's least of {least}.",
         "strength.asks-less": ("Strength asks {leg} only; the code's least here is {least}."),
         "strength.fights-edge": (
-            "Two limits fight: strength asks leg {leg}, the plate's edge allows {most}. More weld "
-            "or thicker plate."
+            "Two limits conflict: strength asks leg {leg}, the plate's edge allows {most}. More "
+            "weld or thicker plate."
         ),
         "strength.not-in-one-pass": (
             "Over {leg} in one pass is not prequalified {orientation}: run more than one."

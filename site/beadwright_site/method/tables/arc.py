@@ -25,7 +25,7 @@ _SHORT_OR_OPEN: dict[Transfer, str] = {"short": "short circuit", "spray": "open 
 
 
 def _inside(kind: Kind, size: str) -> str:
-    """How many points stand inside the band; without any, whether both neighbours or one gave."""
+    """How many points stand inside the band; without any, whether both neighbors or one gave."""
     shown = shown_points(kind, size)
     if shown:
         return f"{sum(point.inside for point in shown)} of {len(shown)}"
@@ -60,7 +60,7 @@ def constants_table() -> Table:
         ("power-balance",),
         "φ and r are those of least squares of the relative error of the feed. "
         "No points were found for the sizes interpolated or carried over: theirs come from both "
-        "neighbours or from one, and the band is wider. "
+        "neighbors or from one, and the band is wider. "
         f"At worst {least:.0%} of a wire's points stand inside its band.",
         (
             "burnoff.CONSTANTS",

@@ -65,7 +65,7 @@ BURN_OFF = Equation(
      "power-source-conditions", "technician-points", "trade-schedule", "procedure-guide",
      "e70c-sheet"),
     "What the wire takes up to melt equals what the arc gives its tip and what the current heats "
-    "on the way. Pull the torch back and the same wire draws less current.",
+    "on the way. Pull the gun back and the same wire draws less current.",
     ("burnoff.feed_from_current", "burnoff.current_from_feed", "burnoff.extension_from_feed",
      "materials.CARBON_STEEL", "operating.at_feed", "operating.feed_at_current"),
 )  # fmt: skip

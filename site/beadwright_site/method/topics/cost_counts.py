@@ -48,8 +48,8 @@ TIMES = Equation(
     ),
     (
         Symbol(sub("t", "1"), "time of a part welded once, one station", "s"),
-        Symbol(sub("t", "2"), "the same with two stations: the longer of torch and hands", "s"),
-        Symbol(T_TORCH, "time the torch is taken up", "s"),
+        Symbol(sub("t", "2"), "the same with two stations: the longer of gun and hands", "s"),
+        Symbol(T_TORCH, "time the gun is taken up", "s"),
         Symbol("a", "arc time", "s"),
         Symbol("c", "stops to clean the nozzle, for each second of arc", "–"),
         Symbol("d", "tip changes, for each second of arc", "–"),

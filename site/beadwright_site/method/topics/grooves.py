@@ -58,7 +58,7 @@ HOLES = Equation(
     ),
     (
         Symbol("S", "section laid along one turn", "m²"),
-        Symbol("l", "way of the torch once around, at half the radius", "m"),
+        Symbol("l", "way of the gun once around, at half the radius", "m"),
         Symbol("V", "weld metal of one plug or slot", "m³"),
         Symbol("d", "diameter of the hole, width of the slot", "m"),
         Symbol("s", "length of the slot; d for a plug", "m"),

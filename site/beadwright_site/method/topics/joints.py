@@ -79,7 +79,7 @@ SKEWED = Equation(
     ),
     (
         _FACE,
-        Symbol(Z_1, "leg on the plate lying down", "m"),
+        Symbol(Z_1, "leg on the bottom plate", "m"),
         Symbol(Z_2, "leg on the other", "m"),
         Symbol("ψ", "angle between the plates on the weld's side", "°"),
         Symbol("a", "throat; never more than the shorter leg", "m"),

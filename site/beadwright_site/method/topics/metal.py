@@ -96,7 +96,7 @@ def travel_table() -> Table:
     return Table(
         "travel",
         "Travel held steadily",
-        ("torch moved by", "in/min", "mm/min"),
+        ("gun moved by", "in/min", "mm/min"),
         tuple(
             (f"{mover}, {orientation}", written(ends, "us"), written(ends, "si"))
             for (mover, orientation), ends in TRAVEL_RANGE_M_S.items()

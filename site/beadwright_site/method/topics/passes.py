@@ -88,7 +88,7 @@ PLACE = Equation(
         _X,
         _Y,
         Symbol(line("y′"), "the same with the rounded face laid flat", "m"),
-        Symbol(line("x′"), "the same with the cut between neighbours stood upright", "m"),
+        Symbol(line("x′"), "the same with the cut between neighbors stood upright", "m"),
         Symbol("h", "crown of the face", "m"),
         Symbol("b", "width of the face", "m"),
         Symbol("u", "level the layer starts at", "m"),
@@ -107,10 +107,10 @@ PLACE = Equation(
 
 TORCH = Equation(
     "pass-torch",
-    "How the torch stands to each bead",
+    "How the gun stands to each bead",
     (equation("α", "=", sub("α", "0"), "−", f"{TILT_DEG:g}°", "·", "t"),),
     (
-        Symbol("α", "which way the torch points away from the joint", "°"),
+        Symbol("α", "which way the gun points away from the joint", "°"),
         Symbol(sub("α", "0"), "square to the face of the weld", "°"),
         Symbol("t", "where the bead lies in its layer: −1 at the first toe, 1 at the second", "–"),
     ),
@@ -203,7 +203,7 @@ def travel_angles_table() -> Table:
     )
     return Table(
         "travel-angles",
-        "How the torch leans along the travel",
+        "How the gun leans along the travel",
         ("mode and position", "", "least", "usual", "most"),
         tuple((case, held.way, *_angles(held.travel_angle)) for case, held in cases),
         tuple(dict.fromkeys(held.source for _, held in cases)),
@@ -221,11 +221,11 @@ def work_angles_table() -> Table:
         joints.setdefault(held, []).append(JOINT_NAMES[joint])
     return Table(
         "work-angles",
-        "How the torch stands across the weld",
+        "How the gun stands across the weld",
         ("joint", "least", "usual", "most"),
         tuple((", ".join(names), *held) for held, names in joints.items()),
         (torch("tee", "flat", "short").source,),
-        "From the plate lying down; each bead of several is then turned as above.",
+        "From the bottom plate; each bead of several is then turned as above.",
     )
 
 

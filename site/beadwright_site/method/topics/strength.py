@@ -203,7 +203,7 @@ PLATES = Equation(
     "Least values of the grade. Old or unknown steel may have less.",
     ("aisc-j4.2", "astm-strengths", "en-1993-1-1"),
     "In EN 1993 shear yields at yield strength over √3, and the yield strength is counted whole. "
-    "The plate lying down is sheared beside each weld; in a tee the other is pulled and sheared, "
+    "The bottom plate is sheared beside each weld; in a tee the other is pulled and sheared, "
     "in a lap sheared.",
     ("base_metal.PHI_YIELD", "base_metal.OMEGA_YIELD", "base_metal.PHI_RUPTURE",
      "base_metal.OMEGA_RUPTURE", "base_metal.PHI_PULL", "base_metal.OMEGA_PULL",

@@ -169,7 +169,7 @@ def aims() -> Equation:
     """Return what a set point is chosen for."""
     return Equation(
         "aims",
-        "Least time, least heat, easiest to run",
+        "Fastest, coolest, easiest to run",
         (
             equation("v", "=", sub("v", "high")),
             equation("v", "=", sub("v", "low")),
@@ -190,7 +190,7 @@ def aims() -> Equation:
         "edge.",
         ("practice",),
         f"The feed is sought over {COLUMNS + 1} even spots, then {ROUNDS} rounds of golden section "
-        "about the best, on the volts of the mode. Least heat is the coolest arc: the lowest "
+        "about the best, on the volts of the mode. Coolest is the arc of least heat: the lowest "
         "volts the mode holds, and the least feed that may stand on them; heat in a length of "
         "weld hardly moves with the feed. Between spots as easy, the one farther on the whole "
         f"counts {_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "

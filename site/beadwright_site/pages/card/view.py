@@ -112,7 +112,7 @@ def facts_of(found: CardAnswer) -> Iterator[tuple[str, str]]:
     low, usual, high = torch.travel_angle
     yield "Gun", f"{torch.way} {usual:.0f}° ({low:.0f}–{high:.0f})"
     low, usual, high = torch.work_angle
-    off = "lower plate" if job.is_fillet or job.joint in TEE_GROOVES else "plate"
+    off = "bottom plate" if job.is_fillet or job.joint in TEE_GROOVES else "plate"
     yield f"From the {off}", f"{usual:.0f}° ({low:.0f}–{high:.0f})"
     yield "Aim", worded(torch.aim, system)
     if len(found.found.beads) > 1:

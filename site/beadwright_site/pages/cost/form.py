@@ -36,7 +36,7 @@ ALIKE = (
 
 MEASURED = "Weigh and time it: it outranks what is worked out."
 FACTOR = "Clean-up is asked above. An operating factor holds all of them, clean-up too."
-CELL = "With two stations the longer of torch and hands rules."
+CELL = "With two stations the longer of gun and hands rules."
 
 
 def prefixes_in(typed: Mapping[str, str]) -> tuple[str, ...]:
@@ -70,7 +70,7 @@ def cost_form(filling: Filling, found: CostAnswer | None) -> PageForm:
     asked = {entry.key for entry in first}
     joint = [job[key] for key in GROUPS["job"].keys if key not in asked and not job[key].hidden]
     groups = [
-        entry_group("ask", "What the answer hangs on", first, is_open=True),
+        entry_group("ask", "What moves the answer", first, is_open=True),
         entry_group("job", "The job", joint),
         entry_group("volume", "Batches, payback", [form.entry("batch"), form.entry("months")]),
     ]

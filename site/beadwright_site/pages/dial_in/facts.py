@@ -73,9 +73,9 @@ def torch_facts(found: DialIn) -> tuple[Fact, ...]:
     torch, wire = found.torch, found.job.wire
     along = _capital(f"{torch.way} {_angle(torch.travel_angle)}")
     return (
-        Fact(along, "torch along the weld"),
-        Fact(_angle(torch.work_angle), "torch from the lower plate"
-             if found.job.is_fillet or found.job.joint in TEE_GROOVES else "torch to the plate"),
+        Fact(along, "gun along the weld"),
+        Fact(_angle(torch.work_angle), "gun from the bottom plate"
+             if found.job.is_fillet or found.job.joint in TEE_GROOVES else "gun to the plate"),
         Fact(_capital(worded(torch.aim, found.job.units)), "aim"),
         Fact(wire.type.polarity, "polarity, wire positive"),
         Fact(_capital(tip_position(found.plan.transfer)), "contact tip"),
@@ -180,4 +180,4 @@ def origins(found: DialIn) -> Iterator[Origin]:
             if quantity.value is not None:
                 yield _origin(key, quantity, system)
     torch = found.torch
-    yield Origin("torch", "Torch, tip and roll", torch.way, (SOURCES[torch.source],))
+    yield Origin("torch", "Gun, tip and roll", torch.way, (SOURCES[torch.source],))

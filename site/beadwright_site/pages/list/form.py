@@ -34,6 +34,6 @@ def list_form(filling: Filling, found: ListAnswer | None) -> PageForm:
             entry_group("part", "Size of the part, for distortion", [*map(form.entry, PART)]),
             entry_group("quote", "Margin, set-up", [*map(form.entry, QUOTE)]),
             entry_group("rates", "Prices and rates", [*map(form.entry, RATES)]),
-            entry_group("minutes", "Minutes off the arc", [*map(form.entry, MINUTES)]),
+            entry_group("minutes", "Non-arc minutes", [*map(form.entry, MINUTES)]),
         )
     )

@@ -75,7 +75,7 @@ def total_facts(found: ListAnswer) -> Iterator[Fact]:
         return
     total, system = found.totals[0], found.units
     yield Fact(written(total.arc_s, "time", system), "arc time")
-    yield Fact(written(total.off_s, "time", system), "off the arc")
+    yield Fact(written(total.off_s, "time", system), "non-arc time")
     yield Fact(written(total.time_s, "time", system), "all time, rework in it")
     yield Fact(written(total.metal_kg, "mass", system), "weld metal")
     yield Fact(written(total.wire_kg, "mass", system), "wire bought")
@@ -176,5 +176,5 @@ def quote_rows(found: ListAnswer) -> Iterator[tuple[str, str, str, str, str]]:
 def piece_rows(found: ListAnswer) -> Iterator[tuple[str, str]]:
     """Yield the pieces of a part's cost, for the shop's own sheet."""
     if found.totals:
-        for name, amount in found.totals[0].pieces:
-            yield name, cents(amount, found.currency)
+        for piece in found.totals[0].pieces:
+            yield piece.name, cents(piece.amount, found.currency)

@@ -60,7 +60,7 @@ def bead_card(found: PassPlan, bead: Bead, system: System) -> BeadCard:
         f"Bead {bead.number} of {count}" if count > 1 else "The one pass",
         bead_line(found, bead),
         tuple(_settings(bead.laid, system)) if bead.laid is not None else (),
-        (("Torch", torch_words(found, bead)), ("Aim", aim_words(found, bead))),
+        (("Gun", torch_words(found, bead)), ("Aim", aim_words(found, bead))),
         tuple(_facts(found, bead, system)),
         _why(found, bead, system),
         bead.laid is None,

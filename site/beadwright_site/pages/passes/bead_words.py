@@ -40,7 +40,7 @@ def torch_words(found: PassPlan, bead: Bead) -> str:
     if job.is_fillet or job.joint in TEE_GROOVES:
         angle = f"{bead.work_deg:.0f}°"
         if job.position.orientation == "horizontal":
-            return f"{angle} up from the lower plate"
+            return f"{angle} up from the bottom plate"
         if job.position.orientation == "overhead":
             return f"{angle} down from the plate overhead"
         return f"{angle} off the base plate"
@@ -63,7 +63,7 @@ def aim_words(found: PassPlan, bead: Bead) -> str:
     toe = _toe(found, bead)
     if not below:
         return f"{toe.capitalize()} side of the root"
-    # The neighbour below, on the side this bead lies.
+    # The neighbor below, on the side this bead lies.
     near = max(below, key=lambda b: b.slot.across * (1 if slot.across > 0 else -1)).number
     if joint in BUTTS:
         return f"Where bead {near} meets the {toe} wall"

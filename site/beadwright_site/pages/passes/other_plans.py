@@ -66,7 +66,7 @@ def _against(choice: Choice, now: tuple[float, float] | None, system: System) ->
     if choice.same:
         return "shown"
     if choice.arc_time_s is None or choice.heat_j_m is None:
-        return "two limits fight"
+        return "two limits conflict"
     over = "" if choice.open else "; beads larger than allowed"
     if now is None:
         return f"holds{over}" if choice.open else over.removeprefix("; ")

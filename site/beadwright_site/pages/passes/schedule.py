@@ -1,4 +1,4 @@
-"""The schedule of a pass plan: a row for every bead, equal neighbours in one."""
+"""The schedule of a pass plan: a row for every bead, equal neighbors in one."""
 
 from __future__ import annotations
 

@@ -98,7 +98,7 @@ def picture_of(page: PassesAnswer, typed: Mapping[str, str]) -> dict[str, Any]:
         "at": at,
         "count": count,
         "stem": query_of(typed),
-        "spoken": f"{headline_of(found)}. Section to scale, torch at bead {at}",
+        "spoken": f"{headline_of(found)}. Section to scale, gun at bead {at}",
         "back": step(at - 1) if at > 1 else "",
         "next": step(at + 1) if at < count else "",
         "again": step(1) if count > 1 else "",

@@ -74,7 +74,7 @@ def shop_form(filling: Filling, found: ShopAnswer | None) -> PageForm:
         entry_group("usual", "Usual wire, gas, units", [*_usual(form), entry("currency")]),
         entry_group("rates", "Rates", [*map(entry, RATES)]),
         entry_group("bought", "Spools, tips, gas", [*map(entry, BOUGHT)]),
-        entry_group("minutes", "Minutes off the arc, rework", [*map(entry, MINUTES)]),
+        entry_group("minutes", "Non-arc minutes, rework", [*map(entry, MINUTES)]),
         entry_group("hours", "Hours", [*map(entry, HOURS)]),
     )  # fmt: skip
     return PageForm(groups, more={"kept": len(filling.held)})
