@@ -59,8 +59,8 @@ def test_the_times_of_a_cell_say_what_stops_it() -> None:
 @pytest.mark.parametrize(
     ("query", "cycle", "rule"),
     [
-        ("", 3.21, "The torch rules: 3.2 min a part, hands 3.0 min beside it"),
-        ("&b_load=5min", 6.0, "Loading rules: hands take 6.0 min a part, the torch 3.2 min"),
+        ("", 3.21, "The gun rules: 3.2 min a part, hands 3.0 min beside it"),
+        ("&b_load=5min", 6.0, "Loading rules: hands take 6.0 min a part, the gun 3.2 min"),
         ("&b_stations=1", 6.21, "The arc burns 48% of the time"),
     ],
 )

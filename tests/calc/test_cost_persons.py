@@ -128,7 +128,7 @@ def test_the_cell_with_drums_is_told_the_wire_pays_where_the_arc_rules() -> None
     hand, cored = (cost.way for cost in found.answer.costs)
     assert in_words(found.first.alike).startswith("at equal amps")
     assert 1.13 <= cored.laid_kg_s / hand.laid_kg_s <= 1.24
-    assert in_words(what_rules(hand)).startswith("The torch rules")
+    assert in_words(what_rules(hand)).startswith("The gun rules")
     assert found.first.verdict.word in ("pays", "probably pays")
     assert 30_000 < found.first.sums.first < 55_000
     # What the better wire lays is worked out, not weighed: that is what the answer hangs on.

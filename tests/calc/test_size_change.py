@@ -223,9 +223,7 @@ def test_an_overwelded_fillet_is_in_and_told_the_metal_it_wastes() -> None:
 def test_metal_that_lies_wrong_is_turned_before_it_is_added() -> None:
     uneven = change_of(inspect(plate="3/8in", leg="5/16in", leg_found="1/4in", leg2_found="1/2in"))
     assert uneven.lies_wrong is not None
-    assert "toward the short one first, the leg on the plate lying down" in in_words(
-        uneven.lies_wrong
-    )
+    assert "toward the short one first, the leg on the bottom plate" in in_words(uneven.lies_wrong)
     heaped = change_of(inspect(plate="3/8in", leg="5/16in", leg_found="0.3in", leg2_found="0.3in",
                                convexity="0.12in"))  # fmt: skip
     assert heaped.lies_wrong is not None

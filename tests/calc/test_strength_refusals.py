@@ -20,7 +20,7 @@ def test_gap_edge_and_pass_are_told() -> None:
     assert "more than one" in texts
     lap = ask("joint=lap&plate=1/4in&plate2=1/4in&weld_sides=1&line_load=3kip/in&steel=A572-50")
     assert lap.legs.most == pytest.approx(3 / 16 * 0.0254)
-    assert any(note.level == "stop" and "fight" in told(note) for note in lap.notes)
+    assert any(note.level == "stop" and "conflict" in told(note) for note in lap.notes)
 
 
 @pytest.mark.parametrize(

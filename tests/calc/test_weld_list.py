@@ -92,7 +92,7 @@ def test_a_line_that_cannot_be_read_is_kept_with_its_reason_and_the_rest_counts(
     assert "missing" in answer_json("list", f"lines={quote(good + chr(10) + bad[0])}")["notes"][0][
         "text"]  # fmt: skip
     reasons = [row.wrong for row in found.rows if row.wrong]
-    assert "Plate lying down: “9zz”" in reasons[0]
+    assert "Bottom plate: “9zz”" in reasons[0]
     assert reasons[1].startswith("The plate is blank")
     assert reasons[2].startswith("The length is blank")
     assert "quote is opened" in reasons[3]

@@ -140,7 +140,7 @@ COST = (
         year in 50 weeks on. The three longest swings, 192, 150 and 106, do not take away 667.""",
         lines=(
             'what,unit,"ER70S-6 0.045in, 90/10","E70C-6M 0.045in, 90/10"',
-            '"Labour, arc on, a part",$,3.0,2.0',
+            '"Labor, arc on, a part",$,3.0,2.0',
             '"Wire, a part",$,2.0,3.0',
             "Cost of a part,$,12.3,11.53333333",
             "Batch of 40,$,492.0,461.3333333",

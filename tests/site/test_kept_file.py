@@ -124,7 +124,7 @@ def coupon_changed(**changes: Any) -> dict[str, Any]:
         (changed(version=True), "version “True”"),
         (changed(secrets=1), "holds “secrets”"),
         (changed(shop=[]), "What the shop keeps is no record"),
-        (changed(shop={"labour": "lots"}), "Labour"),
+        (changed(shop={"labour": "lots"}), "Labor"),
         (changed(shop={"nonsense": "1"}), "keeps no such entry"),
         (changed(shop={f"x{n}": "1" for n in range(301)}), "more than 300"),
         (changed(jobs=3), "The jobs are no list"),
