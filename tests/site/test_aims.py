@@ -41,8 +41,8 @@ def test_the_four_aims_are_offered_and_one_is_current(client: FlaskClient, query
     found = links(client, query)
     assert [words(each).split(" ")[0] for each in found] == [
         "Balanced",
-        "Least",
-        "Least",
+        "Fastest",
+        "Coolest",
         "Easiest",
     ]
     assert [each.attrs.get("aria-current") for each in found] == ["true", None, None, None]
