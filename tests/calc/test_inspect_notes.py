@@ -63,3 +63,12 @@ def test_what_is_out_stands_before_what_holds_and_that_before_what_was_not_seen(
     states = [check.state for check in found.checks]
     assert states.index("in") > states.index("out")
     assert states.index("unknown") > len([each for each in states if each != "unknown"]) - 1
+    late = answer("inspect", f"{FILLET}&leg_found=5/16in&undercut=0.05in")
+    assert (late.checks[0].key, late.checks[0].state) == ("undercut", "out")
+
+
+def test_of_a_fillet_in_two_passes_the_whole_weld_is_doubted() -> None:
+    """Two beads at 5 in/min lay 4.4 times what one lays at 11."""
+    said = notes(f"{USED}=5&passes=2")
+    assert "inspection.sums-differ" in said
+    assert "inspection.sums-differ-last" not in said
