@@ -45,6 +45,18 @@ async ([script, action, payload, how]) => {
 """
 
 
+ASKED_LATER = """
+const post = Worker.prototype.postMessage;
+const held = [];
+Worker.prototype.postMessage = function (...message) { held.push([this, message]); };
+globalThis.askNow = () => {
+  Worker.prototype.postMessage = post;
+  for (const [worker, message] of held) post.apply(worker, message);
+};
+"""
+"""Holds what a page asks of its engine until ``askNow()``."""
+
+
 @dataclass
 class Phone:
     """One tab, the address of the app, and every complaint the browser made."""

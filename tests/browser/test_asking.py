@@ -4,7 +4,7 @@ from playwright.sync_api import Page, Request, expect
 
 from tests.browser.conftest import MakeHost, MakePhone, MakeRelease
 from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone
+from tests.browser.phone import ASKED_LATER, READY_MS, Phone, RunningPhone
 
 WORKER = "static/js/engine/worker.js"
 EDITS = 50
@@ -99,3 +99,34 @@ def test_numbers_typed_bare_keep_their_inches_in_metric(host: Host, make_phone: 
     switch_to_metric(phone.page)
     expect(phone.page.locator("#joint")).to_contain_text("25.4 mm")
     expect(phone.page.locator("#joint")).to_contain_text("12.7 mm")
+
+
+BOTH = """
+async (script) => {
+  const { askPage } = await import(script);
+  const left = askPage("cost", "").then(() => "answered", (error) => error.name);
+  const now = askPage("dial-in", "plate=1/2in").then((answer) => answer.ok, (error) => error.name);
+  return [await left, await now];
+}
+"""
+
+
+def test_a_page_that_was_left_does_not_take_the_place_of_the_one_that_stands(
+    running: RunningPhone,
+) -> None:
+    """Cost waits for what coupons are kept; by then another page is asked about."""
+    running.open()
+    running.expect_running()
+    asking = f"{running.url}static/js/page/asking.js"
+    assert running.page.evaluate(BOTH, asking) == ["AbortError", True]
+
+
+def test_news_of_another_tab_while_the_engine_starts_leaves_the_job_asked_for(tab: Phone) -> None:
+    tab.page.add_init_script(ASKED_LATER)
+    tab.open("passes/?plate=1/2in&leg=3/8in")
+    expect(tab.page.locator("#state")).to_have_text("Working…", timeout=READY_MS)
+    tab.page.evaluate("new BroadcastChannel('beadwright kept').postMessage('')")
+    tab.page.wait_for_timeout(500)
+    tab.page.evaluate("askNow()")
+    expect(tab.page.locator("#state")).to_contain_text("Your job", timeout=READY_MS)
+    assert "plate=1/2in&leg=3/8in" in tab.page.url

@@ -13,22 +13,13 @@ from beadwright_site.pages.passes.bead_words import aim_words
 from beadwright_site.pages.passes.view import headline_of
 from tests.browser.conftest import MakePhone
 from tests.browser.host import Host
-from tests.browser.phone import READY_MS, Phone, RunningPhone
+from tests.browser.phone import ASKED_LATER, READY_MS, Phone, RunningPhone
 from tests.browser.test_cost import ready, write
 
 EXAMPLE_QUERY = "plate=3/4in&leg=5/8in&position=2F&wire=ER70S-6&dia=0.045in&gas=90/10"
 
 PATH = f"passes/?{EXAMPLE_QUERY}"
 BEADS = len(passes_answer(EXAMPLE_QUERY).found.beads)
-ASKED_LATER = """
-const post = Worker.prototype.postMessage;
-const held = [];
-Worker.prototype.postMessage = function (...message) { held.push([this, message]); };
-globalThis.askNow = () => {
-  Worker.prototype.postMessage = post;
-  for (const [worker, message] of held) post.apply(worker, message);
-};
-"""
 LONG = "plate=4in&joint=v&position=1G&travel_by=robot"
 
 

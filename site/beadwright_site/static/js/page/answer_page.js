@@ -106,7 +106,8 @@ export class BeadAnswer extends HTMLElement {
   /** Another tab kept something that may count here. What is typed and was refused stays. */
   #askAgain() {
     if (this.acting || this.keeping?.waits || this.classList.contains("stale")) return;
-    void this.ask(location.search ? this.query : "", { bare: !location.search });
+    const asked = location.search.slice(1); // until it is answered, the page has no query of its own
+    void this.ask(asked && (this.query || asked), { bare: !asked });
   }
 
   /** What leads to a job of the printed example (a link, Play) is not followed until the asked job

@@ -39,6 +39,9 @@ async function askServer(query, answered) {
   return { ok, query: answer.dataset["query"], title: page.title, html, errors: {} };
 }
 
+/** How many questions of each `latest` were asked. @type {Map<string, number>} */
+const turns = new Map();
+
 /**
  * Ask for a page's parts: of the engine, or, where it cannot run, of a live server.
  * @param {string} page @param {string} query
@@ -49,7 +52,11 @@ async function askServer(query, answered) {
  * @returns {Promise<PageParts>} rejects with an AbortError if something newer was asked
  */
 export async function askPage(page, query, { names, parts, latest = "page", live = false } = {}) {
+  const turn = turns.get(latest) ?? 0;
+  turns.set(latest, turn + 1);
   const shop = names ?? await given(page); // it counts from the first answer on
+  // What the phone keeps may come late, for a page that is left by now: it takes nobody's place.
+  if (turns.get(latest) !== turn + 1) throw new DOMException("something newer was asked", "AbortError");
   return new Promise((resolve, reject) => {
     const payload = { page, query, kept: shop, ...(parts ? { parts } : {}) };
     const answered = new AbortController();
