@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 import pytest
 
 from beadwright.api import answer
@@ -17,11 +15,11 @@ from tests.told import told
 JOB = "plate=1/4in&leg=1/4in&wire=ER70S-6&dia=0.045in&gas=90/10&machine=one"
 
 
-def record(key: str, facts: CouponFacts, **other: str) -> CouponRecord:
-    plain = CouponRecord(
-        key, f"2026-11-{len(key):02d}T08:00", "", "ER70S-6", "0.045in", "90/10", "one", "Ann", facts
-    )
-    return replace(plain, **other)  # type: ignore[arg-type]
+def record(
+    key: str, facts: CouponFacts, *, machine: str = "one", made: str | None = None
+) -> CouponRecord:
+    when = f"2026-11-{len(key):02d}T08:00" if made is None else made
+    return CouponRecord(key, when, "", "ER70S-6", "0.045in", "90/10", machine, "Ann", facts)
 
 
 def page(query: str, *records: CouponRecord) -> CouponsAnswer:

@@ -83,10 +83,11 @@ def test_what_moved_of_today_s_settings_is_drawn_in_both_windows() -> None:
     assert moved
     assert strips.keys() <= moved
     travel = found.published.settings.travel, found.dialled.settings.travel
-    values = [each.value for each in travel]
-    assert None not in values
+    published, own = (each.value for each in travel)
+    assert published is not None
+    assert own is not None
     strip = strips["Travel"]
-    assert (strip.after.value < strip.before.value) is (values[1] < values[0])  # type: ignore[operator]
+    assert (strip.after.value < strip.before.value) is (own < published)
     assert not list(setting_strips(page()))
 
 

@@ -16,7 +16,7 @@ from beadwright.inspection.aws_limits import (
     undersize_allowed,
 )
 from beadwright.inspection.inspected import Check, Inspected, least, most, never
-from beadwright.joint.fillets import is_wide_face, largest_convexity
+from beadwright.joint.fillets import convexity_source, largest_convexity
 from beadwright.joint.groove_rules import reinforcement_allowed
 from beadwright.joint.joints import BUTTS
 from beadwright.phrases import Phrase, say
@@ -96,7 +96,7 @@ def _fillet(weld: Inspected) -> Iterator[Check]:
         say("inspection.convexity"),
         weld.crown_found_m,
         largest_convexity(weld.face_m),
-        f"aws-d1.1-convexity{'-wide' if is_wide_face(weld.face_m) else ''}",
+        convexity_source(weld.face_m),
     )
     yield most(
         "crater",

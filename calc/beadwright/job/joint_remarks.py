@@ -11,7 +11,7 @@ from beadwright.job.job import Job
 from beadwright.job.job_joint import fill_m, hole_limits, hole_m, told_leg, wanted_leg
 from beadwright.joint.fillet_joints import gauge_leg
 from beadwright.joint.fillets import (
-    is_wide_face,
+    convexity_source,
     largest_convexity,
     largest_edge_leg,
     least_lap,
@@ -244,7 +244,7 @@ def _crown(job: Job, shape: JointShape) -> Iterator[Note]:
         return
     if filleted:
         told = say("job.crown-over-code", crown=_leg_of(crown), most=_leg_of(most))
-        source = f"aws-d1.1-convexity{'-wide' if is_wide_face(shape.face_m) else ''}"
+        source = convexity_source(shape.face_m)
     else:
         told, source = say("job.reinforcement-over-code", most=_leg_of(most)), "aws-d1.1-7.9"
     yield Note("out", told, source, "reinforcement")

@@ -6,7 +6,7 @@ from math import sqrt
 
 from beadwright.errors import OutOfRangeError, require_positive
 from beadwright.measures import INCH_M
-from beadwright.tolerance import REL_TOL
+from beadwright.tolerance import REL_TOL, figure_up_to
 
 MINIMUM_LEG_M = (
     (1 / 4 * INCH_M, 1 / 8 * INCH_M),
@@ -58,8 +58,7 @@ def minimum_leg(thinner_m: float, *, metric: bool = False) -> float:
     """
     require_positive(thinner_m=thinner_m)
     rows = MINIMUM_LEG_METRIC_M if metric else MINIMUM_LEG_M
-    leg = next(leg for limit, leg in rows if thinner_m <= limit + REL_TOL)
-    return min(leg, thinner_m)
+    return min(figure_up_to(rows, thinner_m), thinner_m)
 
 
 def printed_size(leg_m: float, *, metric: bool) -> float:
@@ -206,6 +205,15 @@ def is_wide_face(face_m: float) -> bool:
         face_m: Width of the weld face, above zero [m].
     """
     return face_m >= WIDE_FACE_M - REL_TOL
+
+
+def convexity_source(face_m: float) -> str:
+    """Return the source id of what ``largest_convexity`` says of a face.
+
+    Args:
+        face_m: Width of the weld face, above zero [m].
+    """
+    return "aws-d1.1-convexity-wide" if is_wide_face(face_m) else "aws-d1.1-convexity"
 
 
 def least_length(leg_m: float) -> float:

@@ -8,7 +8,7 @@ from types import MappingProxyType
 
 from beadwright.errors import require_positive
 from beadwright.measures import INCH_M
-from beadwright.tolerance import REL_TOL
+from beadwright.tolerance import REL_TOL, figure_up_to
 from beadwright.units import System
 
 MINIMUM_THROAT_M = (
@@ -57,7 +57,7 @@ def minimum_throat(thinner_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thinner_m=thinner_m)
-    return next(least for limit, least in MINIMUM_THROAT_M if thinner_m <= limit + REL_TOL)
+    return figure_up_to(MINIMUM_THROAT_M, thinner_m)
 
 
 def lost_depth(angle_deg: float, out_of_position: bool) -> float:
@@ -172,4 +172,4 @@ def reinforcement_allowed(thickness_m: float) -> float:
         OutOfRangeError: If the thickness is not above zero.
     """
     require_positive(thickness_m=thickness_m)
-    return next(most for limit, most in REINFORCEMENT_M if thickness_m <= limit + REL_TOL)
+    return figure_up_to(REINFORCEMENT_M, thickness_m)

@@ -74,7 +74,7 @@ def aws_table() -> Table:
                            "CYCLIC_PORES", "WIDEST_GAP_M", "undersize_allowed",
                            "undercut_allowed")),
             "groove_rules.REINFORCEMENT_M", "groove_rules.reinforcement_allowed",
-            "fillets.WIDE_FACE_M", "fillets.is_wide_face",
+            "fillets.WIDE_FACE_M", "fillets.is_wide_face", "fillets.convexity_source",
         ),
     )  # fmt: skip
 

@@ -12,7 +12,7 @@ from beadwright.reading.queries import split_query
 from beadwright.units import system_named
 from beadwright.weld_list.line_edit import edited_list
 from beadwright.weld_list.list_rows import ListRow, called
-from beadwright.weld_list.listed_weld import ListedWeld, held_keys, listed_weld, shared_keys
+from beadwright.weld_list.listed_weld import Keys, ListedWeld, held_keys, listed_weld, shared_keys
 from beadwright.weld_list.weld_lines import NAME, WeldLine, read_lines
 from beadwright_site.forms.entries import Entry, EntryGroup, entry_group
 from beadwright_site.forms.filling import Filling
@@ -54,7 +54,7 @@ def weld_fields(
     if line is None:
         return {"ok": False, "lines": text, "html": ""}
     shared = shared_keys({name: said for name, said in asked.items() if said})
-    drawn = _form(line, dict(shared), kept, refused, {key: value} if refused else {})
+    drawn = _form(line, shared, kept, refused, {key: value} if refused else {})
     return {
         "ok": not refused,
         "lines": text,
@@ -64,14 +64,14 @@ def weld_fields(
 
 def _form(
     line: WeldLine,
-    shared: Mapping[str, str],
+    shared: Keys,
     kept: Kept,
     refused: Mapping[str, list[str]],
     typed_now: Mapping[str, str],
 ) -> dict[str, Any]:
     weld, errors = _answered(line, shared, kept)
     errors = {**errors, **refused}
-    typed = {**shared, **line.entries, **typed_now}
+    typed = {**dict(shared), **line.entries, **typed_now}
     held = {name: str(text) for name, text in kept.items()}
     system = system_named(typed.get("units") or held.get("units", ""))
     filling = Filling(typed, held, system, errors)
@@ -90,12 +90,12 @@ def _form(
 
 
 def _answered(
-    line: WeldLine, shared: Mapping[str, str], kept: Kept
+    line: WeldLine, shared: Keys, kept: Kept
 ) -> tuple[ListedWeld | None, dict[str, list[str]]]:
     if line.wrong:
         return None, {line.missing: [line.wrong]} if line.missing else {}
     try:
-        return listed_weld(line, tuple(shared.items()), held_keys(kept)), {}
+        return listed_weld(line, shared, held_keys(kept)), {}
     except FieldErrors as error:
         return None, {key: [*texts] for key, texts in error.messages.items()}
 
