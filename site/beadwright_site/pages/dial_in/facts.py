@@ -59,6 +59,14 @@ def main_facts(found: DialIn) -> tuple[Fact, ...]:
     )  # fmt: skip
 
 
+def mode_and_amps(found: DialIn) -> str:
+    """Return the transfer mode and the current in a line; empty if there is no set point."""
+    outcome = found.outcome
+    if outcome is None:
+        return ""
+    return f"{NAMES[outcome.transfer]}, ≈ {written_quantity(outcome.current, found.job.units)}"
+
+
 def _angle(three: tuple[float, float, float]) -> str:
     low, value, high = three
     return f"{value:.0f}° ({low:.0f}–{high:.0f})"

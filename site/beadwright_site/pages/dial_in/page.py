@@ -18,6 +18,7 @@ from beadwright_site.pages.dial_in.facts import (
     laid_facts,
     main_facts,
     melted_facts,
+    mode_and_amps,
     origins,
     torch_facts,
 )
@@ -59,6 +60,7 @@ def _view(answered: Answered[DialInAnswer]) -> PageView:
                 "bands": bands,
                 "let_go": {band.key: query_of({**typed, band.key: ""}) for band in bands},
                 "open": dialled.open,
+                "mode": mode_and_amps(dialled),
                 "shut_notes": [note for note in notes if note.level == "stop"],
                 "offer": offered(found.other_mode, typed, system),
                 "ways_out": [
