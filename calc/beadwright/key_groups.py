@@ -38,7 +38,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
                            "depth2 backing back gouge_depth hole slot_length "
                            "reinforcement position"),
         ("wire", "Wire and gas", "wire dia gas nozzle transfer"),
-        ("hand", "By hand: blank means ours", "wfs volts travel ctwd"),
+        ("hand", "By hand: blank means auto", "wfs volts travel ctwd"),
         ("torch", "Gun, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
                                          "welds"),
         ("source", "Plate and circuit, as on Shop", "rated_amps duty breaker supply phase"),

@@ -94,7 +94,7 @@ class Entry:
             words = (o.word for o in self.options if o.chosen and o.value not in ("", "auto"))
             return next(words, "")
         text = self.value or self.blank
-        if not self.value and (not _FIGURE.search(text) or text.startswith("ours")):
+        if not self.value and (not _FIGURE.search(text) or text.startswith("auto")):
             return ""
         return text if self.words else f"{self.label.partition(',')[0].lower()} {text}"
 

@@ -91,7 +91,7 @@ def _blanks(found: DialIn) -> dict[str, str]:
     words |= joint_blanks(job, found.plan.shape)
     for key, quantity in zip(("wfs", "volts", "travel", "ctwd"), found.settings.all(), strict=True):
         if quantity.value is not None and not quantity.by_hand:
-            words[key] = f"ours: {units.show(quantity.value, quantity.measure, job.units)}"
+            words[key] = f"auto: {units.show(quantity.value, quantity.measure, job.units)}"
     return words
 
 
