@@ -80,3 +80,10 @@ def test_the_terminal_says_the_same() -> None:
     lift = ways[0]["lift"]
     assert (round(lift["value"], 4), lift["unit"]) == (0.0627, "in")
     assert (lift["low_by"], lift["sources"]) == ("Blodgett", ["blodgett-angular"])
+
+
+def test_every_column_of_the_other_ways_has_a_name() -> None:
+    drawn = PAGE.show(JOB).html["distortion"]
+    names = re.findall(r'<th scope="col">(.*?)</th>', drawn)
+    assert len(names) > 1
+    assert all(names)
