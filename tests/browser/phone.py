@@ -1,10 +1,19 @@
 """A phone in a welder's hand: one tab with the app open, and what can be read off it."""
 
 import re
+from contextlib import suppress
 from dataclasses import dataclass, field
 from typing import Any
 
-from playwright.sync_api import BrowserContext, ConsoleMessage, Locator, Page, Request, expect
+from playwright.sync_api import (
+    BrowserContext,
+    ConsoleMessage,
+    Locator,
+    Page,
+    Request,
+    TimeoutError,
+    expect,
+)
 
 READY_MS = 30_000
 """Longest wait for anything, on a busy machine; nothing here waits longer than it must."""
@@ -98,18 +107,21 @@ class Phone:
     def look_for_update(self) -> None:
         """Tap “Check for update” until a newer release is there.
 
-        A look that the browser had under way may answer for the tap, from before the release came:
-        the panel then says that there is none, and a welder taps once more.
+        The browser looks on its own too. A look it had under way may answer for the tap, from
+        before the release came: the panel then says that there is none, and a welder taps once
+        more. Or it finds the release first: the button then goes as the update is offered.
         """
-        ready = re.compile("^update ready$")
+        look, take = self._button("look"), self._button("take")
+        none = self.part("update").filter(has_text="This is the newest release.")
         for _ in range(3):
-            self.tap("look")
-            none = self.part("update").filter(has_text="This is the newest release.")
-            found = self.part("word").filter(has_text=ready)
-            expect(found.or_(none)).to_be_visible(timeout=READY_MS)
-            if found.count():
-                return
-        self.expect_word("^update ready$")
+            self._open_panel()
+            expect(look.or_(take)).to_be_visible(timeout=READY_MS)
+            with suppress(TimeoutError):  # the button may go as it is tapped
+                look.click(timeout=2_000)
+            expect(take.or_(none)).to_be_visible(timeout=READY_MS)
+            if take.is_visible():
+                break
+        expect(take).to_be_visible()
 
     def expect_running(self) -> None:
         """Wait until the numbers follow."""
@@ -120,11 +132,17 @@ class Phone:
         self.expect_word("^works offline$")
         self.expect_running()
 
-    def tap(self, name: str) -> None:
-        """Open the panel if it is shut, and tap one of its buttons."""
+    def _open_panel(self) -> None:
         if not self.part("panel").is_visible():
             self.part("word").click()
-        self.page.locator(f'[data-tap="{name}"]').click()
+
+    def _button(self, name: str) -> Locator:
+        return self.page.locator(f'[data-tap="{name}"]')
+
+    def tap(self, name: str) -> None:
+        """Open the panel if it is shut, and tap one of its buttons."""
+        self._open_panel()
+        self._button(name).click()
 
     def release(self) -> str:
         """Return the release id the panel shows."""

@@ -146,9 +146,7 @@ def test_where_a_whole_newer_release_waits_the_user_is_told_to_take_it(
     phone.expect_word("file missing$")
     host.site = newer
     host.faults.clear()
-    phone.tap("look")
-    take = phone.page.locator('[data-tap="take"]')
-    expect(take).to_be_visible(timeout=READY_MS)
+    phone.look_for_update()
     expect(phone.part("story")).to_contain_text("Tap Update")
-    take.click()
+    phone.tap("take")
     phone.expect_ready()

@@ -44,6 +44,7 @@ def test_an_update_waits_to_be_taken(host: Host, phone: Phone, newer: Path) -> N
     host.site = newer
     host.requests.clear()
     phone.look_for_update()
+    phone.expect_word("^update ready$")
     expect(phone.part("update")).to_contain_text(release_id(newer))
 
     # What did not change is not fetched again; what did is fetched once.
@@ -106,7 +107,7 @@ def test_every_tab_changes_over_once(host: Host, phone: Phone, newer: Path) -> N
     other.open()
     other.expect_ready()
     host.site = newer
-    phone.tap("look")
+    phone.look_for_update()
     other.expect_word("^update ready$")
     phone.tap("take")
     for tab in (phone, other):
