@@ -41,7 +41,7 @@ def test_no_page_is_wider_than_the_screen(
         page = context.pages[0]
         wider: dict[str, int] = {}
         for path in (*(SITE_PAGES[name].path for name in PAGES), *MORE):
-            page.goto(steady_host.url + path, wait_until="commit")
+            page.goto(steady_host.url + path, wait_until="load")
             page.wait_for_selector("footer, .settings-sheet")
             wider[path] = page.evaluate(STICKS_OUT)
         root = page.evaluate("getComputedStyle(document.documentElement).fontSize")
