@@ -115,10 +115,10 @@ class Phone:
         none = self.part("update").filter(has_text="This is the newest release.")
         for _ in range(3):
             self._open_panel()
-            expect(look.or_(take)).to_be_visible(timeout=READY_MS)
+            expect(look.or_(take).filter(visible=True)).to_have_count(1, timeout=READY_MS)
             with suppress(TimeoutError):  # the button may go as it is tapped
                 look.click(timeout=2_000)
-            expect(take.or_(none)).to_be_visible(timeout=READY_MS)
+            expect(take.or_(none).filter(visible=True)).to_have_count(1, timeout=READY_MS)
             if take.is_visible():
                 break
         expect(take).to_be_visible()

@@ -112,6 +112,8 @@ class Bead:
         slot: Its place.
         torch_deg: Way the torch points away from the joint, from the picture's right [°].
         work_deg: Torch from the horizontal plate, or from the plate's surface [°].
+        section_m2: Section laid: that of its place, or more where one bead lays the weld and its
+            arc lays more than the joint takes at the fastest travel [m²].
         leg_m: Leg of a fillet of its section [m].
         laid: Its settings, or None where no setting holds its limits.
         blocked: The limits that fight where there are none.
@@ -124,6 +126,7 @@ class Bead:
     slot: Slot
     torch_deg: float
     work_deg: float
+    section_m2: float
     leg_m: float
     laid: Laid | None
     blocked: Fight | None
@@ -199,5 +202,5 @@ class PassPlan:
     @property
     def metal_kg_m(self) -> float:
         """Weld metal per length of joint [kg/m]."""
-        section_m2 = sum(bead.slot.section_m2 for bead in self.beads)
+        section_m2 = sum(bead.section_m2 for bead in self.beads)
         return self.job.wire.material.density_kg_m3 * section_m2

@@ -76,7 +76,7 @@ def _of_bead(process: Process, bead: Bead) -> Iterator[_Out]:
     volts = process.by_hand.volts
     if volts is not None and process.transfer != "pulse":
         field = "volts" if process.own.volts is None else f"{process.part}_volts"
-        window = volts_room(process.run(bead.slot.section_m2), bead.laid.point)
+        window = volts_room(process.run(bead.section_m2), bead.laid.point)
         yield from _beyond("volts", volts, window, field)
     if wanted is not None and not moved:
         yield from _travel(process, bead, bead.laid, wanted)
@@ -86,7 +86,7 @@ def _feed(process: Process, bead: Bead) -> Iterator[_Out]:
     feed = process.by_hand.wire_feed_m_s
     if feed is not None:
         field = "wfs" if process.own.wire_feed_m_s is None else f"{process.part}_wfs"
-        window = process.room(bead.slot.section_m2).window
+        window = process.room(bead.section_m2).window
         yield from _beyond("wire_feed", feed, window, field)
 
 
@@ -135,7 +135,7 @@ def _not_filled(process: Process, bead: Bead, laid: Laid, wanted: float) -> tupl
     if process.by_hand.wire_feed_m_s is not None:
         feed = Amount(laid.point.feed_m_s, "wire_feed")
         return "feed", say("passes.feed-by-hand-fills", feed=feed)
-    section, window = bead.slot.section_m2, process.room(bead.slot.section_m2).window
+    section, window = bead.section_m2, process.room(bead.section_m2).window
     needed = feed_for_travel(process.job.wire, wanted, section, process.efficiency[1])
     limit = window.low_limit if needed < window.low else window.high_limit
     told = say("passes.travel-wants-feed", feed=Amount(needed, "wire_feed"), why=limit.why)

@@ -20,7 +20,7 @@ from beadwright.passes.pass_process import Part, Process, apart, process_of
 from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
 from beadwright.phrases import say
-from beadwright.setting.plan import Plan, make_plan
+from beadwright.setting.plan import Plan, least_bead, make_plan
 
 MOST_BEADS = 400
 """Most beads that may be asked for [-]; a job with more is beyond this plan."""
@@ -158,6 +158,8 @@ def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
         (side, of_side(ground.limits if number == 1 else ground.second, ground.size, number))
         for number, side in enumerate(ground.sides, start=1)
     ]
+    if count is None and _one_bead(ground):
+        return [[Layer(side.bottom, side.levels.levels[-1], 1)] for side, _ in sides]
     if count is None:
         return [fewest_layers(side, most, groove=groove, around=around) for side, most in sides]
     shares = _shared(count, [side.levels.area for side in ground.sides])
@@ -165,6 +167,12 @@ def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
         layers_of_count(side, most, share, groove=groove, around=around, tried=tried)
         for (side, most), share, tried in zip(sides, shares, ground.tried, strict=True)
     ]
+
+
+def _one_bead(ground: _Ground) -> bool:
+    """Whether one bead lays a fillet: the code limits it by its leg, not by layer and width."""
+    single = ground.job.is_fillet and not ground.asked.stringers
+    return single and ground.plan.shape.section_m2 <= ground.limits.root_m2
 
 
 def _shared(count: int, areas: Sequence[float]) -> list[int]:
@@ -212,17 +220,21 @@ def _beads(
     parts: list[Part] = [
         part_of(side, role, apart="back" in processes) for side, _, _, role in places
     ]
+    sections = [slot.section_m2 for _, _, slot, _ in places]
+    if len(places) == 1:  # a joint smaller than its arc has to lay is laid over its size
+        process = processes[parts[0]]
+        most = sections[0] * process.shares[0]
+        sections = [least_bead(process.run(sections[0]), most).section_m2]
     laid: dict[int, Laid | Fight] = {}
     for part, process in processes.items():
         mine = [at for at, bead_part in enumerate(parts) if bead_part == part]
         if mine:
-            sections = [places[at][2].section_m2 for at in mine]
-            laid |= dict(zip(mine, laid_beads(job, plan, process, sections), strict=True))
+            found = laid_beads(job, plan, process, [sections[at] for at in mine])
+            laid |= dict(zip(mine, found, strict=True))
     for at, (number, frame, slot, role) in enumerate(places):
         torch, work = torch_of(job, frame, slot)
-        found = laid[at]
-        held, fight = (found, None) if isinstance(found, Laid) else (None, found)
-        leg = leg_of_section(slot.section_m2)
+        of_bead = laid[at]
+        held, fight = (of_bead, None) if isinstance(of_bead, Laid) else (None, of_bead)
         yield Bead(
             number=at + 1,
             side=number,
@@ -231,7 +243,8 @@ def _beads(
             slot=slot,
             torch_deg=torch,
             work_deg=work,
-            leg_m=leg,
+            section_m2=sections[at],
+            leg_m=leg_of_section(sections[at]),
             laid=held,
             blocked=fight,
         )

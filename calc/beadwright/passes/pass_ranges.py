@@ -56,7 +56,7 @@ def _of_bead(process: Process, bead: Bead, laid: Laid) -> Iterator[Note]:
 
 def _settings(process: Process, bead: Bead, laid: Laid) -> Settings:
     """Feed and volts of a bead with their windows; what else is set has notes of its own."""
-    section, point, hand = bead.slot.section_m2, laid.point, process.by_hand
+    section, point, hand = bead.section_m2, laid.point, process.by_hand
     feeds = process.room(section).window
     volts = volts_room(process.run(section), point)
     shown = None if process.transfer == "pulse" else point.volts

@@ -45,7 +45,7 @@ def _bead(bead: Bead) -> Tree:
     slot = bead.slot
     report: dict[str, object] = {
         "number": bead.number, "side": bead.side, "layer": slot.layer, "role": bead.role,
-        **shown("area", section=slot.section_m2),
+        **shown("area", section=bead.section_m2),
         **shown("leg", equivalent_leg=bead.leg_m, width=slot.width_m),
         **shown("leg", layer_thickness=slot.thickness_m),
         "aim": [Number(each, "leg", AIM_PLACES) for each in slot.aim],
