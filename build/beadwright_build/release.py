@@ -22,8 +22,9 @@ from beadwright_build.scripts import bundle
 WORKER_SOURCE = Path(beadwright_site.__file__).parent / "service_worker" / "service_worker.js"
 WORKER = "sw.js"
 RUNTIME = "runtime/"
-SHEETS = ("sheets/", "static/css/sheets.css", "static/js/page/wall_sheet.js")
-"""The tables and what only they use: with the runtime, since a first visit opens without them."""
+TO_READ = ("sheets/", "static/css/sheets.css", "static/js/page/wall_sheet.js", "method/")
+"""The tables with what only they use, and Method: with the runtime, since a first visit opens
+without them."""
 SCHEMAS = "schema/"
 """Folder of the JSON Schemas: for programs, so no phone keeps them."""
 LIST = re.compile(r"/\*RELEASE\*/ (.*) /\*END\*/")
@@ -41,7 +42,8 @@ class ReleaseFile:
         bytes: Uncompressed size.
         gz_bytes: Size of the ``.gz`` copy, or None if there is none.
         type: Content type.
-        group: ``shell`` is installed whole; ``runtime``, the tables with it, follows, file by file.
+        group: ``shell`` is installed whole; ``runtime``, with it what is only to read, follows,
+            file by file.
     """
 
     url: str
@@ -128,7 +130,7 @@ def _list(path: Path, site: Path) -> ReleaseFile:
         bytes=len(data),
         gz_bytes=copy.stat().st_size if copy.is_file() else None,
         type=content_type(path),
-        group="runtime" if name.startswith((RUNTIME, *SHEETS)) else "shell",
+        group="runtime" if name.startswith((RUNTIME, *TO_READ)) else "shell",
     )
 
 

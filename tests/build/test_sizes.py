@@ -8,9 +8,8 @@ from beadwright_build.release import Release, ReleaseFile, read_release
 from beadwright_build.size_report import group_sizes, report
 
 BUDGET_GZIP = 5_500_000
-BUDGET_FIRST_PAGE_GZIP = 325_000
-"""250,000, and what four more pages cost: Inspect and Coupons 50,000, the Weld list 9,000, the Card
-with its code 16,000."""
+BUDGET_FIRST_PAGE_GZIP = 275_000
+"""Some 13 s at 20 kB/s, a weak signal; the tables and Method come after."""
 
 
 @pytest.fixture(scope="session")
