@@ -34,10 +34,10 @@ _JOB = f"{_JOINT} position weld_length welds"
 
 _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
     "dial-in": _groups(
-        ("joint", "Joint", "joint corner plate plate2 skew leg leg2 angle root_face gap depth "
-                           "depth2 backing back gouge_depth hole slot_length "
-                           "reinforcement position"),
-        ("wire", "Wire and gas", "wire dia gas nozzle transfer"),
+        ("first", "Joint, plate, wire, gas", "joint plate leg position wire dia gas"),
+        ("joint", "More of the joint", "corner plate2 skew leg2 angle root_face gap depth depth2 "
+                                       "backing back gouge_depth hole slot_length reinforcement"),
+        ("wire", "Transfer, gas nozzle", "transfer nozzle"),
         ("hand", "By hand: blank means auto", "wfs volts travel ctwd"),
         ("torch", "Gun, machine, job", "travel_by machine_amps machine_volts weld_length pitch "
                                          "welds"),

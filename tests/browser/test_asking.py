@@ -88,6 +88,7 @@ def test_the_last_job_of_an_older_release_is_found_and_moved(
 
 def switch_to_metric(page: Page) -> None:
     page.click("#change > summary")
+    page.click("#group-show > summary")
     page.locator('input[name="units"][value="si"]').check(force=True)
     expect(page.locator("#units-switch .on")).to_have_text("mm", timeout=READY_MS)
 

@@ -24,11 +24,21 @@ def test_groups_are_those_of_the_form(page: str) -> None:
     groups = {each.title: set(each.keys) for each in key_groups(PAGES[page])}
     folds = [e for e in elements(form) if e.attrs.get("id", "").startswith("group-")]
     for fold in folds:
-        [summary] = [e for e in fold.children if e.tag in ("summary", "legend")]
-        assert keys_in(fold) <= groups[words(summary)], words(summary)
-    if not folds:  # Dial in shows fieldsets
-        titles = [words(e) for e in elements(form) if e.tag == "legend"]
-        assert set(groups) - {"The job and the rest"} <= set(titles)
+        said = words(fold.children[0])
+        title = next(title for title in groups if said == title or said.startswith(f"{title} "))
+        assert keys_in(fold) <= groups[title], said
+
+
+def test_dial_in_asks_its_first_group_unfolded_and_all_others_in_folds() -> None:
+    from beadwright_site.page_table import SITE_PAGES
+
+    first, *others = key_groups(PAGES["dial-in"])
+    parts = elements(SITE_PAGES["dial-in"].load().show("").html["job-form"])
+    [unfolded] = [e for e in parts if "first" in e.attrs.get("class", "").split()]
+    assert words(unfolded.children[0]) == first.title
+    assert keys_in(unfolded) == set(first.keys)
+    folded = [e.attrs["id"] for e in parts if e.attrs.get("id", "").startswith("group-")]
+    assert folded == [f"group-{each.id}" for each in others]
 
 
 @pytest.mark.parametrize("page", PAGES)

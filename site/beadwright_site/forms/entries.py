@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from beadwright.typed_number import short
 
 _FIGURE = re.compile(r"[1-9]")
+_LEAD = re.compile("[,:] ")
+"""Ends what a blank says before its figure: the usual, 5/16 in."""
 _PLAIN = re.compile(r"[^\w-]", re.ASCII)
 
 Choices = Sequence[tuple[str, str, str]]
@@ -96,7 +98,10 @@ class Entry:
         text = self.value or self.blank
         if not self.value and (not _FIGURE.search(text) or text.startswith("auto")):
             return ""
-        return text if self.words else f"{self.label.partition(',')[0].lower()} {text}"
+        if self.words:
+            return text
+        figure = text if self.value else _LEAD.split(text)[-1]
+        return f"{self.label.partition(',')[0].lower()} {figure}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,7 +127,7 @@ class EntryGroup:
     @property
     def holds(self) -> str:
         """What its entries now say, in a line."""
-        return " · ".join(entry.holds for entry in self.entries if entry.holds)
+        return " · ".join(entry.holds for entry in self.entries if entry.holds and not entry.hidden)
 
 
 def entry_group(

@@ -11,6 +11,7 @@ import { KeptJobs } from "../controls/kept_jobs.js";
 import { ListParts } from "../controls/list_parts.js";
 import { NumberEntry } from "../controls/number_entry.js";
 import { PassSteps } from "../controls/pass_steps.js";
+import { SizeChips } from "../controls/size_chips.js";
 import { TakeAlong } from "../controls/take_along.js";
 import { WeldList } from "../controls/weld_list.js";
 import { engine } from "../engine/engine.js";
@@ -32,7 +33,7 @@ import { StateLine } from "./state_line.js";
  */
 
 /** Each finds its own elements on the page, or none and does nothing. */
-const CONTROLS = [Bands, NumberEntry, FractionKeys, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping,
+const CONTROLS = [Bands, NumberEntry, FractionKeys, SizeChips, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping,
   CouponTimer, KeptJobs, ListParts, WeldList];
 
 /**

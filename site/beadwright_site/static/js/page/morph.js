@@ -14,7 +14,7 @@ function inHand(node) {
 }
 
 /** Attributes set by the welder or from here, never by an answer. */
-const OURS = new Set(["open", "data-dragging", "data-typing"]);
+const OURS = new Set(["open", "inputmode", "data-dragging", "data-typing"]);
 addEventListener("turbo:before-morph-attribute", (event) => {
   const { attributeName } = /** @type {CustomEvent} */ (event).detail;
   if (OURS.has(attributeName)) event.preventDefault();
