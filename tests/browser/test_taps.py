@@ -13,7 +13,7 @@ from beadwright import units
 from beadwright.api import answer
 from tests.browser.dialled import JOB, START_MS, asked, number, open_job
 from tests.browser.host import Host
-from tests.browser.phone import go_to, visit
+from tests.browser.phone import go_to
 
 
 @pytest.fixture
@@ -148,97 +148,6 @@ def test_the_row_of_keys_writes_fractions(page: Page) -> None:
     page.press("#leg", "Tab")
     expect(page.locator("#joint")).to_contain_text("1-1/8 in")
     assert asked(page)["leg"] == "1-1/8in"
-
-
-def test_a_key_takes_the_place_of_what_stood_there(page: Page) -> None:
-    page.click("#change > summary")
-    page.focus("#leg")
-    expect(page.locator("#leg")).to_have_attribute("inputmode", "none")  # the pad is enough
-    page.click(".keys button:text-is('11/16')")
-    expect(page.locator("#leg")).to_have_value("11/16")
-    page.click(".keys button:text-is('7/16')")
-    expect(page.locator("#leg")).to_have_value("7/16")
-    page.press("#leg", "Tab")
-    expect(page.locator("#joint")).to_contain_text("7/16 in")
-    assert asked(page)["leg"] == "7/16in"
-
-
-def test_gauge_and_millimeters_are_written_by_the_pad(page: Page) -> None:
-    page.click("#change > summary")
-    page.focus("#plate")
-    for key in ("1", "0", "ga"):
-        page.click(f".keys button:text-is('{key}')")
-    expect(page.locator("#plate")).to_have_value("10ga")
-    page.click(".keys button[aria-label='One step more']")
-    expect(page.locator("#plate")).to_have_value("9ga")  # a lower gauge is thicker
-    page.click(".keys button:text-is('mm')")
-    expect(page.locator("#plate")).to_have_value("9mm")
-    page.click(".keys button[aria-label='One step less']")
-    expect(page.locator("#joint")).to_contain_text("5/16 in")
-    assert asked(page)["plate"] == "8mm"
-    page.click(".keys button[aria-label=Keyboard]")
-    expect(page.locator("#plate")).to_have_attribute("inputmode", "text")
-    expect(page.locator("#plate")).to_be_focused()
-
-
-@pytest.mark.parametrize(
-    ("held", "step", "then"),
-    [
-        ("3/8in", "more", "7/16in"),
-        ("1in", "less", "15/16in"),
-        ("1-1/16in", "less", "1in"),
-        ("0.3in", "more", "5/16in"),
-        ("15/16in", "more", "1in"),
-        ("1/16in", "less", "1/16in"),
-        ("8mm", "more", "9mm"),
-        ("abc", "more", "abc"),
-    ],
-)
-def test_a_step_of_the_pad(page: Page, held: str, step: str, then: str) -> None:
-    page.click("#change > summary")
-    page.fill("#leg", held)
-    page.click(f".keys button[aria-label='One step {step}']")
-    expect(page.locator("#leg")).to_have_value(then)
-
-
-def test_three_taps_from_opening_to_another_joint(page: Page, host: Host) -> None:
-    visit(page, host.url)
-    taps = (
-        "#change > summary",
-        "#field-joint label:has([value=lap])",
-        ".sizes button[value='1/4in'][data-size=plate]",
-    )
-    for tap in taps:
-        page.click(tap)
-    expect(page.locator("#state")).to_have_text("Your job", timeout=START_MS)
-    expect(page.locator("#joint svg")).to_have_attribute("aria-label", re.compile("(?i)lap"))
-    expect(page.locator("#plate")).to_have_value("1/4in")
-    assert (asked(page)["joint"], asked(page)["plate"]) == ("lap", "1/4in")
-    assert number(page, "wfs") == shown_by_core(page, "wfs")
-
-
-def test_a_usual_size_is_one_tap_and_is_marked(page: Page) -> None:
-    page.click("#change > summary")
-    half = page.locator("[data-size=plate][value='1/2in']")
-    expect(half).to_have_attribute("aria-pressed", "false")
-    half.click()
-    expect(half).to_have_attribute("aria-pressed", "true")
-    expect(page.locator("[data-size=plate][aria-pressed=true]")).to_have_count(1)
-    page.click("[data-size=leg][value='']")
-    expect(page.locator("#leg")).to_have_value("")
-    expect(page.locator("#state")).to_have_text("Your job")
-    assert asked(page)["plate"] == "1/2in"
-    assert "leg" not in asked(page)
-
-
-def test_what_is_folded_says_what_it_holds(page: Page) -> None:
-    page.click("#change > summary")
-    said = page.locator("#group-torch .holds")
-    expect(said).to_contain_text("Hand")
-    page.click("#group-torch > summary")
-    page.fill("#machine_amps", "250")
-    page.press("#machine_amps", "Tab")
-    expect(said).to_contain_text("250A")
 
 
 def test_changing_units_converts_nothing_typed(page: Page) -> None:
