@@ -39,7 +39,8 @@ CHANGES: tuple[Change, ...] = (
             "Save a job or a list as a file that opens in the app. Print a wall sheet of your own "
             "three wires, under Tables.",
             "Letters are as large as your browser sets them. A bookmarked job no longer shows the "
-            "example's numbers while it starts. A page never shows numbers of another release.",
+            "example's numbers while it starts. A page never shows numbers of another release. A "
+            "sum that takes long says so, and stops by a tap.",
         ),
     ),
     Change(

@@ -4,10 +4,14 @@ from dataclasses import dataclass, field
 
 import pytest
 
+from beadwright.card.card_page import card_answer
+from beadwright.coupons.coupons_page import coupons_answer
+from beadwright.errors import FieldErrors
 from beadwright.joint.joints import region
 from beadwright.layers.frame import frame_of
 from beadwright.layers.layer_counts import Tried, layers_of_count
 from beadwright.layers.layers import BeadLimits
+from beadwright.passes.bead_count import MOST_BEADS
 from beadwright.passes.pass_beads import PassPlan
 from beadwright.passes.pass_choices import FARTHEST, MOST_TRIED, nearest
 from beadwright.passes.pass_plan import Grounds
@@ -86,3 +90,43 @@ def test_layers_kept_from_other_counts_are_those_worked_out_alone() -> None:
         assert again == alone
         assert sum(layer.beads for layer in again) == count
     assert kept
+
+
+LIGHT = "joint=v&plate=4in&back=open&wfs=30in/min&wire=ER70S-6&dia=0.023in"
+"""Next to no wire into four inches of plate: thousands of beads."""
+
+
+@pytest.mark.parametrize(
+    ("query", "field"),
+    [
+        (LIGHT, "wfs"),
+        (f"{LIGHT.replace('=30', '=60')}&root_wfs=500in/min&cap_wfs=30in/min", "cap_wfs"),
+        (f"{LIGHT.replace('=30', '=60')}&root_wfs=30in/min&cap_wfs=500in/min", "root_wfs"),
+    ],
+)
+def test_more_beads_than_any_joint_takes_are_refused_beside_what_asks_for_them(
+    query: str, field: str
+) -> None:
+    with pytest.raises(FieldErrors) as caught:
+        passes_answer(query)
+    assert list(caught.value.messages) == [field]
+    assert "400 at most" in caught.value.messages[field][0]
+
+
+def test_coupons_and_card_refuse_them_too() -> None:
+    for answer in (coupons_answer, card_answer):
+        with pytest.raises(FieldErrors) as caught:
+            answer(LIGHT)
+        assert list(caught.value.messages) == ["wfs"]
+
+
+def test_the_thickest_groove_overhead_is_planned() -> None:
+    beads = passes_answer("joint=v&plate=4in&position=4G&dia=0.023in").found.beads
+    assert len(beads) < MOST_BEADS
+
+
+def test_where_the_fewest_are_too_many_the_count_asked_for_stands_without_them() -> None:
+    answer = passes_answer(f"{LIGHT}&passes=400")
+    assert len(answer.found.beads) == 400
+    assert answer.nearest is None
+    assert all(choice.changes != {"passes": ""} for choice in answer.choices())

@@ -60,7 +60,7 @@ EXCEPTIONS: Mapping[str, tuple[str, ...]] = {
     ),
     "a limit on what may be asked, or on waiting": (
         "chance.MOST_DRAWS", "ways_out.MOST_OFFERED",
-        "ways_out.NEAR_SIZES", "pass_plan.MOST_BEADS", "plan.MOST_PASSES",
+        "ways_out.NEAR_SIZES", "plan.MOST_PASSES",
     ),
     "refuses a pair of entries, and says why beside them": (
         "joint_conflicts.conflicts",

@@ -47,6 +47,10 @@ NAMES: Mapping[LearnedKey, str] = MappingProxyType(
 """Ids of the numbers' names."""
 
 
+MANY_PASSES = 50
+"""Passes of Dial in over which the beads are counted before the rest is worked out [-]."""
+
+
 @dataclass(frozen=True, slots=True)
 class CouponsAnswer(PageAnswered):
     """The Coupons page's answer.
@@ -136,6 +140,8 @@ def coupons_answer(query: str, kept: Mapping[str, Any] | None = None) -> Coupons
     if own is not None:
         own = replace(own, machine=read.seen.machine or "", welder=read.seen.welder or "")
     dialled = dial_in(replace(job, wire=replace(job.wire, own=own)), read.passes)
+    if dialled.plan.passes > MANY_PASSES:
+        pass_plan(dialled.job, Asked(read.passes))  # refused here if no plan has as many beads
     answer = CouponsAnswer(
         page="coupons",
         query=read,

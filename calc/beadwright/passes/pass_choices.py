@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
+from beadwright.errors import FieldErrors
 from beadwright.job.job import Aim, Job
+from beadwright.passes.bead_count import MOST_BEADS
 from beadwright.passes.pass_beads import Asked, PassPlan
-from beadwright.passes.pass_plan import MOST_BEADS, Grounds, pass_plan
+from beadwright.passes.pass_plan import Grounds, pass_plan
 from beadwright.phrases import Phrase, say
 from beadwright.setting.aims import AIMS
 
@@ -52,9 +55,11 @@ def choices(found: PassPlan) -> tuple[Choice, ...]:
     """
     job, asked = found.job, found.asked
     grounds = Grounds(job, asked)
-    fewest = found if asked.count is None else grounds.with_beads(None)
-    least = len(fewest.beads)
-    rows = [_choice(say("passes.fewest"), {"passes": ""}, fewest, same=asked.count is None)]
+    fewest = found if asked.count is None else _fewest(grounds)
+    least = len(fewest.beads) if fewest else MOST_BEADS
+    rows: list[Choice] = []
+    if fewest:
+        rows = [_choice(say("passes.fewest"), {"passes": ""}, fewest, same=asked.count is None)]
     counts = {least + 1, least + 2}
     if asked.count is not None:
         counts |= {asked.count - 1, asked.count, asked.count + 1}
@@ -73,13 +78,25 @@ def choices(found: PassPlan) -> tuple[Choice, ...]:
     return tuple(rows)
 
 
+def _fewest(grounds: Grounds) -> PassPlan | None:
+    """The plan of the fewest beads; None if it takes more than any plan has."""
+    try:
+        return grounds.with_beads(None)
+    except FieldErrors:
+        return None
+
+
 def _otherwise(job: Job, asked: Asked) -> Iterator[Choice]:
+    others: list[tuple[Phrase, Mapping[str, str], Job, Asked]] = []
     if not asked.stringers:
-        other = pass_plan(job, replace(asked, stringers=True))
-        yield _choice(say("passes.stringers"), {"bead": "stringer"}, other)
+        stringers = replace(asked, stringers=True)
+        others.append((say("passes.stringers"), {"bead": "stringer"}, job, stringers))
     for aim in _AIMS:
         if job.aim != aim:
-            yield _choice(AIMS[aim], {"aim": aim}, pass_plan(replace(job, aim=aim), asked))
+            others.append((AIMS[aim], {"aim": aim}, replace(job, aim=aim), asked))
+    for phrase, changes, other_job, other_asked in others:
+        with suppress(FieldErrors):  # more beads than any plan has: no choice
+            yield _choice(phrase, changes, pass_plan(other_job, other_asked))
 
 
 def _choice(
@@ -120,7 +137,7 @@ def nearest(found: PassPlan, grounds: Grounds) -> Choice | None:
                     return _choice(hold, {"passes": str(other)}, plan)
     if found.asked.count is None:
         return None
-    fewest = grounds.with_beads(None)
-    if not fewest.open:
+    fewest = _fewest(grounds)
+    if fewest is None or not fewest.open:
         return None
     return _choice(say("passes.hold", count=len(fewest.beads)), {"passes": ""}, fewest)

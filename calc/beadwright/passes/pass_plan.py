@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cached_property
 
+from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
@@ -13,6 +15,7 @@ from beadwright.layers.bead_limits import of_side, position_limits
 from beadwright.layers.frame import Frame, frame_of
 from beadwright.layers.layer_counts import Tried, layers_of_count
 from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
+from beadwright.passes.bead_count import require_few
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
 from beadwright.passes.pass_limits import fused_limits, run_limits, second_limits
@@ -21,9 +24,6 @@ from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
 from beadwright.phrases import say
 from beadwright.setting.plan import Plan, least_bead, make_plan
-
-MOST_BEADS = 400
-"""Most beads that may be asked for [-]; a job with more is beyond this plan."""
 
 FEWEST = Asked()
 """Nothing is asked for: the fewest beads."""
@@ -46,6 +46,9 @@ def pass_plan(job: Job, asked: Asked = FEWEST) -> PassPlan:
     Args:
         job: The job [-].
         asked: What is asked of the plan [-].
+
+    Raises:
+        FieldErrors: If it takes more than ``MOST_BEADS``.
     """
     return Grounds(job, asked).with_beads(asked.count)
 
@@ -100,12 +103,16 @@ class Grounds:
 
         Args:
             count: Beads in all, 1 or more, or None for the fewest [-].
+
+        Raises:
+            FieldErrors: If the fewest are more than ``MOST_BEADS``.
         """
         found = _planned(self._first, count)
         if not found.open and self._cooler is not None:
-            other = _planned(self._cooler, count)
-            if other.open:
-                return replace(other, job=self.job)
+            with suppress(FieldErrors):  # more beads than a plan has: what stands is told
+                other = _planned(self._cooler, count)
+                if other.open:
+                    return replace(other, job=self.job)
         return found
 
 
@@ -136,6 +143,8 @@ def _planned(ground: _Ground, count: int | None) -> PassPlan:
     """The pass plan in one mode."""
     job, plan, sides = ground.job, ground.plan, ground.sides
     layers = _layers(ground, count)
+    if count is None:
+        require_few(job, ground.asked, sum(layer.beads for side in layers for layer in side))
     beads = tuple(_beads(job, plan, ground.processes, sides, layers))
     over = () if count is None else tuple(_over(ground, layers))
     counts = tuple(len(side) for side in layers)

@@ -6,8 +6,8 @@ from dataclasses import dataclass
 from typing import Literal
 
 from beadwright.job.page_query import PageQuery, page_defaults
+from beadwright.passes.bead_count import MOST_BEADS
 from beadwright.passes.pass_beads import Asked
-from beadwright.passes.pass_plan import MOST_BEADS
 from beadwright.passes.pass_process import PartByHand
 from beadwright.process.transfer import Transfer
 from beadwright.reading.entries import optional, required

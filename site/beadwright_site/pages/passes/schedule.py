@@ -76,8 +76,9 @@ def _alike(group: Sequence[Bead], bead: Bead, system: System, slack: float) -> b
     if _set_to(first.laid, system) != _set_to(bead.laid, system):
         return False
     travels = [b.laid.travel_m_s for b in (*group, bead) if b.laid is not None]
-    shown = {units.show(travel, "travel", system) for travel in travels}
-    return len(shown) == 1 or max(travels) <= min(travels) * (1 + slack)
+    low, high = min(travels), max(travels)
+    shown = [units.show(travel, "travel", system) for travel in (low, high)]
+    return shown[0] == shown[1] or high <= low * (1 + slack)
 
 
 def _row(group: Sequence[Bead], system: System) -> ScheduleRow:

@@ -7,8 +7,8 @@ from typing import Any
 
 from beadwright import units
 from beadwright.joint.joints import Dimension
+from beadwright.passes.bead_count import MOST_BEADS
 from beadwright.passes.pass_beads import PassPlan
-from beadwright.passes.pass_plan import MOST_BEADS
 from beadwright.passes.passes_page import PassesAnswer
 from beadwright.units import System
 from beadwright.words.wording import worded

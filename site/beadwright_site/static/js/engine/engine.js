@@ -13,6 +13,8 @@ const GO_ON = new Set(["full", "silent", "incomplete"]);
 // A worker that crashes more often than this within the window will go on crashing.
 const RESTARTS = 3;
 const RESTART_WINDOW_MS = 60_000;
+// A sum that takes longer is told, and may be stopped.
+const LONG_MS = 1_000;
 const RELOADED = "beadwright reloaded for";
 
 /** Reloaded past the store, a page can come from a newer release than the numbers that are stored.
@@ -39,6 +41,7 @@ function reloadOnce(core) {
  *
  * Event "state", a CustomEvent with detail {state, detail}: `detail` is the percent while fetching,
  * a Fault when failed, and when ready after a crash the Fault that caused it, else null.
+ * Event "long": the sum that runs has taken `seconds`, told every second.
  */
 class Engine extends EventTarget {
   /** @type {State} */
@@ -50,6 +53,11 @@ class Engine extends EventTarget {
   #queue = new Queue();
   /** @type {Host | null} */
   #host = null;
+  /** Seconds the running sum has taken; 0 until that is long. */
+  seconds = 0;
+  /** How long the last start took [ms]: a sum nobody waits for is cheaper to let end before that. */
+  #startMs = 0;
+  #clock = 0;
   /** When it crashed lately. @type {number[]} */
   #crashes = [];
 
@@ -90,8 +98,45 @@ class Engine extends EventTarget {
     });
   }
 
+  /** End the sum that runs, by a tap: its asker is told that it was stopped. */
+  stop() {
+    const { running } = this.#queue;
+    if (this.state !== "ready" || !running) return;
+    this.#drop(new Fault("halted"));
+  }
+
+  /** End the sum that runs, with the reason its asker is told. It is not asked again; what else
+   * waits is. @param {Fault} reason */
+  #drop(reason) {
+    this.#queue.running?.reject(reason);
+    this.#queue.done();
+    this.#host?.end();
+    this.#host = null;
+    void this.#start(null);
+  }
+
+  /** @param {number} began */
+  #watch(began) {
+    clearInterval(this.#clock);
+    this.seconds = 0;
+    const host = this.#host;
+    this.#clock = setInterval(() => {
+      if (host !== this.#host) return this.#watched();
+      const took = performance.now() - began;
+      this.seconds = Math.floor(took / 1_000);
+      if (this.#queue.idle && took > Math.max(LONG_MS, this.#startMs)) this.#drop(new Fault("halted"));
+      else this.dispatchEvent(new Event("long"));
+    }, LONG_MS);
+  }
+
+  #watched() {
+    clearInterval(this.#clock);
+    this.seconds = 0;
+  }
+
   /** @param {Fault | null} crash what ended the worker before, null if there was none */
   async #start(crash) {
+    this.#watched();
     this.#set("fetching", 0);
     try {
       if (typeof WebAssembly !== "object") throw new Fault("nowasm");
@@ -101,7 +146,9 @@ class Engine extends EventTarget {
       const host = new Host(() => {});
       this.#host = host;
       host.onDeath = (fault) => this.#crashed(fault);
+      const began = performance.now();
       const { core } = JSON.parse(await host.boot());
+      this.#startMs = performance.now() - began;
       if (!sameRelease(core)) {
         this.#fail(new Fault("releases", core));
         return reloadOnce(core);
@@ -132,21 +179,25 @@ class Engine extends EventTarget {
   }
 
   async #run() {
-    if (this.#queue.running || !this.#host) return;
+    const host = this.#host;
+    if (this.#queue.running || !host) return;
     for (let next = this.#queue.take(); next; next = this.#queue.take()) {
       next.tries += 1;
+      this.#watch(performance.now());
       try {
-        const answer = JSON.parse(await this.#host.call(next.action, next.payload));
+        const answer = JSON.parse(await host.call(next.action, next.payload));
         if (answer.error) next.reject(new Fault(answer.error.type, answer.error.message));
         else next.resolve(answer);
         this.#queue.done();
       } catch (error) {
         const fault = /** @type {Fault & {fatal?: boolean}} */ (asFault(error));
+        if (fault.fatal && fault.kind === "hang") return this.#drop(fault); // once is enough
         if (fault.fatal) return this.#crashed(fault);
         next.reject(fault);
         this.#queue.done();
       }
     }
+    this.#watched();
   }
 
   /** @param {Fault} fault */

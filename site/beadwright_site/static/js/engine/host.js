@@ -9,7 +9,7 @@ import { Fault } from "../offline/fault.js";
 
 const TICK_MS = 1_000;
 const BOOT_TICKS = 45; // without a byte or a step
-const CALL_TICKS = 8; // no answer takes as long; one that does will not come
+const CALL_TICKS = 40; // the longest sum takes a slow phone half as long; it can be stopped before
 
 // A phone with this little memory or this few cores is given more time to start.
 const SLOW_MEMORY_GB = 2;

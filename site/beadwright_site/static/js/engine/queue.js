@@ -7,6 +7,9 @@
 
 const superseded = () => new DOMException("a newer input took its place", "AbortError");
 
+/** Key of what is asked for when the rest of a page stands: an edit makes it worthless. */
+export const LATER = "later";
+
 /** Requests in the order asked, one running at a time; of each `latest` key only the newest. */
 export class Queue {
   /** @type {Request[]} */
@@ -37,6 +40,13 @@ export class Queue {
   take() {
     this.running = this.#waiting.shift() ?? null;
     return this.running;
+  }
+
+  /** Whether nobody waits any more for what is running: something newer was asked. */
+  get idle() {
+    const { running } = this;
+    if (!running) return false;
+    return running.dropped || (running.latest === LATER && this.#waiting.some((r) => r.latest !== LATER));
   }
 
   /** The running one is over. */

@@ -28,7 +28,8 @@ const WORDS = {
   wrong: ["self-check failed", "The start-up check came out wrong, so nothing is shown. Tap Repair."],
   releases: ["two releases", "The page is newer than the numbers on this phone, so nothing is worked "
     + "out. Bring the app up to date: tap the red word on top, then the update."],
-  hang: ["stopped", "One sum took too long. Started again."],
+  hang: ["too long", "This sum took too long and was stopped. Change the job."],
+  halted: ["stopped", "Stopped."],
   crash: ["stopped", "The numbers stopped. Started again."],
   refused: ["input refused", "That input stopped the numbers twice. Change it."],
   stopping: ["keeps stopping", "The numbers keep stopping. Close other tabs, then tap Retry."],
@@ -40,6 +41,12 @@ export const shortWord = (fault) => (WORDS[fault.kind] ?? WORDS["broken"] ?? [""
 
 /** @param {Fault | {kind: string}} fault a sentence or two, for the panel */
 export const longWord = (fault) => (WORDS[fault.kind] ?? WORDS["broken"] ?? ["", ""])[1];
+
+/** @param {unknown} error in words, where it is a fault that has some; else as it came */
+export function reasonOf(error) {
+  const { kind, message } = /** @type {{kind?: string, message?: string}} */ (error ?? {});
+  return WORDS[kind ?? ""]?.[1] ?? `That broke: ${message ?? error}`;
+}
 
 /** Megabytes as written on a data plan. @param {number} bytes */
 export const megabytes = (bytes) => `${(bytes / 1e6).toFixed(1)} MB`;

@@ -64,6 +64,7 @@ export class BeadAnswer extends HTMLElement {
     this.addEventListener("submit", (event) => this.#submitted(event), { signal });
     document.addEventListener("click", (event) => this.#tapped(event), { signal });
     engine.addEventListener("state", () => this.#state.engineChanged(), { signal });
+    engine.addEventListener("long", () => this.#state.tookLong(), { signal });
     kept.addEventListener("news", () => this.#askAgain(), { signal });
     void this.#open();
     document.documentElement.classList.remove("working"); // set by asked_job.js

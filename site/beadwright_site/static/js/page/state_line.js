@@ -1,5 +1,7 @@
 // @ts-check
+import { plainButton } from "../controls/plain_button.js";
 import { engine } from "../engine/engine.js";
+import { reasonOf } from "../offline/fault_words.js";
 
 /** @import { BeadAnswer } from "./answer_page.js" */
 
@@ -42,6 +44,23 @@ export class StateLine {
     else say();
   }
 
+  /** The sum takes long: how long so far, and the way to stop it. */
+  tookLong() {
+    if (!this.page.classList.contains("working")) return;
+    const told = this.element.querySelector("[data-seconds]");
+    if (told) {
+      told.textContent = ` ${engine.seconds} s `;
+      return;
+    }
+    const seconds = document.createElement("span");
+    seconds.dataset["seconds"] = "";
+    seconds.ariaHidden = "true"; // read out every second, it would drown everything else
+    seconds.textContent = ` ${engine.seconds} s `;
+    const stop = plainButton("Stop", "stopSum");
+    stop.addEventListener("click", () => engine.stop());
+    this.element.replaceChildren("Working…", seconds, stop);
+  }
+
   /** The engine started or failed. */
   engineChanged() {
     if (this.page.classList.contains("working")) this.waiting();
@@ -57,7 +76,7 @@ export class StateLine {
 
   /** @param {unknown} error */
   broke(error) {
-    this.element.textContent = `That broke: ${error instanceof Error ? error.message : error}`;
+    this.element.textContent = reasonOf(error).replace(/\.$/, "");
     this.settled(false);
   }
 
