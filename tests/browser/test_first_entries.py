@@ -105,3 +105,21 @@ def test_what_is_folded_says_what_it_holds(page: Page) -> None:
     page.fill("#machine_amps", "250")
     page.press("#machine_amps", "Tab")
     expect(said).to_contain_text("250A")
+
+
+def test_what_follows_a_change_says_what_it_was(page: Page) -> None:
+    was = number(page, "travel")
+    marks = page.locator(".was")
+    expect(marks).to_have_count(0)  # a job just opened is no change
+    page.click("#change > summary")
+    page.click("[data-size=leg][value='1/4in']")
+    expect(page.locator("#set-travel .was")).to_have_text(f"was {was}")
+    assert number(page, "travel") != was
+    page.click("#set-travel [data-type]")
+    page.keyboard.type("12")
+    page.keyboard.press("Enter")
+    expect(page.locator("#set-travel .word")).to_have_text("by hand")
+    page.click("#group-show > summary")
+    page.click("#field-units label >> nth=1")
+    expect(page.locator("#set-wfs .number")).to_contain_text("m/min")
+    expect(page.locator("#set-wfs .was")).to_have_count(0)  # other units are no other setting

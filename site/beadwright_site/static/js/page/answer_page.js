@@ -1,5 +1,6 @@
 // @ts-check
 import { Bands } from "../controls/bands.js";
+import { ChangedSettings } from "../controls/changed_settings.js";
 import { ChanceRun } from "../controls/chance_run.js";
 import { CouponKeeping } from "../controls/coupon_keeping.js";
 import { CouponTimer } from "../controls/coupon_timer.js";
@@ -34,7 +35,7 @@ import { StateLine } from "./state_line.js";
 
 /** Each finds its own elements on the page, or none and does nothing. */
 const CONTROLS = [Bands, NumberEntry, FractionKeys, SizeChips, HowLinks, ChanceRun, TakeAlong, PassSteps, CouponKeeping,
-  CouponTimer, KeptJobs, ListParts, WeldList];
+  CouponTimer, ChangedSettings, KeptJobs, ListParts, WeldList];
 
 /**
  * A page that follows every change of its form. Its template says what it is made of:
