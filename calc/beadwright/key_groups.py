@@ -43,12 +43,12 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
                                          "welds"),
         ("source", "Plate and circuit, as on Shop", "rated_amps duty breaker supply phase"),
         ("aim", "Set it for", "aim own"),
-        ("procedure", "Written procedure: volts × amps ÷ travel", "heat_min heat_max"),
+        ("procedure", "Written procedure: volts × amps ÷ travel speed", "heat_min heat_max"),
         ("show", "Show in", "units"),
     ),
     "passes": _groups(
         ("count", "How many", "passes bead"),
-        ("hand", "Feed, volts, travel by hand", "wfs volts travel ctwd"),
+        ("hand", "Feed, volts, travel speed by hand", "wfs volts travel ctwd"),
         ("parts", "Root and cap by hand", "root_transfer root_wfs root_volts cap_wfs cap_volts"),
         ("limits", "Written procedure, machine", "heat_min heat_max machine_amps machine_volts"),
         ("job", "The joint, wire, gas", f"{_JOINT} reinforcement position wire dia gas transfer "
@@ -58,7 +58,7 @@ _OWN: Mapping[str, tuple[KeyGroup, ...]] = MappingProxyType({
         ("steel", "Steel", "steel melt"),
         ("certificate", "Mill certificate", "c mn si cr mo v ni cu b nb"),
         ("weld", "Code, temperature, hydrogen, heat", "preheat_code preheat hydrogen heat"),
-        ("part", "The part it pulls on", "weld_length part_length part_width part_height "
+        ("part", "The part, for distortion", "weld_length part_length part_width part_height "
                  "part_sides part_share part_area part_inertia part_offset"),
         ("job", "The job", f"{_JOINT} position wire dia gas transfer travel_by units"),
     ),

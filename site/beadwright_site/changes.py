@@ -110,11 +110,11 @@ CHANGES: tuple[Change, ...] = (
         (
             "Dial in takes eight wires, solid, metal-cored and flux-cored, from 0.023 to 1/16 in, "
             "any mix of argon, CO2, oxygen and helium, and every joint from a skewed tee to a "
-            "double bevel, plugs and slots. Set it for least time, least heat or the easiest run. "
+            "double bevel, plugs and slots. Set it for fastest, coolest or the easiest run. "
             "Old links still work.",
             "Passes: every bead drawn in its place, with its own settings. Step through it, print "
             "it, ask what a bead more or fewer costs.",
-            "Heat: preheat, cooling time, hardness beside the bead, and how the weld pulls its "
+            "Heat: preheat, cooling time, peak HAZ hardness, and distortion of the "
             "part. Strength: the leg a load asks for, and what gives way first.",
             "Fewer starting points lie on the edge: thin sheet, uphill runs and CO2 have room "
             "where there was none.",

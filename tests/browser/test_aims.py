@@ -80,7 +80,7 @@ def test_the_buttons_say_time_and_heat_and_take_a_glove(page: Page) -> None:
 def test_feed_and_volts_by_hand_leave_nothing_to_aim(page: Page, host: Host) -> None:
     open_job(page, host, f"{JOB}&wfs=350in/min&volts=28V")
     expect(page.locator("#aims a")).to_have_count(0)
-    expect(page.locator("#aims")).to_contain_text("Let go of one")
+    expect(page.locator("#aims")).to_contain_text("Set one")
     page.click("#set-volts .let-go")
     expect(page.locator("#aims a")).to_have_count(4)
 
@@ -115,7 +115,7 @@ def test_the_dot_moves_with_the_aim_and_stays_in_the_outline(page: Page) -> None
     ("query", "said", "unsaid"),
     [
         (f"{JOB}&gas=75/25", "No spray here: solid wire does not spray", "Where spray starts"),
-        (f"{JOB}&transfer=pulse", "the machine makes its own volts", "Outlined"),
+        (f"{JOB}&transfer=pulse", "the machine sets its own volts", "Outlined"),
         (f"{JOB}&position=3F-up&transfer=spray", "No spray here: spray runs out", "Outlined"),
     ],
 )

@@ -28,7 +28,7 @@ def test_a_mix_is_written_then_a_usual_gas_is_tapped(running: RunningPhone) -> N
     line.fill("65/8/0.5 O2/26.5 He")
     line.press("Tab")
     expect(taken(page)).to_have_value("65/8/0.5 O2/26.5 He", timeout=READY_MS)
-    expect(page.locator("#setup")).to_contain_text("Helium asks more volts")
+    expect(page.locator("#setup")).to_contain_text("Helium needs more volts")
 
     page.locator('#field-gas label:has(input[value="75/25"])').tap()
     expect(page).to_have_url(re.compile("gas=75/25"), timeout=READY_MS)

@@ -17,7 +17,7 @@ def test_the_verdict_follows_what_is_measured(running: RunningPhone) -> None:
     expect(page.locator("#verdict h1")).to_have_text("IN", timeout=READY_MS)
     write(page, "leg2_found", "1/4")
     expect(page.locator("#verdict h1")).to_have_text("OUT", timeout=READY_MS)
-    expect(page.locator("#verdict")).to_contain_text("Leg up the other plate 1/16 in short.")
+    expect(page.locator("#verdict")).to_contain_text("Leg on the vertical plate 1/16 in short.")
     expect(page.locator("#mend li").first).to_contain_text("Travel from")
     assert "leg2_found=1%2F4in" in page.url or "leg2_found=1/4in" in page.url
     assert not running.complaints

@@ -149,7 +149,7 @@ def test_the_job_comes_from_dial_in_and_goes_on_to_heat(running: RunningPhone) -
     page.locator("#facts a", has_text="passes").click()
     expect(page.locator("#plan h1")).to_contain_text("9 passes", timeout=READY_MS)
     expect(page.locator("#state")).to_have_text("Your job")
-    page.locator("#bead a", has_text="How hot").click()
+    page.locator("#bead a", has_text="Preheat").click()
     expect(page.locator("#start")).to_contain_text("V groove", timeout=READY_MS)
     assert "plate=1in" in page.url
     assert "at=" not in page.url

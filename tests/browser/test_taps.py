@@ -92,7 +92,7 @@ def test_keys_step_and_speak(page: Page) -> None:
     page.keyboard.press("ArrowRight")
     page.keyboard.press("PageUp")
     expect(page.locator("#travel")).to_have_value(f"{round(now, 1) + 0.6:.1f}in/min")
-    expect(band).to_have_attribute("aria-valuetext", re.compile(r"in/min, room .*, by hand"))
+    expect(band).to_have_attribute("aria-valuetext", re.compile(r"in/min, window .*, by hand"))
     expect(band).to_be_focused()
     page.focus("#set-volts .band")
     page.keyboard.press("End")

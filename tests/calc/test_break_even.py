@@ -140,7 +140,7 @@ def test_a_third_more_a_pound_does_not_pay_for_whom_time_is_free() -> None:
     found = compare(f"{THIRD}&labour=0/h&overhead=0/h").comparisons[0]
     assert found.case.part_saving < 0
     assert found.verdict.word == "does not pay"
-    assert "priced at nothing" in in_words(found.sentences["laid"])
+    assert "priced at zero" in in_words(found.sentences["laid"])
 
 
 CLOSE = "spatter=2min&b_spatter=1min"
@@ -190,7 +190,7 @@ def test_odd_figures_give_sentences_not_infinities(query: str) -> None:
 def test_zero_volume_says_nothing_pays_back() -> None:
     found = compare("parts=0").comparisons[0]
     assert found.verdict.word == "none"
-    assert in_words(found.sentences["months"]) == "At no parts a year nothing comes back."
+    assert in_words(found.sentences["months"]) == "No payback at zero parts a year."
 
 
 def test_swings_stand_longest_first_and_the_draws_hold_the_answer() -> None:

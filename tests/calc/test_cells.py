@@ -59,9 +59,13 @@ def test_the_times_of_a_cell_say_what_stops_it() -> None:
 @pytest.mark.parametrize(
     ("query", "cycle", "rule"),
     [
-        ("", 3.21, "The gun rules: 3.2 min a part, hands 3.0 min beside it"),
-        ("&b_load=5min", 6.0, "Loading rules: hands take 6.0 min a part, the gun 3.2 min"),
-        ("&b_stations=1", 6.21, "The arc burns 48% of the time"),
+        ("", 3.21, "The gun sets the pace: 3.2 min a part, hands 3.0 min beside it"),
+        (
+            "&b_load=5min",
+            6.0,
+            "Loading sets the pace: hands take 6.0 min a part, the gun takes 3.2 min",
+        ),
+        ("&b_stations=1", 6.21, "The arc is on 48% of the time"),
     ],
 )
 def test_the_longer_of_torch_and_hands_rules_two_stations(
@@ -200,8 +204,8 @@ def test_a_factor_keeps_the_spatter_saved_apart() -> None:
         3.0 - 1.25 * 0.80  # three minutes at a dollar; the second wire at 2.80
     )
     words = [told(note) for note in found.notes if note.key.startswith("money.factor")]
-    assert "holds all 18.0 min of a part off the arc, 4.0 min of spatter among them" in words[0]
-    assert "15.0 min off the arc" in words[1]
+    assert "covers all 18.0 min of non-arc time a part, 4.0 min of spatter included" in words[0]
+    assert "15.0 min of non-arc" in words[1]
     assert "1.0 min of spatter against 4.0 min" in words[1]
 
 

@@ -210,7 +210,7 @@ def test_with_no_machine_written_it_is_the_demonstrations() -> None:
 )
 def test_the_figures_still_the_demonstrations_are_named(query: str, keys: str) -> None:
     [text] = [told(note) for note in shop(query).notes if note.source == "invented"]
-    assert text.endswith(f" for: {keys}")
+    assert text.endswith(f": {keys} Type your own.")
 
 
 def test_the_rule_for_duty_is_said_where_it_is_used_and_the_electrician_always() -> None:

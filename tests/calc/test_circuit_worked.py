@@ -195,7 +195,7 @@ def test_53_amps_on_a_30_amp_breaker_do_not_hold(monkeypatch: pytest.MonkeyPatch
     found = check(circuit(machine(breaker_a=30.0), load(share=0.2)), "breaker")
     assert found.held == "fails"
     said = in_words(found.phrase)
-    assert said.startswith("53 A drawn, 30 A breaker: 177% of its rating. It does not hold")
+    assert said.startswith("53 A drawn, 30 A breaker: 177% of its rating. It will trip")
     assert "how soon depends on the breaker" in said
 
 

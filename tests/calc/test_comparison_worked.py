@@ -184,7 +184,7 @@ def test_draws_are_as_many_as_an_answer_waits_for() -> None:
     """Ten thousand: three comparisons of them are there in a third of a second."""
     assert answer("cost", "draws=10000").comparisons[0].chance.done == 10_000
     [text] = answer_json("cost", "draws=10001")["errors"]["draws"]
-    assert text.startswith("10001 is outside 100 to 10000: they give the odds to 1 in 100")
+    assert text.startswith("10001 is outside 100 to 10000: more do not help")
 
 
 def test_what_is_paid_once_and_by_the_year() -> None:

@@ -121,7 +121,7 @@ def test_the_second_wire_of_the_demo_lends_its_prices_to_no_other() -> None:
     found = cost("b_wire=ER70S-3")
     assert found.costs[1].way.wire_kg == found.costs[0].way.wire_kg
     assert found.costs[1].way.once == 0
-    assert any("stands in" in told(note) for note in found.notes)
+    assert any("the first wire's price is used" in told(note) for note in found.notes)
 
 
 def test_four_ways_at_once() -> None:
@@ -157,7 +157,7 @@ def test_errors_of_a_later_way_stand_beside_its_own_field() -> None:
         ("labour=-3/h", "labour", "below zero"),
         ("wire_price=cheap", "wire_price", "write it like"),
         ("factor=0.45", "factor", "as 45%"),
-        ("efficiency=120%25", "efficiency", "no more is laid than melted"),
+        ("efficiency=120%25", "efficiency", "no more is deposited than melted"),
         ("parts=-1", "parts", "not a count"),
         ("months=0", "months", "outside 1 to 240"),
         ("b_name==HYPERLINK(1)", "b_name", "begin with a letter"),

@@ -24,7 +24,7 @@ def notes(query: str) -> list[tuple[str, str, str, str]]:
 
 def test_what_stops_a_way_is_said_with_its_name_beside_its_field() -> None:
     """AISC 360 Table J2.4: over 1/4 in to 1/2 in a fillet of 3/16 in at the least."""
-    under = "Leg 1/8 in is under the code's minimum of 3/16 in for this plate"
+    under = "Leg 1/8 in is under the code minimum of 3/16 in for this plate"
     solid, cored = notes(JOB.replace("5/16in", "1/8in"))
     assert solid[:3] == ("stop", "leg", "aisc-j2.4")
     assert solid[3].startswith(f"ER70S-6 0.045in, 90/10: {under}")
@@ -161,7 +161,7 @@ def test_an_own_figure_against_an_invented_one_is_told(query: str, fields: list[
     for note in half:
         at = int(note.field.startswith("b_"))
         assert told(note).startswith(f"{found.ways[at].way.name}: ")
-        assert "is invented and stands against your own" in told(note)
+        assert "is made up and is compared with your own" in told(note)
 
 
 @pytest.mark.parametrize(
@@ -176,6 +176,6 @@ def test_an_own_figure_against_an_invented_one_is_told(query: str, fields: list[
     ],
 )
 def test_the_first_wire_s_spatter_standing_in_is_told(query: str, ways: list[str]) -> None:
-    notes = [n for n in answer("cost", JOB + query).notes if "for spatter written" in told(n)]
+    notes = [n for n in answer("cost", JOB + query).notes if "No spatter time typed" in told(n)]
     assert [note.field for note in notes] == ways
-    assert all("the first wire's 4.0 min stand in" in told(note) for note in notes)
+    assert all("the first wire's 4.0 min is used" in told(note) for note in notes)

@@ -62,14 +62,14 @@ def test_the_spread_of_what_is_laid_is_no_wider_than_print_s() -> None:
 def test_each_coupon_proves_one_hand_and_a_nameless_hand_is_asked_for_its_name() -> None:
     mine = record("a", CouponFacts(travel=0.9))
     nameless = notes(page(JOB, mine))
-    assert "no procedure qualification" in nameless["coupons.not-a-procedure"]
+    assert "does not qualify a procedure" in nameless["coupons.not-a-procedure"]
     assert "Name the welder" in nameless["coupons.no-welder"]
     assert "coupons.no-welder" not in notes(page(f"{JOB}&welder=Ann", mine))
     assert "coupons.no-welder" not in notes(page(JOB))
 
 
 @pytest.mark.parametrize(
-    ("made", "mark"), [("2026-11-14T08:00:00Z", "of 2026-11-14 "), ("", "of oddone12 ")]
+    ("made", "mark"), [("2026-11-14T08:00:00Z", "2026-11-14 "), ("", "oddone12 ")]
 )
 def test_an_odd_coupon_is_named_by_its_day_or_else_its_key(made: str, mark: str) -> None:
     sound = [record("k" * n, CouponFacts(travel=0.9 + 0.01 * (n % 3))) for n in range(1, 9)]

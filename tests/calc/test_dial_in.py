@@ -52,7 +52,7 @@ def test_every_job_is_answered(typed: Typed) -> None:
 def test_an_open_job_stands_inside_every_window(typed: Typed) -> None:
     answer = dialled(typed)
     assume(answer.open)
-    wanted = [q for q in answer.settings.all() if q.name != "Travel" or cool(answer)]
+    wanted = [q for q in answer.settings.all() if q.name != "Travel speed" or cool(answer)]
     for quantity in wanted:
         assert quantity.inside or quantity.value is None, quantity
     if answer.plan.transfer == "pulse":

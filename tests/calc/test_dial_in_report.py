@@ -41,5 +41,5 @@ def test_an_estimate_off_what_was_measured_says_so() -> None:
     """Beads were measured from 6 mm/s on, 14 in/min; 8 in/min is slower."""
     for key in ("penetration", "dilution"):
         wide = page("gas=90/10&wfs=400in/min&travel=8in/min")["answer"][key]
-        assert wide["because"] == "travel below what was measured: band widened"
+        assert wide["because"] == "travel speed below what was measured: band widened"
         assert wide["note"].startswith("An estimate")

@@ -65,7 +65,8 @@ def test_flux_cored_wire_down_hill_is_refused() -> None:
     assert not answer.open
     (stop,) = [note for note in answer.notes if note.level == "stop"]
     assert told(stop) == (
-        "Not this wire: E71T-1C is not made for vertical-down: the slag runs ahead of the arc."
+        "Not this wire: E71T-1C is not made for vertical-down: the slag runs ahead of the arc. "
+        "Change the wire or the position."
     )
 
 

@@ -153,8 +153,10 @@ def test_no_setting_still_has_an_answer() -> None:
     job = JOB + "&wfs=&machine_amps=60A"
     found = of_query(job)
     assert "tendon" not in found.ways[0].camber.sources
-    assert any("forms that go by heat" in told(note) for note in found.notes)
-    assert not any("forms that go by heat" in told(note) for note in of_query(JOB).notes)
+    assert any("formulas that need the heat input" in told(note) for note in found.notes)
+    assert not any(
+        "formulas that need the heat input" in told(note) for note in of_query(JOB).notes
+    )
 
 
 def test_the_angle_of_a_butt_is_not_made_up() -> None:

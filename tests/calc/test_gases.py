@@ -174,12 +174,12 @@ def test_a_part_moves_a_thing_one_way(gas: Gas) -> None:
     ("gas", "words"),
     [
         ("Ar", ("Ar is inert", "2 % O2 or 5 % CO2")),
-        ("75/25 He", ("75/25 He is inert", "Shielding gas pushes out")),
+        ("75/25 He", ("75/25 He is inert", "Shielding gas pushes")),
         ("7.5/2.5/90 He", ("stainless", "common practice", "flowmeter made for argon shows 33")),
         ("80/5/15 He", ("flowmeter made for argon shows 33 ft³/h when 35",)),
         ("90/10 O2", ("10 % O2 burns manganese",)),
-        ("CO2", ("CO2 pushes out", "5 mph")),
-        ("90/10", ("Argon and CO2 push out", "5 mph")),
+        ("CO2", ("CO2 pushes", "5 mph")),
+        ("90/10", ("Argon and CO2 push", "5 mph")),
     ],
 )
 def test_what_the_welder_is_told(gas: str, words: tuple[str, ...]) -> None:

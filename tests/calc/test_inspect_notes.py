@@ -46,7 +46,7 @@ def test_a_quarter_off_our_sums_is_doubted() -> None:
 def test_one_leg_measured_is_told_and_every_verdict_says_what_it_does_not_see() -> None:
     one = notes(f"{FILLET}&leg_found=5/16in")
     assert "Measure both" in one["inspection.one-leg"]
-    assert "By eye and gauge only" in one["inspection.eye-only"]
+    assert "Visual and gauge only" in one["inspection.eye-only"]
     both = notes(f"{FILLET}&leg_found=5/16in&leg2_found=5/16in")
     assert "inspection.one-leg" not in both
     assert "inspection.no-leg-here" not in both

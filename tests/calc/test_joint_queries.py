@@ -19,7 +19,7 @@ CONFLICTS = (
      "Root face 3/8 in on plate 3/8 in leaves nothing to bevel; make it smaller."),
     ("joint=tee-bevel&plate2=1/4in&root_face=1/2in", {"root_face", "plate2"},
      "Root face 1/2 in on plate 1/4 in leaves nothing to bevel; make it smaller."),
-    ("joint=v&angle=0", {"angle"}, "0 is outside 10deg to 120deg: narrower hides the root"),
+    ("joint=v&angle=0", {"angle"}, "0 is outside 10deg to 120deg: a narrower one hides the root"),
     ("joint=v&angle=-60", {"angle"}, "-60 is outside 10deg to 120deg"),
     ("joint=bevel&angle=80", {"angle"}, "80° is outside 10° to 70°: one beveled face, not two"),
     ("joint=v&depth=1/2in", {"depth"}, "Depth 1/2 in is over the plate, 3/8 in."),
@@ -45,7 +45,7 @@ CONFLICTS = (
      "Leg 1/2 in up the edge is over the plate, 3/8 in."),
     ("joint=corner&corner=closed&gap=0&reinforcement=0", {"gap", "reinforcement"},
      "A closed corner with no gap and no reinforcement has nothing to fill; give one."),
-    ("skew=50deg", {"skew"}, "50deg is outside 60deg to 135deg: sharper hides the root"),
+    ("skew=50deg", {"skew"}, "50deg is outside 60deg to 135deg: a sharper one hides the root"),
     ("joint=plug&depth=1/2in", {"depth", "plate2"},
      "Fill 1/2 in is deeper than the plate with the hole, 3/8 in."),
     ("joint=slot&hole=1in&slot_length=1/2in", {"slot_length", "hole"},
@@ -74,37 +74,37 @@ def test_a_contradiction_is_named_beside_each_of_its_entries(
 NOTES = (
     # Skewed tees.
     ("skew=120deg&leg=1/4in", "note", "weld 0.354 in along each plate", "skew"),
-    ("skew=120deg&plate=1/2in", "caution", "stands 1/4 in open on this side", "skew"),
+    ("skew=120deg&plate=1/2in", "caution", "leaves a 1/4 in root opening on this side", "skew"),
     ("skew=100deg&leg=1/4in", "note", "From 80° to 100° the code sizes it like a square", "skew"),
     ("skew=65deg", "caution", "Sharp side", "skew"),
     # Fillets.
     ("joint=lap&plate=1/4in", "note", "Lap the plates at least 1-1/4 in", "plate"),
     ("joint=lap&plate=1/4in&leg=3/16in&leg2=1/4in", "stop", "the most along this edge", "leg2"),
-    ("leg=1/4in&leg2=1/8in", "stop", "Leg 1/8 in is under the code's minimum", "leg2"),
+    ("leg=1/4in&leg2=1/8in", "stop", "Leg 1/8 in is under the code minimum", "leg2"),
     ("leg=5/16in&weld_length=1in", "out", "four legs, 1-1/4 in", "weld_length"),
     ("leg=1/4in&weld_length=1in&pitch=6in", "stop", "under 1-1/2 in, the least", "weld_length"),
     # Grooves.
     ("joint=v&plate=1/2in&backing=steel", "note", "detail B-U2a-GF, but not for short", "angle"),
     ("joint=v&plate=1/2in", "caution", "run the root pass in short circuit or pulse", "gap"),
-    ("joint=v&gap=0", "stop", "not through until the back is gouged", "gap"),
+    ("joint=v&gap=0", "stop", "not welded through until the back is gouged", "gap"),
     ("joint=v&angle=50", "caution", "groove angle 50° is under 60°", "angle"),
     ("joint=v&angle=75", "caution", "groove angle 75° is over 70°", "angle"),
-    ("joint=v&gap=3/16in", "caution", "gap 3/16 in is over 1/8 in", "gap"),
-    ("joint=v&backing=steel&gap=1/8in", "caution", "gap 1/8 in is under 1/4 in", "gap"),
+    ("joint=v&gap=3/16in", "caution", "root opening 3/16 in is over 1/8 in", "gap"),
+    ("joint=v&backing=steel&gap=1/8in", "caution", "root opening 1/8 in is under 1/4 in", "gap"),
     ("joint=v&root_face=3/16in", "caution", "root face 3/16 in is over 1/8 in", "root_face"),
     ("joint=v&plate=1/2in&depth=7/16in", "caution", "root face 1/16 in is under 1/8", "root_face"),
     ("joint=bevel&plate=1/2in&depth=3/8in&position=4G", "note", "effective throat 1/4 in", "depth"),
-    ("joint=bevel&plate=1in&depth=1/4in&position=4G", "stop", "least of 5/16 in", "depth"),
+    ("joint=bevel&plate=1in&depth=1/4in&position=4G", "stop", "minimum of 5/16 in", "depth"),
     ("joint=double-v&plate=1in", "note", "Gouge the root to sound metal", "gouge_depth"),
     ("joint=v&plate=1in&plate2=1/2in", "note", "1 in 2.5 down to the thinner", "plate2"),
     ("joint=v&reinforcement=3/16in", "out", "Reinforcement over 1/8 in", "reinforcement"),
     ("joint=tee-bevel&leg=1/8in&reinforcement=3/16in", "out", "the code accepts on this face",
      "reinforcement"),
     ("joint=v&plate=1/2in&position=2G", "caution", "current of a flat one", "position"),
-    ("joint=square&plate=3/16in", "caution", "does not melt through for sure", "plate"),
+    ("joint=square&plate=3/16in", "caution", "one side may not melt through", "plate"),
     ("joint=square&plate=1/4in", "caution", "past the middle, over 1/8 in deep", "plate"),
     ("joint=square&plate=1/2in&backing=steel", "stop", "welds a square edge over", "plate"),
-    ("joint=corner&corner=closed&plate=1/4in", "caution", "a seam with no gap", "plate"),
+    ("joint=corner&corner=closed&plate=1/4in", "caution", "a seam with no root opening", "plate"),
     ("joint=square&plate=7/16in", "stop", "welds a square edge over 3/8 in", "plate"),
     # Holes.
     ("joint=plug&hole=1/2in", "stop", "Hole 1/2 in is under 11/16 in", "hole"),
@@ -130,12 +130,12 @@ SILENT = (
     ("skew=90deg&leg=1/4in", "along each plate"),
     ("skew=70deg", "edge cut square"),
     ("skew=80deg", "Sharp side"),
-    ("joint=v&plate=1/2in", "Not as prequalified"),
-    ("joint=v&angle=70", "Not as prequalified"),
+    ("joint=v&plate=1/2in", "Off prequalified"),
+    ("joint=v&angle=70", "Off prequalified"),
     ("joint=v&plate=1in&backing=steel", "Open root"),
     ("joint=v&plate=1in&backing=steel", "gouge"),
-    ("joint=square&plate=1/4in&backing=steel", "melt through for sure"),
-    ("joint=bevel&plate=1/2in&depth=1/4in", "under the code's least"),
+    ("joint=square&plate=1/4in&backing=steel", "melt through"),
+    ("joint=bevel&plate=1/2in&depth=1/4in", "under the code minimum"),
     ("joint=v&reinforcement=1/8in", "Reinforcement over"),
     ("joint=plug", "under"),
     ("joint=plug&pitch=3in", "under four times"),
@@ -173,19 +173,19 @@ def test_positions_go_by_the_weld(joint: str) -> None:
     [
         ("joint=v&leg=1/4in&hole=1/2in", "leg, hole"),
         ("joint=lap&skew=120deg", "skew"),
-        ("joint=plug&gap=1/16in&reinforcement=1/16in", "gap, reinforcement"),
+        ("joint=plug&gap=1/16in&reinforcement=1/16in", "root opening, reinforcement"),
         ("joint=tee&backing=steel&depth=1/4in&root_face=1/16in", "root face, depth, backing"),
         ("joint=corner&corner=closed&leg=1/8in&plate=10ga", "leg"),
     ],
 )
 def test_what_the_joint_does_not_ask_is_left_aside_aloud(text: str, said: str) -> None:
-    notes = [told(n) for n in answer("dial-in", text).notes if "left aside" in told(n)]
-    assert notes == [f"This joint does not ask for {said}: left aside."]
+    notes = [told(n) for n in answer("dial-in", text).notes if "Not used" in told(n)]
+    assert notes == [f"Not used on this joint: {said}."]
 
 
 @pytest.mark.parametrize("joint", JOINTS)
 def test_what_the_joint_asks_is_not_left_aside(joint: str) -> None:
-    assert not [n for n in answer("dial-in", f"joint={joint}").notes if "left aside" in told(n)]
+    assert not [n for n in answer("dial-in", f"joint={joint}").notes if "Not used" in told(n)]
 
 
 def test_a_root_is_open_where_nothing_lies_under_its_gap() -> None:

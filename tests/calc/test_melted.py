@@ -29,14 +29,14 @@ def test_outside_what_was_measured_the_band_widens_and_it_is_said() -> None:
         ((551, 28, 0.008), "current above"),
         ((300, 21.9, 0.008), "volts below"),
         ((300, 36.1, 0.008), "volts above"),
-        ((300, 28, 0.0059), "travel below"),
-        ((300, 28, 0.0181), "travel above"),
+        ((300, 28, 0.0059), "travel speed below"),
+        ((300, 28, 0.0181), "travel speed above"),
     ):
         assert in_words(penetration.outside_measured(*setting)) == said
         assert penetration.band_of(*setting) == penetration.STRETCHED_BAND
     near, far = one().penetration, one(travel=0.005).penetration
     assert in_words(near.low_by) == ""
-    assert in_words(far.low_by) == "travel below what was measured: band widened"
+    assert in_words(far.low_by) == "travel speed below what was measured: band widened"
     assert None not in (near.low, near.value, near.high, far.low, far.value, far.high)
     assert (far.high or 0) / (far.value or 1) > (near.high or 0) / (near.value or 1)
     assert (far.low or 0) / (far.value or 1) < (near.low or 0) / (near.value or 1)
@@ -53,8 +53,8 @@ def test_outside_what_was_measured_the_band_widens_and_it_is_said() -> None:
         (one(current_a=601), "current above"),
         (one(u=17.9), "volts below"),
         (one(u=40.1), "volts above"),
-        (one(travel=0.0019), "travel below"),
-        (one(travel=0.026), "travel above"),
+        (one(travel=0.0019), "travel speed below"),
+        (one(travel=0.026), "travel speed above"),
         (one(plate=0.0015), "plate is thinner"),
     ],
 )

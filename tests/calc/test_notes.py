@@ -52,7 +52,7 @@ def test_a_shut_window_names_two_limits_or_why_spray_is_refused(typed: Typed) ->
     [stop] = stops
     assert stop.level == "stop"
     if answer.plan.refused is not None:
-        assert told(stop).split(": ", 1)[1] == f"{in_words(answer.plan.refused)}."
+        assert told(stop).split(": ", 1)[1].startswith(f"{in_words(answer.plan.refused)}. ")
         assert told(stop).startswith(("No spray here: ", "Wrong gas: ", "Not this wire: "))
         assert stop.field == "transfer"
         return
@@ -88,7 +88,7 @@ def test_a_setting_outside_its_window_is_said_and_no_other(typed: Typed) -> None
         ("3F-up", "90/10", "ER70S-6", "spray runs out of the joint vertical-up"),
         ("3F-down", "90/10", "ER70S-6", "spray runs out of the joint vertical-down"),
         ("4F", "90/10", "E70C-6M",
-         "spray runs out of the joint overhead; metal-cored wire wants pulse there"),
+         "spray runs out of the joint overhead; metal-cored wire needs pulse there"),
     ],
 )  # fmt: skip
 def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why: str) -> None:
@@ -96,7 +96,7 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
         EXAMPLE | {"position": position, "gas": gas, "wire": wire, "transfer": "spray"}
     )
     note = only(answer, "No spray here")
-    assert told(note) == f"No spray here: {why}."
+    assert told(note) == f"No spray here: {why}. Set transfer to auto."
     assert (note.level, note.source, note.field) == ("stop", "mig-handbook-1-2", "transfer")
     assert not answer.open
 
@@ -104,15 +104,15 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
 @pytest.mark.parametrize(
     ("changes", "level", "text", "field"),
     [
-        ({"leg": "1/8in"}, "stop", "under the code's minimum of 3/16 in", "leg"),
+        ({"leg": "1/8in"}, "stop", "under the code minimum of 3/16 in", "leg"),
         ({"leg": ""}, "note", "Leg 7/32 in is what a hand lays well on this plate", "leg"),
-        ({"leg": ""}, "note", "the code's minimum is 3/16 in", "leg"),
+        ({"leg": ""}, "note", "the code minimum is 3/16 in", "leg"),
         ({"joint": "lap", "leg": "3/8in"}, "stop", "over 5/16 in, the most along this edge",
          "leg"),
         ({"leg": "7/16in"}, "note", "Over 3/8 in in one pass is not prequalified horizontal",
          "leg"),
-        ({"leg": "3/8in"}, "note", "one pass horizontal is planned to 5/16 in", "leg"),
-        ({"gap": "1/8in"}, "note", "weld 7/16 in so the throat is still there", "gap"),
+        ({"leg": "3/8in"}, "note", "one pass horizontal is planned up to 5/16 in", "leg"),
+        ({"gap": "1/8in"}, "note", "weld 7/16 in to keep the throat", "gap"),
         ({"reinforcement": "3/16in"}, "out", "is over the 1/8 in the code accepts",
          "reinforcement"),
         ({"joint": "square", "plate": "1/4in"}, "caution",
@@ -120,13 +120,13 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
         ({"joint": "square", "plate": "1/8in", "reinforcement": "5/32in"}, "out",
          "Reinforcement over 1/8 in", "reinforcement"),
         ({"transfer": "short"}, "caution", "not prequalified in AWS D1.1", "transfer"),
-        ({"transfer": "short"}, "caution", "Over 3/16 in, short circuit can lie on the plate",
+        ({"transfer": "short"}, "caution", "Over 3/16 in, short circuit may lie on the plate",
          "transfer"),
         ({"gas": "CO2"}, "caution", "Globular: expect spatter", "transfer"),
         ({"transfer": "pulse"}, "note", "the machine sets its own volts", "volts"),
         ({"wire": "E70C-6M"}, "note", "28-30 V at 250 in/min", "volts"),
         ({"wire": "E70C-6M", "position": "3F-up", "transfer": "short"}, "caution",
-         "out of position wants pulse", "position"),
+         "out of position needs pulse", "position"),
         ({"wire": "E70C-6M", "dia": "0.052in"}, "note", "No printed points for this wire", "dia"),
         ({"plate2": "3/4in"}, "note", "Unequal plates", "plate2"),
         ({"wfs": "300in/min", "travel": "5in/min"}, "out", "leg, over the 5/16 in asked",
@@ -137,9 +137,9 @@ def test_spray_is_refused_in_these_words(position: str, gas: str, wire: str, why
          "volts"),
         ({"wfs": "900in/min"}, "out", "Wire feed 900 is above", "wfs"),
         ({}, "caution", "Starting points. Prove them on a coupon", ""),
-        ({}, "caution", "Filter shade 10 at the least", ""),
-        ({}, "caution", "Argon and CO2 push out the air", ""),
-        ({"gas": "CO2"}, "caution", "CO2 pushes out the air", ""),
+        ({}, "caution", "Filter shade 10 or", ""),
+        ({}, "caution", "Argon and CO2 push the air", ""),
+        ({"gas": "CO2"}, "caution", "CO2 pushes the air", ""),
         ({}, "note", "Wind over 5 mph", ""),
         ({}, "note", "Volts are at the arc", "volts"),
     ],
@@ -154,19 +154,19 @@ def test_each_note_at_its_level_beside_its_field(
 @pytest.mark.parametrize(
     ("changes", "text"),
     [
-        ({}, "under the code's minimum"),
-        ({"leg": "3/16in"}, "under the code's minimum"),
+        ({}, "under the code minimum"),
+        ({"leg": "3/16in"}, "under the code minimum"),
         ({"joint": "lap"}, "the most along this edge"),
         ({}, "in one pass"),
         ({}, "passes: one pass"),
-        ({"gap": "1/16in"}, "so the throat is still there"),
+        ({"gap": "1/16in"}, "to keep the throat"),
         ({}, "the code accepts"),
-        ({"joint": "square", "plate": "1/8in"}, "from one side does not melt through"),
+        ({"joint": "square", "plate": "1/8in"}, "from one side may not melt through"),
         ({}, "Two limits conflict"),
         ({}, "leg, over"),
         ({}, "the windows are for"),
         ({"plate2": "7/16in"}, "Unequal plates"),
-        ({"plate": "3/16in", "leg": "3/16in", "transfer": "short"}, "can lie on the plate"),
+        ({"plate": "3/16in", "leg": "3/16in", "transfer": "short"}, "may lie on the plate"),
         ({"wire": "E70C-6M"}, "No printed points"),
     ],
 )

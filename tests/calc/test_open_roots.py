@@ -119,7 +119,7 @@ def test_no_travel_set_by_hand_races_over_a_gap(mover: str, fast: str, over: flo
     asked = f"joint=square&plate=3/16in&gap=1/8in&position=1G&travel_by={mover}"
     answer = passes_answer(f"{asked}&travel={over}in/min")
     [said] = [told(note) for note in answer.notes if "edges of an open root" in told(note)]
-    assert f"Bead 1: Travel {over} is above {fast} in/min" in said
+    assert f"Bead 1: Travel speed {over} is above {fast} in/min" in said
     for held in (f"{asked}&travel={fast}in/min", f"{asked}&travel={over}in/min&gap=1/16in"):
         notes = passes_answer(held).notes
         assert not [note for note in notes if "edges of an open root" in told(note)]
@@ -145,7 +145,7 @@ def test_a_double_groove_not_gouged_is_not_prequalified(joint: str) -> None:
     notes = answer_json("strength", f"{asked}&pz=5kip")["notes"]
     assert any(THROUGH_ONLY in note["text"] for note in notes)
     gouged = answer_json("strength", f"{asked}&pz=5kip&back=gouge")["notes"]
-    assert any("gouging the first side's root" in note["text"] for note in gouged)
+    assert any("the first side's root" in note["text"] for note in gouged)
 
 
 @pytest.mark.parametrize("joint", ["v", "bevel", "tee-bevel"])
@@ -162,7 +162,7 @@ def test_the_gouged_side_is_laid_after_the_first_with_beads_of_its_own(joint: st
     assert drawn.symmetric_difference(Polygon(region.outline)).area < 0.01 * region.section_m2
     [caution] = [note for note in answer.notes if note.key == "passes.gouge-before"]
     assert f"Before bead {laid[0].number} turn the part" in told(caution)
-    assert "laid again and counted" in told(caution)
+    assert "laid again" in told(caution)
 
 
 @pytest.mark.parametrize("position", ["2G", "3G-up", "4G"])
@@ -182,8 +182,8 @@ def test_no_short_circuit_after_gouging(joint: str, position: str) -> None:
 @pytest.mark.parametrize(
     ("typed", "why"),
     [
-        ("transfer=short", "you asked for short circuit; and short circuit may lie"),
-        ("gas=75/25", "; and short circuit may lie in a gouged groove"),
+        ("transfer=short", "you asked for short circuit; and short circuit may not fuse"),
+        ("gas=75/25", "; and short circuit may not fuse in a gouged groove"),
     ],
 )
 def test_short_circuit_after_gouging_is_refused_by_name(typed: str, why: str) -> None:
@@ -193,7 +193,7 @@ def test_short_circuit_after_gouging_is_refused_by_name(typed: str, why: str) ->
     [stop] = [note for note in answer.notes if note.level == "stop"]
     assert (stop.key, stop.field) == ("passes.back-refused", "transfer")
     assert why in told(stop)
-    assert "take flux-cored wire, or lay the joint flat and spray it" in told(stop)
+    assert "use flux-cored wire, or turn the joint flat and spray it" in told(stop)
     assert answer.nearest is None
     assert answer.ways_out == ()  # another wire size shorts too
     assert passes_answer(asked).found.open
@@ -203,7 +203,7 @@ def test_dial_in_says_so_too() -> None:
     for typed, level in (("transfer=short", "stop"), ("", "caution")):
         asked = f"joint=v&plate=1/2in&position=3G-up&back=gouge&{typed}"
         notes = answer_json("dial-in", asked)["notes"]
-        [said] = [note for note in notes if "in the gouged side without fusing" in note["text"]]
+        [said] = [note for note in notes if "in the gouged side" in note["text"]]
         assert (said["level"], said["field"]) == (level, "back")
     flat = answer_json("dial-in", "joint=v&plate=1/2in&position=1G&back=gouge")["notes"]
     assert not [note for note in flat if "gouged side" in note["text"]]

@@ -153,9 +153,13 @@ def test_what_is_set_by_hand_for_every_bead_and_out_of_its_window_is_said(typed:
     [
         ("wfs=900in/min", "wfs", "Bead 1: Wire feed 900 is above 514 in/min: 380 A"),
         ("wfs=60in/min", "wfs", "Wire feed 60 is below"),
-        ("travel=100in/min", "travel", "Travel 100.0 is above 40.0 in/min: what a hand holds"),
+        (
+            "travel=100in/min",
+            "travel",
+            "Travel speed 100.0 is above 40.0 in/min: what a hand holds",
+        ),
         ("travel=60in/min", "travel", "Planned at 27.6 in/min"),
-        ("travel=30in/min", "travel", "it wants 558 in/min of wire, and 380 A"),
+        ("travel=30in/min", "travel", "it needs 558 in/min of wire, and 380 A"),
         ("wfs=290in/min&travel=8in/min", "travel", "your 290 in/min of wire fills the bead"),
         ("joint=v&plate=1/2in&position=1G&root_wfs=700in/min", "root_wfs", "Bead 1: Wire feed 700"),
         ("joint=v&plate=1/2in&position=1G&cap_volts=45V", "cap_volts", "45.0 is above"),

@@ -62,7 +62,7 @@ def test_a_thin_plate_over_a_wide_gap_is_refused_by_name(count: str) -> None:
     assert not answer.found.open
     assert not answer.dialled.plan.open
     said = " ".join(told(note) for note in answer.notes if note.level == "stop")
-    assert "Close the gap to 1/16 in, or weld it from one side on a backing." in said
+    assert "Close the root opening to 1/16 in, or weld it from one side on a backing." in said
     assert ("lie side by side over an open root" in said) is bool(count)
     for way in ("gap=1/16in", "gap=1/8in&backing=steel"):
         assert planned(f"joint=v&plate=1/8in&position=2G&{way}").open
@@ -102,7 +102,7 @@ def test_a_flux_cored_root_is_laid_on_a_backing_only(query: str) -> None:
     assert not answer.found.open
     [stop] = [note for note in answer.notes if note.level == "stop"]
     assert stop.field == "backing"
-    assert "lay it on a backing" in told(stop)
+    assert "weld it on a backing" in told(stop)
     assert not any("in short circuit" in told(note) for note in answer.notes)
     assert passes_answer(f"{cored}&backing=ceramic").found.open
 

@@ -67,12 +67,12 @@ def test_never_outside_a_limit_without_a_word(typed: Typed) -> None:
             continue
         laid = bead.laid
         if not slow * (1 - ROUNDING) <= laid.travel_m_s <= fast * (1 + ROUNDING):
-            assert any("travel is" in told(note) for note in beside), bead.number
+            assert any("travel speed is" in told(note) for note in beside), bead.number
         if not heats.low * (1 - ROUNDING) <= laid.heat_j_m <= heats.high * (1 + ROUNDING):
             assert any(" in over your" in told(note) or " in more heat" in told(note)
                        for note in beside), bead.number  # fmt: skip
     if found.over:
-        assert any("Take more passes" in told(note) for note in beside)
+        assert any("Ask for more passes" in told(note) for note in beside)
 
 
 @settings(max_examples=60)

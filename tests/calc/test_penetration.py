@@ -227,4 +227,4 @@ def test_the_ends_of_the_measured_beads_are_measured() -> None:
     assert in_words(penetration.outside_measured(550, 36, 0.018)) == ""
     assert in_words(penetration.outside_measured(550.1, 36, 0.018)) == "current above"
     assert in_words(penetration.outside_measured(550, 36.1, 0.018)) == "volts above"
-    assert in_words(penetration.outside_measured(550, 36, 0.01801)) == "travel above"
+    assert in_words(penetration.outside_measured(550, 36, 0.01801)) == "travel speed above"

@@ -52,12 +52,12 @@ def test_outside_its_range_method_b_refuses_by_name(ask: Callable[[], float], na
 @pytest.mark.parametrize(
     ("steel", "depth", "heat", "said"),
     [
-        (Composition(0.15, 1.2), 5e-3, 1e6, "thinner than 0.394 in counted as 0.394 in"),
-        (Composition(0.15, 1.2), 20e-3, 6e6, "heat over 101.6 kJ/in counted as 101.6 kJ/in"),
+        (Composition(0.15, 1.2), 5e-3, 1e6, "thinner than 0.394 in, taken as 0.394 in"),
+        (Composition(0.15, 1.2), 20e-3, 6e6, "heat over 101.6 kJ/in taken as 101.6 kJ/in"),
         (Composition(0.15, 1.2), 20e-3, 0.3e6, "heat under 12.7 kJ/in"),
-        (Composition(0.10, 0.6), 20e-3, 1e6, "CET 0.160 counted as 0.2"),
-        (Composition(0.22, 0.3), 20e-3, 1e6, "Mn counted as 0.5 %"),
-        (Composition(0.02, 1.9), 20e-3, 1e6, "C counted as 0.05 %"),
+        (Composition(0.10, 0.6), 20e-3, 1e6, "CET 0.160 taken as 0.2"),
+        (Composition(0.22, 0.3), 20e-3, 1e6, "Mn taken as 0.5 %"),
+        (Composition(0.02, 1.9), 20e-3, 1e6, "C taken as 0.05 %"),
     ],
 )
 def test_what_is_counted_otherwise_is_said(

@@ -129,7 +129,7 @@ def cost(query: str) -> CostAnswer:
     ("query", "compared", "said"),
     [
         ("", "equal-amps", "at equal amps: 326 A"),
-        ("compared=equal-travel", "equal-travel", "at equal travel: 11.2 in/min"),
+        ("compared=equal-travel", "equal-travel", "at equal travel speed: 11.2 in/min"),
         ("compared=as-run", "as-run", "each as usually run"),
         ("b_laid=12lb/h", "measured", "as you measured it"),
         ("b_arc_min=4min&compared=equal-amps", "measured", "as you measured it"),
@@ -137,7 +137,7 @@ def cost(query: str) -> CostAnswer:
         ("b_travel=13in/min", "measured", "as you typed its settings"),
         ("aim=least-time", "equal-amps", "not at the first way's 378 A: at its own 340 A"),
         ("travel=4in/min&compared=equal-travel", "equal-travel",
-         "not at the first way's travel of 4.0 in/min: each as usually run"),
+         "not at the first way's travel speed of 4.0 in/min: each as usually run"),
     ],
 )  # fmt: skip
 def test_what_is_held_equal_is_said(query: str, compared: str, said: str) -> None:
@@ -189,13 +189,13 @@ def test_what_is_worked_out_from_another_wire_s_amps_is_the_less_sure() -> None:
 @pytest.mark.parametrize(
     ("query", "here", "why"),
     [
-        ("", "costs 33% more, lays 22% more, and takes 1.0 min of spatter a part against 4.0 min",
+        ("", "costs 33% more, deposits 22% more, and takes 1.0 min of spatter time a part",
          "at one current the printed feeds"),
-        ("compared=equal-travel", "lays 8% less", "cooler run, not a faster one"),
-        ("b_laid=12lb/h&laid=9lb/h", "lays 33% more", "What it lays is in line with that."),
-        ("b_laid=9lb/h&laid=9lb/h&b_wire_price=1.05/lb", "costs 50% less, lays 0% more",
-         "measured it so"),
-        ("wire_price=0", "Here it lays", "printed feeds"),
+        ("compared=equal-travel", "deposits 8% less", "cooler weld, not a faster one"),
+        ("b_laid=12lb/h&laid=9lb/h", "deposits 33% more", "Its deposition rate agrees with that."),
+        ("b_laid=9lb/h&laid=9lb/h&b_wire_price=1.05/lb", "costs 50% less, deposits 0% more",
+         "measured it"),
+        ("wire_price=0", "Here it deposits", "printed feeds"),
     ],
 )  # fmt: skip
 def test_the_answer_beside_common_practice(query: str, here: str, why: str) -> None:

@@ -64,7 +64,7 @@ def test_two_equal_ways_get_no_verdict(query: str) -> None:
     found = cost(query).comparisons[0]
     assert found.verdict.word == "same"
     assert in_words(found.verdict.headline) == "Both ways come to the same"
-    assert "Write what is different" in in_words(found.verdict.reason)
+    assert "Type what is different" in in_words(found.verdict.reason)
     assert found.verdict.settle is None
     assert found.case.once == 0
 

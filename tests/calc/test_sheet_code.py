@@ -40,6 +40,6 @@ def test_short_circuit_on_sheet_is_left_to_its_code() -> None:
     sheet, plate = (
         said("dial-in", f"plate={t}&leg=1/8in&transfer=short") for t in ("12ga", "1/8in")
     )
-    assert "see in AWS D1.3 which procedures need a test" in sheet
-    assert "structural work needs a procedure qualified by test" in plate
-    assert "structural work needs a procedure qualified by test" not in sheet
+    assert "see AWS D1.3 for which procedures need a test" in sheet
+    assert "structural work, qualify the procedure by test" in plate
+    assert "structural work, qualify the procedure by test" not in sheet

@@ -199,8 +199,8 @@ def test_no_change_inside_the_window_leads_to_more_passes() -> None:
     change = change_of(found)
     assert change.changes == ()
     assert len(change.blocked) == 2
-    assert in_words(change.blocked[0]).startswith("Slower travel is out: ")
-    assert in_words(change.blocked[1]).startswith("More feed at that travel is out: ")
+    assert in_words(change.blocked[0]).startswith("Slower travel speed is out: ")
+    assert in_words(change.blocked[1]).startswith("More feed at that travel speed is out: ")
     free = answer("dial-in", "plate=3/4in&leg=1/2in").dialled
     assert change.instead is not None
     assert change.instead.passes == free.plan.passes > 1
@@ -223,7 +223,7 @@ def test_an_overwelded_fillet_is_in_and_told_the_metal_it_wastes() -> None:
 def test_metal_that_lies_wrong_is_turned_before_it_is_added() -> None:
     uneven = change_of(inspect(plate="3/8in", leg="5/16in", leg_found="1/4in", leg2_found="1/2in"))
     assert uneven.lies_wrong is not None
-    assert "toward the short one first, the leg on the bottom plate" in in_words(uneven.lies_wrong)
+    assert "at the short side first, the leg on the bottom plate" in in_words(uneven.lies_wrong)
     heaped = change_of(inspect(plate="3/8in", leg="5/16in", leg_found="0.3in", leg2_found="0.3in",
                                convexity="0.12in"))  # fmt: skip
     assert heaped.lies_wrong is not None

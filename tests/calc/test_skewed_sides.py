@@ -32,7 +32,7 @@ def test_the_same_leg_has_42_percent_less_throat_on_the_wide_side() -> None:
     # The wide side rules both: 2 x 0.6 x 70 / 2 x 0.10206 in.
     assert found.weld.holds / KIP_IN == pytest.approx(2 * 21 * 0.102062, rel=1e-4)
     assert found.legs.throat == pytest.approx(0.102062 * INCH, rel=1e-4)
-    assert "120° side is taken as laid 0.204 in" in said(f"{TEE}&skew=60deg&leg=1/4in")
+    assert "120° side is assumed laid 0.204 in" in said(f"{TEE}&skew=60deg&leg=1/4in")
 
 
 def test_the_other_side_s_own_leg_counts() -> None:
@@ -40,12 +40,12 @@ def test_the_other_side_s_own_leg_counts() -> None:
     assert ask(query).weld.holds / KIP_IN == pytest.approx(2 * 21 * 0.25 / sqrt(2))
     # 0.17678/cos 60° = 0.354 in along the plates on the wide side.
     assert "0.204 in along the plates on the 60° side, 0.354 in on the 120° side" in said(query)
-    assert "taken as laid" not in said(query)
+    assert "assumed laid" not in said(query)
     assert ask(query).legs.to_weld_far == pytest.approx(0.25 / sqrt(2) / 0.5 * INCH)
     # Over a gap of 1/8 in D1.1 adds it to the square tee's leg: (1/4 + 1/8)/√2/cos 60°.
     gapped = ask(f"{query}&gap=1/8in").legs.to_weld_far
     assert gapped == pytest.approx(0.375 / sqrt(2) / 0.5 * INCH)
-    assert "taken as laid" not in said(f"{TEE}&skew=60deg&leg=1/4in&far_leg=1/8in")
+    assert "assumed laid" not in said(f"{TEE}&skew=60deg&leg=1/4in&far_leg=1/8in")
     small = ask(f"{TEE}&skew=60deg&leg=1/4in&far_leg=1/8in")
     assert small.weld.holds / KIP_IN == pytest.approx(2 * 21 * 0.125 / sqrt(2))
 
@@ -53,7 +53,7 @@ def test_the_other_side_s_own_leg_counts() -> None:
 def test_worked_out_both_sides_keep_one_throat() -> None:
     found = ask(f"{TEE}&skew=60deg".replace("py=3kip", "py=30kip"))
     assert found.legs.throat == pytest.approx(found.legs.judged / sqrt(2))
-    assert "taken as laid" not in said(f"{TEE}&skew=60deg")
+    assert "assumed laid" not in said(f"{TEE}&skew=60deg")
 
 
 def test_a_square_tee_or_one_side_has_no_sides_that_differ() -> None:
@@ -71,7 +71,7 @@ def test_a_sharp_side_never_counts_more_than_the_first() -> None:
     assert far.angle_deg == 60
     assert far.throat_m == near.throat_m
     assert far.laid_m == near.laid_m
-    assert "taken as laid" not in said(f"{TEE}&skew=120deg&leg=1/4in")
+    assert "assumed laid" not in said(f"{TEE}&skew=120deg&leg=1/4in")
 
 
 @pytest.mark.parametrize(

@@ -47,7 +47,7 @@ def test_square_edges_say_how_deep_each_side_has_to_fuse(page: str) -> None:
     query = f"{SQUARE}&plate=3/8in"
     assert "fuse over 3/32 in deep" in said(page, query, "caution")
     assert "over 1/8 in deep" in said(page, f"{query}&gouge_depth=1/4in", "caution")
-    assert "gap 5/32 in is over 1/8 in" in said(page, f"{query}&gap=5/32in", "caution")
+    assert "root opening 5/32 in is over 1/8 in" in said(page, f"{query}&gap=5/32in", "caution")
     assert "one side" not in said(page, query, "caution")
     assert "bevel it" in said(page, f"{SQUARE}&plate=7/16in", "stop")
     assert "bevel it" not in said(page, f"{SQUARE}&plate=3/8in", "stop")

@@ -124,7 +124,7 @@ def test_added_strength_across_counts_only_where_the_code_lets_it() -> None:
     off = "group=c&group_height=6in&weld_sides=1&leg=1/4in&py=5kip&load_x=9in&plate=1in"
     refused = ask(f"{off}&cross_increase=yes")
     assert refused.weld.use == pytest.approx(ask(off).weld.use)
-    assert any("No increase counted" in told(note) for note in refused.notes)
+    assert any("No directional increase is counted" in told(note) for note in refused.notes)
     # J2.4(c): 6 in along and two of 4 in across: max(6 + 8, 0.85·6 + 1.5·8) = 17.1 in.
     mixed = ask("group=c&group_height=6in&weld_sides=1&leg=1/4in&py=5kip&plate=1in"
                 "&cross_increase=yes")  # fmt: skip

@@ -67,11 +67,11 @@ def test_where_a_longer_lap_holds_less_no_more_length_is_recommended() -> None:
     long = ask(f"{at}&group_height=30000mm&py=20000kN")
     stops = [told(n, "si") for n in long.notes if n.level == "stop"]
     assert stops == [
-        "No fillet to 2 in holds this, and a longer one holds less. More lines of weld, or a "
-        "groove."
+        "No fillet up to 2 in holds this, and a longer one holds less. Use more "
+        "lines of weld, or a groove."
     ]
     short = ask(f"{at}&group_height=1000mm&py=20000kN")
-    assert "Longer weld" in " ".join(told(n, "si") for n in short.notes if n.level == "stop")
+    assert "longer weld" in " ".join(told(n, "si") for n in short.notes if n.level == "stop")
     # Nor are pieces of it: 3 m at 5 mm (a 3.54) is 849 throats, 1.5 m 424.
     at = f"{EN}&joint=lap&group=line&leg=5mm&py=20kN"
     assert ask(f"{at}&group_height=3000mm").segments is None
@@ -249,4 +249,4 @@ def test_a_gap_takes_its_own_width_of_leg() -> None:
 def test_who_has_taken_the_directional_method_is_not_told_to() -> None:
     for code, told_to in (("en", True), ("en-directional", False)):
         notes = ask(f"units=si&py=20kN&cross_increase=yes&design_code={code}").notes
-        assert any("take en-directional" in told(note) for note in notes) is told_to
+        assert any("pick Directional" in told(note) for note in notes) is told_to

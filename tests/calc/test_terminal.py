@@ -111,7 +111,7 @@ def test_help_gives_unit_range_and_blank_of_a_key(capsys: pytest.CaptureFixture[
     # What way B has of its own is told beside way A's: blank is not as A there.
     assert "62/spool with the wire on a spool, way B a bare number is /lb" in shown
     assert "blank: 2.80/lb" in shown
-    assert "b_spatter taking spatter off, for a part, way B 0min to 10000min" in shown
+    assert "b_spatter spatter cleanup, for a part, way B 0min to 10000min" in shown
     assert "swing_rates" in shown
     assert "b_rolls" in shown
     assert "with b_, c_ or d_ before it" in shown

@@ -101,7 +101,7 @@ def test_what_is_said_of_argon_alone_and_of_none() -> None:
     wire = wire_of("ER70S-6", "0.045in")
     assert (
         in_words(spray_refused(wire, mix(co2=0.2, helium=0.8)))
-        == "a mix does not spray: it wants argon"
+        == "a mix does not spray: spray needs argon"
     )
     assert "wanders" in in_words(spray_refused(wire, mix()))
 

@@ -15,7 +15,7 @@ from tests.calc.jobs import Typed, dialled, jobs_by_hand
 from tests.told import told
 
 EXAMPLE: Typed = {"plate": "3/8in", "leg": "5/16in"}
-SAID = "what this wire is usually run at"
+SAID = "the usual"
 
 
 def cautions(typed: Typed) -> list[Note]:

@@ -36,7 +36,7 @@ def test_an_open_window_needs_no_way_out(typed: Typed) -> None:
 def test_spray_vertical_up_is_led_to_another_mode() -> None:
     found = answer("dial-in", query(SHUT))
     offered = {in_words(way.phrase): dict(way.changes) for way in found.ways_out}
-    assert offered["Let transfer follow the plate and gas"] == {"transfer": "auto"}
+    assert offered["Set transfer to auto"] == {"transfer": "auto"}
     assert offered["Run pulsed spray"] == {"transfer": "pulse"}
 
 
@@ -45,7 +45,7 @@ def test_a_gap_too_wide_for_thin_plate_is_led_to_close_it_or_back_it() -> None:
     found = answer("dial-in", query(wide))
     assert not found.dialled.open
     offered = [(in_words(way.phrase), dict(way.changes)) for way in found.ways_out]
-    assert offered[0] == ("Close the gap to 1/16 in", {"gap": "1/16in"})
+    assert offered[0] == ("Close the root opening to 1/16 in", {"gap": "1/16in"})
     assert offered[1] == ("Weld it on a steel backing", {"backing": "steel"})
     for _, changes in offered[:2]:
         assert answer("passes", query(wide | changes)).found.open

@@ -89,8 +89,8 @@ def test_a_line_that_cannot_be_read_is_kept_with_its_reason_and_the_rest_counts(
     assert [bool(row.wrong) for row in found.rows] == [False, *[True] * 8, False]
     assert found.missing == 8
     assert found.totals == listed(f"{good}\n{good}").totals
-    assert "missing" in answer_json("list", f"lines={quote(good + chr(10) + bad[0])}")["notes"][0][
-        "text"]  # fmt: skip
+    asked = answer_json("list", f"lines={quote(good + chr(10) + bad[0])}")
+    assert "not in any total" in asked["notes"][0]["text"]
     reasons = [row.wrong for row in found.rows if row.wrong]
     assert "Bottom plate: “9zz”" in reasons[0]
     assert reasons[1].startswith("The plate is blank")

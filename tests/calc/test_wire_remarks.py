@@ -64,7 +64,7 @@ def test_what_is_not_in_print_is_said(name: str) -> None:
         )
         assert bool(said) is not printed
         if wire.kind == "flux-cored":
-            assert "remembered data" in said
+            assert "not checked against the book" in said
         elif said:
             kind = "solid" if wire.kind == "solid" else "this"
             assert said.startswith(f"No printed points for {kind} wire in this size")
@@ -74,7 +74,7 @@ def test_solid_wire_without_points_says_so_on_the_page() -> None:
     found = answer("dial-in", "dia=1mm")
     (note,) = [note for note in found.notes if "No printed points" in told(note)]
     assert (note.field, note.source) == ("dia", "power-balance")
-    assert "half-way between its neighbors" in told(note)
+    assert "halfway between the next sizes" in told(note)
     for size in ("0.035in", "0.045in"):
         beside = answer("dial-in", f"dia={size}")
         assert not any("No printed points" in told(note) for note in beside.notes)
@@ -99,7 +99,7 @@ def test_notes_of_metal_cored_wire() -> None:
     assert [(note.level, note.field) for note in flat] == [("note", "volts"), ("note", "wire")]
     up = notes("E70C-6M", "0.045in", "90/10", "3F-up", "short")
     assert (up[0].level, up[0].field) == ("caution", "position")
-    assert "wants pulse; short circuit on light work only" in told(up[0])
+    assert "needs pulse; short circuit on light work only" in told(up[0])
     assert not any(note.level == "caution" for note in notes(
         "E70C-6M", "0.045in", "90/10", "3F-up", "pulse"))  # fmt: skip
     assert notes("E70C-6M", "0.045in", "90/10", "2F", "spray", None)[-1].field == "volts"

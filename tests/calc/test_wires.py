@@ -115,11 +115,11 @@ def test_the_wrong_gas_is_named(wire: str, gas: str, words: str) -> None:
 @pytest.mark.parametrize(
     ("gas", "words"),
     [
-        ("Ar", "spray wanders on steel in Ar; it wants 2% O2 or 5% CO2"),
+        ("Ar", "spray wanders on steel in Ar; it needs 2% O2 or 5% CO2"),
         ("75/25", "solid wire does not spray above about 20% CO2; 75/25 has more"),
         ("78/18/4 O2", ""),
         ("75/18/7 O2", "solid wire does not spray above about 20% CO2; 75/18/7 O2 has more"),
-        ("7.5/2.5/90 He", "no spray above about 40% helium; 7.5/2.5/90 He is for shorting"),
+        ("7.5/2.5/90 He", "no spray above about 40% helium; 7.5/2.5/90 He is for short circuit"),
         ("65/8/0.5 O2/26.5 He", ""),
     ],
 )
@@ -130,7 +130,7 @@ def test_why_a_mix_does_not_spray(gas: str, words: str) -> None:
 def test_a_gas_without_argon_does_not_spray() -> None:
     gas = Gas("95/5 O2 in CO2", 0.0, 0.95, 0.05, "C2")
     assert in_words(spray_refused(wire_of("ER70S-6", "0.045in"), gas)) == (
-        "95/5 O2 in CO2 does not spray: it wants argon"
+        "95/5 O2 in CO2 does not spray: spray needs argon"
     )
 
 
@@ -147,7 +147,7 @@ def test_positions_by_kind_of_wire(place: object) -> None:
             assert not down or "slag runs ahead" in said
             out = not position.sprays and mode in ("spray", "globular")
             assert bool(position_refused(solid, position, mode)) is out
-            assert ("wants pulse" in in_words(position_refused(cored, position, mode))) is out
+            assert ("needs pulse" in in_words(position_refused(cored, position, mode))) is out
 
 
 @pytest.mark.parametrize(
@@ -155,7 +155,7 @@ def test_positions_by_kind_of_wire(place: object) -> None:
     [
         ("E71T-1C", "CO2", "2F", "short",
          "E71T-1C runs in fine drops only; it does not short circuit"),
-        ("E71T-1C", "CO2", "2F", "pulse", "pulse gives E71T-1C nothing; run it on plain volts"),
+        ("E71T-1C", "CO2", "2F", "pulse", "pulse does nothing for E71T-1C; run it on plain volts"),
         ("E71T-1C", "CO2", "4F", "spray", ""),
         ("E71T-1C", "CO2", "3F-down", "spray",
          "E71T-1C is not made for vertical-down: the slag runs ahead of the arc"),
@@ -166,7 +166,7 @@ def test_positions_by_kind_of_wire(place: object) -> None:
         ("ER70S-6", "CO2", "4F", "globular", "globular runs out of the joint overhead"),
         ("ER70S-6", "CO2", "4F", "short", ""),
         ("E70C-6M", "90/10", "3F-up", "spray",
-         "spray runs out of the joint vertical-up; metal-cored wire wants pulse there"),
+         "spray runs out of the joint vertical-up; metal-cored wire needs pulse there"),
         ("E70C-6M", "90/10", "3F-up", "pulse", ""),
         ("E70C-6M", "CO2", "2F", "short", "E70C-6M is made for argon mixtures, not CO2"),
     ],

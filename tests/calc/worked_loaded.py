@@ -58,7 +58,7 @@ LOADED = (
         "joint=lap&plate=3/8in&plate2=1/4in&group=lines&group_height=6in&group_width=4in&py=30kip",
         {
             "holds": False,
-            "weakest": "other plate, pulled: yielding over 4 in",
+            "weakest": "second plate, pulled: yielding over 4 in",
             "use": 1.391667,
             "links[plate2-gross].asked.value": 30.0,
             "links[plate2-gross].holds.value": 21.556886,

@@ -147,7 +147,7 @@ COST = (
             "Cost of weld,$/ft,3.075,2.883333333",
             '"Arc, a part",min,6.0,4.0',
             "Time of a part,min,12.0,10.0",
-            "Saved a year after what is paid once,$,0.0,666.6666667",
+            "Savings a year after change-over cost,$,0.0,666.6666667",
             "Verdict,,,Pays: over 99 chances in 100",
             'Reason,,,"Time on the arc saves $1.67 a part, wire costs $1.00 more.',
         ),
@@ -173,7 +173,7 @@ COST = (
             "comparisons[0].break_even.crossing": "above",
             "ways[a].year": 1230.0,
             "comparisons[0].sums.first": -23.3333,
-            "comparisons[0].verdict.settle": "Get the change quoted in writing.",
+            "comparisons[0].verdict.settle": "Get the change-over quoted in writing.",
         },
         """100 x 0.76667 less 100. What is paid once, 25 % off, is the most: 1.67 saved at the
         least, 48 lost at the most.""",

@@ -10,7 +10,7 @@ STRENGTH = (
         f"{TEE}&line_load=3kip/in",
         {
             "holds": True,
-            "weakest": "other plate, yielding",
+            "weakest": "second plate, yielding",
             "use": 0.5556,
             "leg.value": 0.1875,
             "leg_given": False,

@@ -92,7 +92,7 @@ def test_long_welds_are_told_in_minutes_and_small_differences_not_at_all() -> No
 def test_with_feed_and_volts_by_hand_nothing_is_left_to_aim(client: FlaskClient) -> None:
     fixed = f"{JOB}&wfs=350in/min&volts=28V"
     assert buttons(fixed) == ()
-    assert "Let go of one" in words(by_id(client.get(f"/?{fixed}").text, "aims"))
+    assert "Set one" in words(by_id(client.get(f"/?{fixed}").text, "aims"))
     assert buttons(f"{JOB}&transfer=pulse&wfs=350in/min") == ()  # pulse has no volts to set
     assert len(buttons(f"{JOB}&wfs=350in/min")) == 4  # the volts are left
     assert len(buttons(f"{JOB}&volts=28V")) == 4  # the feed is
@@ -122,15 +122,15 @@ def test_soft_edges_are_hatched_as_far_as_they_are_said(client: FlaskClient) -> 
 
 def test_the_caption_tells_what_is_drawn_and_nothing_else(client: FlaskClient) -> None:
     text = caption(client, JOB)
-    assert "Outlined: every limit holds there." in text
-    assert "Dot: your set point." in text
+    assert "Outlined: inside every limit." in text
+    assert "Dot: your setting." in text
     assert "No spray here" not in text
     assert "Pulsed" not in text
     lean = caption(client, f"{JOB}&gas=75/25")
     assert "No spray here: solid wire does not spray above about 20% CO2" in lean
     assert "Where spray starts" not in lean
     pulsed = caption(client, f"{JOB}&transfer=pulse")
-    assert "the machine makes its own volts" in pulsed
+    assert "the machine sets its own volts" in pulsed
     assert "Outlined" not in pulsed
     assert "Dot" not in pulsed
     shut = caption(client, f"{JOB}&position=3F-up&transfer=spray")

@@ -43,7 +43,7 @@ def quantity(value: float | None, *, by_hand: bool = False) -> Quantity:
         (quantity(26.0, by_hand=True), "by hand"),
         (quantity(23.0, by_hand=True), "under 24.0"),
         (quantity(29.0, by_hand=True), "over 28.0"),
-        (quantity(None), "no room"),
+        (quantity(None), "no window"),
         (Quantity("Travel", "travel", None, meaning="window"), ""),
     ],
 )
@@ -53,7 +53,7 @@ def test_the_word_says_where_it_stands(setting: Quantity, word: str) -> None:
 
 def test_a_band_is_spoken_whole() -> None:
     assert band_of(quantity(23.0, by_hand=True), "us").spoken == (
-        "23.0 V, room 24.0 to 28.0, under 24.0"
+        "23.0 V, window 24.0 to 28.0, under 24.0"
     )
 
 

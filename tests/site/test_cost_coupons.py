@@ -40,7 +40,7 @@ def test_the_coupons_of_both_wires_stand_beside_their_ways() -> None:
     first, second = view(JOB, BOTH)["rows"]
     assert (first.letter, second.letter) == ("A", "B")
     # 0.185 lb a minute is 11.1 lb/h; 10 s of clean-up on 10 in is a minute on 60 in.
-    assert first.words.startswith("1 coupon: 11.1 lb/h laid, 96.5 % of the wire laid, 1.0 min")
+    assert first.words.startswith("1 coupon: 11.1 lb/h laid, 96.5 % deposition efficiency, 1.0 min")
     assert second.words.startswith("1 coupon: 9.6 lb/h laid")
 
 

@@ -52,14 +52,18 @@ def test_every_key_the_help_tells_of_has_its_entry(client: FlaskClient) -> None:
 @pytest.mark.parametrize(
     ("query", "group", "said"),
     [
-        ("", "minutes-A", "fit-up 6min · next weld 0.5min · cleaning 0.2min · a spool change 5min"),
+        (
+            "",
+            "minutes-A",
+            "fit-up 6min · moving to the next weld 0.5min · cleaning 0.2min · spool change 5min",
+        ),
         ("", "minutes-B", "nothing written"),
         ("b_fit_up=2min", "minutes-B", "fit-up 2min"),
         ("", "way-A", "ER70S-6 · 0.045 · 90/10 · Hand"),
         ("b_gas=85/15&b_travel_by=robot", "way-B", "E70C-6M · 85/15 · Robot"),
         ("", "cell-A", "nothing written"),
         ("stations=2&rate=90/h", "cell-A", "its own rate 90/h · stations 2"),
-        ("", "hours", "torches at once 1 · a shift 8h · shifts a week 5 · weeks a year 50"),
+        ("", "hours", "guns at once 1 · hours in a shift 8h · shifts a week 5 · weeks a year 50"),
         ("b_name=New", "way-B", "New · E70C-6M"),
     ],
 )
@@ -136,7 +140,7 @@ def test_what_pieces_come_to_stands_in_the_lines_that_may_replace_them(client: F
 
 def test_the_page_says_what_rules_a_part(client: FlaskClient) -> None:
     query = "leg=5/16in&b_travel_by=robot&b_stations=2&b_load=30min"
-    assert "Loading rules" in words(by_id(client.get(f"/cost/?{query}").text, "hours"))
+    assert "Loading sets the pace" in words(by_id(client.get(f"/cost/?{query}").text, "hours"))
 
 
 @pytest.mark.parametrize(

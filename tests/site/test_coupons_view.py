@@ -25,8 +25,8 @@ def test_each_setting_stands_behind_its_name() -> None:
     assert found == {
         "Wire feed": "380 in/min",
         "Volts": "27.1 V",
-        "Travel": "14.0 in/min",
-        "Tip to work": "11/16 in",
+        "Travel speed": "14.0 in/min",
+        "Stickout (tip to work)": "11/16 in",
     }
 
 

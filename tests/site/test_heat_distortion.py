@@ -44,7 +44,7 @@ def test_what_is_too_little_to_write_is_under_the_last_digit() -> None:
 
 def test_a_butt_says_there_is_no_form_for_its_angle() -> None:
     said = part("joint=square&plate=1/8in&weld_length=6in")
-    assert "edges lift: no published form for this joint" in said
+    assert "edges lift: no published formula for this joint" in said
     assert "each half turned" not in said
 
 

@@ -128,7 +128,7 @@ def test_a_bare_temperature_keeps_its_scale_when_units_change(client: FlaskClien
     assert "preheat=150F" in switch
     other = client.get(f"/heat/{switch}").text
     assert "66 °C" in words(by_id(other, "start"))
-    assert "welded at, by hand" in words(by_id(other, "start"))
+    assert "plate temperature, by hand" in words(by_id(other, "start"))
 
 
 @pytest.mark.parametrize(
@@ -183,7 +183,7 @@ def test_a_page_keeps_to_its_units(query: str, system: str, strange: str) -> Non
 def test_the_code_that_rules_stands_first_with_its_edition(client: FlaskClient, query: str) -> None:
     methods = words(by_id(client.get(f"/heat/?{query}").text, "methods"))
     needed = answer("heat", query).needed
-    first = methods.removeprefix("Least preheat, each way").strip()
+    first = methods.removeprefix("Minimum preheat, by each method").strip()
     assert first.startswith(CODE_NAMES[needed.code])
     for name in CODE_NAMES.values():
         assert name in methods

@@ -16,7 +16,7 @@ def test_the_row_shows_estimate_band_and_mark() -> None:
     assert depth.name == "penetration past the root"
     assert depth.value.startswith("≈ ")
     assert depth.value.endswith(" in")
-    assert depth.room.endswith("; travel below what was measured: band widened")
+    assert depth.room.endswith("; travel speed below what was measured: band widened")
     assert share.value.startswith("≈ ")
     assert share.value.endswith("%")
     assert share.room.count("%") == 2

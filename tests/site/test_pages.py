@@ -82,8 +82,8 @@ def test_heat_says_by_which_convention(client: FlaskClient) -> None:
     # EN 1011-1 counts 0.8 of what ASME IX QW-409.1(a) counts; US readers get the one, SI the other.
     us = words(by_id(client.get("/?plate=3/8in&leg=5/16in").text, "facts"))
     si = words(by_id(client.get("/?plate=3/8in&leg=5/16in&units=si").text, "facts"))
-    assert "heat, AWS" in us
-    assert "heat, EN × 0.8" in si
+    assert "heat input, AWS" in us
+    assert "heat input, EN × 0.8" in si
     found = answer("dial-in", "plate=3/8in&leg=5/16in&units=si").dialled.outcome
     assert found is not None
     assert found.heat.value is not None

@@ -269,7 +269,7 @@ def test_a_plan_that_cannot_be_laid_says_where_it_stops_and_the_nearest(
 ) -> None:
     page = client.get(f"/passes/?{BLOCKED}").text
     plan = by_id(page, "plan")
-    assert "9 passes cannot be laid so" in words(plan)
+    assert "9 passes do not work here" in words(plan)
     assert "two limits conflict" in words(plan)
     near = passes_answer(BLOCKED).nearest
     assert near is not None

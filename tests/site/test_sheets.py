@@ -31,8 +31,8 @@ def _agrees(cell: Element) -> None:
         return
     first, second, third = (words(e) for e in inside(cell) if e.tag in {"b", "span"})
     assert first == told.first, query
-    assert second == f"leg {told.leg} · travel {told.travel}", query
-    assert third == f"tip {told.tip} · {told.amps} A · {told.passes}", query
+    assert second == f"leg {told.leg} · travel speed {told.travel}", query
+    assert third == f"stickout {told.tip} · {told.amps} A · {told.passes}", query
 
 
 @pytest.mark.parametrize("name", MADE)
@@ -67,7 +67,7 @@ def test_a_sheet_says_it_is_no_procedure_and_how_it_was_got(client: FlaskClient)
     text = client.get("/sheets/si-er70s-6-0.045in-90-10.html").text
     assert "Starting points, not a qualified procedure" in text
     assert "1.2 mm" in text
-    assert "How it was got" in text
+    assert "How it was figured" in text
     assert "Cautions" in text
 
 

@@ -60,10 +60,10 @@ def test_each_number_with_coupons_is_drawn_with_both_its_bands() -> None:
     found = page(*(CouponFacts(travel=0.8 + 0.01 * n, meter_v=0.9) for n in range(5)))
     rows = {row.name: row for row in number_rows(found)}
     assert [name for name, row in rows.items() if row.strip] == [
-        "Hand's travel", "Machine's volt meter",
+        "Hand's travel speed", "Machine's volt meter",
     ]  # fmt: skip
     travel = next(each for each in found.numbers if each.key == "travel")
-    strip = rows["Hand's travel"].strip
+    strip = rows["Hand's travel speed"].strip
     assert strip is not None
     narrower = travel.half_band / travel.half_before
     assert strip.after.width / strip.before.width == pytest.approx(narrower, abs=0.01)
@@ -86,7 +86,7 @@ def test_what_moved_of_today_s_settings_is_drawn_in_both_windows() -> None:
     published, own = (each.value for each in travel)
     assert published is not None
     assert own is not None
-    strip = strips["Travel"]
+    strip = strips["Travel speed"]
     assert (strip.after.value < strip.before.value) is (own < published)
     assert not list(setting_strips(page()))
 

@@ -81,7 +81,7 @@ def test_the_size_of_the_bottle_is_asked_beside_its_taps(client: FlaskClient) ->
     ("query", "part", "said"),
     [
         ("count=0", "need", "Nothing to buy"),
-        ("parts=0", "notes", "how long a package lasts cannot be said"),
+        ("parts=0", "notes", "how long a package lasts: type how many you weld"),
         ("parts=1&spool=1000lb", "notes", "a lifetime of wire"),
         ("gauge=40psi&water=43L", "cylinder", "Empty"),
         ("cylinder=bulk", "need", "gas from the bulk tank"),

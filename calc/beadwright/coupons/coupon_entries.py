@@ -82,7 +82,7 @@ class CouponEntries:
             "leg",
             *_SIZES,
             label="Other leg measured",
-            help="leg on the other plate, by gauge; blank: the same",
+            help="leg on the vertical plate, by gauge; blank: the same",
             blank="the same",
         )
     )

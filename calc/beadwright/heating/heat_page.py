@@ -167,7 +167,7 @@ def _hardness(
     steel: Composition | None, cooled: Cooling | None, sheet: bool
 ) -> tuple[Quantity, Phrase | None]:
     """The hardness, from the slowest cooling less its scatter to the fastest with it."""
-    none = Quantity("Hardness beside the bead", "count", None)
+    none = Quantity("Peak HAZ hardness", "count", None)
     if steel is None:
         return none, say("heating.no-analysis-no-hardness")
     if cooled is None:

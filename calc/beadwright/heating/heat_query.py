@@ -107,7 +107,7 @@ class HeatQuery(PageQuery):
             from_fahrenheit(750),
             {"us": "−50F to 750F", "si": "−45C to 398C"},
             "nobody welds plain steel so",
-            label="Plate's temperature as welded",
+            label="Plate temperature when welded",
             help="preheat or interpass temperature you run at, as 150F or 65C",
             blank="as needed",
         )
@@ -118,8 +118,8 @@ class HeatQuery(PageQuery):
             "1kJ/in",
             "300kJ/in",
             "no wire arc gives less or more",
-            label="Heat input, V × A over travel",
-            help="heat input by hand, volts × amps over travel; blank: the job's own",
+            label="Heat input, V × A ÷ travel speed",
+            help="heat input by hand, volts × amps ÷ travel speed; blank: the job's own",
             blank="the job's own",
         )
     )

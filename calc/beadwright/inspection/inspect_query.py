@@ -33,8 +33,8 @@ class InspectQuery(PageQuery):
     across: Literal["yes", "no"] = required(
         Choice(
             ("yes", "no"),
-            label="Lies across the pull",
-            help="yes or no: the weld lies across the pull in a primary member (AWS D1.1)",
+            label="Across the load",
+            help="yes or no: the weld lies across the load in a primary member (AWS D1.1)",
             default="yes",
         )
     )

@@ -30,8 +30,8 @@ class WeldReadings:
         Measured(
             "leg",
             *_LEG,
-            label="Leg up the other plate",
-            help="leg measured along the other plate; blank: counted as the first",
+            label="Leg on the vertical plate",
+            help="leg measured along the vertical plate; blank: counted as the first",
             blank="as the first",
         )
     )
@@ -39,7 +39,7 @@ class WeldReadings:
         Choice(
             ("along", "gauge"),
             label="Legs of a skewed tee read",
-            help="along (on the plate, root to toe) or gauge (square across to the other plate)",
+            help="along (on the plate, root to toe) or gauge (square across to the vertical plate)",
             default="along",
         )
     )
@@ -81,8 +81,8 @@ class WeldReadings:
         Measured(
             "length",
             *_LONG,
-            label="Short in size over",
-            help="length of the weld that is short in size; blank: all along",
+            label="Undersize over",
+            help="length of the weld that is undersize; blank: all along",
             blank="all along",
         )
     )
@@ -95,7 +95,7 @@ class WeldReadings:
             "0in",
             "1in",
             "wider is no joint",
-            label="Gap at the root",
+            label="Root opening",
             help="root opening measured; blank: as planned",
         )
     )
@@ -164,7 +164,7 @@ class WeldReadings:
     unfused: Literal["no", "yes"] | None = optional(
         Choice(
             ("no", "yes"),
-            label="Metal not fused",
+            label="Incomplete fusion",
             help="incomplete fusion seen, no or yes; blank: not looked at",
             blank="not looked at",
         )

@@ -30,9 +30,9 @@ _POSITION_NAMES = (
 )  # fmt: skip
 
 _SHEET_TO_PLATE = "30ga", "4in", "sheet of 30 gauge to plate of 4 in"
-_LEG = "1/16in", "2in", "smaller cannot be measured, larger wants a groove"
+_LEG = "1/16in", "2in", "a smaller one cannot be measured; use a groove for a larger one"
 _DEPTH = "1/32in", "4in", "no groove is shallower, no plate here thicker"
-_HEAT = "1kJ/in", "200kJ/in", "no wire procedure asks less or more"
+_HEAT = "1kJ/in", "200kJ/in", "no wire procedure has less or more"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,8 +56,8 @@ class JobEntries:
         Measured(
             "length",
             *_SHEET_TO_PLATE,
-            label="Other plate",
-            help="thickness of the other; blank: the same",
+            label="Second plate",
+            help="thickness of the second plate (a tee's vertical one); blank: the same",
             blank="the same",
         )
     )
@@ -74,7 +74,7 @@ class JobEntries:
             "angle",
             "60deg",
             "135deg",
-            "sharper hides the root, flatter is a butt",
+            "a sharper one hides the root, a flatter one is a butt",
             label="Angle between the plates",
             help="angle of a tee on the weld's side; blank: 90deg",
             blank="square, 90°",
@@ -92,8 +92,8 @@ class JobEntries:
         Measured(
             "leg",
             *_LEG,
-            label="Leg up the other plate",
-            help="leg up the other plate; blank: the same",
+            label="Leg on the vertical plate",
+            help="leg on the vertical plate, up the edge of a lap; blank: the same",
             blank="the same",
         )
     )
@@ -103,8 +103,8 @@ class JobEntries:
             "0in",
             "1/2in",
             "no detail opens a root wider",
-            label="Gap",
-            help="fit-up gap, root opening",
+            label="Root opening",
+            help="root opening, fit-up",
         )
     )
     angle: float | None = optional(
@@ -112,7 +112,7 @@ class JobEntries:
             "angle",
             "10deg",
             "120deg",
-            "narrower hides the root, wider is all filler",
+            "a narrower one hides the root, a wider one is all filler",
             label="Groove angle",
             help="groove angle: between the faces of a V, of the beveled face of a bevel",
         )
@@ -165,7 +165,7 @@ class JobEntries:
             "leg",
             "1/32in",
             "2in",
-            "less is a grinder's scratch, more is a new groove",
+            "less is a grinder scratch, more is a new groove",
             label="Depth of gouge",
             help="depth of the back gouge, from the back of the root; blank: 1/8 in past the root "
             "face",
@@ -177,7 +177,7 @@ class JobEntries:
             "leg",
             "3/16in",
             "3in",
-            "smaller hides the root, larger wants a fillet around",
+            "a smaller one hides the root; weld a fillet around a larger one",
             label="Hole",
             help="diameter of a plug's hole, width of a slot; blank: the code's least",
         )
@@ -187,7 +187,7 @@ class JobEntries:
             "length",
             "3/16in",
             "20in",
-            "longer wants a fillet around the hole",
+            "weld a fillet around a longer one",
             label="Slot length",
             help="length of a slot, end to end",
         )
@@ -248,7 +248,7 @@ class JobEntries:
         Choice(
             ("balanced", "least-time", "least-heat", "easiest"),
             label="Aim",
-            help="balanced, least-time, least-heat, easiest: what the set point is chosen for",
+            help="balanced, least-time, least-heat, easiest: what the settings are chosen for",
             default="balanced",
         )
     )
@@ -256,8 +256,8 @@ class JobEntries:
         Measured(
             "heat_input",
             *_HEAT,
-            label="Heat at least",
-            help="least heat a written procedure asks: volts × amps ÷ travel, no efficiency",
+            label="Lowest heat input",
+            help="lowest heat input a written procedure allows: volts × amps ÷ travel speed",
             blank="no limit",
         )
     )
@@ -265,8 +265,8 @@ class JobEntries:
         Measured(
             "heat_input",
             *_HEAT,
-            label="Heat at most",
-            help="most heat it allows, counted alike",
+            label="Highest heat input",
+            help="highest heat input it allows, figured the same way",
             blank="no limit",
         )
     )
@@ -285,7 +285,7 @@ class JobEntries:
             "volts",
             "10V",
             "50V",
-            "outside that no wire arc burns",
+            "no wire arc burns outside that",
             label="Volts at the arc",
             help="volts at the arc set by hand",
         )
@@ -295,9 +295,9 @@ class JobEntries:
             "tip_to_work",
             "1/8in",
             "2in",
-            "closer the tip melts, farther the arc wanders",
-            label="Tip to work",
-            help="contact tip to work set by hand",
+            "closer melts the tip, farther lets the arc wander",
+            label="Stickout (tip to work)",
+            help="stickout (contact tip to work) set by hand",
         )
     )
     travel: float | None = optional(
@@ -305,9 +305,9 @@ class JobEntries:
             "travel",
             "1in/min",
             "200in/min",
-            "nobody and nothing moves a torch so",
-            label="Travel",
-            help="travel set by hand",
+            "no hand or machine moves a gun at that speed",
+            label="Travel speed",
+            help="travel speed set by hand",
         )
     )
     weld_length: float = required(
@@ -341,8 +341,8 @@ class JobEntries:
             "30A",
             "1000A",
             "smallest to largest wire power source",
-            label="Machine's most amps",
-            help="most current of the power source",
+            label="Machine's maximum amps",
+            help="highest current of the power source",
         )
     )
     machine_volts: float | None = optional(
@@ -351,8 +351,8 @@ class JobEntries:
             "12V",
             "60V",
             "smallest to largest wire power source",
-            label="Machine's most volts",
-            help="most volts at the arc of the power source",
+            label="Machine's maximum volts",
+            help="highest volts of the power source at the arc",
         )
     )
     rated_amps: float | None = optional(

@@ -37,7 +37,7 @@ class ShopQuery(PageQuery):
             "5A",
             "300A",
             "smallest to largest wire power source",
-            label="Amps it draws, on its plate",
+            label="Input amps, on its plate",
             help="most current it draws by its plate (I1max), at the supply below",
             blank="not written",
         )

@@ -97,7 +97,7 @@ def cost_of(way: Way, rates: Rates) -> Cost:
     drawn_j = way.arc_w / rates.machine_efficiency * arc + rates.idle_w * off
     once = (
         Piece("labour_on", "Labor, arc on", labor * arc),
-        Piece("labour_off", "Labor, arc off", labor * off),
+        Piece("labour_off", "Labor, non-arc", labor * off),
         Piece("overhead", "Overhead", overhead * (arc + off)),
         Piece("wire", "Wire", way.wire_once_kg * way.wire_kg),
         Piece("gas", "Gas", way.gas_once_m3 * way.gas_m3),

@@ -55,8 +55,8 @@ def _later(prefix: str, key: str, field: QueryField[Any]) -> QueryField[Any]:
     if default and key not in ONCE_KEYS:
         blank = "as A"  # beside another wire than the demonstration's
     elif key in CELL_KEYS:
-        text += "; blank: as the first way if the torch is moved alike"
-        blank = "as A, moved alike"
+        text += "; blank: as the first way if the gun is moved the same way"
+        blank = "as A, moved the same way"
     elif key not in ONCE_KEYS:
         text += f"; blank: {'worked out' if blank == 'worked out' else 'as the first way'}"
         blank = blank if blank in ("worked out", "As A") else "as A"
@@ -77,8 +77,8 @@ class CostQuery(PageQuery):
             "1000000/h",
             "no shop costs that; 0 if your time is free",
             label="Shop rate",
-            help="shop rate by the hour, labour and overhead in it, instead of the two",
-            blank="labour and overhead",
+            help="shop rate by the hour, labor and overhead in it, instead of the two",
+            blank="labor and overhead",
         )
     )
     labour: float = required(
@@ -87,7 +87,7 @@ class CostQuery(PageQuery):
             "1000000/h",
             "nobody earns that; 0 if your time is free",
             label="Labor",
-            help="labour, wages and what comes on top",
+            help="labor: wages and what comes on top",
             default=DEMO_PRICES["labour"],
         )
     )
@@ -106,8 +106,8 @@ class CostQuery(PageQuery):
             "price_per_energy",
             "100000/kWh",
             "no power costs that",
-            label="Electricity",
-            help="electricity",
+            label="Price of electricity",
+            help="price of electricity",
             default=DEMO_PRICES["energy_price"],
         )
     )
@@ -149,7 +149,7 @@ class CostQuery(PageQuery):
             "0.1h",
             "100000h",
             "arc hours of one nozzle",
-            label="A nozzle lasts, arc hours",
+            label="Life of a nozzle, arc hours",
             help="arc hours a nozzle lasts",
             default="60h",
         )
@@ -171,7 +171,7 @@ class CostQuery(PageQuery):
             "0min",
             "10000min",
             "minutes for one part",
-            label="Grinding out, a part",
+            label="Grinding out for rework, a part",
             help="grinding out a part before it is welded again",
             default=DEMO_MINUTES["grind"],
         )
@@ -190,8 +190,8 @@ class CostQuery(PageQuery):
         WholeNumber(
             1,
             240,
-            label="Months to be back in",
-            help="months in which what is paid once must come back",
+            label="Payback wanted, months",
+            help="months in which the change-over cost must be paid back",
             default="12",
         )
     )
@@ -199,8 +199,8 @@ class CostQuery(PageQuery):
         WholeNumber(
             1,
             10_000,
-            label="Torches at once",
-            help="torches that can burn at once",
+            label="Guns at once",
+            help="guns that can weld at once",
             default="1",
         )
     )
@@ -210,7 +210,7 @@ class CostQuery(PageQuery):
             "0.25h",
             "24h",
             "a day has 24 hours",
-            label="A shift",
+            label="Hours in a shift",
             help="hours in a shift",
             default="8h",
         )
@@ -226,8 +226,8 @@ class CostQuery(PageQuery):
         WholeNumber(
             0,
             999_999_999,
-            label="Seed of the draws",
-            help="same seed, same draws",
+            label="Seed of the what-ifs",
+            help="same seed, same what-ifs",
             default="1",
         )
     )
@@ -235,15 +235,13 @@ class CostQuery(PageQuery):
         WholeNumber(
             100,
             MOST_DRAWS,
-            "they give the odds to 1 in 100; the figures behind them are no surer",
-            label="Draws",
-            help="draws of the chance that switching pays",
+            "more do not help: the prices behind them are no more certain",
+            label="What-ifs to run",
+            help="what-ifs for the chance that switching pays",
             default=str(FIRST_DRAWS),
         )
     )
-    currency: str = required(
-        Words(4, label="Sign before money", help="sign before money", default="$")
-    )
+    currency: str = required(Words(4, label="Currency sign", help="currency sign", default="$"))
     beside: ComparedEntries = part(ComparedEntries)
     b: LaterWay = part(LaterWay, "b_", change=partial(_later, "b_"))
     c: LaterWay = part(LaterWay, "c_", change=partial(_later, "c_"))

@@ -174,12 +174,12 @@ def _csv_rows(answer: CostAnswer) -> Iterator[list[str | float]]:
     for index, piece in enumerate(ways[0]["times"]):
         yield [f"{piece['name']}, a part", piece["unit"],
                *(w["times"][index]["value"] for w in ways)]  # fmt: skip
-    for key, name in (("time", "Time of a part"), ("laid", "Laid metal"), ("factor",
+    for key, name in (("time", "Time of a part"), ("laid", "Deposition rate"), ("factor",
                       "Operating factor"), ("metal", "Weld metal, a part"),
                       ("wire_bought", "Wire, a part"), ("gas", "Gas, a part")):  # fmt: skip
         yield [name, ways[0][key]["unit"], *(w[key]["value"] for w in ways)]
     found = report["comparisons"]
-    yield ["Saved a year after what is paid once", sign, 0.0,
+    yield ["Savings a year after change-over cost", sign, 0.0,
            *(c["net_saving"]["value"] for c in found)]  # fmt: skip
     yield ["Verdict", "", "", *(c["verdict"]["headline"] for c in found)]
     yield ["Reason", "", "", *(c["verdict"]["reason"] for c in found)]

@@ -19,7 +19,9 @@ _MOST_ONCE = "1000000000", "no change of wire costs that"
 
 
 def _once(label: str, help: str) -> Price:
-    return Price("money", *_MOST_ONCE, label=label, help=f"{help}, paid once", blank="0")
+    return Price(
+        "money", *_MOST_ONCE, label=label, help=f"{help}; part of the change-over cost", blank="0"
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,7 +32,7 @@ class OnceEntries:
         Price(
             "money",
             *_MOST_ONCE,
-            label="Change-over in all",
+            label="Change-over cost, in all",
             help="all that changing to this way costs once, instead of its pieces",
             blank="its pieces",
         )
@@ -53,7 +55,7 @@ class OnceEntries:
         _once("Stock in two wires", "old wire left over, and a stock of the new one beside it")
     )
     equipment: float | None = optional(
-        _once("Cell, robot or track", "cell, robot, track, power source: what is bought for it")
+        _once("Cell, robot or track", "cell, robot, track, power source to buy")
     )
     programming: float | None = optional(
         _once("Programming and fixtures", "programming, fixtures and the first parts")

@@ -13,7 +13,7 @@ def _swing(label: str, help: str, default: str) -> Measured:
         "share",
         "0%",
         "90%",
-        "0 is sure, 90 % is a guess",
+        "0 is certain, 90 % is a guess",
         label=label,
         help=help,
         default=default,
@@ -35,15 +35,19 @@ class SwingShares:
     """
 
     rates: float = required(
-        _swing("Rates, either way", "how far labour and overhead may be off, either way", "10%")
+        _swing("Rates, either way", "how far labor and overhead may be off, either way", "10%")
     )
     prices: float = required(_swing("Prices", "how far wire and gas prices may be off", "5%"))
-    feed: float = required(_swing("Laid an hour", "how far laid metal per hour may be off", "5%"))
+    feed: float = required(
+        _swing("Deposition rate", "how far the deposition rate may be off", "5%")
+    )
     minutes: float = required(
         _swing("Non-arc minutes", "how far the non-arc minutes may be off", "15%")
     )
     volume: float = required(_swing("Parts a year", "how far the parts a year may be off", "25%"))
-    once: float = required(_swing("Paid once", "how far what is paid once may be off", "25%"))
+    once: float = required(
+        _swing("Change-over cost", "how far the change-over cost may be off", "25%")
+    )
     size: float = required(
         _swing("Welds heavier than drawn", "how much heavier than drawn the welds may be", "10%")
     )

@@ -21,14 +21,14 @@ _MONEY = "no shop pays that for one way"
 class WayEntries(CellEntries):
     """The keys of a way; defaults are common practice or the demonstration shop's [SI, money]."""
 
-    name: str | None = optional(Words(40, label="Call it", help="what to call the way"))
+    name: str | None = optional(Words(40, label="Name", help="what to call the way"))
     arc_min: float | None = optional(
         Measured(
             "time",
             "0.01min",
             "10000min",
             "arc time of one part",
-            label="Arc time of a part, timed",
+            label="Arc time a part, timed",
             help="arc time of a part, measured",
             blank="worked out",
         )
@@ -38,9 +38,9 @@ class WayEntries(CellEntries):
             "deposition",
             "0.2lb/h",
             "100lb/h",
-            "no wire arc lays less or more",
-            label="Laid an hour of arc, weighed",
-            help="laid metal per hour of arc, measured",
+            "no wire arc deposits less or more",
+            label="Deposition rate, weighed",
+            help="deposition rate: weld metal an hour of arc, measured",
             blank="worked out",
         )
     )
@@ -49,9 +49,9 @@ class WayEntries(CellEntries):
             "share",
             "50%",
             "100%",
-            "no more is laid than melted",
-            label="Laid over wire used, weighed",
-            help="laid metal over wire used, measured",
+            "no more is deposited than melted",
+            label="Deposition efficiency, weighed",
+            help="deposition efficiency: weld metal over wire used, measured",
             blank="worked out",
         )
     )
@@ -60,7 +60,7 @@ class WayEntries(CellEntries):
             "gas_flow",
             "5ft3/h",
             "100ft3/h",
-            "outside that nothing is shielded",
+            "outside that the weld is not shielded",
             label="Gas flow set",
             help="gas flow set",
             blank="worked out",
@@ -72,9 +72,9 @@ class WayEntries(CellEntries):
             "1%",
             "100%",
             "arc time over all time, as 45%",
-            label="Operating factor instead",
-            help="operating factor: arc time over all time, clean-up and all other minutes in it; "
-            "a later way keeps the minutes of the first, changed by what its own differ; "
+            label="Operating factor",
+            help="operating factor: arc time over all time, cleanup and all other minutes in it; "
+            "a later way keeps the minutes of the first, adjusted for its own that differ; "
             "blank: the minutes",
         )
     )
@@ -89,8 +89,8 @@ class WayEntries(CellEntries):
     )
     reposition: float | None = optional(
         minutes(
-            "Next weld, each",
-            "getting to the next weld, for each weld",
+            "Moving to the next weld",
+            "moving to the next weld, for each weld",
             "1000min",
             "minutes for one weld",
             DEMO_MINUTES["reposition"],
@@ -107,8 +107,8 @@ class WayEntries(CellEntries):
     )
     spatter: float | None = optional(
         minutes(
-            "Spatter off, a part",
-            "taking spatter off, for a part",
+            "Spatter cleanup, a part",
+            "spatter cleanup, for a part",
             "10000min",
             "minutes for one part",
             DEMO_MINUTES["spatter"],
@@ -116,7 +116,7 @@ class WayEntries(CellEntries):
     )
     other: float | None = optional(
         minutes(
-            "Other, a part",
+            "Other non-arc, a part",
             "other non-arc time, for a part",
             "10000min",
             "minutes for one part",
@@ -124,7 +124,7 @@ class WayEntries(CellEntries):
     )
     spool_change: float | None = optional(
         minutes(
-            "A spool change",
+            "Spool change, each",
             "one change of spool",
             "1000min",
             "minutes for one change",
@@ -156,9 +156,9 @@ class WayEntries(CellEntries):
             "share",
             "0%",
             "50%",
-            "half of the wire thrown away is no way to weld",
-            label="Wire never melted",
-            help="wire bought and never melted",
+            "more than half of the wire wasted is not a way to weld",
+            label="Wire wasted",
+            help="wire bought and not melted",
             default="2%",
         )
     )
@@ -167,9 +167,9 @@ class WayEntries(CellEntries):
             "share",
             "0%",
             "100%",
-            "each part welded twice at the most",
-            label="Parts welded twice",
-            help="parts welded twice",
+            "each part is welded again once at most",
+            label="Rework, parts welded again",
+            help="rework: parts welded again",
             default="2%",
         )
     )
@@ -221,7 +221,7 @@ class WayEntries(CellEntries):
             "1ft3",
             "100000ft3",
             "hand bottle to bulk tank",
-            label="Gas in it when full",
+            label="Gas in a full cylinder",
             help="gas in a full cylinder",
         )
     )
@@ -241,7 +241,7 @@ class WayEntries(CellEntries):
             "0.1h",
             "10000h",
             "arc hours of one tip",
-            label="A tip lasts, arc hours",
+            label="Life of a tip, arc hours",
             help="arc hours a tip lasts",
             default="8h",
         )

@@ -63,6 +63,6 @@ def _settings(process: Process, bead: Bead, laid: Laid) -> Settings:
     return Settings(
         windowed("Wire feed", "wire_feed", point.feed_m_s, feeds, hand.wire_feed_m_s is not None),
         windowed("Volts at the arc", "volts", shown, volts, hand.volts is not None),
-        tip_to_work=Quantity("Tip to work", "tip_to_work", laid.tip_to_work_m),
-        travel=Quantity("Travel", "travel", laid.travel_m_s),
+        tip_to_work=Quantity("Stickout (tip to work)", "tip_to_work", laid.tip_to_work_m),
+        travel=Quantity("Travel speed", "travel", laid.travel_m_s),
     )

@@ -22,7 +22,7 @@ def _feed(label: str, help: str) -> Measured:
         "no feeder holds less or gives more",
         label=label,
         help=help,
-        blank="ours",
+        blank="auto",
     )
 
 
@@ -34,7 +34,7 @@ def _volts(label: str, help: str) -> Measured:
         "outside that no wire arc burns",
         label=label,
         help=help,
-        blank="ours",
+        blank="auto",
     )
 
 

@@ -81,7 +81,7 @@ def _outcome(job: Job, plan: Plan, point: Operating, travel: float) -> Outcome:
         heat=within("Heat input", "heat_input", heat, band / 1.2, "asme-qw-409"),
         heat_en=within("Heat input, EN", "heat_input", heat_en, band / 1.2, "en-1011-1"),
         laid=Quantity(
-            name="Laid metal",
+            name="Deposition rate",
             measure="deposition",
             value=laid,
             low=laid * low / typical,

@@ -58,9 +58,9 @@ def _blank(job: Job, plan: Plan, wire_feed: Quantity) -> Settings:
         wire_feed,
         Quantity("Volts at the arc", "volts", hand.volts, meaning="window",
                  by_hand=hand.volts is not None),
-        Quantity("Tip to work", "tip_to_work", tip, meaning="window",
+        Quantity("Stickout (tip to work)", "tip_to_work", tip, meaning="window",
                  by_hand=hand.tip_to_work_m is not None),
-        Quantity("Travel", "travel", None, meaning="window"),
+        Quantity("Travel speed", "travel", None, meaning="window"),
     )  # fmt: skip
 
 
@@ -83,13 +83,15 @@ def _volts(job: Job, plan: Plan, point: Operating) -> Quantity:
 def _tip_to_work(job: Job, plan: Plan, window: Window) -> Quantity:
     sources = ("power-source-conditions", "practice")
     by_hand = job.by_hand.tip_to_work_m is not None
-    return windowed("Tip to work", "tip_to_work", plan.tip_to_work_m, window, by_hand, sources)
+    return windowed(
+        "Stickout (tip to work)", "tip_to_work", plan.tip_to_work_m, window, by_hand, sources
+    )
 
 
 def _travel(job: Job, travel: float, window: Window) -> Quantity:
     sources = ("mass-balance", "fillet-reinforced")
     by_hand = job.by_hand.travel_m_s is not None
-    return windowed("Travel", "travel", travel, window, by_hand, sources)
+    return windowed("Travel speed", "travel", travel, window, by_hand, sources)
 
 
 def windowed(

@@ -7,7 +7,7 @@ from beadwright.sources.source import Row
 ROWS: tuple[Row, ...] = (
     ("geometry", "Geometry of the joint", "", "derived"),
     ("sheet-gauge", "Manufacturers' Standard Gauge",
-     "uncoated steel sheet, 41.82 lb/ft² per inch; gauges 3 and 7 from memory", "found"),
+     "uncoated steel sheet, 41.82 lb/ft² per inch; gauges 3 and 7 not checked", "found"),
     ("aws-d1.1-details", "AWS D1.1:2020", "Figures 5.1 and 5.2, prequalified joint details",
      "from memory"),
     ("aws-d1.1-through", "AWS D1.1:2020", "5.4.1 and Figure 5.1, complete joint penetration on a "
@@ -22,7 +22,7 @@ ROWS: tuple[Row, ...] = (
      "prequalified joints, BTC-P4-GF and BTC-P5-GF", "found"),
     ("aisc-square-details", "AISC LRFD Manual, 2nd ed., by its page 8-137", "Table 8-36, "
      "prequalified joints, B-L1a-GF: a backing, "
-     "gap as the plate, to 3/8 in; B-L1b-GF: both sides, gap 0 to 1/8 in, gouged, to 3/8 in",
+     "root opening as the plate, to 3/8 in; B-L1b-GF: both sides, 0 to 1/8 in, gouged, to 3/8 in",
      "found"),
     ("aisc-j2.1", "AISC 360-16", "Table J2.1, effective throat of grooves cut part way",
      "found second-hand"),

@@ -57,12 +57,12 @@ ROWS: tuple[Row, ...] = (
     ("aws-d1.1-7.7", "AWS D1.1:2020", "Table 7.7, minimum fillet size", "found second-hand"),
     ("aws-d1.1-5.1", "AWS D1.1:2020", "Table 5.1, largest single-pass fillet",
      "found second-hand"),
-    ("aws-d1.1-gap", "AWS D1.1:2020", "7.21.1, gap at fillets", "found second-hand"),
+    ("aws-d1.1-gap", "AWS D1.1:2020", "7.21.1, root opening at fillets", "found second-hand"),
     ("aws-d1.1-convexity", "AWS D1.1:2020", "Table 7.9, convexity, face under 1 in",
      "found second-hand"),
     ("aws-d1.1-convexity-wide", "AWS D1.1:2020", "Table 7.9, convexity, face from 1 in",
      "from memory"),
-    ("aws-d1.1-short", "AWS D1.1:2020", "5.5.1 (2015: 3.2.1; the numbers from memory), short "
+    ("aws-d1.1-short", "AWS D1.1:2020", "5.5.1 (2015: 3.2.1; the numbers not checked), short "
      "circuit is not prequalified", "found second-hand"),
     ("aws-d1.1-wind", "AWS D1.1, edition not told",
      "wind at gas-shielded welding", "found second-hand"),
@@ -87,6 +87,6 @@ ROWS: tuple[Row, ...] = (
      "from memory"),
     ("aisc-saw-throat", "AISC specification, older editions", "throat of submerged-arc fillets",
      "from memory"),
-    ("torch-manual", "Machine manuals, torch angles and tip position", "technique pages", "found"),
+    ("torch-manual", "Machine manuals, gun angles and tip position", "technique pages", "found"),
 )  # fmt: skip
 """Id, document, place, how the value was obtained."""

@@ -26,3 +26,8 @@ class Source:
     document: str
     place: str
     how: How
+
+    @property
+    def told(self) -> str:
+        """How the value was obtained, as a reader is told it."""
+        return "not checked against the book" if self.how == "from memory" else self.how

@@ -10,7 +10,7 @@ from beadwright.sources.source import Row
 
 ROWS: tuple[Row, ...] = (
     ("aisc-j2.4-strength", "AISC 360-16", "J2.4(a), (b) and Table J2.5, strength of fillet welds; "
-     "360-22 asks strain to be followed for the part with θ (from memory)", "found second-hand"),
+     "360-22 asks strain to be followed for the part with θ (not checked)", "found second-hand"),
     ("aisc-j2.5-filler", "AISC 360-16", "Table J2.5, note: filler one level over matching; read in "
      "the LRFD specification", "found second-hand"),
     ("aisc-j2.2b-long", "AISC 360-16", "J2.2b(c) to (e), short, long and intermittent fillets",

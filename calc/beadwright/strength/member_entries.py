@@ -42,8 +42,8 @@ class MemberEntries:
         Entry(
             strength_of,
             tuple(STRENGTHS),
-            label="Other plate's steel",
-            help="grade of the other plate; blank: the same",
+            label="Second plate's steel",
+            help="grade of the second plate; blank: the same",
             blank="the same",
         )
     )

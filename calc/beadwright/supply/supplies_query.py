@@ -41,8 +41,8 @@ class SpoolEntries:
             "0.1lb",
             "2500lb",
             _WEIGHED,
-            label="Spool with its wire weighs",
-            help="weight of the begun spool with its wire",
+            label="Weight of the spool with wire",
+            help="weight of the started spool with its wire",
         )
     )
     spool_empty: float | None = optional(
@@ -51,8 +51,8 @@ class SpoolEntries:
             "0.01lb",
             "500lb",
             _WEIGHED,
-            label="Such a spool empty weighs",
-            help="weight of such a spool empty",
+            label="Weight of an empty spool",
+            help="weight of an empty spool of the same kind",
         )
     )
     spool_outside: float | None = optional(
@@ -61,8 +61,8 @@ class SpoolEntries:
             "1in",
             "48in",
             _WOUND,
-            label="Wound to a diameter of",
-            help="outside diameter of the winding now",
+            label="Diameter over the wire",
+            help="outside diameter over the wire now",
         )
     )
     spool_hub: float | None = optional(
@@ -71,7 +71,7 @@ class SpoolEntries:
             "1/2in",
             "47in",
             _WOUND,
-            label="Barrel under the wire",
+            label="Diameter of the barrel",
             help="diameter of the barrel under the winding",
         )
     )
@@ -81,7 +81,7 @@ class SpoolEntries:
             "1/2in",
             "48in",
             _WOUND,
-            label="Between the flanges",
+            label="Width between flanges",
             help="width between the flanges",
         )
     )
@@ -107,7 +107,7 @@ class CylinderEntries:
             "0psi",
             "4400psi",
             "a 300 bar cylinder holds no more",
-            label="The gauge reads",
+            label="Gauge pressure",
             help="pressure on the cylinder's gauge",
         )
     )
@@ -115,7 +115,7 @@ class CylinderEntries:
         Entry(
             bottle_of,
             tuple(BOTTLES),
-            label="Size of this bottle",
+            label="Size of this cylinder",
             help="size of the bottle at hand: stands in for its water volume",
         )
     )
@@ -146,7 +146,7 @@ class CylinderEntries:
             "0lb",
             "2000lb",
             "hand bottle to tank",
-            label="CO2 in it, weighed",
+            label="CO2 left, weighed",
             help="CO2 in the cylinder: its weight now less the weight stamped on it",
         )
     )

@@ -147,9 +147,9 @@ def _place(name: str, outline: Sequence[XY], above: Sequence[Sequence[XY]]) -> X
 
 def _caption(drawn: WindowMap, system: System) -> Iterator[str]:
     if drawn.window:
-        yield "Outlined: every limit holds there."
+        yield "Outlined: inside every limit."
     if drawn.point is not None:
-        yield "Dot: your set point."
+        yield "Dot: your setting."
     if drawn.soft:
         yield "Hatched: one mode gives way to the next, good to 1 V."
     if any(edge.key == "transition" for edge in drawn.soft):
@@ -157,4 +157,4 @@ def _caption(drawn: WindowMap, system: System) -> Iterator[str]:
     if drawn.refused is not None:
         yield worded(say("setting.no-spray-here", why=drawn.refused), system)
     if drawn.pulsed:
-        yield "Pulsed: the feed sets the mean current only; the machine makes its own volts."
+        yield "Pulsed: the feed sets the average current only; the machine sets its own volts."

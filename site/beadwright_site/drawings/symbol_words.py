@@ -32,7 +32,7 @@ def spoken(symbol: WeldSymbol, system: System) -> str:
         for name, value in (
             ({"plug": "hole", "slot": "width", "fillet": "leg"}.get(mark.sign, "depth"),
              mark.size_m),
-            ("length" if mark.sign == "slot" else "other leg", mark.size2_m),
+            ("length" if mark.sign == "slot" else "second leg", mark.size2_m),
             ("throat", mark.throat_m if mark.sign != "fillet" else None),
             ("root opening", mark.gap_m or None),
             ("filled", mark.fill_m),

@@ -43,8 +43,8 @@ _ON_JOINT: Mapping[tuple[str, JointKind], str] = {
     ("plate", "double-v"): "Plate",
     ("plate", "bevel"): "Plate, beveled",
     ("plate", "double-bevel"): "Plate, beveled",
-    ("leg2", "lap"): "Leg up the edge",
-    ("leg2", "corner"): "Leg up the edge",
+    ("leg2", "lap"): "Leg on the edge",
+    ("leg2", "corner"): "Leg on the edge",
     ("leg", "tee-bevel"): "Leg of the fillet on it",
     ("leg", "tee-double-bevel"): "Leg of the fillets on it",
     ("hole", "plug"): "Hole diameter",
@@ -58,13 +58,6 @@ _ON_JOINT: Mapping[tuple[str, JointKind], str] = {
     ("angle", "double-bevel"): "Bevel angle",
     ("angle", "tee-bevel"): "Bevel angle",
     ("angle", "tee-double-bevel"): "Bevel angle",
-    ("gap", "square"): "Root opening",
-    ("gap", "v"): "Root opening",
-    ("gap", "double-v"): "Root opening",
-    ("gap", "bevel"): "Root opening",
-    ("gap", "double-bevel"): "Root opening",
-    ("gap", "tee-bevel"): "Root opening",
-    ("gap", "tee-double-bevel"): "Root opening",
 }
 
 
@@ -91,8 +84,8 @@ def joint_blanks(job: Job, shape: JointShape) -> dict[str, str]:
     words["reinforcement"] = f"the usual, {crown}"
     if job.is_round:
         long = slot_m(job)
-        words["hole"] = f"the least, {written(hole_m(job), 'leg', job.units)}"
-        words["depth"] = f"the least, {written(fill_m(job), 'leg', job.units)}"
+        words["hole"] = f"the minimum, {written(hole_m(job), 'leg', job.units)}"
+        words["depth"] = f"the minimum, {written(fill_m(job), 'leg', job.units)}"
         words["slot_length"] = written(long, "leg", job.units) if long else "slots only"
         return words
     if job.is_fillet:

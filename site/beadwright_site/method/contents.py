@@ -56,7 +56,7 @@ TOPICS = (
     Topic("passes", "The pass plan", passes.sections),
     Topic("plates", "Heat in the plates", plates.sections),
     Topic("preheat", "Preheat, cooling, hardness", preheat.sections),
-    Topic("distortion", "How a weld pulls its part", distortion.sections),
+    Topic("distortion", "Distortion", distortion.sections),
     Topic("strength", "Strength of the weld", strength.sections),
     Topic("loaded", "Plates, grooves and plugs under load", loaded.sections),
     Topic("melted", "What it melts", melted.sections),

@@ -152,7 +152,7 @@ def transition_plot() -> Plot:
         bands,
         [
             ("square", True, "found in print"),
-            ("circle", False, "from memory, or taken from its neighbors"),
+            ("circle", False, "not checked against the book, or taken from its neighbors"),
             ("cross", True, "one measurement by high-speed video, size not said"),
         ],
         f"Shaded for 0.045 in: ±{TRANSITION_BAND:.0%}. The measurement stands outside it: spray "

@@ -49,7 +49,7 @@ def named_source(key: str) -> str:
     """
     source = SOURCES[key]
     practice = source.how == "common practice"
-    return source.how if practice else f"{source.document}, {source.how}"
+    return source.told if practice else f"{source.document}, {source.told}"
 
 
 def state_line(name: str, invented: int) -> str:

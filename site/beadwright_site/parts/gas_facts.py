@@ -16,7 +16,7 @@ NAMES: Mapping[What, str] = {
     "transfer": "Transfer",
     "volts": "Volts",
     "spatter": "Spatter",
-    "laid": "Laid metal",
+    "laid": "Deposition",
     "penetration": "Penetration",
     "wetting": "Bead",
     "fume": "Fume",

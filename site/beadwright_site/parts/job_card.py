@@ -62,7 +62,7 @@ def _weld(found: DialIn) -> tuple[str, str, str]:
         throat = f"throat {written(shape.throat_m, 'leg', job.units)}"
         return "Size", throat, throat
     gap = written(shape.gap_m, "leg", job.units) if shape.gap_m else "none"
-    return "Gap", gap, f"gap {gap}"
+    return "Root opening", gap, f"root opening {gap}"
 
 
 def _joint_name(found: DialIn) -> str:

@@ -11,36 +11,38 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
     {
         "job.gouge-root": (
             "Gouge the root to sound metal from the other side, {depth} deep from the back of the "
-            "root, before you weld there. Counted as a U of {radius} radius, {angle:g} between its "
-            "walls; what is cut out is laid again and counted, the time of gouging is not."
+            "root, before you weld there. Counted as a U of {radius} radius, {angle:g} between "
+            "its walls. The metal cut out is counted as laid again; the time to gouge is not "
+            "counted."
         ),
         "job.slope-thicker": "Slope the thicker plate, or the weld, 1 in 2.5 down to the thinner.",
         "job.square-butt-one-side": (
-            "Over about 5/32 in, a square butt from one side does not melt through for sure. Bevel "
-            "it, weld it on a backing, or weld both sides: each past the middle, over {half} deep, "
-            "the second after gouging to sound metal: choose that under Back of the root. This "
-            "plan is laid from one side."
+            "Over about 5/32 in, a square butt welded from one side may not melt through. Bevel "
+            "it, weld it on a backing, or weld both sides, each past the middle, over {half} "
+            "deep, the second after gouging to sound metal: set Back of the root to Gouged. This "
+            "plan is from one side."
         ),
         "job.square-gouged": (
-            "Square edges: the first side's metal is taken to be sound to the middle of the plate. "
-            "It has to fuse over {reach} deep, where the gouge ends: gouge on until the metal is "
+            "Square edges: the first side is taken to be sound to the middle of the plate. It has "
+            "to fuse over {reach} deep, where the gouge ends: keep gouging until the metal is "
             "sound."
         ),
         "job.closed-corner-thick": (
-            "Over about 5/32 in, a seam with no gap does not melt through for sure: open the "
+            "Over about 5/32 in, a seam with no root opening may not melt through: open the "
             "corner, or bevel an edge."
         ),
         "job.square-butt-thick": (
-            "No prequalified detail for gas metal arc welds a square edge over {most} thick "
-            "through: bevel it."
+            "No prequalified detail for gas metal arc welds a square edge over {most} thick all "
+            "the way through: bevel it."
         ),
         "job.open-root": (
             "Open root: run the root pass in short circuit or pulse; spray falls through."
         ),
         "job.no-gap-no-backing": (
-            "No gap and no backing: it is not through until the back is gouged and welded."
+            "No root opening and no backing: it is not welded through until the back is gouged "
+            "and welded."
         ),
-        "job.not-as-detail": "Not as prequalified detail {detail}: {off:; }. Qualify it by test.",
+        "job.not-as-detail": "Off prequalified detail {detail}: {off:; }. Qualify it by test.",
         "job.as-detail": "Prepared as prequalified detail {detail}, but not for short circuit.",
         "job.detail-is-gouged": (
             "Cut as detail {detail}, which is gouged from the back. From one side it is not "
@@ -53,15 +55,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "job.angle-under": "groove angle {angle:g} is under {edge:g}",
         "job.angle-over": "groove angle {angle:g} is over {edge:g}",
-        "job.gap-over": "gap {length} is over {edge}",
-        "job.gap-under": "gap {length} is under {edge}",
+        "job.gap-over": "root opening {length} is over {edge}",
+        "job.gap-under": "root opening {length} is under {edge}",
         "job.root-face-over": "root face {length} is over {edge}",
         "job.root-face-under": "root face {length} is under {edge}",
-        "job.cut-part-way": "Cut part way: effective throat {throat} of {depth} groove.",
+        "job.cut-part-way": "Partial penetration: effective throat {throat} of a {depth} groove.",
         "job.throat-under-code": (
-            "Throat {throat} is under the code's least of {least} for this plate: cut deeper."
+            "Throat {throat} is under the code minimum of {least} for this plate: cut deeper."
         ),
-        "job.not-asked": "This joint does not ask for {entries:, }: left aside.",
+        "job.not-asked": "Not used on this joint: {entries:, }.",
         "job.own-numbers": Plural(
             "Your own numbers count here, from {count} coupon.",
             "Your own numbers count here, from {count} coupons.",
@@ -74,12 +76,12 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.corner": "corner",
         "job.skew": "skew",
         "job.leg": "leg",
-        "job.leg2": "leg2",
-        "job.gap": "gap",
+        "job.leg2": "second leg",
+        "job.gap": "root opening",
         "job.angle": "angle",
         "job.root-face": "root face",
         "job.depth": "depth",
-        "job.depth2": "depth2",
+        "job.depth2": "depth of the second side",
         "job.backing": "backing",
         "job.back": "back of the root",
         "job.gouge-depth": "depth of gouge",
@@ -88,15 +90,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.reinforcement": "reinforcement",
         "job.pitch": "pitch",
         "job.usual-leg": (
-            "Leg {leg} is what a hand lays well on this plate; the code's minimum is {least}. Your "
-            "drawing rules."
+            "Leg {leg} is what a hand lays well on this plate; the code minimum is {least}. Go by "
+            "your drawing."
         ),
         "job.usual-leg-of-edge": (
-            "Leg {leg} is all this edge holds; the code's minimum for the plate is {least}. Your "
-            "drawing rules."
+            "Leg {leg} is all this edge holds; the code minimum for the plate is {least}. Go by "
+            "your drawing."
         ),
         "job.leg-under-minimum": (
-            "Leg {leg} is under the code's minimum of {least} for this plate: the bead chills and "
+            "Leg {leg} is under the code minimum of {least} for this plate: the bead chills and "
             "may crack."
         ),
         "job.edge-melts-fill-flush": "Sheet of {sheet} melts at its edge: fill it flush, no more.",
@@ -108,25 +110,25 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "job.not-in-one-pass": (
             "Over {leg} in one pass is not prequalified {orientation}: run {passes}."
         ),
-        "job.planned-passes": "{passes} passes: one pass {orientation} is planned to {leg}.",
-        "job.gap-takes-throat": "Gap over 1/16 in: weld {leg} so the throat is still there.",
+        "job.planned-passes": "{passes} passes: one pass {orientation} is planned up to {leg}.",
+        "job.gap-takes-throat": "Root opening over 1/16 in: weld {leg} to keep the throat.",
         "job.skewed-tee": (
             "At {skew:g} weld {leg} along each plate; a leg gauge reads {gauge}. Check the face: "
             "{face} toe to toe."
         ),
         "job.skewed-tee-unequal": (
-            "At {skew:g} weld {leg} along each plate ({leg2} up); a leg gauge reads {gauge}. "
-            "Check the face: {face} toe to toe."
+            "At {skew:g} weld {leg} along each plate ({leg2} on the vertical plate); a leg gauge "
+            "reads {gauge}. Check the face: {face} toe to toe."
         ),
         "job.skew-as-square": (
             "From 80° to 100° the code sizes it like a square tee; this keeps the full throat."
         ),
         "job.square-edge-open": (
-            "An edge cut square stands {gap} open on this side: bevel it to fit, or add the gap "
-            "to the leg."
+            "An edge cut square leaves a {gap} root opening on this side: bevel it to fit, or add "
+            "that to the leg."
         ),
         "job.sharp-side": (
-            "Sharp side: steer the arc into the root. Under 60° the root is lost and the code "
+            "Sharp side: aim the arc into the root. Under 60° the root may not fuse and the code "
             "takes it off the throat."
         ),
         "job.piece-too-short": (
@@ -141,22 +143,24 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "Reinforcement over {most} is more than the code accepts on this plate."
         ),
         "job.hole-too-small": (
-            "Hole {hole} is under {least} for this plate: the wire cannot reach the root all round."
+            "Hole {hole} is under {least} for this plate: the wire cannot reach all around the "
+            "root."
         ),
         "job.slot-too-narrow": (
-            "Slot {hole} is under {least} for this plate: the wire cannot reach the root all round."
+            "Slot {hole} is under {least} for this plate: the wire cannot reach all around the "
+            "root."
         ),
-        "job.hole-too-large": "Hole {hole} is over {most}: weld a fillet round it instead.",
-        "job.slot-too-wide": "Slot {hole} is over {most}: weld a fillet round it instead.",
+        "job.hole-too-large": "Hole {hole} is over {most}: weld a fillet around it instead.",
+        "job.slot-too-wide": "Slot {hole} is over {most}: weld a fillet around it instead.",
         "job.least-fill": "Fill it at least {fill} deep.",
         "job.holes-too-close": "Centers {pitch} apart are under four times the hole, {least}.",
         "job.slots-too-close": "Centers {pitch} apart are under four times the slot, {least}.",
         "job.keep-holes-apart": (
-            "Keep holes {apart} apart, center to center. Run round the foot first, then fill."
+            "Keep holes {apart} apart, center to center. Weld around the bottom first, then fill."
         ),
         "job.keep-slots-apart": (
-            "Keep slots side by side {apart} apart, center to center. Run round the foot first, "
-            "then fill."
+            "Keep slots side by side {apart} apart, center to center. Weld around the bottom "
+            "first, then fill."
         ),
     }
 )

@@ -5,72 +5,81 @@ from __future__ import annotations
 from collections.abc import Mapping
 from types import MappingProxyType
 
-from beadwright.words.text import Text
+from beadwright.words.text import Rounded, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "machine.duty-rule": (
-            "The rule for duty cycle errs by up to a tenth; the plate rules. Plates are tested at "
-            "40 °C (104 °F)."
+        "machine.duty-rule": Rounded(
+            us=(
+                "The duty cycle formula is off by up to a tenth; go by the rating plate. Plates "
+                "are tested at 104 °F."
+            ),
+            si=(
+                "The duty cycle formula is off by up to a tenth; go by the rating plate. Plates "
+                "are tested at 40 °C."
+            ),
         ),
         "machine.electrician": (
-            "Wiring, breakers and earthing belong to a licensed electrician and the local code."
+            "Wiring, breakers and grounding belong to a licensed electrician and the local code."
         ),
-        "machine.demo-stands-in": ("The demonstration shop's machine stands in for: {keys:, }."),
-        "machine.demo-stands-in-marked": "The demonstration shop stands in for: {names}.",
+        "machine.demo-stands-in": (
+            "From the demonstration shop's machine: {keys:, }. Type your own."
+        ),
+        "machine.demo-stands-in-marked": "From the demonstration shop: {names}. Type your own.",
         "machine.duty-in-ten": "At {current}: {on} on, {off:bare} off, in ten.",
         "machine.weld-outlasts-duty": (
             "At {current}: {on} on, {off:bare} off, in ten. One weld runs {longest} without a "
             "break: weld it in pieces, or with less current."
         ),
         "machine.share-held": (
-            "The arc burns {share:.0%} of the time, the machine holds {duty:.0%}."
+            "The arc is on {share:.0%} of the time, the machine allows {duty:.0%}."
         ),
         "machine.share-over": (
-            "The arc burns {share:.0%} of the time, the machine holds {duty:.0%} here: it will "
+            "The arc is on {share:.0%} of the time, the machine allows {duty:.0%} here: it will "
             "cut out. It runs all day at {all_day}."
         ),
         "machine.gives-current": "The machine gives the current.",
         "machine.stops-short": (
-            "The job wants {wants}, the machine stops at {most}: a thinner wire, less feed or "
+            "The job needs {wants}, the machine stops at {most}: use a thinner wire, less feed or "
             "another machine."
         ),
         "machine.over-rated": (
-            "The job wants {wants}, over the rated {rated}: read on the plate whether the machine "
-            "gives it, and for how long."
+            "The job needs {wants}, over the rated {rated}: check the rating plate whether the "
+            "machine gives it, and for how long."
         ),
         "machine.leads-hold": (
             "{lost} lost in {cable}: set {machine} at the machine for {arc} at the arc."
         ),
         "machine.leads-lose": (
             "{lost} lost in {cable}: set {machine} at the machine for {arc} at the arc. Over 4 V: "
-            "shorter or thicker leads."
+            "use shorter or thicker leads."
         ),
         "machine.cord-carries": (
-            "{cord} carries {most} on {phases:.0f} phase; heated like {asked} by this job."
+            "{cord} carries {most} on {phases:.0f} phase; this job heats it like {asked}."
         ),
         "machine.cord-too-thin": (
-            "{cord} carries {most} on {phases:.0f} phase; heated like {asked} by this job: a "
+            "{cord} carries {most} on {phases:.0f} phase; this job heats it like {asked}: use a "
             "thicker cord."
         ),
         "machine.breaker-holds": "{drawn} drawn, {breaker} breaker.",
         "machine.breaker-overheats": (
-            "{drawn} drawn, {breaker} breaker. Even on and off it heats like {heats_like}: it does "
-            "not hold. How soon it trips depends on the breaker."
+            "{drawn} drawn, {breaker} breaker. Even on and off it heats like {heats_like}: it "
+            "will trip. How soon depends on the breaker. Use less current or a larger circuit."
         ),
         "machine.breaker-trips": (
-            "{drawn} drawn, {breaker} breaker: {share:.0%} of its rating. It does not hold: over "
-            "135% a breaker has to trip, at twice its rating within {twice:.0f}; how soon depends "
-            "on the breaker and how warm it is."
+            "{drawn} drawn, {breaker} breaker: {share:.0%} of its rating. It will trip: over 135% "
+            "it has to, at twice its rating within {twice:.0f}; how soon depends on the breaker "
+            "and how warm it is. Use less current or a larger circuit."
         ),
         "machine.long-weld-trips": (
             "{drawn} drawn, {breaker} breaker: {share:.0%} of its rating. Short welds with pauses "
-            "hold, they heat it like {heats_like}; a long weld trips it. At 135% it has to trip "
-            "within {hours:.0f}, often sooner."
+            "are fine, they heat it like {heats_like}; a long weld trips it. At 135% it has to "
+            "trip within {hours:.0f}, often sooner."
         ),
         "machine.cord-drop": "{lost} of {supply:.0f} lost in the cord.",
         "machine.cord-drop-soft-arc": (
-            "{lost} of {supply:.0f} lost in the cord. The arc goes soft: shorter or thicker."
+            "{lost} of {supply:.0f} lost in the cord. The arc goes soft: use a shorter or thicker "
+            "cord."
         ),
         "machine.generator-holds": (
             "{drawn:bare .1f} kVA while the arc burns, about {start:bare .1f} at each start; the "
@@ -78,21 +87,21 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         ),
         "machine.generator-stalls": (
             "{drawn:bare .1f} kVA while the arc burns, about {start:bare .1f} at each start; the "
-            "generator gives {gives:bare .1f}. It stalls."
+            "generator gives {gives:bare .1f}. It stalls: use less current or a larger generator."
         ),
         "machine.generator-close": (
             "{drawn:bare .1f} kVA while the arc burns, about {start:bare .1f} at each start; the "
-            "generator gives {gives:bare .1f}. The starts pull it down: the rule is a third "
-            "more than the arc draws."
+            "generator gives {gives:bare .1f}. The starts pull it down: allow a third more than "
+            "the arc takes."
         ),
         "machine.generator-mind": (
-            "Run the generator outdoors, its exhaust kills in closed rooms. Full speed before the "
-            "first arc, nothing else on it. Its rated running watts count, not the starting watts; "
-            "a single-phase machine gets only a part of a three-phase rating. Ask the machine's "
-            "manual whether it takes a generator."
+            "Run the generator outdoors: its exhaust kills in closed rooms. Full speed before the "
+            "first arc, nothing else on it. Go by its running watts, not the starting watts; a "
+            "single-phase machine gets only part of a three-phase rating. Check the machine's "
+            "manual for generator use."
         ),
         "machine.plate-rules-circuit": (
-            "A circuit, cord or generator for this machine is sized by its plate, not by this job: "
+            "Size a circuit, cord or generator by this machine's rating plate, not by this job: "
             "at its rated {rated} it draws about {primary}, heating like {heats_like} at its "
             "{duty:.0%} ({volt_amps:bare .1f} kVA). This job draws {drawn}."
         ),

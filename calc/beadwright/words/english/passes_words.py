@@ -14,49 +14,48 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "passes.count": Plural("1 pass", "{count} passes"),
         "passes.hold": Plural("One pass holds", "{count} passes hold"),
         "passes.you-asked": "you asked for it",
-        "passes.spray-too-light": "spray leaves no room for beads so light",
+        "passes.spray-too-light": "spray has no window for beads this light",
         "passes.root-refused": "Root: {why}.",
         "passes.fill-refused": "Fill: {why}.",
         "passes.cap-refused": "Cap: {why}.",
         "passes.back-refused": (
-            "Second side: {why}; and short circuit may lie in a gouged groove without fusing. "
-            "Pulse it in a gas that pulses, take flux-cored wire, or lay the joint flat and spray "
-            "it."
+            "Second side: {why}; and short circuit may not fuse in a gouged groove. Pulse it in a "
+            "gas that pulses, use flux-cored wire, or turn the joint flat and spray it."
         ),
         "passes.short-asked": "you asked for short circuit",
-        "passes.gouge-not-shorted": ("short circuit may lie in a gouged groove without fusing"),
+        "passes.gouge-not-shorted": "short circuit may not fuse in a gouged groove",
         "passes.back-in-mode": (
-            "Second side in {mode}: {why}. Without a pulse machine take flux-cored wire, or lay "
+            "Second side in {mode}: {why}. Without a pulse machine use flux-cored wire, or turn "
             "the joint flat and spray it."
         ),
         "passes.two-limits-fight": "{beads}: two limits conflict: {low}; but {high}.",
         "passes.root-beside": (
             "{beads} lie side by side over an open root: one bead has to bridge it from edge to "
-            "edge. Ask for fewer passes, close the gap to 1/16 in, or weld it from one side "
-            "on a backing."
+            "edge. Ask for fewer passes, close the root opening to 1/16 in, or weld it from one "
+            "side on a backing."
         ),
         "passes.too-large": (
-            "{beads}: larger, thicker or wider than one bead may be {orientation}. Take more "
+            "{beads}: larger, thicker or wider than one bead may be {orientation}. Ask for more "
             "passes."
         ),
         "passes.short-too-thick": (
-            "{beads}: in short circuit thicker than {most}, over which it may lie without fusing. "
-            "Take more passes."
+            "{beads}: in short circuit thicker than {most}, over which it may not fuse. Ask for "
+            "more passes."
         ),
         "passes.travel-too-slow": (
-            "{beads}: travel is slower than the {travel} {mover} holds {orientation}. Take more "
-            "passes, or more feed."
+            "{beads}: travel speed is slower than the {travel} {mover} holds {orientation}. Ask "
+            "for more passes, or more feed."
         ),
         "passes.travel-too-fast": (
-            "{beads}: travel is faster than the {travel} {mover} holds {orientation}. Take fewer "
-            "passes, or less feed."
+            "{beads}: travel speed is faster than the {travel} {mover} holds {orientation}. Ask "
+            "for fewer passes, or less feed."
         ),
         "passes.root-in-mode": "Root in {mode}: {why}.",
         "passes.gouge-before": (
             "Before bead {bead} turn the part and gouge the root to sound metal, about {depth} "
             "deep from the back of the root. Gouging throws molten metal and is loud: leathers, "
-            "ears, a fire watch. What you cut out is laid again and counted; the time of gouging "
-            "is not."
+            "ear plugs, a fire watch. The metal cut out is counted as laid again; the time to "
+            "gouge is not counted."
         ),
         "passes.of-beads": "{beads}: {told}",
         "passes.below-window": "{beads}: {setting} {value:bare} is below {edge}: {why}.",
@@ -68,11 +67,9 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "{beads}: {setting} {value:bare} is above {edge}: {why}. Planned at {planned}."
         ),
         "passes.mover-holds": "what {mover} holds {orientation}",
-        "passes.feed-by-hand-fills": "your {feed} of wire fills the bead at that travel",
-        "passes.travel-wants-feed": "it wants {feed} of wire, and {why}",
-        "passes.root-wants-backing": (
-            "{kind} wire does not hold an open root; lay it on a backing"
-        ),
+        "passes.feed-by-hand-fills": "your {feed} of wire fills the bead at that travel speed",
+        "passes.travel-wants-feed": "it needs {feed} of wire, and {why}",
+        "passes.root-wants-backing": "{kind} wire does not hold an open root; weld it on a backing",
         "passes.spray-root-falls": (
             "spray falls through an open root; run it in short circuit or pulse, or weld on a "
             "backing"
@@ -81,11 +78,11 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "passes.fewest": "Fewest",
         "passes.stringers": "Stringers",
         "passes.chip-and-brush": (
-            "Chip the slag and brush each bead bright before the next, and let it cool under your "
+            "Chip the slag and brush each bead bright before the next, and let it cool below your "
             "interpass limit."
         ),
         "passes.brush": (
-            "Brush each bead bright before the next, and let it cool under your interpass limit."
+            "Brush each bead bright before the next, and let it cool below your interpass limit."
         ),
         "passes.fight": "{low:capital}; but {high}.",
     }

@@ -10,32 +10,33 @@ from beadwright.words.text import Text
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
         "process.argon-flowmeter": (
-            "A flowmeter made for argon shows {shows} when {runs} of this gas runs."
+            "A flowmeter made for argon shows {shows} when {runs} of this gas flows."
         ),
         "process.argon-pushes-air-out": (
-            "Argon and CO2 push out the air in tanks, pits and closed rooms: test, ventilate, post "
-            "a watch."
+            "Argon and CO2 push the air out of tanks, pits and closed rooms: test the air, "
+            "ventilate, post a watch."
         ),
         "process.co2-pushes-air-out": (
-            "CO2 pushes out the air in tanks, pits and closed rooms: test, ventilate, post a watch."
-        ),
-        "process.gas-pushes-air-out": (
-            "Shielding gas pushes out the air in tanks, pits and closed rooms: test, ventilate, "
+            "CO2 pushes the air out of tanks, pits and closed rooms: test the air, ventilate, "
             "post a watch."
         ),
+        "process.gas-pushes-air-out": (
+            "Shielding gas pushes the air out of tanks, pits and closed rooms: test the air, "
+            "ventilate, post a watch."
+        ),
         "process.meter-over": (
-            "Volts are at the arc: set your machine's meter {off} higher, as your coupons say."
+            "Volts are at the arc: set your machine's meter {off} higher, by your coupons."
         ),
         "process.meter-under": (
-            "Volts are at the arc: set your machine's meter {off} lower, as your coupons say."
+            "Volts are at the arc: set your machine's meter {off} lower, by your coupons."
         ),
         "process.wind": (
-            "Wind over 5 mph (8 km/h) takes the gas away: screen it. In a draft run the high "
-            "end; more than that drags air in."
+            "Wind over 5 mph (8 km/h) blows the gas away: put up a screen. In a draft run the "
+            "high end; more than that pulls air in."
         ),
         "process.inert-gas": (
-            "{gas} is inert: on carbon steel the arc wanders and undercuts. Use 2 % O2 or 5 % CO2 "
-            "at the least."
+            "{gas} is inert: on carbon steel the arc wanders and undercuts. Use at least 2 % O2 "
+            "or 5 % CO2."
         ),
         "process.much-oxygen": (
             "{oxygen:g} O2 burns manganese and silicon out of the wire: weak, porous metal. 1 to 5 "
@@ -46,16 +47,16 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "and costs more."
         ),
         "process.helium-volts": (
-            "What helium adds to the volts is common practice, not print: trim until the arc runs "
-            "clean."
+            "The volts added for helium are common practice, not from a printed table: trim until "
+            "the arc runs clean."
         ),
         "process.under-published": (
             "{current} is outside the published points for this wire, {least:bare} to {most}: "
-            "under them feed and current are carried on along the fit. Read the machine's ammeter."
+            "feed and current are extended below them. Read the machine's ammeter."
         ),
         "process.over-published": (
             "{current} is outside the published points for this wire, {least:bare} to {most}: "
-            "over them feed and current are carried on along the fit. Read the machine's ammeter."
+            "feed and current are extended above them. Read the machine's ammeter."
         ),
         "process.short-circuit": "short circuit",
         "process.globular": "globular",
@@ -77,45 +78,45 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "process.co2": "CO2",
         "process.argon-20-25-co2": "argon with 20 to 25% CO2",
         "process.co2-never-sprays": "CO2 does not spray at any setting",
-        "process.spray-wants-argon": "{gas} does not spray: it wants argon",
+        "process.spray-wants-argon": "{gas} does not spray: spray needs argon",
         "process.much-co2-to-spray": (
             "{kind} wire does not spray above about {limit:.0%} CO2; {gas} has more"
         ),
         "process.much-helium-to-spray": (
-            "no spray above about {limit:.0%} helium; {gas} is for shorting"
+            "no spray above about {limit:.0%} helium; {gas} is for short circuit"
         ),
-        "process.spray-wanders": "spray wanders on steel in {gas}; it wants 2% O2 or 5% CO2",
+        "process.spray-wanders": "spray wanders on steel in {gas}; it needs 2% O2 or 5% CO2",
         "process.not-its-gas": "{wire} is made for {gases}, not {gas}",
         "process.slag-runs-ahead": (
             "{wire} is not made for vertical-down: the slag runs ahead of the arc"
         ),
         "process.runs-out": "{mode} runs out of the joint {orientation}",
         "process.runs-out-pulse-there": (
-            "{mode} runs out of the joint {orientation}; {kind} wire wants pulse there"
+            "{mode} runs out of the joint {orientation}; {kind} wire needs pulse there"
         ),
         "process.fine-drops-only": "{wire} runs in fine drops only; it does not short circuit",
-        "process.pulse-gives-nothing": "pulse gives {wire} nothing; run it on plain volts",
+        "process.pulse-gives-nothing": "pulse does nothing for {wire}; run it on plain volts",
         "process.no-estimate-short": (
             "no estimate in short circuit: the arc is out part of the time, no points found"
         ),
         "process.no-estimate-pulse": (
-            "no estimate in pulse: a mean current says nothing of its peaks"
+            "no estimate in pulse: an average current does not tell its peaks"
         ),
         "process.no-estimate-cored": (
             "no estimate for {kind} wire: its arc is broader, no points found"
         ),
         "process.no-estimate-so-far-out": "no estimate: {outside} what was measured",
         "process.no-estimate-thin-plate": (
-            "no estimate: the plate is thinner than the form counts on"
+            "no estimate: the plate is thinner than the formula covers"
         ),
-        "process.no-estimate-butt": "no estimate for a butt: gap and edges decide",
+        "process.no-estimate-butt": "no estimate for a butt: it depends on root opening and edges",
         "process.band-widened": "{outside} what was measured: band widened",
         "process.current-below": "current below",
         "process.current-above": "current above",
         "process.volts-below": "volts below",
         "process.volts-above": "volts above",
-        "process.travel-below": "travel below",
-        "process.travel-above": "travel above",
+        "process.travel-below": "travel speed below",
+        "process.travel-above": "travel speed above",
         "process.sheet-and-shop-volts": (
             "Sheets for 0.045 in print {sheet_low:bare g}-{sheet_high:g} at 250 in/min in 75-95% "
             "argon; shops run it a volt or two under solid wire, on a shorter arc. The window "
@@ -126,49 +127,51 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
             "spatter are not known. Use 90/10 or 85/15."
         ),
         "process.no-points-solid": (
-            "No printed points for solid wire in this size: burn-off and spray currents are taken "
-            "half-way between its neighbors, and the band is wider. Read the machine's ammeter."
+            "No printed points for solid wire in this size: burn-off and spray currents are "
+            "halfway between the next sizes, and the band is wider. Read the machine's ammeter."
         ),
         "process.remembered-data": (
-            "Mass and burn-off of flux-cored wire stand on remembered data, not on a sheet in "
-            "hand: hold the amps against your meter."
+            "Mass and burn-off of flux-cored wire are not checked against the book: compare the "
+            "amps with your meter."
         ),
         "process.no-points-carried-over": (
-            "No printed points for this wire in this size: mass and burn-off are carried over "
-            "from its neighbor, and the band is wider."
+            "No printed points for this wire in this size: mass and burn-off are taken from the "
+            "nearest size, and the band is wider."
         ),
         "process.lays-against-solid": (
-            "At the same amps this wire lays {laid} than solid. Shops say about 30% more: that is "
-            "near the band's top."
+            "At the same amps this wire lays {laid} than solid. Shops say about 30% more, near "
+            "the top of the band."
         ),
         "process.more-laid": "{share} (by the band {low} to {high})",
         "process.percent-more": "{percent}% more",
         "process.percent-less": "{percent}% less",
         "process.cored-wants-pulse": (
-            "Metal-cored wire out of position wants pulse; short circuit on light work only."
+            "Metal-cored wire out of position needs pulse; short circuit on light work only."
         ),
         "process.chip-slag": (
-            "Slag: chip and brush every pass before the next, or it is in the weld."
+            "Slag: chip and brush every pass before the next, or it stays in the weld."
         ),
         "process.argon-wanders": "The arc wanders on steel and undercuts.",
-        "process.co2-raises-spray": "Spray starts at a higher current the more CO2 there is.",
+        "process.co2-raises-spray": "The more CO2, the higher the current spray starts at.",
         "process.co2-shorts": "Solid wire runs short circuit; it does not spray.",
         "process.co2-globular": "Short circuit, or globular when hot. Never spray.",
         "process.oxygen-lowers-spray": "Oxygen steadies the arc and lets spray start sooner.",
         "process.helium-shorts": "Mostly helium: short circuit, no spray.",
-        "process.co2-asks-volts": "CO2 asks more volts for the same arc.",
-        "process.oxygen-asks-volts": "Oxygen asks a little more volts.",
-        "process.helium-asks-volts": "Helium asks more volts and starts harder.",
+        "process.co2-asks-volts": "CO2 needs more volts for the same arc.",
+        "process.oxygen-asks-volts": "Oxygen needs a little more volts.",
+        "process.helium-asks-volts": "Helium needs more volts and starts harder.",
         "process.little-spatter": "A little spatter, more with more CO2.",
         "process.some-spatter": "Some spatter; more than a rich argon mix.",
         "process.most-spatter": "Spatters most of all.",
-        "process.spatter-takes-some": "Spatter takes a few percent of the wire.",
-        "process.spatter-takes-most": "Lays least of the wire: it goes in spatter.",
+        "process.spatter-takes-some": "A few percent of the wire goes to spatter.",
+        "process.spatter-takes-most": (
+            "Lowest deposition efficiency: more of the wire goes to spatter."
+        ),
         "process.finger": "Deep in the middle and narrow: a finger.",
         "process.rounder-root": "Wider and rounder at the root than argon alone.",
         "process.deep-and-round": "Deep and round.",
         "process.helium-wider": "Wider: helium carries more heat into the plate.",
-        "process.oxygen-thins-pool": "Oxygen thins the pool: flat bead, clean toes.",
+        "process.oxygen-thins-pool": "Oxygen thins the puddle: flat bead, clean toes.",
         "process.oxygen-burns-alloy": "Burns manganese and silicon out of the wire.",
         "process.toes-wet-in": "Toes wet in well.",
         "process.more-fume": "More fume with more CO2.",

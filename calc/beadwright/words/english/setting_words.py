@@ -9,12 +9,10 @@ from beadwright.words.text import Rounded, Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "setting.meter-reads": (
-            "Set {meter} on your machine: its meter then stands for {arc} at the arc."
-        ),
+        "setting.meter-reads": "Set {meter} on your machine's meter to get {arc} at the arc.",
         "setting.any-heat": "any heat",
-        "setting.more-heat-than-any-plate": "more heat than any plate stands",
-        "setting.more-heat-than-this-plate": "more heat than this plate stands",
+        "setting.more-heat-than-any-plate": "more heat than any plate takes",
+        "setting.more-heat-than-this-plate": "more heat than this plate takes",
         "setting.over-your-procedure": "over your procedure's {heat}",
         "setting.under-your-procedure": "under your procedure's {heat}",
         "setting.wire-stubs": "below {current} this wire stubs",
@@ -23,43 +21,43 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.drops-grow-coarse": "below {current} this wire's drops grow coarse",
         "setting.still-shorts": "below {current} this wire still short circuits",
         "setting.pulse-stubs": "below {current} even pulse stubs this wire",
-        "setting.usual-top": "{current} is this wire's usual top",
+        "setting.usual-top": "{current} is the usual top for this wire",
         "setting.burns-through": "over {current} this plate burns through",
-        "setting.pool-runs": "over {current} the pool runs {orientation}",
+        "setting.pool-runs": "over {current} the puddle runs {orientation}",
         "setting.does-not-fuse": "below {current} the bead lies on the plate without fusing",
         "setting.duty-holds": ("your machine holds {most} with the arc on {share:.0%} of the time"),
         "setting.breaker-carries": "your {breaker} breaker carries the arc to {most}",
         "setting.machine-binds": (
-            "{why:capital}: that holds this plan down. Without it, about {usual}. Run it as shown, "
-            "take a smaller wire, or a larger machine."
+            "{why:capital}, and that limits this plan. Without it, about {usual}. Run it as "
+            "shown, or use a smaller wire or a larger machine."
         ),
         "setting.machine-stops": "your machine stops at {most}",
         "setting.machine-stops-at-volts": "your machine stops at {most:g}",
-        "setting.machine-volts-carry": "your machine's {volts:g} carry {mode} no higher",
-        "setting.feeder-holds": "a usual feeder holds 50 to 800 in/min",
+        "setting.machine-volts-carry": "your machine's {volts:g} reach no higher in {mode}",
+        "setting.feeder-holds": "a usual feeder runs 50 to 800 in/min",
         "setting.mover-not-steady": "under {travel} {mover} is not steady {orientation}",
-        "setting.mover-loses-joint": "over {travel} {mover} does not hold the joint",
-        "setting.less-feed-short": "at your travel less feed leaves the weld short",
-        "setting.more-feed-overwelds": "at your travel more feed overwelds",
+        "setting.mover-loses-joint": "over {travel} {mover} cannot follow the joint",
+        "setting.less-feed-short": "at your travel speed, less feed leaves the weld short",
+        "setting.more-feed-overwelds": "at your travel speed, more feed overwelds",
         "setting.volts-stub": "{volts:g} stubs",
-        "setting.more-feed-stubs": "at {volts:g} more feed stubs: {mode} asks more volts",
+        "setting.more-feed-stubs": "at {volts:g}, more feed stubs: {mode} needs more volts",
         "setting.volts-too-long": "{volts:g} is too long an arc",
-        "setting.less-feed-too-long": "at {volts:g} less feed leaves the {mode} arc too long",
-        "setting.sprays-on-volts": "over {current} this wire sprays on {volts:g}",
+        "setting.less-feed-too-long": "at {volts:g}, less feed makes the {mode} arc too long",
+        "setting.sprays-on-volts": "over {current} this wire sprays at {volts:g}",
         "setting.less-feed-puts-in": "less feed puts in {heat}",
         "setting.more-feed-puts-in": "more feed puts in {heat}",
-        "setting.stubs-below": "below it {mode} stubs and spits at this current",
-        "setting.too-long-above": "above it the {mode} arc is too long: spatter and undercut",
+        "setting.stubs-below": "below it, {mode} stubs and spits at this current",
+        "setting.too-long-above": "above it, the {mode} arc is too long: spatter and undercut",
         "setting.lower-volts": "lower, {why}",
         "setting.higher-volts": "higher, {why}",
         "setting.lower-volts-put-in": "lower puts in {heat}",
         "setting.higher-volts-put-in": "higher puts in {heat}",
-        "setting.sprays-above": "above it this current sprays",
-        "setting.shorts-below": "below it this current still short circuits",
+        "setting.sprays-above": "above it, this current sprays",
+        "setting.shorts-below": "below it, this current still short circuits",
         "setting.mover-holds": "what {mover} holds {orientation}",
-        "setting.slower-overwelds-leg": "slower lays over 1/16 in more leg than asked",
-        "setting.slower-heaps-crown": "slower heaps the crown over 1/8 in",
-        "setting.faster-leg-short": "faster leaves the leg short even if the face is flat",
+        "setting.slower-overwelds-leg": "slower lays a leg over 1/16 in larger than asked",
+        "setting.slower-heaps-crown": "slower builds the crown over 1/8 in",
+        "setting.faster-leg-short": "faster leaves the leg short, even with a flat face",
         "setting.faster-half-crown": "faster leaves less than half the crown",
         "setting.slower-puts-in": "slower puts in {heat}",
         "setting.faster-puts-in": "faster puts in {heat}",
@@ -68,159 +66,163 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.closer-in": "closer in, {why}",
         "setting.farther-out-puts-in": "farther out puts in {why}",
         "setting.closer-in-puts-in": "closer in puts in {why}",
-        "setting.stubs-closer-in": "closer in, {mode} stubs on these volts",
-        "setting.gives-way-farther-out": "farther out, {mode} gives way on these volts",
+        "setting.stubs-closer-in": "closer in, {mode} stubs at these volts",
+        "setting.gives-way-farther-out": "farther out, the arc leaves {mode} at these volts",
         "setting.fight-burns-through-leg": (
-            "Two limits conflict: a bead this size burns through this plate; but lighter beads ask "
-            "for more speed than you have. Ask for a smaller leg."
+            "Two limits conflict: a bead this size burns through this plate, but lighter beads "
+            "need more travel speed than you have. Ask for a smaller leg."
         ),
         "setting.fight-burns-through-gap": (
-            "Two limits conflict: a bead this size burns through this plate; but lighter beads ask "
-            "for more speed than you have. Close the gap."
+            "Two limits conflict: a bead this size burns through this plate, but lighter beads "
+            "need more travel speed than you have. Close the root opening."
         ),
         "setting.fight-hot-leg": (
-            "Two limits conflict: a bead this size puts in {heat}; but lighter beads ask for more "
-            "speed than you have. Ask for a smaller leg."
+            "Two limits conflict: a bead this size puts in {heat}, but lighter beads need more "
+            "travel speed than you have. Ask for a smaller leg."
         ),
         "setting.fight-hot-gap": (
-            "Two limits conflict: a bead this size puts in {heat}; but lighter beads ask for more "
-            "speed than you have. Close the gap."
+            "Two limits conflict: a bead this size puts in {heat}, but lighter beads need more "
+            "travel speed than you have. Close the root opening."
         ),
         "setting.horizontal-groove-as-flat": (
-            "A groove lying horizontal is planned with the current of a flat one: no published "
-            "figure was found for it. Take the lower half of the window, in stringers, or the pool "
+            "No published current was found for a horizontal groove: it is planned with the "
+            "current of a flat one. Run the lower half of the window, in stringers, or the puddle "
             "sags."
         ),
         "setting.fight-burns-through-root": (
-            "Two limits conflict: a bead that bridges this gap burns through this plate; but beads "
-            "side by side have nothing under them. Close the gap to 1/16 in, or weld it from one "
-            "side on a backing."
+            "Two limits conflict: a bead that bridges this root opening burns through this plate, "
+            "but beads side by side have nothing under them. Close the root opening to 1/16 in, "
+            "or weld it from one side on a backing."
         ),
         "setting.fight-hot-root": (
-            "Two limits conflict: a bead that bridges this gap puts in {heat}; but beads side by "
-            "side have nothing under them. Close the gap to 1/16 in, or weld it from one side on a "
-            "backing."
+            "Two limits conflict: a bead that bridges this root opening puts in {heat}, but beads "
+            "side by side have nothing under them. Close the root opening to 1/16 in, or weld it "
+            "from one side on a backing."
         ),
         "setting.fight-cold": (
-            "Two limits conflict: a bead this size puts in {heat}; but a heavier bead is more than "
-            "one pass takes. Ask for a larger leg, or a cooler procedure."
+            "Two limits conflict: a bead this size puts in {heat}, but a heavier bead is more "
+            "than one pass may lay. Ask for a larger leg, or a cooler procedure."
         ),
-        "setting.one-mode": "the one mode of this wire",
+        "setting.one-mode": "this wire runs in one mode only",
         "setting.asked-for-short": "you asked for short circuit",
         "setting.asked-for-spray": "you asked for spray",
         "setting.asked-for-pulse": "you asked for pulse",
         "setting.thin-plate": "the plate is under 1/8 in",
-        "setting.open-gap": "spray falls through an open gap",
-        "setting.wants-pulse": "{kind} wire wants pulse {orientation}",
-        "setting.all-carry-spray": "wire, gas and position carry it",
+        "setting.open-gap": "spray falls through an open root",
+        "setting.wants-pulse": "{kind} wire needs pulse {orientation}",
+        "setting.all-carry-spray": "wire, gas and position allow it",
         "setting.too-thick-to-short": "{why}, and the plate is too thick for short circuit",
-        "setting.plate-wants-less": "this plate wants less than spray starts at",
-        "setting.mode-leaves-no-room": "{mode} leaves no room on this joint",
-        "setting.wrong-gas": "Wrong gas: {why}.",
-        "setting.not-this-wire": "Not this wire: {why}.",
-        "setting.no-spray-here": "No spray here: {why}.",
+        "setting.plate-wants-less": "this plate needs less current than spray starts at",
+        "setting.mode-leaves-no-room": "{mode} has no operating window on this joint",
+        "setting.wrong-gas": "Wrong gas: {why}. Change the gas or the wire.",
+        "setting.not-this-wire": "Not this wire: {why}. Change the wire or the position.",
+        "setting.no-spray-here": "No spray here: {why}. Set transfer to auto.",
         "setting.two-limits-fight": "Two limits conflict: {low}; but {high}.",
         "setting.below-window": "{setting} {value:bare} is below {edge}: {why}.",
         "setting.above-window": "{setting} {value:bare} is above {edge}: {why}.",
         "setting.wire-feed": "Wire feed",
         "setting.volts": "Volts at the arc",
-        "setting.tip-to-work": "Tip to work",
-        "setting.travel": "Travel",
-        "setting.lays-over": "This feed and travel lay {laid} leg, over the {wanted} asked.",
-        "setting.lays-under": "This feed and travel lay {laid} leg, under the {wanted} asked.",
+        "setting.tip-to-work": "Stickout (tip to work)",
+        "setting.travel": "Travel speed",
+        "setting.lays-over": (
+            "This feed and travel speed lay a {laid} leg, over the {wanted} asked."
+        ),
+        "setting.lays-under": (
+            "This feed and travel speed lay a {laid} leg, under the {wanted} asked."
+        ),
         "setting.other-mode": (
-            "At this set point the arc runs {mode}; the windows are for {planned}."
+            "At this setting the arc runs {mode}; the windows are for {planned}. Change volts or "
+            "feed to suit."
         ),
         "setting.short-not-prequalified": (
-            "Short circuit is not prequalified in AWS D1.1: structural work needs a procedure "
-            "qualified by test."
+            "Short circuit is not prequalified in AWS D1.1: for structural work, qualify the "
+            "procedure by test."
         ),
         "setting.short-on-sheet": (
-            "Short circuit is not prequalified in AWS D1.1, which does not rule this sheet: see in "
-            "AWS D1.3 which procedures need a test."
+            "Short circuit is not prequalified in AWS D1.1, which does not cover this sheet: see "
+            "AWS D1.3 for which procedures need a test."
         ),
         "setting.sheet-code": Rounded(
             us=(
-                "Under 1/8 in AWS D1.1 does not rule: structural sheet to 3/16 in is under AWS "
-                "D1.3. What AWS D1.1 and AISC 360 say here is a guide only."
+                "AWS D1.1 does not cover plate under 1/8 in: structural sheet to 3/16 in is under "
+                "AWS D1.3. What AWS D1.1 and AISC 360 say here is a guide only."
             ),
             si=(
-                "Under 3 mm AWS D1.1 does not rule: structural sheet to 5 mm is under AWS D1.3. "
-                "What AWS D1.1 and AISC 360 say here is a guide only."
+                "AWS D1.1 does not cover plate under 3 mm: structural sheet to 5 mm is under AWS "
+                "D1.3. What AWS D1.1 and AISC 360 say here is a guide only."
             ),
         ),
         "setting.short-root-not-prequalified": (
-            "The root is planned in short circuit, which is not prequalified in AWS D1.1: "
-            "structural work needs a procedure qualified by test."
+            "The root is planned in short circuit, which is not prequalified in AWS D1.1: for "
+            "structural work, qualify the procedure by test."
         ),
         "setting.cored-root-wants-backing": (
-            "{kind:capital} wire does not hold an open root: lay it on a backing. No settings here "
-            "weld that root."
+            "{kind:capital} wire does not hold an open root: weld it on a backing. No settings "
+            "here weld that root."
         ),
         "setting.gouge-not-shorted": (
-            "These settings are for the side welded first. Short circuit may lie in the gouged "
-            "side without fusing: pulse that side, take flux-cored wire, or lay the joint flat and "
-            "spray it."
+            "These settings are for the first side. Short circuit may not fuse in the gouged "
+            "side: pulse that side, use flux-cored wire, or turn the joint flat and spray it."
         ),
         "setting.gouge-short-asked": (
-            "Short circuit may lie in the gouged side without fusing. Pulse it, take flux-cored "
-            "wire, or lay the joint flat and spray it."
+            "Short circuit may not fuse in the gouged side. Pulse it, use flux-cored wire, or "
+            "turn the joint flat and spray it."
         ),
         "setting.downhill-laps-cold": (
-            "Downhill short circuit on plate over 1/4 in: the pool runs under the arc and the bead "
-            "lies on the plate. Weld it uphill, or prove it: cut and etch a coupon."
+            "Downhill short circuit on plate over 1/4 in: the puddle runs under the arc and the "
+            "bead may not fuse. Weld it uphill, or cut and etch a coupon first."
         ),
         "setting.other-side": (
-            "Either mode holds here. {mode:capital} instead: {feed}, {volts}, about {current}"
+            "Either mode works here. {mode:capital} instead: {feed}, {volts}, about {current}"
         ),
         "setting.root-falls-through": (
-            "{mode:capital} falls through an open root. Short-circuit the root first, as Passes "
+            "{mode:capital} falls through an open root. Short circuit the root first, as Passes "
             "plans it, or weld it on a backing; these settings fill and cap."
         ),
         "setting.top-of-spray-gas": (
-            "In {gas} spray starts anywhere from {least} up: one measurement in 80/20 wants 330 to "
-            "350 A. If it spits, use 90/10."
+            "In {gas} spray starts anywhere from {least} up: one measurement in 80/20 needed 330 "
+            "to 350 A. If it spits, use 90/10."
         ),
         "setting.short-may-not-fuse": (
-            "Over 3/16 in, short circuit can lie on the plate without fusing. Prove it: cut and "
-            "etch a coupon."
+            "Over 3/16 in, short circuit may lie on the plate without fusing. Cut and etch a "
+            "coupon first."
         ),
         "setting.globular-spatters": (
             "Globular: expect spatter and deep, rough beads. Flat and horizontal only."
         ),
         "setting.pulse-is-a-mean": (
-            "Pulse: the current is a mean, and the machine sets its own volts. Heat is worked "
-            "with the open-arc volts: trust a power reading first."
+            "Pulse: the current is an average, and the machine sets its own volts. Heat is "
+            "figured with open-arc volts: trust a power reading first."
         ),
         "setting.volts-at-the-arc": (
-            "Volts are at the arc. A meter on the machine reads cable and clamp drop on top, "
+            "Volts are at the arc. A meter on the machine also reads the drop in cable and clamp, "
             "often 1 to 3 V."
         ),
-        "setting.lean-to-thicker": "Unequal plates: lean the arc to the thicker one.",
+        "setting.lean-to-thicker": "Unequal plates: point the arc at the thicker one.",
         "setting.starting-points": (
-            "Starting points. Prove them on a coupon; your written procedure, local code and "
-            "licensed people rule."
+            "Starting points. Prove them on a coupon. Your written procedure, local code and "
+            "licensed people overrule them."
         ),
         "setting.filter-shade": (
-            "Filter shade {shade} at the least, darker is usual. Cover skin. Keep your head out "
-            "of the plume and pull the fume away; strip zinc and paint first."
+            "Filter shade {shade} or darker. Cover your skin. Keep your head out of the fume and "
+            "pull it away; strip zinc and paint first."
         ),
         "setting.under-usual": (
-            "{setting} {value:bare} is under what this wire is usually run at in {mode}, "
-            "{least:bare} to {most}. Prove it on scrap first."
+            "{setting} {value:bare} is under the usual {least:bare} to {most} for this wire in "
+            "{mode}. Try it on scrap first."
         ),
         "setting.over-usual": (
-            "{setting} {value:bare} is over what this wire is usually run at in {mode}, "
-            "{least:bare} to {most}. Prove it on scrap first."
+            "{setting} {value:bare} is over the usual {least:bare} to {most} for this wire in "
+            "{mode}. Try it on scrap first."
         ),
         "setting.pulse-sets-volts": "pulse: the machine sets its own volts; trim arc length by ear",
         "setting.less-gas-lets-air-in": "less lets air in under a {nozzle} nozzle",
-        "setting.more-gas-drags-air-in": "more is turbulent in a {nozzle} nozzle and drags air in",
-        "setting.close-gap": "Close the gap to {gap}",
+        "setting.more-gas-drags-air-in": "more is turbulent in a {nozzle} nozzle and pulls air in",
+        "setting.close-gap": "Close the root opening to {gap}",
         "setting.back-it": "Weld it on a steel backing",
-        "setting.let-transfer-follow": "Let transfer follow the plate and gas",
-        "setting.let-go-of-tip": "Let go of tip-to-work",
-        "setting.let-go-of-volts": "Let go of volts",
+        "setting.let-transfer-follow": "Set transfer to auto",
+        "setting.let-go-of-tip": "Set stickout back to auto",
+        "setting.let-go-of-volts": "Set volts back to auto",
         "setting.run-mode": "Run {mode}",
         "setting.use-wire": "Use {size} wire",
         "setting.use-gas": "Use {gas} gas",
@@ -232,12 +234,12 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.aim-split-plates": "into the root, split between the plates",
         "setting.aim-lower-plate": "on the bottom plate, washing up to the edge",
         "setting.aim-split-edges": "into the corner, split between the edges",
-        "setting.aim-into-gap": "into the gap, square to the plate",
+        "setting.aim-into-gap": "into the root opening, square to the plate",
         "setting.aim-down-middle": "down the middle of the groove",
-        "setting.aim-foot-of-edge": "into the foot of the square edge",
+        "setting.aim-foot-of-edge": "at the bottom of the square edge",
         "setting.aim-root-of-groove": "into the root of the groove",
-        "setting.aim-round-hole": "round the foot of the hole first, then fill inward",
-        "setting.aim-round-slot": "round the foot of the slot first, then fill inward",
+        "setting.aim-round-hole": "around the bottom of the hole first, then fill inward",
+        "setting.aim-round-slot": "around the bottom of the slot first, then fill inward",
         "setting.balanced": "Balanced",
         "setting.least-time": "Fastest",
         "setting.least-heat": "Coolest",

@@ -9,22 +9,25 @@ from beadwright.words.text import Text
 
 TEXTS: Mapping[str, Text] = MappingProxyType(
     {
-        "supply.no-parts-no-span": "No parts a year: how long a package lasts cannot be said.",
+        "supply.no-parts-no-span": (
+            "No parts a year, so it cannot say how long a package lasts: type how many you weld."
+        ),
         "supply.rusts-first": (
-            "This package is {years:.0f} years of wire at your volume: it rusts first. Buy smaller."
+            "This package is {years:.0f} years of wire at your volume: it will rust first. Buy "
+            "smaller."
         ),
         "supply.rusts-in-a-lifetime": (
-            "This package is a lifetime of wire at your volume: it rusts first. Buy smaller."
+            "This package is a lifetime of wire at your volume: it will rust first. Buy smaller."
         ),
-        "supply.gouging-not-counted": (
-            "What gouging the back takes, rods or disks and air, is not counted."
-        ),
+        "supply.gouging-not-counted": "Rods or disks and air for gouging the back are not counted.",
         "supply.nothing-to-weld": "Nothing to weld, nothing to buy.",
-        "supply.no-gas-extra": "No gas before and after the arc is counted.",
-        "supply.cylinder-empty": "Empty: under {least} the regulator no longer holds the flow.",
+        "supply.no-gas-extra": "Gas before and after the arc is not counted.",
+        "supply.cylinder-empty": (
+            "Empty: under {least} the regulator no longer holds the flow. Change it."
+        ),
         "supply.bottle-lasts": (
             "Lasts {span:.0f} with the gas on: {parts:,.0f} parts. Taken as a {size} bottle; the "
-            "water volume stamped on its shoulder as W.C. tells more."
+            "water volume stamped on its shoulder as W.C. is more exact."
         ),
         "supply.cylinder-lasts": "Lasts {span:.0f} with the gas on: {parts:,.0f} parts.",
     }

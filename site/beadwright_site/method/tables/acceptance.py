@@ -56,10 +56,10 @@ def aws_table() -> Table:
          "aws-d1.1-convexity"),
         ("crown of a fillet, face from 1 in", "3/16 in", "aws-d1.1-convexity-wide"),
         ("crown of a groove, by the plate; no underfill", crown, "aws-d1.1-7.9"),
-        ("gap under a fillet", _inch(aws_limits.WIDEST_GAP_M), "aws-d1.1-gap"),
+        ("root opening of a fillet", _inch(aws_limits.WIDEST_GAP_M), "aws-d1.1-gap"),
         ("length", "no less than asked for", "aws-d1.1-7.12"),
     )  # fmt: skip
-    told = tuple((name, limit, f"{SOURCES[key].place}: {SOURCES[key].how}")
+    told = tuple((name, limit, f"{SOURCES[key].place}: {SOURCES[key].told}")
                  for name, limit, key in rows)  # fmt: skip
     return Table(
         "accept-aws",
@@ -93,8 +93,8 @@ _ISO = (
     ("2017 largest pore, to 3 mm", "THIN_PORE", "a", "iso-5817-surface"),
     ("2025 crater, over 3 mm", "CRATER", "t", "iso-5817-surface"),
     ("2025 crater, to 3 mm", "THIN_CRATER", "t", "iso-5817-surface"),
-    ("617 gap under a fillet, over 3 mm", "FILLET_GAP", "a", "iso-5817-throat"),
-    ("617 gap under a fillet, to 3 mm", "THIN_FILLET_GAP", "a", "iso-5817-memory"),
+    ("617 root opening of a fillet, over 3 mm", "FILLET_GAP", "a", "iso-5817-throat"),
+    ("617 root opening of a fillet, to 3 mm", "THIN_FILLET_GAP", "a", "iso-5817-memory"),
     ("511 underfill, over 3 mm, short", "UNDERFILL", "t", "iso-5817-memory"),
     ("511 underfill, to 3 mm, short", "THIN_UNDERFILL", "t", "iso-5817-memory"),
 )
@@ -118,7 +118,7 @@ def iso_table() -> Table:
     for name, rule, of, key in _ISO:
         held = getattr(iso_limits, rule)
         levels = (_rule(held[level], of) for level in "BCD")
-        rows.append((name, *levels, SOURCES[key].how))
+        rows.append((name, *levels, SOURCES[key].told))
     return Table(
         "accept-iso",
         "ISO 5817:2014, mm",
@@ -126,8 +126,9 @@ def iso_table() -> Table:
         tuple(rows),
         ("iso-5817-surface", "iso-5817-form", "iso-5817-throat", "iso-5817-memory"),
         f"Short: to {iso_limits.SHORT_M * 1000:.0f} mm in any {iso_limits.SHORT_OF_M * 1000:.0f} "
-        f"mm of weld, {iso_limits.SHORT_SHARE:.0%} of a shorter one, from memory. No limit for "
-        "5214 in D: from memory.",
+        f"mm of weld, {iso_limits.SHORT_SHARE:.0%} of a shorter one, not checked against the book. "
+        "No limit for "
+        "5214 in D: not checked against the book.",
         (*(f"iso_limits.{rule}" for _, rule, _, _ in _ISO), "iso_limits.THIN_M",
          "iso_limits.SHORT_M", "iso_limits.SHORT_OF_M", "iso_limits.SHORT_SHARE",
          "iso_limits.short_length"),

@@ -1,4 +1,4 @@
-"""Tables of the arc: fitted constants, tip-to-work, volts held, currents by size, gas by nozzle."""
+"""Tables of the arc: fitted constants, stickout, volts held, currents by size, gas by nozzle."""
 
 from __future__ import annotations
 
@@ -76,7 +76,7 @@ def constants_table() -> Table:
 
 
 def tip_table() -> Table:
-    """Return contact tip to work by wire and mode, and where the tip stands in the nozzle."""
+    """Return contact stickout by wire and mode, and where the tip stands in the nozzle."""
     rows: list[tuple[str, ...]] = []
     for kind in KINDS:
         modes: tuple[Transfer, ...] = ("short", "spray") if KINDS[kind].shorts else ("spray",)
@@ -86,8 +86,8 @@ def tip_table() -> Table:
                 written = (units.show(end, "tip_to_work", "us") for end in ends)
                 rows.append((f"{kind} {size.removesuffix('in')}, {_SHORT_OR_OPEN[mode]}", *written))
     return Table(
-        "tip-to-work",
-        "Contact tip to work, in",
+        "stickout (tip to work)",
+        "Contact stickout (tip to work), in",
         ("wire, arc", "least", "usual", "most"),
         tuple(rows),
         ("power-source-conditions", "e70c-sheet", "fcaw-ranges", "torch-manual", "practice"),

@@ -28,12 +28,12 @@ def codes_table() -> Table:
         "strength-codes",
         "Clauses, editions, and how each was had",
         ("document", "clause", "had"),
-        tuple((one.document, one.place, one.how) for one in sources),
+        tuple((one.document, one.place, one.told) for one in sources),
         ("practice",),
         "The surest first; the same words stand beside each limit on the page. The edition is the "
         "one whose numbering is used: copies and handbooks read were often of an earlier one, and "
-        "that the named edition says the same is then from memory. Hold what decides against the "
-        "edition your contract names.",
+        "that the named edition says the same is then not checked against the book. Hold what "
+        "decides against the edition your contract names.",
     )
 
 

@@ -54,7 +54,7 @@ BURN_OFF = Equation(
         _CURRENT,
         Symbol("φ", "heating voltage at the tip, fitted", "V"),
         Symbol("r", "mean resistivity of the hot wire, fitted", "Ω·m"),
-        Symbol("L", "electrode extension: tip to work less arc length", "m"),
+        Symbol("L", "electrode extension: stickout (tip to work) less arc length", "m"),
         Symbol(A_C, "section that carries the current: all of a solid wire, a cored one's sheath",
                "m²"),
     ),
@@ -72,19 +72,19 @@ BURN_OFF = Equation(
 
 EXTENSION = Equation(
     "extension",
-    "Extension: tip to work less arc length",
+    "Extension: stickout (tip to work) less arc length",
     (
         equation(line("L = T − a")),
         equation(line("a = 0.004 + 0.00025 · ( U − 26 )")),
     ),
     (
         Symbol("L", f"electrode extension, at least {1000 * LEAST_EXTENSION_M:g} mm", "m"),
-        Symbol("T", "contact tip to work", "m"),
+        Symbol("T", "contact stickout (tip to work)", "m"),
         Symbol("a", "arc length, held between 1 and 8 mm", "m"),
         _VOLTS,
     ),
     "4 mm in an open arc and 2 mm in short circuit are what the burn-off was fitted with.",
-    "The line between the two is ours.",
+    "The line between the two is set here.",
     ("power-balance",),
     "",
     ("arc.arc_length_m", "operating.extension", "operating.LEAST_EXTENSION_M"),

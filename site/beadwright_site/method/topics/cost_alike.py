@@ -25,11 +25,11 @@ ALIKE = Equation(
     ),
     (
         Symbol(I_1, "current of the first way; where its metal was weighed, at that feed", "A"),
-        Symbol(I_2, "current of the later way, at its own tip-to-work and volts", "A"),
+        Symbol(I_2, "current of the later way, at its own stickout (tip to work) and volts", "A"),
         Symbol(V_1, "travel of the first way", "m/s"),
         Symbol(V_2, "travel of the later way, in as many passes", "m/s"),
         Symbol(B_D, "how far what the later way lays may be off at equal amps", "–"),
-        Symbol("b", "how far laid metal may be off", "–"),
+        Symbol("b", "how far the deposition rate may be off", "–"),
         Symbol(B_1, "band of the first wire's feed", "–"),
         Symbol(B_2, "band of the later wire's feed", "–"),
     ),
@@ -38,7 +38,7 @@ ALIKE = Equation(
     "its end; another mode, or a travel no bead of it takes, is run as usual, and that is said. "
     f"Amps within {STEP:.1%} are equal. What is typed or measured of a way stands before all of "
     "it.",
-    "Laid metal at equal amps: as above; measured, 2 %.",
+    "Deposition rate at equal amps: as above; measured, 2 %.",
     ("power-balance", "mass-balance", "practice"),
     "Common practice, no source: metal-cored wire costs "
     f"{PRICE_MORE[0]:.0%} to {PRICE_MORE[1]:.0%} more a pound, lays about {LAID_MORE:.0%} more in "

@@ -6,7 +6,7 @@ from beadwright.money.cycle import MORE_LAID
 from beadwright_site.method.equations import Equation, Symbol
 from beadwright_site.method.mathml import equation, fenced, function, line, over, row, sub
 
-T_TORCH, T_HANDS = sub("t", "torch"), sub("t", "hands")
+T_TORCH, T_HANDS = sub("t", "gun"), sub("t", "hands")
 
 VOLUME = Equation(
     "volume",
@@ -24,7 +24,7 @@ VOLUME = Equation(
         Symbol("y", "weeks worked a year", "–"),
         Symbol("h", "arc time a month", "s"),
         Symbol("a", "arc time of a part, the first way", "s"),
-        Symbol("r", "parts welded twice, as a share", "–"),
+        Symbol("r", "rework, as a share of parts", "–"),
         Symbol("k", "weld metal laid a month", "kg"),
         Symbol("M", "weld metal in a part", "kg"),
         Symbol("b", "wire bought a month", "kg"),
@@ -56,7 +56,7 @@ TIMES = Equation(
         Symbol("p", "next weld, cleaning passes, other, shares of a spool change and a batch's "
                "swap", "s"),
         Symbol(T_HANDS, "loading, fit-up and spatter", "s"),
-        Symbol("o", "time off the arc by the operating factor, spatter in it", "s"),
+        Symbol("o", "non-arc time by the operating factor, spatter in it", "s"),
         Symbol("f", "operating factor", "–"),
     ),
     "A later way without an operating factor of its own has the minutes of the first, changed by "

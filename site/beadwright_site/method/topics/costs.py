@@ -17,10 +17,10 @@ P_MOST = sub("P", "most")
 P_KNOWN, F_MEAN, V_F = sub("p", "known"), sub("f", "mean"), sub("v", "f")
 
 _COST = Symbol("C", "cost of a part", "money")
-_ONCE = Symbol("F", "paid once for the change", "money")
+_ONCE = Symbol("F", "change-over cost", "money")
 _MONTHS = Symbol("n", "months in which it must come back", "–")
 _METAL = Symbol("M", "weld metal in a part", "kg")
-_EFFICIENCY = Symbol("η", "laid metal over wire used", "–")
+_EFFICIENCY = Symbol("η", "metal deposited over wire used", "–")
 _WASTE = Symbol("u", "wire bought and never melted", "–")
 _NOW = Symbol(C_NOW, "cost of a part as now", "money")
 _NEW = Symbol(C_NEW, "cost of a part the new way", "money")
@@ -39,8 +39,8 @@ COST = Equation(
     (
         _COST,
         Symbol("S", "the same welded once", "money"),
-        Symbol("r", "parts welded twice, as a share", "–"),
-        Symbol("L", "labour", "money/s"),
+        Symbol("r", "rework, as a share of parts", "–"),
+        Symbol("L", "labor", "money/s"),
         Symbol("O", "overhead", "money/s"),
         Symbol(T_ON, "time the arc burns", "s"),
         Symbol(T_OFF, "fit-up, repositioning, cleaning, spatter, other, a share of a spool change",
@@ -56,11 +56,11 @@ COST = Equation(
         Symbol("E", "power: arc power over the machine's efficiency, and idling", "money"),
         Symbol("K", "tips and nozzles by arc time", "money"),
         _METAL,
-        Symbol("D", "laid metal", "kg/s"),
+        Symbol("D", "deposition rate", "kg/s"),
         _EFFICIENCY,
         _WASTE,
     ),
-    "Any job that has settings, or arc time or laid metal measured.",
+    "Any job that has settings, or arc time or deposition rate measured.",
     "Each input's own; Cost draws how far each moves the answer.",
     ("cost-chapter", "operating-factor", "navedtra-14251a"),
     "The cost is the sum of its pieces; nothing is added afterwards. Operating factor is arc time "
@@ -98,7 +98,7 @@ BREAK_EVEN = Equation(
 
 PAYBACK = Equation(
     "payback",
-    "Until what is paid once has come back",
+    "Payback of the change-over cost",
     (
         equation("p", "=", over("F", row(C_NOW, "−", C_NEW)), ",", "m", "=",
                  over(line(f"{MONTHS_A_YEAR} · F"), "G")),
@@ -148,7 +148,7 @@ CHANCE = Equation(
         Symbol("n", "draws; each unsure input from a triangle, low and high as its ends", "–"),
     ),
     "Inputs that do not depend on each other. What is unsure in both ways alike (rates, parts, "
-    "gas, flow, minutes off the arc, rework, size of the welds) is drawn once for both. Same seed, "
+    "gas, flow, non-arc minutes, rework, size of the welds) is drawn once for both. Same seed, "
     "same draws.",
     "Five in a hundred at 400 draws, one in a hundred at 10 000.",
     ("practice",),

@@ -63,7 +63,7 @@ LEARN = Equation(
     ),
     (
         Symbol("b", "how far the shop's number stands over print", "–"),
-        Symbol("x", "what a coupon shows of it: 1; of burn-off the arc's and the extension's part",
+        Symbol("x", "what a coupon shows of it: 1; of burn-off, the shares of arc and extension",
                "–"),
         Symbol("n", "coupons", "–"),
         Symbol("P", "belief in print: its published band, over the scatter", "–"),

@@ -120,7 +120,7 @@ def effects_table() -> Table:
         ("part", "share, %", "changes", "how"),
         rows,
         tuple(dict.fromkeys(effect.source for effect in EFFECTS)),
-        "Against argon with a little oxygen. For how much, see volts, spray, laid metal "
+        "Against argon with a little oxygen. For how much, see volts, spray, deposition "
         "and gas flow.",
         ("gas_effects.effects_of", "gas_effects.EFFECTS"),
     )

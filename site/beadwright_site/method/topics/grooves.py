@@ -154,7 +154,7 @@ def details_table() -> Table:
     return Table(
         "details",
         "Preparations taken where the entry is blank",
-        ("joint", "detail", "angle, gap, root face"),
+        ("joint", "detail", "angle, root opening, root face"),
         tuple(
             (
                 f"{JOINT_NAMES[joint]}, {_CASES[case]}",

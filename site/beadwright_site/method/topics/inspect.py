@@ -23,7 +23,7 @@ GAUGES = Equation(
         Symbol("h", "hollow of the face; a crown adds nothing", "m"),
         Symbol("z", "leg along the plate", "m"),
         Symbol("ψ", "angle between the plates", "°"),
-        Symbol("ω", "toe to the other plate, square across, as a leg gauge reads it", "m"),
+        Symbol("ω", "toe to the vertical plate, square across, as a leg gauge reads it", "m"),
     ),
     "Fillets of 60° to 135°, legs of any two sizes.",
     "As good as the gauge, about 1/64 in.",
@@ -43,7 +43,7 @@ SIZE = Equation(
     (
         Symbol("m", "metal wanted over metal laid; the leg or throat that lacks most", "–"),
         Symbol(Z, "leg or throat measured", "m"),
-        Symbol(Z_W, "leg or throat asked for, gap allowed for", "m"),
+        Symbol(Z_W, "leg or throat asked for, root opening allowed for", "m"),
         Symbol(row("v", ",", sub("v", "next")), "travel, and the one to run next", "m/s"),
         Symbol(row("w", ",", sub("w", "next")), "wire feed, and the one to set at that "
                "travel; volts keep their distance from the mode's line", "m/s"),
@@ -93,7 +93,8 @@ ORDER = Equation(
     "An order to look in, no proof.",
     ("practice", "mig-handbook-defects", "mig-trouble-article", "mig-gas-article"),
     f"A draft that is felt counts {DRAFT['draft']:g}, over 5 mph {DRAFT['windy']:g}. Thick plate "
-    "counts by inches to one, CO2 by its share, thin wire 0.1 at 1/16 in to 1 at 0.023 in, a gap "
+    "counts by inches to one, CO2 by its share, thin wire 0.1 at 1/16 in to 1 at 0.023 in, a root "
+    "opening "
     "by half the plate. A value to go to is told from a move of "
     f"{LEAST_MOVE:.0%} of the window: the plan's own, else the middle.",
     ("trouble.causes_of", "signs.nearness", "signs.UNSEEN", "signs.WORST", "signs.LEAST_MOVE",

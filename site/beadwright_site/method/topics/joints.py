@@ -57,7 +57,7 @@ FILLET = Equation(
     "Equal legs at 90°.",
     "Exact for the shape drawn; a real bead is not so regular.",
     ("fillet-weights", "fillet-reinforced", "aws-d1.1-convexity"),
-    "A gap over 1/16 in is added to the leg, up to "
+    "A root opening over 1/16 in is added to the leg, up to "
     f"{units.show(MOST_FILLET_GAP_M, 'leg', 'us')} in; over that no fillet is welded.",
     ("fillets.throat", "fillets.flat_section", "fillets.face_section",
      "fillets.usual_crown", "fillets.largest_convexity", "fillets.gapped_leg",
@@ -103,9 +103,9 @@ SQUARE = Equation(
     (equation("S", "=", line("g · t +"), over("2", "3"), line("· b · h")),),
     (
         _SECTION,
-        Symbol("g", "gap", "m"),
+        Symbol("g", "root opening", "m"),
         Symbol("t", "thickness of the thinner plate", "m"),
-        Symbol("b", "width of the face: gap and a toe of t, 3 mm at the most, each side", "m"),
+        Symbol("b", "width of the face: root opening, and a toe of t to 3 mm each side", "m"),
         _CROWN,
     ),
     "Welded from one side with no backing, up to about "
@@ -114,7 +114,7 @@ SQUARE = Equation(
     "welds it through. A closed corner is the same, turned on its side.",
     "Exact for the shape drawn.",
     ("mass-balance", "iso-9692-1", "aisc-square-details", "practice"),
-    "Gap left blank: from 1/16 in of plate on, half the thickness, to "
+    "Root opening left blank: from 1/16 in of plate on, half the thickness, to "
     f"{units.show(SQUARE_MOST_GAP_M, 'leg', 'us')} in; on a backing as wide as the plate is thick, "
     f"to {units.show(SQUARE_BACKED_TO_M, 'leg', 'us')} in; gouged from the back, where it is "
     f"welded from both sides, {units.show(SQUARE_GOUGED_GAP_M, 'leg', 'us')} in. Crown left blank: "
@@ -202,7 +202,7 @@ def legs_table() -> Table:
         "1/16 in (2 mm) less. "
         "Shortest fillet that counts in full: four legs; a piece of a broken one also 1-1/2 in. A "
         "lap covers five times the thinner plate and 1 in. Leg left blank: what the plate's usual "
-        "mode lays well, and no more than a corner's edge holds: open, all of the other plate; "
+        "mode lays well, and no more than a corner's edge holds: open, all of the second plate; "
         "half open, half of it.",
         (
             "fillets.MINIMUM_LEG_M",

@@ -181,7 +181,7 @@ SKEW = Equation(
     ),
     "Each side has its own throat, and the lesser counts on both: a pull in the middle of the "
     "plate shares evenly.",
-    "Geometry; Z from memory.",
+    "Geometry; Z not checked against the book.",
     ("skewed-tees", "aws-d1.1-skew", "aws-d1.1-z-loss", "en-1993-1-8-angle"),
     "Legs are given as on a square tee, and the page tells what to lay along the plates. A blank "
     "leg on the other side counts as laid like the first, with no more throat than the first. "

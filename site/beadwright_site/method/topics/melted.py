@@ -82,7 +82,7 @@ DILUTION = Equation(
         Symbol("z", "leg of the bead", "m"),
         Symbol(_ROOT, "depth past the root", "m"),
     ),
-    "Fillets. No estimate for a butt: gap and edges decide.",
+    "Fillets. No estimate for a butt: root opening and edges decide.",
     "That of the depth past the root. Cladding handbooks give 10 to 40 % for gas metal arc.",
     ("dilution-sections", "dilution-range", "bead-runs"),
     "",

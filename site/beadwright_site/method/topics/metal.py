@@ -20,16 +20,16 @@ _RHO_A = Symbol(line("ρ A"), "mass of wire per length: the density times π/4 o
 _FEED = Symbol("v", "wire feed", "m/s")
 _TRAVEL = Symbol("w", "travel", "m/s")
 _SECTION = Symbol("S", "section of the bead", "m²")
-_LAID = Symbol("D", "laid metal", "kg/s")
+_LAID = Symbol("D", "deposition rate", "kg/s")
 _DENSITY = Symbol("ρ", f"density of steel, {CARBON_STEEL.density_kg_m3:g}", "kg/m³")
 
 LAID = Equation(
     "laid",
-    "Laid metal",
+    "Deposition rate",
     (equation(line("D = η · ρ A · v")),),
     (
         _LAID,
-        Symbol("η", "deposition efficiency: laid metal over wire used", "–"),
+        Symbol("η", "deposition efficiency: metal deposited over wire used", "–"),
         _RHO_A,
         _FEED,
     ),
@@ -52,7 +52,7 @@ BEAD = Equation(
     (equation("S", "=", over("D", line("ρ · w"))), equation("w", "=", over("D", line("ρ · S")))),
     (_SECTION, _LAID, _DENSITY, _TRAVEL),
     "Always: metal is neither lost nor made.",
-    "That of the laid metal.",
+    "That of the deposition rate.",
     ("mass-balance",),
     "Travel follows from the section the joint needs, never from a table.",
     ("deposition.bead_section", "deposition.travel_for_section", "deposition.feed_for_travel"),

@@ -142,12 +142,12 @@ SETTINGS = Equation(
     ),
     "Within the travel of hand, track or robot, and the heat the plate and your procedure allow; a "
     "bead outside is named.",
-    "That of laid metal and current.",
+    "That of the deposition rate and current.",
     ("mass-balance", "asme-qw-409"),
     "Root, fill and cap may each run on settings of their own. An open root under spray is run in "
     "short circuit; no layer in short circuit is planned thicker than "
     f"{COLD_LAP_M / INCH_M * 16:g}/16 in. "
-    f"Over a gap wider than {_inches(BRIDGED_GAP_M)} in the root bridges: at least "
+    f"Over a root opening wider than {_inches(BRIDGED_GAP_M)} in the root bridges: at least "
     f"{_inches(BRIDGE_M)} in thick, on the current of plate that thick, and by hand no faster than "
     f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. It is one bead from edge to edge; "
     "where the plate leaves no depth for a layer over it, no other is laid. Flux-cored wire "
@@ -183,7 +183,7 @@ def limits_table() -> Table:
         ("aws-d1.1-5.1", "aisc-one-pass", "practice"),
         f"Stringers: {_inches(STRINGER_M)} in wide at most, about eight wire diameters; "
         "horizontal, every bead after the root is one. "
-        "Vertical down and the widths: from memory or common practice.",
+        "Vertical down and the widths: not checked against the book, or common practice.",
         ("bead_limits.ROOT_M", "bead_limits.LAYER_M", "bead_limits.SPLIT_M",
          "bead_limits.STRINGER_M", "bead_limits.COLD_LAP_M"),
     )  # fmt: skip
@@ -214,7 +214,7 @@ def travel_angles_table() -> Table:
 
 
 def work_angles_table() -> Table:
-    """Return how the torch stands across the weld, from the plate lying down."""
+    """Return how the torch stands across the weld, from the bottom plate."""
     joints: dict[tuple[str, ...], list[str]] = {}
     for joint in JOINTS:
         held = _angles(torch(joint, "flat", "short").work_angle)

@@ -55,7 +55,7 @@ def start() -> Equation:
             Symbol(W_SLOW, "slow end of a comfortable travel", "m/s"),
             Symbol(W_FAST, "fast end", "m/s"),
         ),
-        "Where the choice is ours: no feed and no travel set by hand.",
+        "On auto: no feed and no travel speed set by hand.",
         "The score below: how often it stands where a printed row does.",
         ("power-source-conditions", "position-currents", "practice"),
         "Where the travel is not comfortable, the hand moves on a little and the current gives "

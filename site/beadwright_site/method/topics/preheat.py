@@ -177,7 +177,7 @@ def hardness() -> Equation:
     low, high = TIME_RANGE_S
     return Equation(
         "hardness",
-        "Hardness beside the bead",
+        "Peak HAZ hardness",
         (
             equation(C_B, "=", "C", "+", over("Si", "11"), "+", over("Mn", "8"), "+",
                      over("Cu", "9"), "+", over("Cr", "5"), "+", over("Ni", "17"), "+",

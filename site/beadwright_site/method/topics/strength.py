@@ -59,7 +59,7 @@ ELASTIC = Equation(
     ),
     "Any shape, one leg throughout. Where it is not symmetric, the product moment counts too.",
     "Mostly safe: before it breaks a weld shares its load more evenly. Of a thousand groups drawn, "
-    "in the plane, the turning center held up to 2.6 times as much; where a load lies almost "
+    "in the plane, the instantaneous center held up to 2.6 times as much; where a load lies almost "
     "through the middle of a straight line, a tenth less.",
     ("weld-as-line", "aisc-manual-8"),
     "",
@@ -69,7 +69,7 @@ ELASTIC = Equation(
 
 CENTRE = Equation(
     "turning-center",
-    "Load along the weld, turning center",
+    "Load along the weld, instantaneous center",
     (
         equation("f", "=", f"{SHEAR_SHARE:g}", "·", F_EXX, "·", "a", "·", line("( 1 + 0.5 ·"),
                  SIN_15, line(") ·"), power(line("( p · ( 1.9 − 0.9 · p ) )"), "0.3")),
@@ -224,10 +224,10 @@ SEAM = Equation(
     ),
     "Straight seams loaded evenly. AISC and AWS: segments four legs and 1-1/2 in or longer, pitch "
     "to 24 thicknesses and 12 in. EN 1993: 30 mm and six throats must be left of a segment, its "
-    "ends off; clear gap to 12 thicknesses and 200 mm.",
+    "ends off; clear space to 12 thicknesses and 200 mm.",
     "Rounded down to a mark on the rule.",
     ("aisc-j2.2b-long", "aws-d1.1-spacing", "en-1993-1-8-seam", "en-1993-1-8-ends"),
-    "Spacing is read from middle to middle, the safe way. EN 1993 allows a gap of 16 thicknesses "
+    "Spacing is read from middle to middle, the safe way. EN 1993 allows a space of 16 thicknesses "
     "where the parts are pulled, and asks one no wider than a quarter of the narrower plate where "
     "they are pressed or sheared: the first is not used, the second is yours to see to.",
     (

@@ -11,7 +11,7 @@ from beadwright_site.method.mathml import equation, line, over, power, row, sub
 
 P_0, T_0 = sub("p", "0"), sub("T", "0")
 
-_EFFICIENCY = Symbol("η", "laid metal over wire used", "–")
+_EFFICIENCY = Symbol("η", "metal deposited over wire used", "–")
 _WASTE = Symbol("u", "wire bought and never melted", "–")
 
 SPOOL = Equation(

@@ -27,7 +27,7 @@ S_MOST, S_LEAST = sub("s", "most"), sub("s", "least")
 
 _FEED = Symbol("v", "wire feed", "m/s")
 _VOLTS = Symbol("U", "volts at the arc", "V")
-_CURRENT = Symbol("I", "current that feed draws, the arc's length taken off tip-to-work", "A")
+_CURRENT = Symbol("I", "current that feed draws, the arc's length taken off stickout", "A")
 _TRAVEL = Symbol("w", "travel", "m/s")
 
 
@@ -44,7 +44,7 @@ WINDOW = Equation(
         equation(X_LOW, "≤", "x", "≤", X_HIGH),
     ),
     (
-        Symbol("x", "feed, volts, travel or tip-to-work, the other three unchanged", "SI"),
+        Symbol("x", "feed, volts, travel or stickout, the other three unchanged", "SI"),
         Symbol(X_LOW, "low end of its window", "SI"),
         Symbol(X_HIGH, "high end", "SI"),
         Symbol(A_I, "what limit i leaves below", "SI"),
@@ -81,7 +81,7 @@ def feeds() -> Equation:
             Symbol("η", "deposition efficiency", "–"),
             Symbol("g", "section of metal in the wire", "m²"),
             Symbol("s", "section of one bead", "m²"),
-            Symbol(E_LEAST, "least heat your procedure asks", "J/m"),
+            Symbol(E_LEAST, "lowest heat input your procedure allows", "J/m"),
             Symbol(E_MOST, "most heat the plate stands or your procedure asks", "J/m"),
         ),
         f"Feeds a usual feeder holds, {units.show(FEEDER_M_S[0], 'wire_feed', 'us')} to "
@@ -121,13 +121,13 @@ VOLTS = Equation(
 
 TIP = Equation(
     "window-tip",
-    "Room for tip-to-work at a feed and volts",
+    "Room for stickout (tip to work) at a feed and volts",
     (equation(I_LOW, "≤", "I", fenced(line("L − ℓ")), "≤", I_HIGH),),
     (
         Symbol("I", "current the feed draws at an extension", "A"),
         Symbol(I_LOW, "lowest current of the mode, plate and heat", "A"),
         Symbol(I_HIGH, "highest", "A"),
-        Symbol("L", "tip-to-work", "m"),
+        Symbol("L", "stickout (tip to work)", "m"),
         Symbol("ℓ", "arc length on these volts", "m"),
     ),
     "Within the usual range of wire and mode.",
@@ -157,7 +157,7 @@ def sizes() -> Equation:
             Symbol(S_LEAST, "smallest: the leg with a flat face, or half the crown", "m²"),
         ),
         "Within what hand, track or robot holds, and the heat limits at that feed and those volts.",
-        "That of laid metal.",
+        "That of the deposition rate.",
         ("mass-balance", "practice", "aws-d1.1-5.1"),
         "",
         ("size_limits.section_room", "size_limits.bead_room", "size_limits.OVERWELD_M",
@@ -178,10 +178,10 @@ def aims() -> Equation:
         ),
         (
             _FEED,
-            Symbol(sub("v", "high"), "high end of its window: least time", "m/s"),
-            Symbol(sub("v", "low"), "low end, on the mode's lowest volts: least heat", "m/s"),
-            Symbol("x", "each of feed, volts, travel and tip-to-work: easiest", "SI"),
-            Symbol("a", "low end of its window; of tip-to-work, the width is its usual range's",
+            Symbol(sub("v", "high"), "high end of its window: fastest", "m/s"),
+            Symbol(sub("v", "low"), "low end, on the mode's lowest volts: coolest", "m/s"),
+            Symbol("x", "each of feed, volts, travel and stickout (tip to work): easiest", "SI"),
+            Symbol("a", "low end of its window; of stickout, the width is its usual range's",
                    "SI"),
             Symbol("b", "high end", "SI"),
         ),
@@ -190,9 +190,10 @@ def aims() -> Equation:
         "edge.",
         ("practice",),
         f"The feed is sought over {COLUMNS + 1} even spots, then {ROUNDS} rounds of golden section "
-        "about the best, on the volts of the mode. Coolest is the arc of least heat: the lowest "
-        "volts the mode holds, and the least feed that may stand on them; heat in a length of "
-        "weld hardly moves with the feed. Between spots as easy, the one farther on the whole "
+        "about the best, on the volts of the mode. Coolest is the arc with the lowest heat input: "
+        "the lowest volts the mode holds, and the least feed that may stand on them; heat in a "
+        "length of weld hardly moves with the feed. Between spots as easy, the one farther on the "
+        "whole "
         f"counts {_percent(TIE)} more. Then feed and volts go to a step a hand can set, inside the "
         "window. Balanced is told below. The time told beside an aim is length × passes ÷ travel, "
         "the heat volts × amps ÷ travel.",
@@ -241,7 +242,7 @@ def limits_table() -> Table:
         ("travel", "hand, track or robot by position", "Travel held steadily"),
         ("travel", "size of the weld: short, overwelded", "Room for travel at a feed"),
         ("volts", "mode: too short an arc, too long", "Volts: short circuit, globular, spray"),
-        ("tip-to-work", "wire and mode", "common practice"),
+        ("stickout (tip to work)", "wire and mode", "common practice"),
         ("passes", "largest bead by position", "What a bead and a layer may be, in"),
     )
     return Table(
@@ -251,7 +252,7 @@ def limits_table() -> Table:
         rows,
         ("practice",),
         f"Plate under {short} mm is planned in short circuit; where an open arc leaves no room on "
-        "plate to 3/16 in and the choice is ours, short circuit is tried. The duty cycle counts "
+        "plate to 3/16 in and transfer is auto, short circuit is tried. The duty cycle counts "
         f"the arc on {ARC_SHARE['hand']:.0%} of the time by hand and {ARC_SHARE['robot']:.0%} on a "
         f"track or robot; the breaker counts a machine of {SOURCE_EFFICIENCY:.0%} efficiency and "
         f"{SOURCE_POWER_FACTOR:.0%} power factor.",

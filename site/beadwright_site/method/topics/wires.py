@@ -43,16 +43,16 @@ RATIO = Equation(
     ),
     (
         Symbol(_R, "laid by the second wire over laid by the first", "–"),
-        Symbol(_D1, "laid metal of the first wire, at one current, one feed or one arc power",
+        Symbol(_D1, "deposition rate of the first wire, at one current, one feed or one arc power",
                "kg/s"),
-        Symbol(_D2, "laid metal of the second", "kg/s"),
+        Symbol(_D2, "deposition rate of the second", "kg/s"),
         Symbol(_P1, "arc power of the first; the second line holds at equal heat", "W"),
         Symbol(_P2, "arc power of the second", "W"),
         Symbol(sub("Q", "1"), "heat input of a bead laid with the first", "J/m"),
         Symbol(sub("Q", "2"), "heat input of the same bead laid with the second, at equal power",
                "J/m"),
     ),
-    "Spray, each wire at its usual tip-to-work and on its own volts.",
+    "Spray, each wire at its usual stickout (tip to work) and on its own volts.",
     "Both wires' bands of burn-off and of deposition efficiency, added by their squares; at equal "
     "feed the efficiencies' alone.",
     ("power-balance", "e70c-sheet", "practice"),
@@ -136,7 +136,7 @@ def mass_table() -> Table:
         tuple(rows()),
         ("e70c-sheet", "fcaw-deposition", "practice"),
         "The sheath carries the current; the core's powder does not. Not in print: carried over, "
-        "interpolated or remembered.",
+        "interpolated or not checked.",
         ("wires.CORED_MASS_RATIO",),
     )
 
@@ -166,7 +166,7 @@ def ranges_table() -> Table:
         ("wire, transfer", "in/min", "V", "gas"),
         tuple(rows()),
         ("power-balance", "power-source-rule", "fcaw-ranges", "e70c-sheet"),
-        "From the usual currents through the burn-off at the usual tip-to-work; volts at the ends. "
+        "From the usual currents through the burn-off at the usual stickout; volts at the ends. "
         f"Pulse goes down to {PULSE_FROM:.0%} of the current spray starts at. A set point outside "
         "is told, not forbidden. A wire runs in every position its transfer is not refused in.",
         ("wire_ranges.usual_current", "wire_ranges.usual_feed", "wire_ranges.usual_volts",

@@ -116,13 +116,13 @@ def facts_of(found: CardAnswer) -> Iterator[tuple[str, str]]:
     yield f"From the {off}", f"{usual:.0f}° ({low:.0f}–{high:.0f})"
     yield "Aim", worded(torch.aim, system)
     if len(found.found.beads) > 1:
-        yield "Tip to work", _with_room(dialled.settings.tip_to_work, system)
+        yield "Stickout (tip to work)", _with_room(dialled.settings.tip_to_work, system)
     grade = heat.steel.grade
     yield "Steel", grade.name if grade is not None else "as certified"
     needed = heat.needed.kelvin
     warm = f"{show_temperature(needed, system)} at least" if needed is not None else "see Heat"
     yield "Preheat", warm
-    yield "Between passes", f"{show_temperature(heat.interpass_k, system)} at most"
+    yield "Interpass", f"{show_temperature(heat.interpass_k, system)} at most"
     length = written(job.weld_length_m, "length", system)
     yield "Welds", f"{job.welds} × {length}" if not job.is_round else str(job.welds)
 
@@ -142,7 +142,10 @@ def _running(found: CardAnswer) -> Iterator[tuple[str, str]]:
     si = system == "si"
     heat = max(each.heat_en_j_m if si else each.heat_j_m for each in laid)
     most = "at most " if len(laid) > 1 else ""
-    yield "Heat in", f"{most}{written(heat, 'heat_input', system)}{' EN × 0.8' if si else ' AWS'}"
+    yield (
+        "Heat input",
+        f"{most}{written(heat, 'heat_input', system)}{' EN × 0.8' if si else ' AWS'}",
+    )
 
 
 def _with_room(quantity: Quantity, system: System) -> str:

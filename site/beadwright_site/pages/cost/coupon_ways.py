@@ -84,7 +84,7 @@ def _clean(clean_s_m: float | None, way: PlannedWay) -> float | None:
 MEASURES = {"laid": "deposition", "efficiency": "share", "spatter": "time"}
 """Keys of a way that coupons give, with their measure."""
 
-SAID = {"laid": "laid", "efficiency": "of the wire laid", "spatter": "clean-up a part"}
+SAID = {"laid": "laid", "efficiency": "deposition efficiency", "spatter": "cleanup a part"}
 
 
 def _figures(*values: float | None) -> Iterator[tuple[str, float]]:

@@ -28,15 +28,15 @@ OF_WAY = ("way", "bought", "minutes", "cell", "measured")
 
 ALIKE = (
     ("equal-amps", "Equal amps", ""),
-    ("equal-travel", "Equal travel", ""),
+    ("equal-travel", "Equal travel speed", ""),
     ("as-run", "Each as usually run", ""),
     ("measured", "What I measured", "typed for the way"),
 )
 """How later ways are run beside the first."""
 
-MEASURED = "Weigh and time it: it outranks what is worked out."
-FACTOR = "Clean-up is asked above. An operating factor holds all of them, clean-up too."
-CELL = "With two stations the longer of gun and hands rules."
+MEASURED = "Weigh it and time it: measured numbers replace figured ones."
+FACTOR = "Cleanup is asked above. An operating factor covers all of them, cleanup too."
+CELL = "With two stations the slower of gun and hands sets the pace."
 
 
 def prefixes_in(typed: Mapping[str, str]) -> tuple[str, ...]:
@@ -93,7 +93,7 @@ def _asked_first(
     wires = [_wire(form, found, at) for at in (0, 1)]
     prices = [form.entry(f"{prefix}wire_price", f"{letter}: {wire}")
               for prefix, letter, wire in zip(PREFIXES, "AB", wires, strict=False)]  # fmt: skip
-    spatter = [form.entry(f"{prefix}spatter", f"Clean-up, {letter}")
+    spatter = [form.entry(f"{prefix}spatter", f"Cleanup, {letter}")
                for prefix, letter in zip(PREFIXES, "AB", strict=False)]  # fmt: skip
     size = [job[key] for key in ("leg", "weld_length", "welds") if not job[key].hidden]
     return (
@@ -103,7 +103,7 @@ def _asked_first(
         *volume_entries(form, _counted(found)),
         form.entry("b_change_over", blank=_change_over(found)),
         *spatter,
-        form.choice("compared", ALIKE, "As such wires are"),
+        form.choice("compared", ALIKE, "As usual for these wires"),
     )
 
 

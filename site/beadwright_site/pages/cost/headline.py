@@ -123,16 +123,16 @@ def sum_lines(sums: FirstYear, sign: str) -> tuple[SumLine, ...]:
         SumLine(f"× {counted(shown.parts, 'part')} a year", money(shown.gross)),
     ]
     if shown.yearly:
-        lines.append(SumLine("paid by the year", money(-shown.yearly)))
-    allowed = f"First {counted(shown.months, 'month')}"
+        lines.append(SumLine("less yearly cost", money(-shown.yearly)))
+    allowed = f"Savings, first {counted(shown.months, 'month')}"
     if shown.months == 12:
-        allowed = "First year"
+        allowed = "First-year savings"
     elif shown.period != shown.year:
         lines.append(
             SumLine(f"in {counted(shown.months, 'month')}", money(shown.period), result=True)
         )
     if shown.once:
-        lines.append(SumLine("less the change, paid once", money(-shown.once)))
+        lines.append(SumLine("less change-over cost", money(-shown.once)))
     lines.append(SumLine(allowed, money(shown.first), result=True))
     lines.append(SumLine("Each year after", money(shown.year)))
     lines.append(SumLine("Worst case, 1 in 10", money(shown.worst)))
@@ -154,7 +154,7 @@ def _facts(found: Comparison, system: System) -> tuple[tuple[str, str], ...]:
     return (
         (freed, time),
         ("Parts a shift", f"{work.shift_now:,.1f} → {work.shift_other:,.1f}"),
-        ("Pays from", week),
+        ("Break-even", week),
     )
 
 

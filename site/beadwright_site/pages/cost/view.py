@@ -134,7 +134,7 @@ def cards(found: CostAnswer) -> tuple[Card, ...]:
             ("Arc hours a year", written(held.arc_s, "hours", system)),
             ("Shift hours a year", written(held.shift_s, "hours", system)),
             ("Parts a shift", f"{held.parts_a_shift:,.1f}"),
-            ("Arc on, of all time", f"{planned.way.factor:.0%}"),
+            ("Operating factor", f"{planned.way.factor:.0%}"),
         )
         made.append(
             Card(
@@ -181,13 +181,13 @@ def times_table(found: CostAnswer) -> Table:
         if any(column[0][index] for column in columns)
     )
     total = ("A part", *(f"{column[1]:.2f}" for column in columns))
-    return Table("Where its minutes go", letters_of(found), rows, total)
+    return Table("Where the minutes go", letters_of(found), rows, total)
 
 
 def sums_table(found: CostAnswer) -> Table:
     """Return the cost by length, batch and year."""
     made, sign = cards(found), found.currency
-    unit = "A foot of weld" if found.units == "us" else "A metre of weld"
+    unit = "A foot of weld" if found.units == "us" else "A meter of weld"
     rows = (
         (unit, *(_a_length(cost.metre, sign, found.units) for cost in found.costs)),
         (f"Batch of {found.batch:,}", *(card.batch for card in made)),
@@ -206,22 +206,25 @@ def evens(found: Comparison, sign: str, system: System) -> Iterator[Even]:
     met, case = found.break_even, found.case
     text = {key: worded(told, system) for key, told in found.sentences.items()}
     if case.alike:
-        yield Even("Where the ways meet", "–", text["parts_a_year"])
+        yield Even("Break-even", "–", text["parts_a_year"])
         return
     parts = "–" if met.parts_a_year is None else f"{met.parts_a_year:,.0f}"
     yield Even("Parts a year to break even", parts, text["parts_a_year"])
     far = met.months is None or met.months > FAR_MONTHS
     months = "–" if far or met.months is None else f"{met.months:.1f}"
-    yield Even("Months to pay back", months, text["months"])
-    yield Even("Highest price of its wire", _price(met.price, case.now.wire_kg, sign, system),
+    yield Even("Payback, months", months, text["months"])
+    yield Even("Most you could pay for this wire",
+               _price(met.price, case.now.wire_kg, sign, system),
                text["price"])  # fmt: skip
     if met.price_paid_back is not None and case.to_carry > 0:
         price = _price(met.price_paid_back, case.now.wire_kg, sign, system)
-        back = f"At {counted(case.parts, 'part')} a year, back in {counted(case.months, 'month')}."
-        yield Even("Highest price with the change paid", price, back)
+        back = (
+            f"At {counted(case.parts, 'part')} a year, payback in {counted(case.months, 'month')}."
+        )
+        yield Even("Most, with the change-over paid back", price, back)
     says = found.sentences["laid"].key in (MUST_LAY, PAYS_NO_FASTER)
     laid = written(met.laid, "deposition", system) if says else "–"
-    yield Even("Least it must lay", laid, text["laid"])
+    yield Even("Deposition rate it needs", laid, text["laid"])
 
 
 def _price(price: float | None, now: float, sign: str, system: System) -> str:

@@ -105,8 +105,8 @@ def _row(bead: Bead, found: CouponsAnswer) -> SheetRow:
 SET = (
     ("Feed", "wire_feed"),
     ("Volts", "volts"),
-    ("Travel", "travel"),
-    ("Tip to work", "tip_to_work"),
+    ("Travel speed", "travel"),
+    ("Stickout", "tip_to_work"),
 )
 """What is set for each bead, by its measure."""
 

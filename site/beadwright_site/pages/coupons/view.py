@@ -18,7 +18,7 @@ from beadwright_site.drawings.strip_drawing import Band, Strip, draw_strip
 from beadwright_site.parts.facts import Fact
 from beadwright_site.written import written
 
-SETTINGS = ("Wire feed", "Volts", "Travel", "Tip to work")
+SETTINGS = ("Wire feed", "Volts", "Travel speed", "Stickout (tip to work)")
 
 
 @dataclass(frozen=True, slots=True)

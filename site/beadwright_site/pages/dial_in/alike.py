@@ -19,7 +19,7 @@ BASES: dict[Basis, str] = {
 COLUMNS = (
     ("Feed", "wire_feed"),
     ("Amps", "current"),
-    ("Travel", "travel"),
+    ("Travel speed", "travel"),
     ("Laid", "deposition"),
     ("Heat", "heat_input"),
 )

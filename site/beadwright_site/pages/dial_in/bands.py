@@ -105,7 +105,7 @@ def _ends(
 
 def _word(quantity: Quantity, low_text: str, high_text: str) -> str:
     if quantity.value is None:
-        return "no room" if quantity.low is not None else ""
+        return "no window" if quantity.low is not None else ""
     if quantity.low is not None and not quantity.inside and quantity.value < quantity.low:
         return f"under {low_text}"
     if not quantity.inside:
@@ -146,7 +146,7 @@ def band_of(quantity: Quantity, system: System) -> Band:
     unit = units.symbol(measure, system)
     number = text(quantity.value) or "–"
     low_text, high_text = text(quantity.low), text(quantity.high)
-    room = f"room {low_text} to {high_text}" if low_text and high_text else ""
+    room = f"window {low_text} to {high_text}" if low_text and high_text else ""
     word = _word(quantity, low_text, high_text)
     return Band(
         key=key,

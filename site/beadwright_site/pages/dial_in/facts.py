@@ -35,9 +35,9 @@ class Origin:
 def _heat(outcome: Outcome, system: System) -> Fact:
     """Heat by the convention its readers use, and the label says which."""
     if system == "si":
-        heat, name = outcome.heat_en, "heat, EN × 0.8"
+        heat, name = outcome.heat_en, "heat input, EN × 0.8"
     else:
-        heat, name = outcome.heat, "heat, AWS"
+        heat, name = outcome.heat, "heat input, AWS"
     return Fact(written_quantity(heat, system), name, written_room(heat, system), key="heat")
 
 
@@ -52,7 +52,7 @@ def main_facts(found: DialIn) -> tuple[Fact, ...]:
         Fact(NAMES[outcome.transfer], "transfer", key="transfer"),
         Fact(current, "current", written_room(outcome.current, system), key="current"),
         _heat(outcome, system),
-        Fact(written_quantity(outcome.laid, system), "laid",
+        Fact(written_quantity(outcome.laid, system), "deposition rate",
              written_room(outcome.laid, system), key="laid"),
         Fact(written_quantity(outcome.gas_flow, system), "gas flow",
              written_room(outcome.gas_flow, system), key="gas_flow"),

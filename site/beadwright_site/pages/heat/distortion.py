@@ -97,6 +97,6 @@ def distortion_view(found: PartDistortion, system: System) -> dict[str, Any]:
         "heads": tuple(HEADS.values()),
         "unit": units.symbol("small_length", system),
         "rows": tuple(_rows(found, system)),
-        "sources": tuple((key, f"{SOURCES[key].document}, {SOURCES[key].how}") for key in keys),
+        "sources": tuple((key, f"{SOURCES[key].document}, {SOURCES[key].told}") for key in keys),
         "notes": cited_notes(found.notes, system),
     }

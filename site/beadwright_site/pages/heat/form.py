@@ -30,7 +30,7 @@ def heat_form(filling: Filling, found: HeatAnswer | None) -> PageForm:
     fields = job_entries(filling, dialled, ("weld_length", *JOB_KEYS))
     wire = dialled.job.wire.kind if dialled is not None else "solid"
     grades = [*((name, name, "") for name in STEELS), (UNKNOWN, "Not known", "")]
-    melts = (("typical", "A usual melt", ""), ("limit", "The worst allowed", ""))
+    melts = (("typical", "A typical analysis", ""), ("limit", "The worst the grade allows", ""))
     sign = degree_sign(filling.system)
     own = (
         form.choice("preheat_code", CODES, "The steel's own"),
@@ -46,9 +46,9 @@ def heat_form(filling: Filling, found: HeatAnswer | None) -> PageForm:
         )),
         entry_group("certificate", "Mill certificate", tuple(
             form.entry(key) for key in ELEMENTS
-        ), "Type what it prints; C and Mn at the least. It is held against the grade above."),
+        ), "Type what it says, at least C and Mn. It is checked against the grade above."),
         entry_group("weld", "Code, temperature, hydrogen, heat", own),
-        entry_group("part", "The part it pulls on", (
+        entry_group("part", "The part, for distortion", (
             fields["weld_length"], *part_entries(form, dialled),
         ), "For how far it bows."),
         entry_group("job", "The job", asked_entries(fields, JOB_KEYS)),

@@ -20,9 +20,9 @@ from beadwright_site.pages.heat.view import (
 from beadwright_site.parts.answer_page import Answered, AnswerPage, PageView
 from beadwright_site.parts.job_card import job_card
 
-MELT_WORDS = {"typical": "usual melt", "limit": "worst allowed", "certificate": "certificate"}
-REGIME_WORDS = {"thick": "Thick plate rules: heat runs off downward too.",
-                "thin": "Thin plate rules: heat runs off sideways alone."}  # fmt: skip
+MELT_WORDS = {"typical": "typical", "limit": "worst the grade allows", "certificate": "certificate"}
+REGIME_WORDS = {"thick": "Thick plate: heat flows down as well as sideways.",
+                "thin": "Thin plate: heat flows sideways only."}  # fmt: skip
 
 
 def _view(answered: Answered[HeatAnswer]) -> PageView:

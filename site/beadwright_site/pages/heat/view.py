@@ -36,7 +36,9 @@ def headline_of(found: HeatAnswer) -> str:
         if too_cold:
             return f"Too cold: warm it to {asked}"
         rule = needed.code == "d1.1" or needed.kelvin > COLD_K
-        return f"No preheat at {asked} and over" if rule and needed.code != "en-a" else "No preheat"
+        return (
+            f"No preheat at {asked} or warmer" if rule and needed.code != "en-a" else "No preheat"
+        )
     return f"Too cold: preheat to {asked}" if too_cold else f"Preheat to {asked}"
 
 
@@ -64,28 +66,28 @@ def start_facts(found: HeatAnswer) -> Iterator[Fact]:
     system, cooled = found.units, found.cooling
     least = found.needed.kelvin
     if found.by_hand:
-        yield Fact(show_temperature(found.start_k, system), "welded at, by hand")
+        yield Fact(show_temperature(found.start_k, system), "plate temperature, by hand")
     else:
-        yield Fact(_or_none(least, system), f"at the least, {CODE_NAMES[found.needed.code]}")
-    yield Fact(show_temperature(found.interpass_k, system), "between passes at most, EN")
+        yield Fact(_or_none(least, system), f"minimum, {CODE_NAMES[found.needed.code]}")
+    yield Fact(show_temperature(found.interpass_k, system), "interpass maximum, EN")
     yield Fact(
         written_quantity(found.heat, system),
-        "heat in, AWS and ASME",
+        "heat input, AWS and ASME",
         written_room(found.heat, system),
     )
-    yield Fact(written_quantity(found.heat_en, system), "heat in, EN × 0.8",
+    yield Fact(written_quantity(found.heat_en, system), "heat input, EN × 0.8",
                written_room(found.heat_en, system))  # fmt: skip
     if cooled is None:
-        yield Fact("–", "no heat, no cooling time")
+        yield Fact("–", "no heat input, no cooling time")
     else:
         hot, cool = (f"{degrees(from_celsius(c), system):.0f}" for c in (HOT_C, COOL_C))
         yield Fact(seconds(cooled.seconds), f"from {hot} to {cool} {degree_sign(system)}",
                    f"{_rounded(cooled.low)}–{seconds(cooled.high)}")  # fmt: skip
     hard = found.hardness
     if hard.value is None or hard.low is None or hard.high is None:
-        yield Fact("–", f"hardness: {reason(found.hardness_refused, found.units)}")
+        yield Fact("–", f"peak HAZ hardness: {reason(found.hardness_refused, found.units)}")
     else:
-        yield Fact(f"≈ {hard.value:.0f} HV", "hardest beside the bead",
+        yield Fact(f"≈ {hard.value:.0f} HV", "peak HAZ hardness",
                    f"{hard.low:.0f}–{hard.high:.0f}")  # fmt: skip
 
 
@@ -117,13 +119,13 @@ def method_rows(found: HeatAnswer) -> Iterator[MethodRow]:
     yield from rows.values()
     worst, system = found.needed.worst_b, found.units
     if worst is not None and worst.kelvin is not None and not found.sheet:
-        yield _row("Method B, worst melt allowed", _or_none(worst.kelvin, system),
-                   "if the certificate reads so", "en-1011-2-b")  # fmt: skip
+        yield _row("Method B, worst the grade allows", _or_none(worst.kelvin, system),
+                   "if the certificate shows that analysis", "en-1011-2-b")  # fmt: skip
 
 
 def _row(name: str, temperature: str, how: str, source: str, rules: str = "") -> MethodRow:
     document = SOURCES[source]
-    cited = f"{document.document}, {document.how}"
+    cited = f"{document.document}, {document.told}"
     return MethodRow(name, temperature, how, source, cited, rules)
 
 
@@ -133,10 +135,10 @@ def _why(found: HeatAnswer, code: Code) -> str:
     if needed.code != code:
         return ""
     if code == "d1.1" and found.sheet and needed.row is not None:
-        return "Read in place of AWS D1.3, which rules sheet"
+        return "Used in place of AWS D1.3, which covers sheet"
     if needed.chosen:
-        return "Counts, as you chose"
-    return "Counts: it lists this steel" if code == "d1.1" else "Counts: no row of D1.1 is read"
+        return "Used: you chose it"
+    return "Used: it lists this steel" if code == "d1.1" else "Used: D1.1 has no row for it"
 
 
 def _table_row(found: HeatAnswer) -> MethodRow:
@@ -144,7 +146,7 @@ def _table_row(found: HeatAnswer) -> MethodRow:
     name, row = CODE_NAMES["d1.1"], needed.row
     if row is None or needed.table_k is None:
         if found.steel.off_grade is not None:
-            why = "not read: the certificate is not of the grade"
+            why = "not used: the certificate does not fit the grade"
         elif found.steel.grade is None:
             why = "goes by the grade, which is not known"
         else:

@@ -58,13 +58,13 @@ def inspect_form(filling: Filling, found: InspectAnswer | None) -> PageForm:
         ]),
         entry_group("judged", "Judged by", [
             choice("accept", *ACCEPTS),
-            choice("across", ("yes", "Across the pull", ""), ("no", "Along, or not primary", "")),
+            choice("across", ("yes", "Across the load", ""), ("no", "Along, or not primary", "")),
         ]),
         entry_group("used", "Settings it was welded with", [
             *(job[key] for key in USED), form.entry("passes"), form.entry("flow"),
             choice("wind", ("still", "Still", ""), ("draft", "A draft", ""),
                    ("windy", "Wind", "over 5 mph, 8 km/h")),
-        ], "Blank: the plan's. Time the travel and the change is worked out for your hand."),
+        ], "Blank: as planned. Time your travel speed, and the change is figured for your hand."),
         entry_group("job", "The job", asked_entries(job, JOB_KEYS)),
     )  # fmt: skip
     names = {key: worded(name, "us") for key, name in SYMPTOMS.items()}

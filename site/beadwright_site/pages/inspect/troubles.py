@@ -56,7 +56,7 @@ def first_cause(found: InspectAnswer) -> str:
         return ""
     cause = causes[0]
     return (
-        f"{name}: {cause.name[0].lower()}{cause.name[1:]} is likeliest. {cause.go or cause.check}"
+        f"{name}: {cause.name[0].lower()}{cause.name[1:]} is most likely. {cause.go or cause.check}"
     )
 
 
@@ -65,15 +65,15 @@ def _line(ranked: Ranked, system: System) -> CauseLine:
     number, go = "", ""
     if sign.setting is not None:
         now = written(sign.setting.value, sign.setting.measure, system)
-        number = f"{now} now, room {written_room(sign.setting, system)}"
+        number = f"{now} now, window {written_room(sign.setting, system)}"
         go = _go(sign.target, sign.setting.measure, system)
         if sign.target is None and sign.near < 0.5:
-            go = "On the safe side of its room."
+            go = "On the safe side of its window."
     elif sign.target is not None:
         go = _go(sign.target, "gas_flow", system)
     source = SOURCES[cause.source]
     practice = source.how == "common practice"
-    cited = source.how if practice else f"{source.document}, {source.how}"
+    cited = source.told if practice else f"{source.document}, {source.told}"
     return CauseLine(
         worded(cause.phrase, system), number, worded(cause.check, system), go, cause.source, cited
     )

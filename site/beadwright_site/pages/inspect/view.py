@@ -158,7 +158,7 @@ def limit_rows(found: InspectAnswer) -> Iterator[tuple[str, str, str, str, str, 
         tone = {"in": "holds", "out": "fails", "unknown": "open"}[check.state]
         name = worded(check.phrase, system)
         note = "" if check.note is None else f" {worded(check.note, system)}"
-        clause = f"{source.document}{', ' if source.place else ''}{source.place}: {source.how}"
+        clause = f"{source.document}{', ' if source.place else ''}{source.place}: {source.told}"
         if source.key == "practice":
             clause = "by the drawing"
         yield (

@@ -73,11 +73,11 @@ def _settings(laid: Laid, system: System) -> Iterator[tuple[str, str, str]]:
     for name, value, measure in (
         ("Wire feed", laid.point.feed_m_s, "wire_feed"),
         ("Volts at the arc", None if pulse else laid.point.volts, "volts"),
-        ("Travel", laid.travel_m_s, "travel"),
-        ("Tip to work", laid.tip_to_work_m, "tip_to_work"),
+        ("Travel speed", laid.travel_m_s, "travel"),
+        ("Stickout (tip to work)", laid.tip_to_work_m, "tip_to_work"),
     ):
         if value is None:
-            yield "–", "", "Volts: as the pulse program gives"
+            yield "–", "", "Volts: set by the pulse program"
         else:
             yield units.show(value, measure, system), units.symbol(measure, system), name
 

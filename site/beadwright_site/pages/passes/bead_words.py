@@ -6,7 +6,7 @@ from beadwright.joint.joints import BUTTS, HOLES, TEE_GROOVES
 from beadwright.passes.pass_beads import ROLE_NAMES, Bead, PassPlan
 from beadwright_site.drawings.passes_drawing import turns_of
 
-_UPRIGHT = {"tee": "upright", "lap": "upper plate's edge", "corner": "other plate"}
+_UPRIGHT = {"tee": "upright", "lap": "upper plate's edge", "corner": "vertical plate"}
 
 
 def arc_words(seconds: float) -> str:

@@ -45,12 +45,12 @@ def passes_form(filling: Filling, found: PassesAnswer | None) -> PageForm:
                 ("weave", "Weave", "up to the code's width"), ("stringer", "Stringers", "no weave"),
             )),
         )),
-        entry_group("hand", "Feed, volts, travel by hand", job(HAND_KEYS),
+        entry_group("hand", "Feed, volts, travel speed by hand", job(HAND_KEYS),
                "Set the feed, and the count follows."),
         entry_group("parts", "Root and cap by hand", (
             form.choice("root_transfer", modes, form.fields["root_transfer"].blank),
             *map(form.entry, ("root_wfs", "root_volts", "cap_wfs", "cap_volts")),
-        ), "Blank goes as the rest."),
+        ), "Blank: as the rest."),
         entry_group("limits", "Written procedure, machine", job(LIMIT_KEYS)),
         entry_group("job", "The joint, wire, gas", job(JOB_KEYS)),
     )  # fmt: skip

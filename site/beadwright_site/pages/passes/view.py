@@ -30,7 +30,7 @@ def headline_of(found: PassPlan) -> str:
         stuck = [bead.number for bead in found.beads if bead.laid is None]
         if 0 < len(stuck) < count:
             return f"{count} passes stop at bead {stuck[0]}"
-        return "Not one pass can be laid so" if count == 1 else f"{count} passes cannot be laid so"
+        return "One pass does not work here" if count == 1 else f"{count} passes do not work here"
     time = f"{arc_words(found.arc_time_s)} arc a weld"
     if count == 1:
         return f"1 pass, {time}"

@@ -30,8 +30,8 @@ def headline_of(found: ShopAnswer) -> str:
     if named["fails"]:
         return f"This job is too much: {named['fails']}"
     if named["close"]:
-        return f"Holds, but close: {named['close']}"
-    return "Machine and circuit hold this job"
+        return f"It runs, but close: {named['close']}"
+    return "Machine and circuit can run this job"
 
 
 def tone_of(found: ShopAnswer) -> str:

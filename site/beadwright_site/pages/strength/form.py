@@ -105,7 +105,7 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
             choice("held", (("no", "No", ""), ("yes", "Yes", ""))),
             *job("leg"), entry("far_leg"), *job("leg2", "gap", "weld_length"), asked(*job("pitch")),
             *map(entry, ("plugs", "part_length", "segment")),
-            choice("weld_ends", (("plain", "As they come", ""), ("full", "Full size", ""))),
+            choice("weld_ends", (("plain", "As welded", ""), ("full", "Full size", ""))),
         ], links=() if joint in HOLES else links),
         group("plates", "Joint, plates, steel, wire", [
             *job("joint", "corner", "plate", "plate2"),
@@ -118,7 +118,7 @@ def strength_form(filling: Filling, found: StrengthAnswer | None) -> PageForm:
             form.choice("design_code", CODES),
             choice("analysis", (
                 ("elastic", "Elastic", "any load"),
-                ("ic", "Turning center", "in plane, brackets"),
+                ("ic", "Instantaneous center", "in plane, brackets"),
             )),
             choice("cross_increase", (("no", "Leave out", ""), ("yes", "Count it", ""))),
             *job("units"),

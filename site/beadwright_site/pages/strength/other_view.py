@@ -44,18 +44,18 @@ def other_sizes(found: StrengthAnswer, sizes: GrooveSizes | PlugSizes) -> Iterat
         else:
             yield Fact(written(sizes.throat, "leg", system), "throat that counts")
             by = named_source("en-1993-1-8-butt" if found.task.european else "aisc-j2.3")
-            yield Fact(written(sizes.least, "leg", system), "least throat", by)
+            yield Fact(written(sizes.least, "leg", system), "minimum throat", by)
         return
     by = named_source("en-1993-1-8-plug" if found.task.european else "aisc-j2.3b")
-    yield Fact(written(sizes.least_hole, "leg", system), "least hole", by)
+    yield Fact(written(sizes.least_hole, "leg", system), "minimum hole", by)
     if sizes.most_hole is not None:
-        yield Fact(written(sizes.most_hole, "leg", system), "largest hole", by)
+        yield Fact(written(sizes.most_hole, "leg", system), "maximum hole", by)
     yield Fact(written(sizes.fill, "leg", system), "filled deep")
-    yield Fact(written(sizes.least_fill, "leg", system), "least fill", by)
+    yield Fact(written(sizes.least_fill, "leg", system), "minimum fill", by)
     if not found.task.european:
         beside, behind = sizes.spacing
         apart = named_source("aisc-j2.3b-apart")
-        yield Fact(written(beside, "length", system), "least center to center", apart)
+        yield Fact(written(beside, "length", system), "minimum center to center", apart)
         if sizes.slot is not None:
             yield Fact(written(behind, "length", system), "and end to end", apart)
 

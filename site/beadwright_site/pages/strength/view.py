@@ -35,7 +35,7 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
     sizes, weak, system = found.sizes, found.links[0], found.units
     if weak.use <= 1 and found.stopped:
         stop = next(note for note in found.notes if note.level == "stop")
-        return "Not as it stands", worded(stop.phrase, system)
+        return "Not as it is", worded(stop.phrase, system)
     if not isinstance(sizes, LegSizes):
         what = named(found, sizes)
         if weak.use <= 1:
@@ -45,12 +45,15 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
         return f"The {worded(weak.part, system)} does not hold", _reason(found)
     legs = sizes
     leg = written(legs.judged, "leg", system)
-    where = " all round" if found.task.group.name in ROUND else ""
+    where = " all around" if found.task.group.name in ROUND else ""
     weld = found.weld
     if legs.needed is None:
         if found.task.longer_holds_less(legs.throat):
-            return "No fillet holds this", "More lines of weld, or a groove: longer holds less."
-        return "No fillet holds this", "Longer weld, weld further apart, or a groove."
+            return (
+                "No fillet holds this",
+                "Use more lines of weld, or a groove: a longer weld holds less.",
+            )
+        return "No fillet holds this", "Use a longer weld, spread the welds, or use a groove."
     if not legs.given:
         if weak.use > 1:
             return f"The {worded(weak.part, system)} does not hold", _reason(found)
@@ -59,7 +62,7 @@ def verdict_of(found: StrengthAnswer) -> tuple[str, str]:
         return f"{leg}{where} holds; {weak.use:.0%} used", _reason(found)
     if weld.use > 1:
         needed = written(legs.needed, "leg", system)
-        return f"{leg}{where} does not hold", f"{weld.use:.0%} of what it may. Weld {needed}."
+        return f"{leg}{where} does not hold", f"{weld.use:.0%} of what it holds. Weld {needed}."
     return f"The {worded(weak.part, system)} does not hold", _reason(found)
 
 
@@ -91,14 +94,14 @@ def main_facts(found: StrengthAnswer) -> Iterator[Fact]:
     sizes, system, weld = found.sizes, found.units, found.weld
     if isinstance(sizes, LegSizes):
         needed = "none" if sizes.needed is None else written(sizes.needed, "leg", system)
-        yield Fact(needed, "leg strength asks")
+        yield Fact(needed, "leg needed for strength")
     at_point = weld.measure == "force_per_length"
     yield Fact(written(weld.asked, weld.measure, system),
                "at the worst point" if at_point else "asked")  # fmt: skip
     yield Fact(written(weld.holds, weld.measure, system),
                "the weld holds there" if at_point else "the weld holds")  # fmt: skip
     yield Fact(f"{weld.use:.0%}", "of the weld used")
-    yield Fact(_times(found), "this load it holds")
+    yield Fact(_times(found), "the load it holds")
     if isinstance(sizes, LegSizes):
         yield Fact(written(sizes.throat, "length", system), "throat")
     else:
@@ -118,16 +121,18 @@ def size_facts(found: StrengthAnswer) -> Iterator[Fact]:
         return
     legs, european = found.sizes, found.task.european
     by = named_source("en-1993-1-8" if european else "aisc-j2.4")
-    yield Fact(written(legs.least, "leg", system), "least leg", by)
+    yield Fact(written(legs.least, "leg", system), "minimum leg", by)
     most = "–" if legs.most is None else written(legs.most, "leg", system)
     if not european:
-        yield Fact(most, "most along the edge" if legs.most is not None else "no edge welded",
+        yield Fact(most, "maximum along the edge" if legs.most is not None else "no edge welded",
                    named_source("aisc-j2.2b"))  # fmt: skip
     if legs.one_pass is not None:
         by = named_source(found.task.job.position.single_pass_source)
-        yield Fact(written(legs.one_pass, "leg", system), "most in one pass", by)
+        yield Fact(written(legs.one_pass, "leg", system), "maximum in one pass", by)
     if legs.to_weld_far is None:
-        yield Fact(written(legs.to_weld, "leg", system), "leg to weld, gap and slant in")
+        yield Fact(
+            written(legs.to_weld, "leg", system), "leg to weld, root opening and slant included"
+        )
     else:
         angle = found.task.job.skew_deg
         yield Fact(written(legs.to_weld, "leg", system), f"leg to lay, {angle:g}° side")
