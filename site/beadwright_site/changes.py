@@ -91,8 +91,8 @@ CHANGES: tuple[Change, ...] = (
             "their own rules. A weld from one side whose root is pulled open is stopped. Each "
             "side of a skewed tee has its own leg. What held before may not hold now: ask again.",
             "Strength by EN 1993-1-8 uses that code only: ends of the weld, long laps, filler "
-            "no weaker than the steel, intermittent welds. Brackets may be judged by the turning "
-            "center, which may ask half the leg.",
+            "no weaker than the steel, intermittent welds. Brackets may be judged by the "
+            "instantaneous center, which may ask half the leg.",
             "Inspect: type what you measured on a weld. It says in or out by AWS D1.1 or ISO 5817, "
             "by how much, and which setting brings the next one in. Tap a trouble: its causes "
             "stand in the order of your job's own numbers.",

@@ -102,7 +102,7 @@ def test_all_sources_are_listed_with_how_they_were_come_by() -> None:
     page = {e.attrs["id"]: e.text for e in elements(whole_page()) if "id" in e.attrs}
     for key, source in SOURCES.items():
         assert source.document in page[f"source-{key}"]
-        assert source.how in page[f"source-{key}"]
+        assert source.told in page[f"source-{key}"]
 
 
 def test_links_inside_the_page_lead_somewhere(client: FlaskClient) -> None:

@@ -71,7 +71,7 @@ def test_the_verdict_in_words() -> None:
         ("py=1kip&line_load=1kip/in", "py", "not both"),
         ("py=lots", "py", "lots"),
         ("analysis=ic&pz=1kip&group=c", "pz", "take the elastic method"),
-        ("joint=lap&leg=3/8in&plate2=3/8in&py=1kip", "leg", "maximum along the edge"),
+        ("joint=lap&leg=3/8in&plate2=3/8in&py=1kip", "leg", "most along the edge"),
         ("group=c&group_height=8in&part_length=6in&py=1kip", "part_length", "shorten the weld"),
         ("filler_strength=10ksi", "filler_strength", "10ksi"),
         ("group=polyline:0,0", "group", "2 to 24 points"),
