@@ -7,13 +7,7 @@ from pathlib import Path
 
 from beadwright_build.libraries import LIBRARIES, licence_texts
 from beadwright_build.places import NODE_MODULES, ROOT
-
-NPM_PACKAGES = (
-    "@fontsource/barlow-semi-condensed",
-    "@hotwired/turbo",
-    "idb-keyval",
-    "pyodide",
-)
+from beadwright_build.vendor import FRONT_END
 
 
 def write_licences(to: Path) -> None:
@@ -24,7 +18,7 @@ def write_licences(to: Path) -> None:
 
 
 def _npm() -> Iterator[tuple[str, str, list[str]]]:
-    for package in NPM_PACKAGES:
+    for package in sorted({*map(_package, FRONT_END.values()), "pyodide"}):
         folder = NODE_MODULES / package
         about = json.loads((folder / "package.json").read_text())
         texts = [
@@ -33,6 +27,12 @@ def _npm() -> Iterator[tuple[str, str, list[str]]]:
             if file.stem.upper() in {"LICENSE", "LICENCE", "NOTICE"}
         ]
         yield f"{package} {about['version']}", about["license"], texts
+
+
+def _package(file: str) -> str:
+    """The npm package of a file below ``node_modules/``."""
+    parts = file.split("/")
+    return "/".join(parts[: 2 if file.startswith("@") else 1])
 
 
 def _python() -> Iterator[tuple[str, str, list[str]]]:

@@ -18,6 +18,9 @@ PATHS: Mapping[str, str] = MappingProxyType(
 )
 """Path of each page and of the manifest from the folder the app lives in, by name."""
 
+BUILT: Mapping[str, str] = MappingProxyType({"licenses": "licences.txt"})
+"""Path of each file that only the build makes."""
+
 IN_THE_BAR = 4
 """Pages in the bar itself: with the button for the others a gloved thumb hits no more than five."""
 
@@ -65,7 +68,7 @@ class Links:
         """Return a relative link.
 
         Args:
-            page: A key of ``PATHS``, or ``static`` with a file name.
+            page: A key of ``PATHS`` or ``BUILT``, or ``static`` with a file name.
             filename: Path below ``static/``.
             query: Query string, without the question mark.
             anchor: Id on the page to go to.
@@ -73,7 +76,7 @@ class Links:
         Raises:
             KeyError: If there is no such page.
         """
-        path = f"static/{filename}" if page == "static" else PATHS[page]
+        path = f"static/{filename}" if page == "static" else {**PATHS, **BUILT}[page]
         link = f"{self.root}{path}" or "./"
         if query:
             link += f"?{query}"

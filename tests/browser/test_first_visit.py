@@ -176,3 +176,15 @@ def test_a_bookmarked_job_never_shows_the_example_s_numbers_as_its_own(
         phone.page.goto(phone.url + query, wait_until="commit")
         phone.page.wait_for_selector("#set-wfs .number button")
         assert phone.page.evaluate(seen) == opacity
+
+
+def test_the_licenses_of_all_that_ships_open_with_no_signal(phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    phone.part("word").click()
+    link = phone.part("panel").get_by_role("link", name="Licenses of all that ships")
+    phone.page.context.set_offline(True)
+    link.click()
+    text = phone.page.locator("body")
+    for part in ("Beadwright", "@hotwired/turbo", "idb-keyval", "lean-qr", "pyodide", "jinja2"):
+        expect(text).to_contain_text(part, timeout=READY_MS)

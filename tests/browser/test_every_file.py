@@ -1,0 +1,93 @@
+"""Files of the first visit, spoilt on the way: told, and mended once they are sound.
+
+Of the pages and their files one of each kind stands for its like; of the runtime every file is
+tried. Three pairs of file and way stand for all; the fault table tries each.
+"""
+
+import os
+
+import pytest
+from playwright.sync_api import expect
+
+from tests.browser.conftest import MakeHost, MakePhone
+from tests.browser.host import Fault, Host
+from tests.browser.phone import READY_MS, Phone
+from tests.browser.test_repair import SPOIL, hash_of
+
+RUNTIME = (
+    "runtime/app.zip", "runtime/libs.zip", "runtime/manifest.json", "runtime/pyodide.asm.js",
+    "runtime/pyodide.asm.wasm", "runtime/pyodide.mjs", "runtime/stdlib.zip",
+)  # fmt: skip
+SHELL = (
+    "heat/", "manifest.webmanifest", "static/css/answer.css", "static/icons/icon-512.png",
+    "static/js/kept/kept.js", "static/js/engine/worker.js", "static/vendor/idb-keyval.js",
+)  # fmt: skip
+WAYS = {
+    "cut": Fault(keep=300, cut=True),
+    "short": Fault(keep=300),
+    "one byte wrong": Fault(flip=True),
+    "sign-in page": Fault(html=True),
+    "gone": Fault(status=404),
+    "server error": Fault(status=500),
+}
+SCRIPTS_OF_ALL = ("static/js/kept/kept.js", "static/vendor/idb-keyval.js")
+"""Without these no script runs, and the page says so itself: ``test_without.py``."""
+
+PAIRS = (
+    [(file, way) for file in (*RUNTIME, *SHELL) if file not in SCRIPTS_OF_ALL for way in WAYS]
+    if "BEADWRIGHT_ALL_FAULTS" in os.environ
+    else [("runtime/app.zip", "cut"), ("runtime/pyodide.mjs", "server error"), ("heat/", "short")]
+)
+OPEN_NEW = "heat/?plate=1/2in"
+
+
+def work_without_signal(host: Host, phone: Phone) -> None:
+    """The app is whole: it opens and works out a job with the host gone."""
+    host.kill()
+    phone.open(OPEN_NEW)
+    phone.expect_ready()
+    expect(phone.page.locator("#state")).to_contain_text("Your job", timeout=READY_MS)
+
+
+@pytest.mark.long(reason="a first visit for each file")
+@pytest.mark.parametrize(("file", "way"), PAIRS)
+def test_a_first_visit_that_loses_a_file_is_told_and_goes_on(
+    make_host: MakeHost, make_phone: MakePhone, file: str, way: str
+) -> None:
+    host = make_host(faults={file: WAYS[way]})
+    phone = make_phone(host.url)
+    phone.open()
+    phone.expect_word("^(stopped|no offline): ")
+    host.faults.clear()
+    phone.page.reload()  # a script that came wrong has to come anew with its page
+    phone.expect_ready()
+    work_without_signal(host, phone)
+
+
+@pytest.mark.long(reason="a first visit for each file")
+@pytest.mark.parametrize("gone", [False, True], ids=["spoilt", "cleared"])
+@pytest.mark.parametrize("file", [*RUNTIME, *SHELL])
+def test_a_stored_file_that_is_spoilt_or_cleared_is_mended(
+    host: Host, phone: Phone, file: str, gone: bool
+) -> None:
+    phone.open()
+    phone.expect_ready()
+    listed = f"{file}index.html" if file.endswith("/") else file
+    assert phone.page.evaluate(SPOIL, [hash_of(host.site, listed), gone])
+    host.requests.clear()
+    phone.tap("repair")
+    for _ in range(READY_MS // 50):  # until then the panel tells how it was before
+        if host.asked(file):
+            break
+        phone.page.wait_for_timeout(50)
+    assert host.asked(file) == 1
+    expect(phone.part("story")).to_contain_text("stored and checked", timeout=READY_MS)
+    work_without_signal(host, phone)
+
+
+def test_a_clock_set_back_by_years_changes_nothing(host: Host, phone: Phone) -> None:
+    phone.open()
+    phone.expect_ready()
+    phone.page.clock.set_system_time("1999-12-31")
+    work_without_signal(host, phone)
+    assert phone.page.evaluate("new Date().getFullYear()") == 1999
