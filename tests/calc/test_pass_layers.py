@@ -80,6 +80,27 @@ def test_the_root_has_a_section_of_its_own() -> None:
     assert sum(beads(laid(10, 12, section=50, root_section=19.9))) == 4
 
 
+def test_no_bead_is_lighter_than_its_arc_lays_if_another_cut_spares_it() -> None:
+    """60 mm² in two layers: even, 30 each; a root of 35 at least leaves 25, one of 70 is none."""
+    frame = frame_of(slot(10, 6))
+    even = BeadLimits(1.0, 1.0, 5 * MM, 5 * MM, 1.0, 1.0)
+
+    def cut(limits: BeadLimits) -> list[float]:
+        return thick(fewest_layers(frame, limits, groove=False, around=False))
+
+    assert cut(even) == pytest.approx([3, 3])
+    root, rest = cut(replace(even, root_least_m2=35 * MM**2))
+    assert (root, rest) == pytest.approx((3.5, 2.5))
+    root, rest = cut(replace(even, section_least_m2=35 * MM**2))
+    assert rest >= 3.5 - 1e-9
+    assert cut(replace(even, root_least_m2=70 * MM**2, section_least_m2=70 * MM**2)) == (
+        pytest.approx([3, 3])
+    )
+    assert cut(replace(even, root_least_m2=29 * MM**2, section_least_m2=29 * MM**2)) == (
+        pytest.approx([3, 3])
+    )
+
+
 def test_thickness_counts_layers() -> None:
     """12 mm in a root of 5 and layers of 4: 5 + 4 + 3. A root of 4 takes the same three."""
     assert beads(laid(10, 12, root=5, layer=4)) == [1, 1, 1]

@@ -2,19 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 from types import MappingProxyType
 
 from beadwright.job.job import Job
 from beadwright.joint.fillets import REINFORCED_OVER_FLAT, flat_section
 from beadwright.joint.joints import JointShape
-from beadwright.layers.frame import frame_of
-from beadwright.layers.layers import CAP_UNDER_FLUSH_M, BeadLimits, fewest_layers
+from beadwright.layers.frame import Frame, frame_of
+from beadwright.layers.layers import CAP_UNDER_FLUSH_M, BeadLimits, Layer, fewest_layers
 from beadwright.measures import INCH_M
 from beadwright.process.positions import Orientation
 from beadwright.process.transfer import Transfer
-from beadwright.tolerance import REL_TOL
+from beadwright.tolerance import REL_TOL, SAME_PLATE
 
 ROOT_M: Mapping[Orientation, float] = MappingProxyType(
     {
@@ -143,22 +143,46 @@ def one_layer_deep(shape: JointShape) -> bool:
     return frame_of(shape.regions[0]).bottom + BRIDGE_M > REL_TOL - CAP_UNDER_FLUSH_M
 
 
-def of_side(limits: BeadLimits, size: BeadLimits, side: int) -> BeadLimits:
+def of_side(limits: BeadLimits, size: BeadLimits, side: int, frame: Frame) -> BeadLimits:
     """Return the limits on one side: a gouged second side has no open root any more.
+
+    A groove no deeper than ``COLD_LAP_M`` may be one layer in short circuit: its crown lies over
+    the plate, not on its edges. Over a gap the root is a bead of its own.
+
+    Source: ``COLD_LAP_M``.
 
     Args:
         limits: What a bead and a layer may be on the first side [-].
         size: What the position allows [-].
         side: 1 or 2 [-].
+        frame: The side seen along its face [-].
     """
-    if side == 1:
-        return limits
-    return replace(
-        limits,
-        root_m=min(size.root_m, limits.layer_m),
-        root_m2=limits.section_m2,
-        root_least_m=0.0,
-    )
+    if side == 2:
+        limits = replace(
+            limits,
+            root_m=min(size.root_m, limits.layer_m),
+            root_m2=limits.section_m2,
+            root_least_m=0.0,
+            root_least_m2=limits.section_least_m2,
+        )
+    deep, whole = -frame.bottom, frame.levels.levels[-1] - frame.bottom
+    shallow = deep <= COLD_LAP_M * SAME_PLATE and not limits.root_least_m
+    if shallow and limits.root_m < size.root_m:
+        limits = replace(limits, root_m=min(size.root_m, max(limits.root_m, whole)))
+    return limits
+
+
+def is_one_pass_fillet(job: Job, shape: JointShape, most_m2: float) -> bool:
+    """Return whether one bead lays a fillet: the codes limit it by leg, not by layer and width.
+
+    Source: AWS D1.1:2020, Table 5.1, single-pass fillets (second-hand).
+
+    Args:
+        job: The job [-].
+        shape: Its joint to scale [-].
+        most_m2: Largest section of one bead, above zero [m²].
+    """
+    return job.is_fillet and shape.section_m2 <= most_m2 * (1 + REL_TOL)
 
 
 def shorted_root(job: Job, shape: JointShape, transfer: Transfer) -> bool:
@@ -204,8 +228,22 @@ def root_wants_backing(job: Job, shape: JointShape) -> bool:
 def fewest_beads(job: Job, shape: JointShape, transfer: Transfer) -> int:
     """Return the fewest beads that fill a joint within the limits of its position [-].
 
-    Source: ``layers.fewest_layers``; a fillet that one bead may lay is one bead; layers in short
-    circuit as ``fusing``.
+    Source: ``side_layers``; a fillet that one bead may lay is one bead.
+
+    Args:
+        job: The job [-].
+        shape: Its joint to scale [-].
+        transfer: Mode planned [-].
+    """
+    if is_one_pass_fillet(job, shape, position_limits(job, stringers=False).root_m2):
+        return 1
+    return sum(layer.beads for stack in side_layers(job, shape, transfer) for layer in stack)
+
+
+def side_layers(job: Job, shape: JointShape, transfer: Transfer) -> Iterator[list[Layer]]:
+    """Yield the layers of each side that fill it with the fewest beads.
+
+    Source: ``layers.fewest_layers``; layers in short circuit as ``fusing``.
 
     Args:
         job: The job [-].
@@ -213,14 +251,9 @@ def fewest_beads(job: Job, shape: JointShape, transfer: Transfer) -> int:
         transfer: Mode planned [-].
     """
     size = position_limits(job, stringers=False)
-    if job.is_fillet and shape.section_m2 <= size.root_m2:
-        return 1
     root = "short" if shorted_root(job, shape, transfer) else transfer
     limits, groove, around = fusing(size, shape, root, transfer), not job.is_fillet, shape.round
-    return sum(
-        layer.beads
-        for side, region in enumerate(shape.regions, start=1)
-        for layer in fewest_layers(
-            frame_of(region), of_side(limits, size, side), groove=groove, around=around
-        )
-    )
+    for side, region in enumerate(shape.regions, start=1):
+        frame = frame_of(region)
+        most = of_side(limits, size, side, frame)
+        yield fewest_layers(frame, most, groove=groove, around=around)

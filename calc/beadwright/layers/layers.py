@@ -30,6 +30,9 @@ _SLIVER = 0.15
 
 _MOST_FULL = 60
 
+_TOO_LIGHT = 10_000
+"""What a layer of beads too light for their arc counts as, in beads: more than any other fault."""
+
 _Best = tuple[int, float, int, int]
 """Beads so far, their penalty for shape, the level before, beads of the last layer."""
 
@@ -47,6 +50,8 @@ class BeadLimits:
         root_width_m: Widest bead of the first layer [m].
         root_least_m: Thinnest first layer under others: one that bridges an open root [m]. Above
             zero, the first layer is one bead: beside it another would lie on nothing.
+        root_least_m2: Lightest bead of the first layer [m²].
+        section_least_m2: Lightest bead after it [m²].
     """
 
     root_m2: float
@@ -56,6 +61,8 @@ class BeadLimits:
     width_m: float
     root_width_m: float
     root_least_m: float = 0.0
+    root_least_m2: float = 0.0
+    section_least_m2: float = 0.0
 
     def times(self, factor: float) -> BeadLimits:
         """Return all limits widened or tightened by one factor.
@@ -75,6 +82,8 @@ class BeadLimits:
             self.width_m * factor,
             self.root_width_m * root,
             self.root_least_m,
+            self.root_least_m2 * root**2,
+            self.section_least_m2 * factor**2,
         )
 
 
@@ -135,9 +144,11 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
             beads = max(beads, ceil(wide / widest_bead - REL_TOL))
             # A narrow root is one bead if that holds the limits, one over an open gap always.
             again = _WIDE_ROOT * (beads - 1) if low == 0 and not flat_root else 0
-            cost = best[low][0] + beads + again
             if low == 0 and limits.root_least_m:
-                beads = 1
+                beads, again = 1, again + beads - 1
+            lightest = limits.section_least_m2 if low else limits.root_least_m2
+            light = _TOO_LIGHT if section < beads * lightest * (1 - REL_TOL) else 0
+            cost = best[low][0] + beads + again + light
             over_flush = cap and groove and low > 0 and levels[low] > -CAP_UNDER_FLUSH_M
             if cost > (loose if over_flush else found)[0]:
                 continue
@@ -160,7 +171,7 @@ def fewest_layers(frame: Frame, limits: BeadLimits, *, groove: bool, around: boo
 
 
 def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
-    """Levels a layer may end at: full beads, the thickest layers, and even steps between.
+    """Levels a layer may end at: full and lightest beads, the thickest layers, and even steps.
 
     No level lies so near another, or an end, that a sliver would count as a layer. None lies lower
     than a bead that bridges an open root is thick: no layer may end there.
@@ -173,8 +184,9 @@ def _levels(frame: Frame, limits: BeadLimits, share: float) -> list[float]:
     beads = swept.area * share / limits.section_m2
     if beads < _MOST_FULL:
         full += [swept.level(swept.area * i / beads) for i in range(1, ceil(beads))]
-    if limits.root_m2 < swept.area * share:
-        full.append(swept.level(limits.root_m2 / share))
+    for section in (limits.root_m2, limits.root_least_m2):
+        if 0 < section < swept.area * share:
+            full.append(swept.level(section / share))
     level = bottom + limits.root_m
     while level < top and limits.layer_m > step:
         full.append(level)
@@ -197,12 +209,18 @@ def _evened(
 
     Where that breaks a limit the layers stay as they are.
     """
+
+    def light(stack: list[Layer]) -> bool:
+        return any(
+            _light(frame, each, limits, root=each is stack[0], around=around) for each in stack
+        )
+
     counts = [layer.beads for layer in layers]
     for order in (sorted(counts), counts):
         even = _of_one_section(frame, order, limits)
         held = all(holds(frame, each, limits, root=each is even[0], around=around) for each in even)
         over_flush = groove and len(even) > 1 and even[-1].low > -CAP_UNDER_FLUSH_M
-        if held and not over_flush:
+        if held and not over_flush and (light(layers) or not light(even)):
             return even
     return layers
 
@@ -233,7 +251,7 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
     """
     share = 0.5 if around else 1.0
     levels = frame.levels
-    section = share * (levels.below(layer.high) - levels.below(layer.low)) / layer.beads
+    section = _section(frame, layer, around=around)
     wide = share * max(_chord(levels, layer.low), _chord(levels, layer.high)) / layer.beads
     thick = layer.high - layer.low
     if root and layer.high < levels.levels[-1] and thick < limits.root_least_m - REL_TOL:
@@ -243,6 +261,18 @@ def holds(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around:
         and thick <= (limits.root_m if root else limits.layer_m) + REL_TOL
         and wide <= (limits.root_width_m if root else limits.width_m) + REL_TOL
     )
+
+
+def _light(frame: Frame, layer: Layer, limits: BeadLimits, *, root: bool, around: bool) -> bool:
+    """Whether a layer's beads are lighter than their arc lays."""
+    least = limits.root_least_m2 if root else limits.section_least_m2
+    return _section(frame, layer, around=around) < least * (1 - REL_TOL)
+
+
+def _section(frame: Frame, layer: Layer, *, around: bool) -> float:
+    """Section of one bead of a layer [m²]."""
+    levels, share = frame.levels, 0.5 if around else 1.0
+    return share * (levels.below(layer.high) - levels.below(layer.low)) / layer.beads
 
 
 def _chord(levels: Sweep, level: float) -> float:

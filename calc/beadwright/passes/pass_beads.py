@@ -112,8 +112,8 @@ class Bead:
         slot: Its place.
         torch_deg: Way the torch points away from the joint, from the picture's right [°].
         work_deg: Torch from the horizontal plate, or from the plate's surface [°].
-        section_m2: Section laid: that of its place, or more where one bead lays the weld and its
-            arc lays more than the joint takes at the fastest travel [m²].
+        section_m2: Section laid: that of its place, or more where its arc lays more at the fastest
+            travel and the crown has room for it [m²].
         leg_m: Leg of a fillet of its section [m].
         laid: Its settings, or None where no setting holds its limits.
         blocked: The limits that fight where there are none.

@@ -10,10 +10,11 @@ from beadwright.joint.joints import JointShape
 from beadwright.layers.bead_limits import fusing
 from beadwright.layers.frame import Frame
 from beadwright.layers.layers import BeadLimits
-from beadwright.passes.pass_process import Part, Process
+from beadwright.passes.pass_process import BRIDGING_TRAVEL_M_S, Part, Process
 from beadwright.process.deposition import bead_section
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.setting.feed_limits import FeedRoom
+from beadwright.setting.plan import LEAST_ROOM
 
 _TIGHTER = 0.93
 """Factor from one section tried to the next [-]: fine enough to lose at most 7 % of a bead, and few
@@ -22,6 +23,9 @@ steps."""
 _ROUNDS = 48
 """Most sections tried [-]: 0.93 to the 48th is 0.03, smaller than any bead that is laid."""
 
+
+_ANY_M2 = 1e-5
+"""A section where none is meant: what a feed lays does not depend on it [m²]."""
 
 _ROOTS = 4
 """Steps from the thinnest root over a gap to the thickest [-]: 1/64 in each in short circuit."""
@@ -77,6 +81,29 @@ def widest(process: Process, most_m2: float) -> Widest:
     return first
 
 
+def lightest_m2(process: Process) -> float:
+    """Return the lightest bead a process lays, at its least current and fastest travel [m²].
+
+    Zero where the current has no least, or no room, and where the feed is set by hand: it is kept,
+    and what it puts out is told.
+
+    Source: conservation of mass; ``positions.TRAVEL_RANGE_M_S``, ``plan.LEAST_ROOM``; over a gap
+    ``pass_process.BRIDGING_TRAVEL_M_S``.
+
+    Args:
+        process: Mode and limits [-].
+    """
+    currents, run = process.currents, process.run(_ANY_M2)
+    if not currents.open or currents.low <= 0 or process.by_hand.wire_feed_m_s is not None:
+        return 0.0
+    feed = run.feed_at(currents.low)
+    fast = TRAVEL_RANGE_M_S[process.job.travel_by, process.job.position.orientation][1]
+    if process.bridges:
+        fast = min(fast, BRIDGING_TRAVEL_M_S[process.job.travel_by])
+    travel = process.travel_m_s or fast / LEAST_ROOM
+    return bead_section(run.laid(feed), travel, process.job.wire.material)
+
+
 def run_limits(
     processes: Mapping[Part, Process], shape: JointShape, first: Frame, size: BeadLimits
 ) -> BeadLimits:
@@ -90,15 +117,16 @@ def run_limits(
         first: The side welded first [-].
         size: What the position allows [-].
     """
-    root = widest(processes["root"], size.root_m2).section_m2
-    fill = widest(processes["fill"], size.section_m2).section_m2
-    cap = fill
-    if processes["cap"] != replace(processes["fill"], part="cap"):
-        cap = widest(processes["cap"], size.section_m2).section_m2
-    held = fused_limits(processes, shape, size)
-    return _bridging(
-        processes["root"], first, replace(held, root_m2=root, section_m2=min(fill, cap))
+    root, fill, cap = processes["root"], processes["fill"], processes["cap"]
+    after = (fill,) if cap == replace(fill, part="cap") else (fill, cap)
+    held = replace(
+        fused_limits(processes, shape, size),
+        root_m2=widest(root, size.root_m2).section_m2,
+        section_m2=min(widest(each, size.section_m2).section_m2 for each in after),
+        root_least_m2=lightest_m2(root),
+        section_least_m2=max(map(lightest_m2, after)),
     )
+    return _bridging(root, first, held)
 
 
 def _bridging(root: Process, first: Frame, limits: BeadLimits) -> BeadLimits:
@@ -128,7 +156,11 @@ def second_limits(
     back = processes.get("back")
     if back is None or back.transfer == "short":
         return limits
-    return replace(size, section_m2=widest(back, size.section_m2).section_m2)
+    return replace(
+        size,
+        section_m2=widest(back, size.section_m2).section_m2,
+        section_least_m2=lightest_m2(back),
+    )
 
 
 def fused_limits(

@@ -6,12 +6,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cached_property
+from math import inf
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
 from beadwright.joint.fillets import leg_of_section
 from beadwright.joint.joints import JointShape
-from beadwright.layers.bead_limits import of_side, position_limits
+from beadwright.layers.bead_limits import is_one_pass_fillet, of_side, position_limits
 from beadwright.layers.frame import Frame, frame_of
 from beadwright.layers.layer_counts import Tried, layers_of_count
 from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
@@ -24,6 +25,7 @@ from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
 from beadwright.phrases import say
 from beadwright.setting.plan import Plan, least_bead, make_plan
+from beadwright.setting.size_limits import side_most_m2
 
 FEWEST = Asked()
 """Nothing is asked for: the fewest beads."""
@@ -141,11 +143,11 @@ def _ground(job: Job, plan: Plan, asked: Asked) -> _Ground:
 
 def _planned(ground: _Ground, count: int | None) -> PassPlan:
     """The pass plan in one mode."""
-    job, plan, sides = ground.job, ground.plan, ground.sides
+    job, plan = ground.job, ground.plan
     layers = _layers(ground, count)
     if count is None:
         require_few(job, ground.asked, sum(layer.beads for side in layers for layer in side))
-    beads = tuple(_beads(job, plan, ground.processes, sides, layers))
+    beads = tuple(_beads(ground, layers, grown=count is None))
     over = () if count is None else tuple(_over(ground, layers))
     counts = tuple(len(side) for side in layers)
     return PassPlan(
@@ -164,12 +166,12 @@ def _planned(ground: _Ground, count: int | None) -> PassPlan:
 def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
     groove, around = not ground.job.is_fillet, ground.plan.shape.round
     sides = [
-        (side, of_side(ground.limits if number == 1 else ground.second, ground.size, number))
+        (side, of_side(ground.limits if number == 1 else ground.second, ground.size, number, side))
         for number, side in enumerate(ground.sides, start=1)
     ]
-    if count is None and _one_bead(ground):
-        return [[Layer(side.bottom, side.levels.levels[-1], 1)] for side, _ in sides]
     if count is None:
+        if _one_bead(ground):
+            return [[Layer(side.bottom, side.levels.levels[-1], 1)] for side, _ in sides]
         return [fewest_layers(side, most, groove=groove, around=around) for side, most in sides]
     shares = _shared(count, [side.levels.area for side in ground.sides])
     return [
@@ -179,9 +181,9 @@ def _layers(ground: _Ground, count: int | None) -> list[list[Layer]]:
 
 
 def _one_bead(ground: _Ground) -> bool:
-    """Whether one bead lays a fillet: the code limits it by its leg, not by layer and width."""
-    single = ground.job.is_fillet and not ground.asked.stringers
-    return single and ground.plan.shape.section_m2 <= ground.limits.root_m2
+    """Whether one bead lays a fillet."""
+    single = is_one_pass_fillet(ground.job, ground.plan.shape, ground.limits.root_m2)
+    return single and not ground.asked.stringers
 
 
 def _shared(count: int, areas: Sequence[float]) -> list[int]:
@@ -201,39 +203,26 @@ def _over(ground: _Ground, layers: Sequence[Sequence[Layer]]) -> Iterator[int]:
     number = 0
     for at, (side, stack) in enumerate(zip(ground.sides, layers, strict=True), start=1):
         back = ground.processes.get("back") if at == 2 else None
-        most = of_side(thin if back is None or back.transfer == "short" else size, size, at)
+        most = thin if back is None or back.transfer == "short" else size
+        most = of_side(most, size, at, side)
+        single = job.is_fillet and sum(each.beads for each in stack) == 1
         for layer in stack:
             fits = holds(side, layer, most, root=layer is stack[0], around=shape.round)
-            if job.is_fillet and sum(each.beads for each in stack) == 1:
-                # The code limits a single pass by its leg, not by layer and width.
-                fits = shape.section_m2 <= size.root_m2 * (1 + 1e-9)
+            if single:
+                fits = is_one_pass_fillet(job, shape, size.root_m2)
             for _ in range(layer.beads):
                 number += 1
                 if not fits:
                     yield number
 
 
-def _beads(
-    job: Job,
-    plan: Plan,
-    processes: Mapping[Part, Process],
-    sides: Sequence[Frame],
-    layers: Sequence[Sequence[Layer]],
-) -> Iterator[Bead]:
-    places: list[_Place] = []
-    for number, (side, stack) in enumerate(zip(sides, layers, strict=True), start=1):
-        start, alternate = _order(job, number)
-        slots = slots_of(side, stack, start=start, alternate=alternate, around=plan.shape.round)
-        for slot in slots:
-            places.append((number, side, slot, _role(plan.shape, number, slot, len(stack))))
+def _beads(ground: _Ground, layers: Sequence[Sequence[Layer]], *, grown: bool) -> Iterator[Bead]:
+    job, plan, processes = ground.job, ground.plan, ground.processes
+    places = list(_places(ground, layers))
     parts: list[Part] = [
         part_of(side, role, apart="back" in processes) for side, _, _, role in places
     ]
-    sections = [slot.section_m2 for _, _, slot, _ in places]
-    if len(places) == 1:  # a joint smaller than its arc has to lay is laid over its size
-        process = processes[parts[0]]
-        most = sections[0] * process.shares[0]
-        sections = [least_bead(process.run(sections[0]), most).section_m2]
+    sections = _sections(ground, places, parts, grown=grown)
     laid: dict[int, Laid | Fight] = {}
     for part, process in processes.items():
         mine = [at for at, bead_part in enumerate(parts) if bead_part == part]
@@ -257,6 +246,47 @@ def _beads(
             laid=held,
             blocked=fight,
         )
+
+
+def _places(ground: _Ground, layers: Sequence[Sequence[Layer]]) -> Iterator[_Place]:
+    """Every bead's place, in welding order."""
+    shape = ground.plan.shape
+    for number, (side, stack) in enumerate(zip(ground.sides, layers, strict=True), start=1):
+        start, alternate = _order(ground.job, number)
+        for slot in slots_of(side, stack, start=start, alternate=alternate, around=shape.round):
+            yield number, side, slot, _role(shape, number, slot, len(stack))
+
+
+def _sections(
+    ground: _Ground, places: Sequence[_Place], parts: Sequence[Part], *, grown: bool
+) -> list[float]:
+    """Section of each bead [m²].
+
+    That of its place; a bead is laid over its size where its arc lays more at the fastest travel,
+    as far as its side is still the joint asked for: its crown grows. Several beads of a side grow
+    only where their number is ours (``grown``): fewer would else do.
+    """
+    job, shape = ground.job, ground.plan.shape
+    sections = [slot.section_m2 for _, _, slot, _ in places]
+    for side in range(1, len(ground.sides) + 1):
+        mine = [at for at, place in enumerate(places) if place[0] == side]
+        most = side_most_m2(job, shape, side)
+        room = most - sum(sections[at] for at in mine)
+        laid = {at: _least_section(ground.processes[parts[at]], sections[at]) for at in mine}
+        if len(mine) == 1:
+            laid = {at: max(sections[at], min(least, most)) for at, least in laid.items()}
+        elif not grown or sum(laid[at] - sections[at] for at in mine) > room:
+            continue
+        for at, section in laid.items():
+            sections[at] = section
+    return sections
+
+
+def _least_section(process: Process, section: float) -> float:
+    """The section, or the least the arc lays of it; at a travel set by hand it stays."""
+    if process.travel_m_s is not None:
+        return section
+    return least_bead(process.run(section), inf).section_m2
 
 
 def _order(job: Job, side: int) -> tuple[int, bool]:

@@ -20,6 +20,7 @@ from beadwright.setting.heat_fight import heat_fight
 from beadwright.setting.machine_limits import SOURCE_LIMITS
 from beadwright.setting.outcome import SETTING_PHRASES, Outcome, Settings
 from beadwright.setting.plan import Plan
+from beadwright.setting.side_remarks import side_remarks
 from beadwright.setting.size_limits import bead_room
 from beadwright.setting.usual_range import usual_notes
 from beadwright.setting.ways_out import DOWNHILL_TO_M
@@ -46,6 +47,7 @@ def remarks(job: Job, plan: Plan, settings: Settings, outcome: Outcome | None) -
     """
     notes = [
         *_shut(job, plan),
+        *side_remarks(job, plan),
         *_machine(plan),
         *_outside(job, settings),
         *joint_remarks(job, plan.shape, plan.passes),

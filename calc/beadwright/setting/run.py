@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from beadwright.job.job import Job
 from beadwright.process.deposition import laid_rate, travel_for_section
@@ -38,6 +38,14 @@ class Run:
 
     def __post_init__(self) -> None:
         object.__setattr__(self, "shift_v", set_volts_shift(self.job, self.transfer))
+
+    def of(self, section_m2: float) -> Run:
+        """Return the run of a bead of another section.
+
+        Args:
+            section_m2: Section the bead has to fill, above zero [m²].
+        """
+        return replace(self, section_m2=section_m2)
 
     def point(self, feed_m_s: float, volts: float | None = None) -> Operating:
         """Return the operating point at a feed; volts follow the mode's line unless given.

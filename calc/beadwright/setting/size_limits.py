@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from beadwright.job.job import Job
+from beadwright.joint.fillets import face_section
 from beadwright.joint.joints import JointShape
 from beadwright.measures import INCH_M
 
@@ -28,6 +29,24 @@ def section_room(job: Job, shape: JointShape) -> tuple[float, float]:
         return shape.section_m2 * swell, shape.section_m2 - shape.crown_m2
     more = shape.crown_room_m2(MOST_BUTT_CROWN_M)
     return shape.section_m2 + more, shape.section_m2 - shape.crown_m2 / 2
+
+
+def side_most_m2(job: Job, shape: JointShape, side: int) -> float:
+    """Return the largest section of one side that is still the joint asked for [m²].
+
+    Source: as ``section_room``.
+
+    Args:
+        job: The job [-].
+        shape: The joint to scale [-].
+        side: 1, or 2 of a joint welded from both sides [-].
+    """
+    region = shape.regions[side - 1]
+    if job.is_fillet:
+        return section_room(job, shape)[0] * region.section_m2 / shape.section_m2
+    more = face_section(region.face_m, max(0.0, MOST_BUTT_CROWN_M - region.crown_m))
+    whole = region.section_m2 + more
+    return whole / 2 if shape.round else whole
 
 
 def bead_room(job: Job, shape: JointShape, passes: int) -> tuple[float, float]:

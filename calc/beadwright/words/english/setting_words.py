@@ -118,6 +118,15 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.not-this-wire": "Not this wire: {why}. Change the wire or the position.",
         "setting.no-spray-here": "No spray here: {why}. Set transfer to auto.",
         "setting.two-limits-fight": "Two limits conflict: {low}; but {high}.",
+        "setting.root-in-one-bead": (
+            "The root over this opening is one bead, and no settings lay it: {low}; but {high}. "
+            "Close the root opening to 1/16 in, weld on a backing, or lay the joint flat. The "
+            "settings here are for beads of an even share."
+        ),
+        "setting.side-too-small": (
+            "Side {side} takes {most} of weld metal at most, and this wire lays {least} or more at "
+            "the fastest travel. Take a thinner wire or a wider opening on that side."
+        ),
         "setting.below-window": "{setting} {value:bare} is below {edge}: {why}.",
         "setting.above-window": "{setting} {value:bare} is above {edge}: {why}.",
         "setting.wire-feed": "Wire feed",
