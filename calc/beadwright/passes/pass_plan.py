@@ -6,7 +6,6 @@ from collections.abc import Iterator, Mapping, Sequence
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from functools import cached_property
-from math import inf
 
 from beadwright.errors import FieldErrors
 from beadwright.job.job import Job
@@ -17,6 +16,7 @@ from beadwright.layers.frame import Frame, frame_of
 from beadwright.layers.layer_counts import Tried, layers_of_count
 from beadwright.layers.layers import BeadLimits, Layer, fewest_layers, holds
 from beadwright.passes.bead_count import require_few
+from beadwright.passes.bead_sections import Cut, laid_sections
 from beadwright.passes.pass_beads import Asked, Bead, Fight, Laid, PassPlan, Role, part_of
 from beadwright.passes.pass_layout import Slot, slots_of
 from beadwright.passes.pass_limits import fused_limits, run_limits, second_limits
@@ -24,8 +24,7 @@ from beadwright.passes.pass_process import Part, Process, apart, process_of
 from beadwright.passes.pass_settings import laid_beads
 from beadwright.passes.pass_torch import torch_of
 from beadwright.phrases import say
-from beadwright.setting.plan import Plan, least_bead, make_plan
-from beadwright.setting.size_limits import side_most_m2
+from beadwright.setting.plan import Plan, make_plan
 
 FEWEST = Asked()
 """Nothing is asked for: the fewest beads."""
@@ -222,7 +221,12 @@ def _beads(ground: _Ground, layers: Sequence[Sequence[Layer]], *, grown: bool) -
     parts: list[Part] = [
         part_of(side, role, apart="back" in processes) for side, _, _, role in places
     ]
-    sections = _sections(ground, places, parts, grown=grown)
+    sections = laid_sections(
+        job, plan.shape,
+        [Cut(place[0], place[2].section_m2, processes[part])
+         for place, part in zip(places, parts, strict=True)],
+        grown=grown,
+    )  # fmt: skip
     laid: dict[int, Laid | Fight] = {}
     for part, process in processes.items():
         mine = [at for at, bead_part in enumerate(parts) if bead_part == part]
@@ -255,38 +259,6 @@ def _places(ground: _Ground, layers: Sequence[Sequence[Layer]]) -> Iterator[_Pla
         start, alternate = _order(ground.job, number)
         for slot in slots_of(side, stack, start=start, alternate=alternate, around=shape.round):
             yield number, side, slot, _role(shape, number, slot, len(stack))
-
-
-def _sections(
-    ground: _Ground, places: Sequence[_Place], parts: Sequence[Part], *, grown: bool
-) -> list[float]:
-    """Section of each bead [m²].
-
-    That of its place; a bead is laid over its size where its arc lays more at the fastest travel,
-    as far as its side is still the joint asked for: its crown grows. Several beads of a side grow
-    only where their number is ours (``grown``): fewer would else do.
-    """
-    job, shape = ground.job, ground.plan.shape
-    sections = [slot.section_m2 for _, _, slot, _ in places]
-    for side in range(1, len(ground.sides) + 1):
-        mine = [at for at, place in enumerate(places) if place[0] == side]
-        most = side_most_m2(job, shape, side)
-        room = most - sum(sections[at] for at in mine)
-        laid = {at: _least_section(ground.processes[parts[at]], sections[at]) for at in mine}
-        if len(mine) == 1:
-            laid = {at: max(sections[at], min(least, most)) for at, least in laid.items()}
-        elif not grown or sum(laid[at] - sections[at] for at in mine) > room:
-            continue
-        for at, section in laid.items():
-            sections[at] = section
-    return sections
-
-
-def _least_section(process: Process, section: float) -> float:
-    """The section, or the least the arc lays of it; at a travel set by hand it stays."""
-    if process.travel_m_s is not None:
-        return section
-    return least_bead(process.run(section), inf).section_m2
 
 
 def _order(job: Job, side: int) -> tuple[int, bool]:
