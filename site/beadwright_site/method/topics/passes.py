@@ -21,6 +21,7 @@ from beadwright.passes.pass_process import BRIDGING_TRAVEL_M_S
 from beadwright.passes.pass_torch import TILT_DEG
 from beadwright.process.filter_shade import least_shade
 from beadwright.process.positions import POSITIONS
+from beadwright.setting.size_limits import MOST_BUTT_CROWN_M
 from beadwright.setting.torch import torch
 from beadwright_site.forms.joint_form import JOINT_NAMES
 from beadwright_site.method.equations import Equation, Section, Symbol, Table
@@ -152,13 +153,19 @@ SETTINGS = Equation(
     f"{BRIDGING_TRAVEL_M_S['hand'] / INCH_M * 60:g} in/min. It is one bead from edge to edge; "
     "where the plate leaves no depth for a layer over it, no other is laid. Flux-cored wire "
     "bridges nothing: it wants a backing. Spray asked for there is refused too. After gouging no "
-    "root is open: the second side runs as the fill, but in short circuit it is pulsed or refused.",
+    "root is open: the second side runs as the fill, but in short circuit it is pulsed or refused. "
+    "A layer is cut so that no bead is lighter than the least current lays at the fastest travel, "
+    "a tenth to spare; where every cut leaves one lighter, it is laid at that least as far as the "
+    f"crown of its side stays within {_inches(MOST_BUTT_CROWN_M)} in. Dial in counts even beads: "
+    "it says so where the one bead of a root, or of a side, has no settings.",
     ("pass_settings.laid_beads", "pass_process.process_of", "bead_limits.shorted_root",
      "bead_limits.fusing", "bead_limits.bridges", "bead_limits.one_layer_deep",
      "bead_limits.BRIDGED_GAP_M",
      "bead_limits.BRIDGE_M", "bead_limits.of_side", "bead_limits.root_wants_backing",
      "pass_limits.run_limits", "pass_limits.second_limits", "pass_limits.fused_limits",
-     "bead_limits.open_arc_falls",
+     "bead_limits.open_arc_falls", "bead_limits.side_layers", "bead_limits.is_one_pass_fillet",
+     "bead_sections.laid_sections", "pass_limits.lightest_m2", "size_limits.side_most_m2",
+     "side_remarks.side_remarks",
      "pass_process.BRIDGING_TRAVEL_M_S"),
 )  # fmt: skip
 
