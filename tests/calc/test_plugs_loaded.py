@@ -119,6 +119,23 @@ def test_a_load_that_is_no_shear_is_refused_where_it_stands(query: str, keys: li
     assert sorted(caught.value.messages) == sorted(keys)
 
 
+@pytest.mark.parametrize("code", ["en", "en-directional"])
+def test_a_blank_hole_is_the_least_of_the_code_asked(code: str) -> None:
+    """EN 1993-1-8, 4.3.5(2), (4): 8 mm over the part with the hole; to 16 mm filled level."""
+    plates = "units=si&joint=plug&plate=10mm&plate2=10mm&py=10kN"
+    sizes = ask(f"{plates}&design_code={code}").sizes
+    assert isinstance(sizes, PlugSizes)
+    assert (sizes.hole, sizes.fill) == pytest.approx((0.018, 0.010))
+    assert stops(f"{plates}&design_code={code}") == []
+    # AISC J2.3b: 10 mm and 5/16 in, up to the next odd sixteenth: 13/16 in = 20.6 mm > 18 mm.
+    american = ask(plates).sizes
+    assert isinstance(american, PlugSizes)
+    assert american.hole == pytest.approx(13 / 16 * 0.0254)
+    typed = ask(f"{plates}&hole=25mm&design_code={code}").sizes
+    assert isinstance(typed, PlugSizes)
+    assert typed.hole == pytest.approx(0.025)
+
+
 def test_a_plate_whose_width_is_given_is_checked_beside_the_hole() -> None:
     found = ask(f"{PLUG}&py=5kip&plate2_width=2in&plate_width=3in")
     holds = {k.key: k.holds / KIP for k in found.links}

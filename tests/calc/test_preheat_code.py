@@ -46,6 +46,19 @@ def test_the_code_chosen_rules_and_the_other_stands_beside_it() -> None:
     assert "AWS D1.1's table asks 65 °C" in said(lean, "caution")
 
 
+def test_where_preheat_is_measured_is_told_by_the_code_that_rules() -> None:
+    """AWS D1.1:2020, 5.7: 3 in, or the thickness; EN ISO 13916, 4.2 (from memory): 4t, to 50 mm."""
+    asked = f"{THICK}&steel=A572-60&preheat_code="
+    for code, source, text in (
+        ("d1.1", "aws-d1.1-5.7", "at least 75 mm each way from the weld"),
+        ("en-b", "en-13916", "four times the thickness"),
+        ("en-b", "en-13916", "at most 50 mm from them"),
+    ):
+        told_of = [note for note in heat(asked + code).notes if "heat-through" in note.phrase.key]
+        assert [note.source for note in told_of] == [source]
+        assert text in told(told_of[0], "si")
+
+
 @pytest.mark.parametrize("name", STEELS)
 @pytest.mark.parametrize("system", ["us", "si"])
 def test_without_a_choice_the_steel_s_own_code_rules_in_either_system(

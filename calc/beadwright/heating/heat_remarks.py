@@ -138,7 +138,10 @@ def _temperature(found: HeatAnswer) -> Iterator[Note]:
     if (found.by_hand and found.start_k < COLD_K - 0.5) or needed.even_cold:
         yield _cold(found)
     if needed.kelvin is not None and not needed.even_cold:
-        yield Note("note", say("heating.heat-through"), "aws-d1.1-5.7", "preheat")
+        if needed.code == "d1.1":
+            yield Note("note", say("heating.heat-through"), "aws-d1.1-5.7", "preheat")
+        else:
+            yield Note("note", say("heating.heat-through-en"), "en-13916", "preheat")
         yield Note("caution", say("heating.torch-eats-air"), "practice")
 
 

@@ -31,6 +31,7 @@ ROWS: tuple[Row, ...] = (
     ("aws-d1.1-5.7", "AWS D1.1:2020", "5.7, where preheat is measured and held", "from memory"),
     ("en-1011-2-d", "EN 1011-2:2001", "Annex D, cooling time; SEW 088", "found"),
     ("en-1011-2-d1", "EN 1011-2:2001", "Table D.1, shape factors", "from memory"),
+    ("en-13916", "EN ISO 13916:2017", "4.2, where preheat is measured", "from memory"),
     ("en-1011-2-interpass", "EN 1011-2:2001", "highest interpass temperature, C-Mn steels",
      "from memory"),
     ("hydrogen-scales", "EN 1011-2:2001", "Table C.2, hydrogen scales A to E", "from memory"),

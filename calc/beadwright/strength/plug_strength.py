@@ -2,7 +2,10 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from beadwright.errors import require_positive
+from beadwright.job.job import Job
 from beadwright.joint.plug_slot import turn_length
 from beadwright.strength.resistance_aisc import SHEAR_SHARE, Basis, available
 from beadwright.strength.resistance_en import simplified_strength
@@ -111,3 +114,17 @@ def least_spacing(hole_m: float, slot_m: float | None = None) -> tuple[float, fl
         return beside, beside
     require_positive(slot_m=slot_m)
     return beside, 2 * slot_m
+
+
+def hole_by_en(job: Job) -> Job:
+    """Return a plug or slot, its hole and fill the least that EN asks where they are blank.
+
+    Source: ``least_hole_en``, ``least_fill_en``.
+
+    Args:
+        job: A plug or slot [-].
+    """
+    edges, top = job.edges, job.plate2_m
+    hole = least_hole_en(top) if edges.hole_m is None else edges.hole_m
+    fill = least_fill_en(top) if edges.depth_m is None else edges.depth_m
+    return replace(job, edges=replace(edges, hole_m=hole, depth_m=fill))

@@ -9,6 +9,7 @@ from beadwright.job.job import Job
 from beadwright.job.job_joint import hole_m, slot_m
 from beadwright.joint.joints import TEE_GROOVES
 from beadwright.strength.elastic_line import GroupLoad, load_at_centroid
+from beadwright.strength.plug_strength import hole_by_en
 from beadwright.strength.resistance_en import MOST_LAP_THROATS
 from beadwright.strength.steel_strength import SteelStrength
 from beadwright.strength.strength_conflicts import (
@@ -176,6 +177,8 @@ def strength_task(query: StrengthQuery) -> StrengthTask:
     Raises:
         FieldErrors: Where two entries contradict each other, each named.
     """
+    if query.job.is_round and query.design_code.startswith("en"):
+        query = replace(query, job=hole_by_en(query.job))
     job = query.job
     check_kind(query)
     group = _group(query)

@@ -116,6 +116,18 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
                 "if more. Measure there, away from the flame; hold it until the last pass."
             ),
         ),
+        "heating.heat-through-en": Rounded(
+            us=(
+                "Heat it through. To 2 in thick, measure four times the thickness from the edges "
+                "to be welded, at most 2 in from them; over that, at least 3 in. Measure away from "
+                "the flame; hold it until the last pass."
+            ),
+            si=(
+                "Heat it through. To 50 mm thick, measure four times the thickness from the edges "
+                "to be welded, at most 50 mm from them; over that, at least 75 mm. Measure away "
+                "from the flame; hold it until the last pass."
+            ),
+        ),
         "heating.torch-eats-air": (
             "A heating flame uses up the air in a tank, pit or closed room: ventilate, test the "
             "air, post a watch."

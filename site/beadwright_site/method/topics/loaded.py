@@ -139,7 +139,7 @@ PLUGS = Equation(
     "without shear lag, for which no case is printed.",
     ("plug_strength.HOLE_OVER_PLATE_M", "plug_strength.FULL_TO_M", "plug_strength.faying_area",
      "plug_strength.plug_shear", "plug_strength.plug_shear_en", "plug_strength.least_hole_en",
-     "plug_strength.least_fill_en", "plug_strength.least_spacing",
+     "plug_strength.least_fill_en", "plug_strength.least_spacing", "plug_strength.hole_by_en",
      "plug_weld.plug_sizes", "plug_weld.plug_links",
      "plug_weld.plug_notes", "tension_members.net_rupture_en"),
 )  # fmt: skip
