@@ -119,9 +119,8 @@ TEXTS: Mapping[str, Text] = MappingProxyType(
         "setting.no-spray-here": "No spray here: {why}. Set transfer to auto.",
         "setting.two-limits-fight": "Two limits conflict: {low}; but {high}.",
         "setting.root-in-one-bead": (
-            "The root over this opening is one bead, and no settings lay it: {low}; but {high}. "
-            "Close the root opening to 1/16 in, weld on a backing, or lay the joint flat. The "
-            "settings here are for beads of an even share."
+            "One bead has to bridge this root opening, and no settings lay it: {low}; but {high}. "
+            "Close the root opening to 1/16 in, weld it on a backing, or turn the joint flat."
         ),
         "setting.side-too-small": (
             "Side {side} takes {most} of weld metal at most, and this wire lays {least} or more at "
