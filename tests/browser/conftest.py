@@ -12,7 +12,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, syn
 from beadwright_build.release import write_release
 from tests.browser.dialled import JOB, open_job
 from tests.browser.host import Host
-from tests.browser.phone import Phone, RunningPhone, forget, new_phone
+from tests.browser.phone import Phone, RunningPhone, forget, new_phone, visit
 
 ARGS = [
     "--no-sandbox",
@@ -141,6 +141,10 @@ def steady_context(chromium: Browser, steady_host: Host) -> Iterator[BrowserCont
 @pytest.fixture
 def tab(steady_context: BrowserContext, steady_host: Host) -> Iterator[Phone]:
     """A new tab on the phone that has the app stored; nothing is kept on it, nothing open yet."""
+    for page in steady_context.pages:  # a job open in the tab of ``running`` would be kept again
+        if page.url.startswith(steady_host.url):
+            visit(page, f"{steady_host.url}method/")
+            forget(page)
     opened = new_phone(steady_context, steady_host.url)
     yield opened
     opened.open("method/")

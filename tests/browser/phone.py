@@ -30,7 +30,8 @@ FORGET = """
   localStorage.clear();
   sessionStorage.clear();
   const opening = indexedDB.open("beadwright");
-  opening.onerror = () => fail(opening.error);
+  opening.onupgradeneeded = () => opening.transaction.abort();  // there is none: none is made
+  opening.onerror = () => (opening.error.name === "AbortError" ? done() : fail(opening.error));
   opening.onsuccess = () => {
     const { result } = opening;
     const names = [...result.objectStoreNames];
