@@ -7,7 +7,8 @@ import pytest
 from shapely import LineString, Point, Polygon
 
 from beadwright.errors import FieldErrors, OutOfRangeError
-from beadwright.strength.plug_strength import faying_area
+from beadwright.job.job_query import read_query
+from beadwright.strength.plug_strength import faying_area, hole_by_en
 from beadwright.strength.plug_weld import PlugSizes
 from beadwright.strength.weld_group import slot_group
 from beadwright.units import read
@@ -117,6 +118,20 @@ def test_a_load_that_is_no_shear_is_refused_where_it_stands(query: str, keys: li
     with pytest.raises(FieldErrors) as caught:
         ask(f"{PLUG}&{query}")
     assert sorted(caught.value.messages) == sorted(keys)
+
+
+@pytest.mark.parametrize(
+    ("plate", "hole", "fill"), [(10, 18, 10), (16, 24, 16), (20, 28, 16), (40, 48, 20)]
+)
+def test_en_asks_8_mm_over_the_plate_and_half_of_it_filled(
+    plate: float, hole: float, fill: float
+) -> None:
+    """EN 1993-1-8, 4.3.5(2) and (4): to 16 mm level; over it half the thickness, 16 mm or more."""
+    job = read_query(f"units=si&joint=plug&plate=10mm&plate2={plate}mm").job
+    edges = hole_by_en(job).edges
+    assert (edges.hole_m, edges.depth_m) == pytest.approx((hole / 1000, fill / 1000))
+    typed = read_query(f"units=si&joint=plug&plate=10mm&plate2={plate}mm&hole=55mm").job
+    assert hole_by_en(typed).edges.hole_m == pytest.approx(0.055)
 
 
 @pytest.mark.parametrize("code", ["en", "en-directional"])
