@@ -5,10 +5,12 @@ from itertools import product
 import pytest
 
 from beadwright.errors import FieldErrors
+from beadwright.job.job_joint import joint_shape
 from beadwright.job.job_query import read_query
 from beadwright.process.deposition import bead_section
 from beadwright.process.positions import TRAVEL_RANGE_M_S
 from beadwright.setting.dial_in import DialIn, dial_in
+from beadwright.setting.size_limits import side_most_m2
 from tests.calc.jobs import planned, query
 
 WIRES = (
@@ -108,3 +110,17 @@ def test_a_travel_set_by_hand_leaves_a_bead_at_its_size() -> None:
     for travel in ("3in/min", "12in/min", "40in/min"):
         (bead,) = planned(f"{fast}&travel={travel}").beads
         assert bead.section_m2 == bead.slot.section_m2
+
+
+def test_a_side_takes_its_crown_to_an_eighth_of_an_inch() -> None:
+    """A parabola over a chord is two thirds of its height; a plug is laid around, half of it."""
+    for joint, share in (("joint=v", 1), ("joint=double-v&plate=3/4in", 1), ("joint=plug", 0.5)):
+        job = read_query(joint).job
+        shape, _ = joint_shape(job)
+        for side, region in enumerate(shape.regions, start=1):
+            room = 2 / 3 * region.face_m * (0.125 * 0.0254 - region.crown_m)
+            most = share * (region.section_m2 + max(0.0, room))
+            assert side_most_m2(job, shape, side) == pytest.approx(most)
+    job = read_query("joint=tee&leg=1/4in").job
+    shape, _ = joint_shape(job)
+    assert side_most_m2(job, shape, 1) == pytest.approx(shape.section_m2 * (5 / 4) ** 2)

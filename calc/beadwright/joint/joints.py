@@ -112,6 +112,14 @@ class WeldRegion:
         (x0, y0), (x1, y1) = self.face
         return hypot(x1 - x0, y1 - y0)
 
+    def crown_room_m2(self, most_m: float) -> float:
+        """Return the section that brings the crown to the most allowed [m²].
+
+        Args:
+            most_m: Highest crown, zero or more [m].
+        """
+        return face_section(self.face_m, max(0.0, most_m - self.crown_m))
+
 
 @dataclass(frozen=True, slots=True)
 class JointShape:
@@ -180,7 +188,7 @@ class JointShape:
         Args:
             most_m: Highest crown, zero or more [m].
         """
-        room = sum(face_section(r.face_m, max(0.0, most_m - r.crown_m)) for r in self.regions)
+        room = sum(region.crown_room_m2(most_m) for region in self.regions)
         return room / 2 if self.round else room
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from beadwright.job.job import Job
-from beadwright.joint.fillets import face_section
 from beadwright.joint.joints import JointShape
 from beadwright.measures import INCH_M
 
@@ -44,8 +43,7 @@ def side_most_m2(job: Job, shape: JointShape, side: int) -> float:
     region = shape.regions[side - 1]
     if job.is_fillet:
         return section_room(job, shape)[0] * region.section_m2 / shape.section_m2
-    more = face_section(region.face_m, max(0.0, MOST_BUTT_CROWN_M - region.crown_m))
-    whole = region.section_m2 + more
+    whole = region.section_m2 + region.crown_room_m2(MOST_BUTT_CROWN_M)
     return whole / 2 if shape.round else whole
 
 
