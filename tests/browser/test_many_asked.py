@@ -49,6 +49,8 @@ async (count) => {
 """
 GROWTH = 1.15
 """A heap counted after the garbage is thrown away differs by so much from one time to the next."""
+PICTURES = 4
+"""Icons Chromium may hold or not, each counted as a document; a leak of one an edit is hundreds."""
 
 
 def ask_each(phone: RunningPhone, action: str, payloads: list[dict[str, object]]) -> list[object]:
@@ -103,4 +105,5 @@ def test_many_edits_leave_nothing_behind(running: RunningPhone) -> None:
     page.evaluate(EDIT_MANY, EDITS)
     after = held()
     for what in ("documents", "nodes", "jsEventListeners", "heap"):
-        assert after[what] <= before[what] * GROWTH, f"{what}: {before[what]} → {after[what]}"
+        most = before[what] * GROWTH + (PICTURES if what == "documents" else 0)
+        assert after[what] <= most, f"{what}: {before[what]} → {after[what]}"

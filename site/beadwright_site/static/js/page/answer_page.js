@@ -21,6 +21,7 @@ import { kept } from "../kept/kept.js";
 import { Address } from "./address.js";
 import { askPage } from "./asking.js";
 import { carry } from "./carry.js";
+import { Halves } from "./halves.js";
 import { put } from "./morph.js";
 import { showRefusals } from "./refusals.js";
 import { StateLine } from "./state_line.js";
@@ -49,8 +50,9 @@ const CONTROLS = [Bands, NumberEntry, FractionKeys, SizeChips, HowLinks, ChanceR
 export class BeadAnswer extends HTMLElement {
   #gone = new AbortController();
   #state = new StateLine(this);
-  /** Parts not yet put in. @type {{[id: string]: string}} */
-  #rest = {};
+  #halves = new Halves(this.#gone.signal);
+  /** What was asked last, until it is answered. @type {[string, How] | null} */
+  #unanswered = null;
   form = new JobForm();
   /** A tap is being carried out, and asks anew itself. */
   acting = false;
@@ -59,6 +61,7 @@ export class BeadAnswer extends HTMLElement {
     this.#gone = new AbortController();
     const { signal } = this.#gone;
     this.address = new Address(signal);
+    this.#halves = new Halves(signal);
     for (const Control of CONTROLS) new Control(this, signal);
     this.keeping = new Keeping(this, signal);
     this.addEventListener("change", (event) => this.#changed(event), { signal });
@@ -109,6 +112,7 @@ export class BeadAnswer extends HTMLElement {
   /** Another tab kept something that may count here. What is typed and was refused stays. */
   #askAgain() {
     if (this.acting || this.keeping?.waits || this.classList.contains("stale")) return;
+    if (this.#unanswered) return void this.ask(...this.#unanswered); // typed, and not yet in the address
     const asked = location.search.slice(1); // until it is answered, the page has no query of its own
     void this.ask(asked && (this.query || asked), { bare: !asked });
   }
@@ -126,7 +130,7 @@ export class BeadAnswer extends HTMLElement {
   /** Links of a part that is put in a frame later are freed then, with it.
    * @param {string[] | undefined} parts that stand now; undefined: all */
   #freeLinks(parts = this.#listed("parts") ?? []) {
-    for (const id of parts.filter((part) => !(part in this.#rest))) {
+    for (const id of parts.filter((part) => !this.#halves.waits(part))) {
       for (const held of document.querySelectorAll(`#${id}[inert], #${id} [inert]`)) held.removeAttribute("inert");
     }
   }
@@ -150,12 +154,15 @@ export class BeadAnswer extends HTMLElement {
 
   /** Set one entry. @param {string} key @param {string} text @param {How} how */
   set(key, text, how) {
+    this.#halves.finish();
     this.form.set(key, text);
     void this.ask(this.form.query(key), how);
   }
 
   /** @param {string} query @param {How} [how] @returns {Promise<boolean>} whether it was answered */
   async ask(query, how = {}) {
+    this.#halves.finish();
+    if (!how.live) this.#unanswered = [query, how];
     this.dispatchEvent(new Event("asked"));
     if (!how.live || engine.state !== "ready") this.#state.waiting();
     const parts = how.parts ?? (how.live ? this.#listed("live") : this.#first);
@@ -168,7 +175,9 @@ export class BeadAnswer extends HTMLElement {
       return answer.ok;
     } catch (error) {
       const newer = error instanceof DOMException && error.name === "AbortError";
-      if (!newer) this.#state.broke(error);
+      if (newer) return false;
+      this.#unanswered = null;
+      this.#state.broke(error);
       return false;
     }
   }
@@ -195,26 +204,17 @@ export class BeadAnswer extends HTMLElement {
   /** @param {PageParts} answer @param {boolean} live */
   #putAnswer({ ok, html }, live) {
     const ahead = ok ? this.#listed("ahead") : undefined; // a refusal is told at once and whole
-    this.#rest = {};
-    if (!ahead) {
-      const { state, ...others } = html;
-      put(others, { live });
-      if (state) put({ state }); // always: its word may have been changed from here
-      return;
-    }
-    /** @param {boolean} first */
-    const half = (first) => Object.fromEntries(
-      Object.entries(html).filter(([id]) => ahead.includes(id) === first));
-    put(half(true));
-    const rest = this.#rest = half(false);
-    requestAnimationFrame(() => setTimeout(() => {
-      if (rest === this.#rest && this.isConnected) put(rest);
-    }));
+    if (ahead) return this.#halves.put(html, ahead);
+    const { state, ...others } = html;
+    this.#halves.drop();
+    put(others, { live });
+    if (state) put({ state }); // always: its word may have been changed from here
   }
 
   /** @param {PageParts} answer @param {How} how */
   #show(answer, { live = false, bare = false }) {
     this.form.stands();
+    if (!live) this.#unanswered = null;
     this.#putAnswer(answer, live);
     this.#state.settled(answer.ok);
     const { query } = answer;

@@ -39,8 +39,29 @@ async function askServer(query, answered) {
   return { ok, query: answer.dataset["query"], title: page.title, html, errors: {} };
 }
 
+/** What the engine says, or, where it cannot run, a live server.
+ * @param {{page: string, query: string, kept: Names, parts?: string[]}} payload
+ * @param {{latest: string, live: boolean}} how @returns {Promise<PageParts>} */
+function firstAnswer(payload, how) {
+  return new Promise((resolve, reject) => {
+    const answered = new AbortController();
+    engine.call("page", payload, how).then(resolve, reject)
+      .finally(() => answered.abort());
+    void failure(answered.signal)
+      .then(() => askServer(payload.query, answered.signal))
+      .then((answer) => answer && resolve(answer))
+      .catch(() => {}); // no signal: what the engine says counts
+  });
+}
+
 /** How many questions of each `latest` were asked. @type {Map<string, number>} */
 const turns = new Map();
+
+/** The turn of the newest question of each `latest` that no dragging finger asks: no older answer
+ * is shown after it, for it would set back what was typed since. @type {Map<string, number>} */
+const firm = new Map();
+
+const newer = () => new DOMException("something newer was asked", "AbortError");
 
 /**
  * Ask for a page's parts: of the engine, or, where it cannot run, of a live server.
@@ -52,19 +73,14 @@ const turns = new Map();
  * @returns {Promise<PageParts>} rejects with an AbortError if something newer was asked
  */
 export async function askPage(page, query, { names, parts, latest = "page", live = false } = {}) {
-  const turn = turns.get(latest) ?? 0;
-  turns.set(latest, turn + 1);
+  const turn = (turns.get(latest) ?? 0) + 1;
+  turns.set(latest, turn);
+  if (!live) firm.set(latest, turn);
   const shop = names ?? await given(page); // it counts from the first answer on
   // What the phone keeps may come late, for a page that is left by now: it takes nobody's place.
-  if (turns.get(latest) !== turn + 1) throw new DOMException("something newer was asked", "AbortError");
-  return new Promise((resolve, reject) => {
-    const payload = { page, query, kept: shop, ...(parts ? { parts } : {}) };
-    const answered = new AbortController();
-    engine.call("page", payload, { latest, live }).then(resolve, reject)
-      .finally(() => answered.abort());
-    void failure(answered.signal)
-      .then(() => askServer(query, answered.signal))
-      .then((answer) => answer && resolve(answer))
-      .catch(() => {}); // no signal: what the engine says counts
-  });
+  if (turns.get(latest) !== turn) throw newer();
+  const payload = { page, query, kept: shop, ...(parts ? { parts } : {}) };
+  const answer = await firstAnswer(payload, { latest, live });
+  if ((firm.get(latest) ?? 0) > turn) throw newer(); // asked, and not yet come to the engine
+  return answer;
 }
