@@ -3,6 +3,7 @@
 import shutil
 from pathlib import Path
 
+from beadwright_build.edits import edit_front_end
 from beadwright_build.errors import BuildError
 from beadwright_build.places import NODE_MODULES, PYODIDE
 
@@ -25,9 +26,10 @@ PYODIDE_FILES = ("pyodide.mjs", "pyodide.asm.js", "pyodide.asm.wasm")
 
 
 def copy_front_end(to: Path) -> None:
-    """Copy the front-end files into a folder laid out like ``static/vendor/``."""
+    """Copy the front-end files, with our edits, into a folder laid out like ``static/vendor/``."""
     for name, source in FRONT_END.items():
         _copy(NODE_MODULES / source, to / name)
+    edit_front_end(to)
 
 
 def copy_pyodide(to: Path) -> None:

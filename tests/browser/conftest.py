@@ -11,6 +11,7 @@ from playwright.sync_api import Browser, BrowserContext, Page, ViewportSize, syn
 
 from beadwright_build.release import write_release
 from tests.browser.dialled import JOB, open_job
+from tests.browser.doors import Doors
 from tests.browser.host import Host
 from tests.browser.phone import Phone, RunningPhone, forget, new_phone, visit
 
@@ -69,13 +70,28 @@ def host(make_host: MakeHost) -> Host:
     return make_host()
 
 
+@pytest.fixture(scope="session")
+def all_doors() -> Doors:
+    """The ear at every tab of every test."""
+    return Doors()
+
+
+@pytest.fixture(autouse=True)
+def doors(all_doors: Doors) -> Iterator[Doors]:
+    """Fail a test in which a page broke its policy or asked another origin."""
+    all_doors.broken.clear()
+    yield all_doors
+    assert all_doors.broken == []
+
+
 @pytest.fixture
-def make_context(chromium: Browser) -> Iterator[Callable[..., BrowserContext]]:
+def make_context(chromium: Browser, all_doors: Doors) -> Iterator[Callable[..., BrowserContext]]:
     """Make browser profiles the size of a phone."""
     contexts: list[BrowserContext] = []
 
     def make(**more: Any) -> BrowserContext:
         context = chromium.new_context(viewport=SIZE, has_touch=True, **more)
+        all_doors.watch(context)
         contexts.append(context)
         return context
 
@@ -127,9 +143,12 @@ def steady_host(shipped: Path) -> Iterator[Host]:
 
 
 @pytest.fixture(scope="session")
-def steady_context(chromium: Browser, steady_host: Host) -> Iterator[BrowserContext]:
+def steady_context(
+    chromium: Browser, steady_host: Host, all_doors: Doors
+) -> Iterator[BrowserContext]:
     """A phone that has the app stored, for tests that neither take its signal nor change that."""
     context = chromium.new_context(viewport=SIZE, has_touch=True)
+    all_doors.watch(context)
     first = new_phone(context, steady_host.url)
     first.open()
     first.expect_ready()

@@ -10,7 +10,8 @@ import { BASE, RELEASE } from "./release_list.js";
 const OWN = `beadwright ${BASE.pathname} `;
 const BLOBS = `${OWN}blobs-1`;
 const HASH_LENGTH = 64; // hex digits of a SHA-256
-const JS_POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'";
+const JS_POLICY = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'; "
+  + "require-trusted-types-for 'script'; trusted-types 'none'";
 
 /** @typedef {Promise<Uint8Array<ArrayBuffer>>} Bytes */
 /** @type {Map<string, {bytes: Bytes, stored: Bytes}>} */

@@ -1,5 +1,6 @@
 // @ts-check
 import { Fault } from "../offline/fault.js";
+import { scriptUrl } from "../offline/trusted.js";
 
 /** @typedef {{news: string, loaded?: number}} News */
 /**
@@ -36,7 +37,7 @@ export class Host {
   /** @param {(news: News) => void} onNews */
   constructor(onNews) {
     this.onNews = onNews;
-    this.#worker = new Worker(new URL("./worker.js", import.meta.url), { type: "module" });
+    this.#worker = new Worker(scriptUrl(new URL("./worker.js", import.meta.url)), { type: "module" });
     this.#worker.addEventListener("message", ({ data }) => this.#hear(data));
     this.#worker.addEventListener("error", (event) => {
       event.preventDefault(); // told through the fault, not in the console

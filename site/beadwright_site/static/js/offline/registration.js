@@ -2,6 +2,7 @@
 import { Fault } from "./fault.js";
 import { ask } from "./ask_worker.js";
 import { SCRIPT, whatAnswers, within } from "./reach.js";
+import { scriptUrl } from "./trusted.js";
 
 // What browsers throw where the user has blocked what a site may store.
 const BLOCKED = new Set(["SecurityError", "NotSupportedError", "InvalidStateError"]);
@@ -37,7 +38,7 @@ async function installFault() {
 export async function register() {
   told = null;
   try {
-    const asked = navigator.serviceWorker.register(SCRIPT, { updateViaCache: "none" });
+    const asked = navigator.serviceWorker.register(scriptUrl(SCRIPT), { updateViaCache: "none" });
     return await within(REGISTER_MS, asked);
   } catch (error) {
     if (error instanceof Fault) throw error;

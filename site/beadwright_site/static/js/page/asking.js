@@ -1,6 +1,7 @@
 // @ts-check
 import { engine } from "../engine/engine.js";
 import { given } from "../kept/given.js";
+import { pageHtml } from "../offline/trusted.js";
 
 /** @import { Names } from "../kept/kept.js" */
 
@@ -26,7 +27,7 @@ function failure(answered) {
  * @param {string} query @param {AbortSignal} answered @returns {Promise<PageParts | null>} */
 async function askServer(query, answered) {
   const response = await fetch(`?${query}`, { headers: { accept: "text/html" }, signal: answered });
-  const page = new DOMParser().parseFromString(await response.text(), "text/html");
+  const page = new DOMParser().parseFromString(pageHtml(await response.text()), "text/html");
   const answer = page.querySelector("bead-answer");
   if (!(answer instanceof HTMLElement) || !answer.dataset["query"]) return null;
   const ok = answer.dataset["refused"] === undefined;

@@ -1,5 +1,6 @@
 // @ts-check
 import { morphElements } from "../../vendor/turbo.es2017-esm.js";
+import { partHtml } from "../offline/trusted.js";
 
 /** HTML each part was last given, to pass over what is the same. @type {WeakMap<Element, string>} */
 const lastHtml = new WeakMap();
@@ -70,7 +71,7 @@ export function put(html, { live = false } = {}) {
     const current = document.getElementById(id);
     if (!current || (live && lastHtml.get(current) === outer)) continue;
     const template = document.createElement("template");
-    template.innerHTML = outer;
+    template.innerHTML = partHtml(outer);
     const wanted = template.content.firstElementChild;
     if (!wanted) continue;
     if (wanted.hasAttribute("data-whole")) {

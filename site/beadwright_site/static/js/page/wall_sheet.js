@@ -4,6 +4,7 @@ import { engine } from "../engine/engine.js";
 import { kept } from "../kept/kept.js";
 import { asFault } from "../offline/fault.js";
 import { longWord } from "../offline/fault_words.js";
+import { partHtml } from "../offline/trusted.js";
 
 class BeadWall extends HTMLElement {
   connectedCallback() {
@@ -44,7 +45,7 @@ class BeadWall extends HTMLElement {
       if (this.#typed !== before) return; // typed on meanwhile: that must not be written over
       const at = this.contains(document.activeElement) ? document.activeElement : null;
       const name = at?.getAttribute("name");
-      this.innerHTML = html;
+      this.innerHTML = partHtml(html);
       const same = name ? this.querySelector(`[name="${name}"]`) : null;
       if (same instanceof HTMLElement) same.focus();
     } catch (error) {
