@@ -37,19 +37,21 @@ Install it (on Debian or Ubuntu: apt install python3 python3-venv), or name it: 
   "$python" -m venv --clear .venv || die "could not make .venv with $python"
 }
 
-# install GROUP: a dependency group of pyproject.toml, unless it is in already.
+# install GROUP: a dependency group of pyproject.toml, as build/pin wrote it, unless it is in already.
 install() {
   make_venv
-  wanted=$(cat pyproject.toml build/constraints.txt .venv/pyvenv.cfg | cksum)
+  wanted=$(cat pyproject.toml build/packages-*.txt .venv/pyvenv.cfg | cksum)
   stamp=.venv/.installed-$1
   for done in "$stamp" .venv/.installed-dev; do # dev holds every other group
     [ "$(cat "$done" 2>/dev/null)" = "$wanted" ] && return 0
   done
   say "installing into .venv (the first time takes a minute or two)"
-  # Dependency groups came with pip 25.1.
-  .venv/bin/python -m pip install -qq --disable-pip-version-check 'pip>=25.1' </dev/null &&
+  # Each package by the hash of its file; wheels only, since building one would fetch more. Our own
+  # is then built with what was just installed.
+  .venv/bin/python -m pip install -qq --disable-pip-version-check --only-binary :all: \
+    --require-hashes --requirement "build/packages-$1.txt" </dev/null &&
     .venv/bin/python -m pip install -qq --disable-pip-version-check \
-      --constraint build/constraints.txt --editable . --group "$1" </dev/null ||
+      --no-deps --no-build-isolation --editable . </dev/null ||
     die "pip could not install the packages; the first run needs the network. Its own words are above."
   printf '%s\n' "$wanted" >"$stamp"
 }

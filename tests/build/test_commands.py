@@ -69,7 +69,7 @@ def bare(tmp_path: Path) -> Path:
     """A copy of the scripts on a machine whose only Python is too old."""
     project = tmp_path / "project"
     (project / "build").mkdir(parents=True)
-    for name in ("serve", "test", "environment.sh", "constraints.txt"):
+    for name in ("serve", "test", "environment.sh", "packages-build.txt", "packages-dev.txt"):
         shutil.copy(ROOT / "build" / name, project / "build" / name)
     shutil.copy(ROOT / "pyproject.toml", project)
     tools = tmp_path / "bin"
