@@ -1,4 +1,8 @@
-"""The licence text of everything shipped that others wrote, in one file of the site."""
+"""The license of everything shipped that others wrote, in one list of the site.
+
+The list is kept on the phone, with every short text; the three long ones are files beside it, which
+a phone fetches when they are opened.
+"""
 
 import json
 from collections.abc import Iterator
@@ -7,14 +11,23 @@ from pathlib import Path
 
 from beadwright_build.libraries import LIBRARIES, licence_texts
 from beadwright_build.places import NODE_MODULES, ROOT
+from beadwright_build.release import LICENCES
+from beadwright_build.shipped_parts import LONG, PARTS, TURBO_COPYRIGHT, long_texts, text
 from beadwright_build.vendor import FRONT_END
+
+_WHOLE = {"idb-keyval": "apache-2.0", "pyodide": "mpl-2.0"}
+"""Packages that only name their license; another needs its text put beside it."""
 
 
 def write_licences(to: Path) -> None:
-    """Write the notice file: our own licence first, then each part with name and version."""
+    """Write the list, our own license first, then each part with its version; the long texts."""
     own = ("Beadwright", "MIT", [(ROOT / "LICENSE").read_text()])
-    sections = [own, *_npm(), *_python()]
+    sections = [own, *_npm(), *_inside_pyodide(), *_python()]
     to.write_text("\n\n".join(_section(*section) for section in sections))
+    folder = to.parent / LICENCES
+    folder.mkdir()
+    for name, whole in long_texts():
+        (folder / name).write_text(whole)
 
 
 def _npm() -> Iterator[tuple[str, str, list[str]]]:
@@ -26,7 +39,26 @@ def _npm() -> Iterator[tuple[str, str, list[str]]]:
             for file in sorted(folder.iterdir())
             if file.stem.upper() in {"LICENSE", "LICENCE", "NOTICE"}
         ]
+        if package == "@hotwired/turbo":
+            texts = [TURBO_COPYRIGHT, text("mit")]
+        elif package in _WHOLE:
+            texts.append(_told(_WHOLE[package]))
+        if package == "pyodide":
+            texts.append("Its source: https://github.com/pyodide/pyodide")
         yield f"{package} {about['version']}", about["license"], texts
+
+
+def _inside_pyodide() -> Iterator[tuple[str, str, list[str]]]:
+    for part in PARTS:
+        texts = [part.copyright, _told(part.text) if part.text else ""]
+        yield f"{part.name} (inside pyodide)", part.licence, [each for each in texts if each]
+
+
+def _told(name: str) -> str:
+    """A short text, or where the long one is."""
+    if name in LONG:
+        return f"Whole text, fetched when opened: {LICENCES}{name}.txt"
+    return text(name)
 
 
 def _package(file: str) -> str:

@@ -6,7 +6,7 @@ from pathlib import Path
 
 from beadwright_build.compress import ENCODINGS
 from beadwright_build.errors import BuildError
-from beadwright_build.release import SCHEMAS, WORKER, path_of, read_release
+from beadwright_build.release import NOT_KEPT, WORKER, path_of, read_release
 
 
 def publish(site: Path, to: Path) -> None:
@@ -33,8 +33,13 @@ def _remove_stale(site: Path, to: Path) -> None:
         urls = [file["url"] for file in read_release(to)["files"]]
     except BuildError as unknown:
         raise BuildError(f"{to} holds files that are not ours: name an empty folder") from unknown
-    schemas = (f"{SCHEMAS}{file.name}" for file in (to / SCHEMAS).glob("*.*.json"))
-    for name in (WORKER, *(path_of(url) for url in urls), *schemas):
+    unlisted = (
+        f"{folder}{file.name}"
+        for folder in NOT_KEPT
+        for file in (to / folder).glob("*")
+        if file.suffix in {".json", ".txt"}
+    )
+    for name in (WORKER, *(path_of(url) for url in urls), *unlisted):
         for suffix in ("", *ENCODINGS):
             if not (site / f"{name}{suffix}").is_file():
                 (to / f"{name}{suffix}").unlink(missing_ok=True)

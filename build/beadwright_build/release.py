@@ -27,6 +27,9 @@ TO_READ = ("sheets/", "static/css/sheets.css", "static/js/page/wall_sheet.js", "
 without them."""
 SCHEMAS = "schema/"
 """Folder of the JSON Schemas: for programs, so no phone keeps them."""
+LICENCES = "licences/"
+"""Folder of the long license texts: fetched when opened."""
+NOT_KEPT = (SCHEMAS, LICENCES)
 LIST = re.compile(r"/\*RELEASE\*/ (.*) /\*END\*/")
 
 Group = Literal["shell", "runtime"]
@@ -86,7 +89,7 @@ def write_release(site: Path, cache: Path = CACHE) -> Release:
 
 
 def list_files(site: Path, cache: Path = CACHE) -> tuple[ReleaseFile, ...]:
-    """Compress what is in a site folder and return the list of it, copies and schemas left out."""
+    """Compress what is in a site folder and list what a phone keeps of it."""
     compress_files(site, cache)
     paths = [path for path in sorted(site.rglob("*")) if path.is_file()]
     return tuple(_list(path, site) for path in paths if _is_listed(path, site))
@@ -94,7 +97,7 @@ def list_files(site: Path, cache: Path = CACHE) -> tuple[ReleaseFile, ...]:
 
 def _is_listed(path: Path, site: Path) -> bool:
     named = path.relative_to(site).as_posix()
-    return path.suffix not in ENCODINGS and not named.startswith(SCHEMAS)
+    return path.suffix not in ENCODINGS and not named.startswith(NOT_KEPT)
 
 
 def read_release(site: Path) -> dict[str, Any]:

@@ -59,7 +59,9 @@ def test_every_file_is_listed_once_but_the_worker_and_the_copies(
     assert len(names) == len(set(names))
     schemas = {name for name in there if name.startswith("schema/")}
     assert len(schemas) == 2 * len(PAGES)  # for programs: no phone keeps them
-    assert set(names) == there - {"sw.js"} - schemas
+    texts = {name for name in there if name.startswith("licences/")}
+    assert len(texts) == 3  # fetched when opened
+    assert set(names) == there - {"sw.js"} - schemas - texts
 
 
 def test_every_hash_and_size_is_that_of_the_file(built_site: Path, listed: dict[str, Any]) -> None:

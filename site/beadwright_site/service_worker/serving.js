@@ -6,8 +6,8 @@ import { STORE_MS, obtain, ourResponse, storedFile } from "./store.js";
 
 /** @import { ReleaseFile } from "./release_list.js" */
 
-/** Folder of the JSON Schemas: for programs, not kept on the phone. */
-const FOR_PROGRAMS = "schema/";
+/** Folders of what is not kept on the phone: schemas, for programs, and long license texts. */
+const NOT_KEPT = ["schema/", "licences/"];
 
 /** The stored file, or none where the store fails or does not answer. @param {ReleaseFile} file
  * @returns {Promise<Response | undefined>} */
@@ -59,7 +59,7 @@ worker.addEventListener("fetch", (event) => {
   if (file) event.respondWith(serve(file));
   else if (page && FILES.has(`${path}/`)) {
     event.respondWith(Response.redirect(`${BASE.href}${path}/${url.search}`, 302));
-  } else if (path.startsWith(FOR_PROGRAMS)) {
+  } else if (NOT_KEPT.some((folder) => path.startsWith(folder))) {
     event.respondWith(fetch(request).catch((error) => notHad(error, path)));
   } else if (page) event.respondWith(notFound());
 });
