@@ -99,6 +99,35 @@ def test_taking_an_update_needs_no_signal(host: Host, phone: Phone, newer: Path)
     assert phone.loads == 2
 
 
+@pytest.mark.parametrize("typed", ["5/8", "5/"])
+def test_an_update_taken_in_another_tab_loses_nothing_half_typed(
+    host: Host, phone: Phone, newer: Path, typed: str
+) -> None:
+    phone.open(QUERY)
+    phone.expect_ready()
+    other = new_phone(phone.page.context, host.url)
+    other.open()
+    other.expect_ready()
+    host.site = newer
+    other.look_for_update()
+    form = phone.page.locator("#change")
+    if form.get_attribute("open") is None:
+        form.locator("summary").first.click()
+    plate = phone.page.locator('#job-form input[name="plate"]')
+    plate.fill("")
+    plate.press_sequentially(typed)  # and the field is not left
+    other.tap("take")
+    expect_release(phone, newer)
+    phone.expect_ready()
+    assert phone.loads == 2
+    expect(plate).to_have_value(re.compile(f"^{typed}"), timeout=READY_MS)
+    assert f"plate={typed}" in phone.page.url
+    if typed == "5/":
+        expect(phone.page.locator("#state")).not_to_contain_text("Your job")
+    else:
+        expect(phone.page.locator("#state")).to_contain_text("Your job", timeout=READY_MS)
+
+
 @pytest.mark.long(reason="two tabs and two releases; one tab is run always")
 def test_every_tab_changes_over_once(host: Host, phone: Phone, newer: Path) -> None:
     phone.open(QUERY)

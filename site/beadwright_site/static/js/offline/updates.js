@@ -11,6 +11,7 @@ import { whatAnswers, within } from "./reach.js";
 
 const QUIET_MS = 300_000; // looks that nobody asked for: at most one in five minutes
 const LOOK_MS = 20_000;
+const TAKEN_MS = 3_000; // an answer to what was half typed may take so long
 
 /** Finds a newer release, has it stored whole, and hands over only when told to. */
 export class Updates {
@@ -111,11 +112,24 @@ export class Updates {
     container.addEventListener("controllerchange", () => {
       if ((served || this.#handOver) && !reloading) {
         reloading = true;
-        location.reload(); // the job is in the address, so nothing is lost
+        void typedTaken().then(() => location.reload()); // the job is in the address by then
       }
       served = true;
     });
   }
+}
+
+/** What is half typed is taken as it stands, as if its field were left: the answer puts it in the
+ * address. */
+async function typedTaken() {
+  const field = document.activeElement;
+  if (!(field instanceof HTMLInputElement || field instanceof HTMLTextAreaElement)) return;
+  let taken = false;
+  const once = { capture: true, once: true };
+  document.addEventListener("change", () => { taken = true; }, once);
+  const answered = new Promise((resolve) => document.addEventListener("shown", resolve, once));
+  field.blur();
+  if (taken) await within(TAKEN_MS, answered).catch(() => {});
 }
 
 /** @param {ServiceWorkerRegistration} registration @param {boolean} asked */
