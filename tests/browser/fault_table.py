@@ -18,12 +18,20 @@ FAULTS = {
         "test_every_file.py::test_a_first_visit_that_loses_a_file_is_told_and_goes_on",
     ),
     "first install: cut, silent, left and resumed": ("test_resume.py",),
+    "files given another type by the host": (
+        "test_every_file.py::test_a_host_that_gives_a_file_another_type_is_lived_with",
+        "test_every_file.py::test_a_service_worker_of_another_type_is_told",
+    ),
+    "all files cleared while the app runs": (
+        "test_every_file.py::test_all_files_cleared_while_the_app_runs_come_back_with_signal",
+        "test_every_file.py::test_all_files_cleared_without_signal_leave_the_open_page_working",
+    ),
     "a stored file spoilt or cleared": (
         "test_every_file.py::test_a_stored_file_that_is_spoilt_or_cleared_is_mended",
         "test_repair.py",
     ),
     "store silent, losing files; one reason told": ("test_faults.py",),
-    "two releases: mixed, half stored, called back": ("test_update.py",),
+    "two releases: mixed, half stored, half typed": ("test_update.py",),
     "two tabs": ("test_kept_tabs.py",),
     "phone full, storage refused, private mode": ("test_kept_faults.py", "test_without.py"),
     "writes killed in the middle": ("test_killed_writes.py",),

@@ -32,11 +32,12 @@ def another_python() -> Path | None:
     own = ".".join(map(str, sys.version_info[:2]))
     kept = Path(os.environ.get("PYENV_ROOT", Path.home() / ".pyenv")) / "versions"
     for minor in (each for each in MINORS if each != own):
-        found = shutil.which(f"python{minor}")
-        for python in (*([found] if found else []), *kept.glob(f"{minor}.*/bin/python")):
+        named = shutil.which(f"python{minor}")
+        there = [Path(named)] if named else []
+        for python in [*there, *kept.glob(f"{minor}.*/bin/python")]:
             asked = subprocess.run([python, "-c", CAN_BUILD], capture_output=True, check=False)
             if asked.stdout.decode().strip() == minor:
-                return Path(python)
+                return python
     return None
 
 

@@ -13,6 +13,8 @@ const WORDS = {
   unreachable: ["no signal", "No signal. What came is kept; the rest follows when signal is back."],
   slow: ["weak signal", "Signal too weak. What came is kept. Step outside and tap Retry."],
   portal: ["sign-in page", "The network answers with a page of its own. Sign in to it, then Retry."],
+  mistyped: ["wrong file type", "The server gives a script another type than a script's, and the "
+    + "browser refuses it. Tell whoever keeps the site."],
   short: ["file cut short", "A file came cut short and was refused. Tap Retry."],
   changed: ["wrong file", "A file is not the one this release lists. Tap Check for update."],
   missing: ["file missing", "A file is missing on the server. Tap Check for update."],

@@ -19,8 +19,9 @@ export function within(ms, work) {
 export async function whatAnswers() {
   try {
     const response = await fetch(SCRIPT, { cache: "no-store" });
-    if ((response.headers.get("content-type") ?? "").includes("javascript")) return null;
-    if (response.ok) return "portal";
+    const type = response.headers.get("content-type") ?? "";
+    if (response.ok && type.includes("javascript")) return null;
+    if (response.ok) return type.startsWith("text/html") ? "portal" : "mistyped";
     return response.status < 500 ? "missing" : "server";
   } catch {
     return "unreachable";
